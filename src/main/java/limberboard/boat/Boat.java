@@ -1,0 +1,70 @@
+package limberboard.boat;
+
+import java.time.LocalDate;
+import java.time.Month;
+import java.time.Period;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import limberboard.library.Model;
+import limberboard.library.Page;
+import limberboard.library.Use;
+import limberboard.library.Water;
+
+/**
+ * One owner's boat.
+ *
+ * @param id the name of its folder
+ * @param name what it is called
+ * @param model its model's page
+ * @param hull hull number, greater than 0
+ * @param built year of building
+ * @param launched the day it first went afloat, from which its age counts
+ * @param use what it is used for
+ * @param water where it lies
+ * @param equipment equipment id to choice id, for all equipment of the model
+ * @param season when it is afloat in the year
+ * @param hourIsWorth what the owner gives for a saved hour, in the owner's currency
+ * @param note anything else
+ * @param log what has been done, by date
+ */
+public record Boat(
+    String id,
+    String name,
+    Page<Model> model,
+    int hull,
+    int built,
+    Optional<LocalDate> launched,
+    Use use,
+    Water water,
+    Map<String, String> equipment,
+    Optional<Season> season,
+    OptionalDouble hourIsWorth,
+    String note,
+    List<LogEntry> log) {
+
+  /** Copies the collections. */
+  public Boat {
+    equipment = Collections.unmodifiableMap(new LinkedHashMap<>(equipment));
+    log = List.copyOf(log);
+  }
+
+  /** Whether a choice of equipment is fitted. */
+  public boolean has(String choice) {
+    return equipment.containsValue(choice);
+  }
+
+  /** The day from which the boat's age counts: its launch, or 1 January of its year. */
+  public LocalDate ageFrom() {
+    return launched.orElse(LocalDate.of(built, Month.JANUARY, 1));
+  }
+
+  /** The boat's age on a day; zero before its launch. */
+  public Period age(LocalDate on) {
+    LocalDate from = ageFrom();
+    return on.isBefore(from) ? Period.ZERO : Period.between(from, on);
+  }
+}

@@ -1,0 +1,175 @@
+package limberboard.boat;
+
+import java.time.LocalDate;
+import java.time.Period;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntFunction;
+import limberboard.library.Condition;
+import limberboard.library.Model.Choice;
+import limberboard.library.Range;
+import limberboard.library.Word;
+
+/**
+ * Judges conditions for one boat on one day, and says why. Immutable.
+ *
+ * @param boat the boat
+ * @param on the day, which decides the boat's age
+ */
+public record Fitting(Boat boat, LocalDate on) {
+
+  /** Whether the condition holds. */
+  public boolean fits(Condition condition) {
+    return judge(condition).fits();
+  }
+
+  /** Whether the condition holds, with the reason: the first entry that fails, or all that hold. */
+  public Fit judge(Condition condition) {
+    List<String> held = new ArrayList<>();
+    for (Optional<Fit> part : parts(condition)) {
+      if (part.isPresent()) {
+        if (!part.get().fits()) {
+          return part.get();
+        }
+        held.add(part.get().reason());
+      }
+    }
+    return new Fit.Yes(String.join(", ", held));
+  }
+
+  private List<Optional<Fit>> parts(Condition condition) {
+    List<Optional<Fit>> parts = new ArrayList<>();
+    parts.add(model(condition.model()));
+    parts.add(
+        condition.built().map(range -> within(range, boat.built(), n -> "built " + n, "built")));
+    parts.add(
+        condition
+            .hull()
+            .map(range -> within(range, boat.hull(), n -> "hull number " + n, "hull number")));
+    condition.fitted().forEach(choice -> parts.add(Optional.of(fitted(choice))));
+    condition.notFitted().forEach(choice -> parts.add(Optional.of(notFitted(choice))));
+    parts.add(oneOf(condition.water(), boat.water(), "lies in ", " water"));
+    parts.add(oneOf(condition.use(), boat.use(), "used for ", ""));
+    parts.add(condition.age().map(this::age));
+    parts.add(any(condition.any()));
+    return parts;
+  }
+
+  private Optional<Fit> model(List<String> models) {
+    if (models.isEmpty()) {
+      return Optional.empty();
+    }
+    String title = boat.model().title();
+    return Optional.of(
+        models.contains(boat.model().id())
+            ? new Fit.Yes("a " + title)
+            : new Fit.No("a " + title + ", and this is for " + String.join(" or ", models)));
+  }
+
+  private static Fit within(Range range, int number, IntFunction<String> named, String what) {
+    String here = named.apply(number);
+    if (range.contains(number)) {
+      return new Fit.Yes(here);
+    }
+    if (range.from().isPresent() && number < range.from().getAsInt()) {
+      return new Fit.No(here + ", before " + range.from().getAsInt());
+    }
+    return new Fit.No(here + ", after " + range.to().orElse(number));
+  }
+
+  private Fit fitted(String choice) {
+    return boat.has(choice)
+        ? new Fit.Yes("has " + titleOf(choice))
+        : new Fit.No("has no " + titleOf(choice) + since(choice));
+  }
+
+  private Fit notFitted(String choice) {
+    return boat.has(choice)
+        ? new Fit.No("has " + titleOf(choice))
+        : new Fit.Yes("has no " + titleOf(choice));
+  }
+
+  /** Says that a choice came only after this boat was built, or had gone before, if so. */
+  private String since(String choice) {
+    Optional<Range> years = choice(choice).flatMap(Choice::built);
+    if (years.isEmpty() || years.get().contains(boat.built())) {
+      return "";
+    }
+    Range range = years.get();
+    if (range.from().isPresent() && boat.built() < range.from().getAsInt()) {
+      return " (built " + boat.built() + ", before it came in " + range.from().getAsInt() + ")";
+    }
+    return " (built " + boat.built() + ", after its last year " + range.to().orElse(0) + ")";
+  }
+
+  private String titleOf(String choice) {
+    return choice(choice)
+        .map(found -> decapitalised(found.title()))
+        .orElseGet(() -> choice.replace('-', ' '));
+  }
+
+  private static String decapitalised(String title) {
+    boolean abbreviation = title.length() > 1 && Character.isUpperCase(title.charAt(1));
+    return abbreviation || title.isEmpty()
+        ? title
+        : Character.toLowerCase(title.charAt(0)) + title.substring(1);
+  }
+
+  private Optional<Choice> choice(String id) {
+    return boat.model().details().equipment().stream()
+        .flatMap(equipment -> equipment.choices().stream())
+        .filter(found -> found.id().equals(id))
+        .findFirst();
+  }
+
+  private static <W extends Word> Optional<Fit> oneOf(
+      List<W> words, W mine, String before, String after) {
+    if (words.isEmpty()) {
+      return Optional.empty();
+    }
+    String here = before + mine.spoken() + after;
+    List<String> asked = words.stream().map(Word::spoken).toList();
+    return Optional.of(
+        words.contains(mine)
+            ? new Fit.Yes(here)
+            : new Fit.No(here + ", not " + String.join(" or ", asked) + after));
+  }
+
+  private Fit age(Period least) {
+    LocalDate reached = boat.ageFrom().plus(least);
+    String asked = spoken(least);
+    return on.isBefore(reached)
+        ? new Fit.No("younger than " + asked)
+        : new Fit.Yes("at least " + asked + " old");
+  }
+
+  private static String spoken(Period period) {
+    List<String> parts = new ArrayList<>();
+    count(parts, period.getYears(), "year");
+    count(parts, period.getMonths(), "month");
+    count(parts, period.getDays(), "day");
+    return parts.isEmpty() ? "a day" : String.join(" and ", parts);
+  }
+
+  private static void count(List<String> parts, int number, String unit) {
+    if (number != 0) {
+      parts.add(number + " " + unit + (number == 1 ? "" : "s"));
+    }
+  }
+
+  private Optional<Fit> any(List<Condition> alternatives) {
+    if (alternatives.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> reasons = new ArrayList<>();
+    for (Condition alternative : alternatives) {
+      Fit fit = judge(alternative);
+      if (fit.fits()) {
+        return Optional.of(fit);
+      }
+      reasons.add(fit.reason());
+    }
+    return Optional.of(new Fit.No(String.join("; ", reasons)));
+  }
+}

@@ -1,0 +1,38 @@
+package limberboard.library;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+
+/**
+ * One thing that can be behind a symptom.
+ *
+ * @param id unique within its page
+ * @param title short, in plain words
+ * @param about how it comes about and what proves it, or empty
+ * @param fits which boats can have it
+ * @param weight how common it is against the others, greater than 0: the workshop's estimate
+ * @param moreLikely factors for some boats
+ * @param mend procedure id
+ * @param cures chance that the mend cures it
+ * @param seen whether the cure shows at once
+ */
+public record Cause(
+    @JsonProperty(required = true) String id,
+    @JsonProperty(required = true) String title,
+    String about,
+    Condition fits,
+    @JsonProperty(required = true) Double weight,
+    List<Interval.Factor> moreLikely,
+    @JsonProperty(required = true) String mend,
+    Likelihood cures,
+    Seen seen) {
+
+  /** Absent entries get their defaults. */
+  public Cause {
+    about = Absent.text(about);
+    fits = Absent.condition(fits);
+    moreLikely = Absent.list(moreLikely);
+    cures = cures == null ? Likelihood.parse("almost-always") : cures;
+    seen = seen == null ? Seen.AT_ONCE : seen;
+  }
+}

@@ -1,0 +1,60 @@
+package limberboard.library;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Something to look at, ask or try, that tells causes apart.
+ *
+ * @param id unique within its page
+ * @param ask the question
+ * @param how how to do it
+ * @param picture relative path to a drawing
+ * @param minutes time it takes, without access, greater than 0
+ * @param access ids of what must be opened first
+ * @param tools tools
+ * @param cautions caution ids
+ * @param fits which boats it makes sense on
+ * @param skill who may do it
+ * @param answers the possible answers, two to six
+ * @param finds answer to cause id (or {@link #OTHERS}) to how likely that answer then is
+ * @param saidAs answer to phrases people use for it
+ * @param cantTell chance that the owner cannot tell
+ * @param comesFirst whether safety demands it before any other check
+ */
+public record Check(
+    @JsonProperty(required = true) String id,
+    @JsonProperty(required = true) String ask,
+    @JsonProperty(required = true) String how,
+    Optional<String> picture,
+    @JsonProperty(required = true) Double minutes,
+    List<String> access,
+    List<ToolUse> tools,
+    List<String> cautions,
+    Condition fits,
+    Skill skill,
+    @JsonProperty(required = true) List<String> answers,
+    Map<String, Map<String, Likelihood>> finds,
+    Map<String, List<String>> saidAs,
+    Likelihood cantTell,
+    boolean comesFirst) {
+
+  /** In {@code finds}: all causes that the check does not mention for any answer. */
+  public static final String OTHERS = "others";
+
+  /** Absent entries get their defaults. */
+  public Check {
+    picture = Absent.optional(picture);
+    access = Absent.list(access);
+    tools = Absent.list(tools);
+    cautions = Absent.list(cautions);
+    fits = Absent.condition(fits);
+    skill = skill == null ? Skill.OWNER : skill;
+    answers = answers == null ? null : Absent.list(answers);
+    finds = Absent.map(finds);
+    saidAs = Absent.map(saidAs);
+    cantTell = cantTell == null ? Likelihood.parse("rarely") : cantTell;
+  }
+}

@@ -1,0 +1,57 @@
+package limberboard.library;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.time.Period;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * How often work is done; where several limits stand, whichever comes first.
+ *
+ * @param every calendar period
+ * @param seasons seasons afloat, at least 1
+ * @param engineHours hours of the engine, greater than 0
+ * @param uses counted uses, such as hoists, each greater than 0
+ * @param fromAge the age of the boat from which on it is done
+ * @param phase when in the year it is done
+ * @param expires whether it runs out by its date even when unused
+ * @param factors what shortens or lengthens it for some boats
+ */
+public record Interval(
+    Optional<Period> every,
+    OptionalInt seasons,
+    OptionalDouble engineHours,
+    Map<String, Integer> uses,
+    Optional<Period> fromAge,
+    Optional<Phase> phase,
+    boolean expires,
+    List<Factor> factors) {
+
+  /** Absent entries become empty ones. */
+  public Interval {
+    every = Absent.optional(every);
+    seasons = seasons == null ? OptionalInt.empty() : seasons;
+    engineHours = engineHours == null ? OptionalDouble.empty() : engineHours;
+    uses = Absent.map(uses);
+    fromAge = Absent.optional(fromAge);
+    phase = Absent.optional(phase);
+    factors = Absent.list(factors);
+  }
+
+  /** Whether no limit is given at all, which is a mistake. */
+  public boolean hasNoLimit() {
+    return every.isEmpty() && seasons.isEmpty() && engineHours.isEmpty() && uses.isEmpty();
+  }
+
+  /**
+   * Something that multiplies a number for boats that meet a condition.
+   *
+   * @param when the condition
+   * @param times the factor, greater than 0
+   */
+  public record Factor(
+      @JsonProperty(required = true) Condition when, @JsonProperty(required = true) Double times) {}
+}

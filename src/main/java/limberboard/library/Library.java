@@ -1,0 +1,129 @@
+package limberboard.library;
+
+import java.util.Collection;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * An immutable snapshot of all pages that could be read, with the links between them and the
+ * problems found.
+ */
+public final class Library {
+  private final SortedMap<String, Page<?>> pages;
+  private final Map<String, SortedSet<String>> linksFrom;
+  private final Map<String, SortedSet<String>> linksTo;
+  private final List<Problem> problems;
+
+  /**
+   * Makes a snapshot.
+   *
+   * @param pages the pages, with distinct ids
+   * @param linksFrom page id to the ids of pages that it refers to in header or body
+   * @param problems what is wrong in the files
+   */
+  public Library(
+      Collection<Page<?>> pages,
+      Map<String, ? extends Collection<String>> linksFrom,
+      List<Problem> problems) {
+    SortedMap<String, Page<?>> byId = new TreeMap<>();
+    pages.forEach(page -> byId.put(page.id(), page));
+    this.pages = Collections.unmodifiableSortedMap(byId);
+    Map<String, SortedSet<String>> from = new TreeMap<>();
+    Map<String, SortedSet<String>> to = new TreeMap<>();
+    linksFrom.forEach(
+        (id, targets) -> {
+          for (String target : targets) {
+            if (byId.containsKey(target) && !target.equals(id)) {
+              from.computeIfAbsent(id, key -> new TreeSet<>()).add(target);
+              to.computeIfAbsent(target, key -> new TreeSet<>()).add(id);
+            }
+          }
+        });
+    this.linksFrom = from;
+    this.linksTo = to;
+    this.problems = List.copyOf(problems);
+  }
+
+  /** A library without pages. */
+  public static Library empty() {
+    return new Library(List.of(), Map.of(), List.of());
+  }
+
+  /** All pages, by id. */
+  public Collection<Page<?>> pages() {
+    return pages.values();
+  }
+
+  /** The page with this id, of whatever kind. */
+  public Optional<Page<?>> page(String id) {
+    return Optional.ofNullable(pages.get(id));
+  }
+
+  /** The symptom with this id. */
+  public Optional<Page<Symptom>> symptom(String id) {
+    return page(id, Symptom.class);
+  }
+
+  /** The procedure with this id. */
+  public Optional<Page<Procedure>> procedure(String id) {
+    return page(id, Procedure.class);
+  }
+
+  /** The material or tool with this id. */
+  public Optional<Page<Material>> material(String id) {
+    return page(id, Material.class);
+  }
+
+  /** The model with this id. */
+  public Optional<Page<Model>> model(String id) {
+    return page(id, Model.class);
+  }
+
+  /** The caution with this id. */
+  public Optional<Page<Caution>> caution(String id) {
+    return page(id, Caution.class);
+  }
+
+  /** All pages of a kind, given as its details' class, by id. */
+  public <D extends Details> List<Page<D>> all(Class<D> kind) {
+    return pages.values().stream()
+        .filter(page -> kind.isInstance(page.details()))
+        .map(page -> narrow(page, kind))
+        .toList();
+  }
+
+  private <D extends Details> Optional<Page<D>> page(String id, Class<D> kind) {
+    return page(id).filter(page -> kind.isInstance(page.details())).map(page -> narrow(page, kind));
+  }
+
+  private static <D extends Details> Page<D> narrow(Page<?> page, Class<D> kind) {
+    return new Page<>(
+        page.id(),
+        page.path(),
+        page.head(),
+        kind.cast(page.details()),
+        page.body(),
+        page.bodyLine());
+  }
+
+  /** Ids of the pages that this page refers to, in its header or body. */
+  public SortedSet<String> linksFrom(String id) {
+    return Collections.unmodifiableSortedSet(linksFrom.getOrDefault(id, new TreeSet<>()));
+  }
+
+  /** Ids of the pages that refer to this page, in header or body. */
+  public SortedSet<String> linksTo(String id) {
+    return Collections.unmodifiableSortedSet(linksTo.getOrDefault(id, new TreeSet<>()));
+  }
+
+  /** What is wrong in the files, by file and line. */
+  public List<Problem> problems() {
+    return problems;
+  }
+}

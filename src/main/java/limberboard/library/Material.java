@@ -1,0 +1,70 @@
+package limberboard.library;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.time.Period;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Something used up, fitted or (a tool) worked with.
+ *
+ * @param group its shelf in the store
+ * @param unit what amounts are counted in; empty only for tools
+ * @param packs pack sizes it is sold in
+ * @param shelfLife how long it keeps unopened
+ * @param openedLife how long it keeps once opened
+ * @param keepOff what it must not touch
+ * @param instead ids of materials that may be used instead
+ * @param cautions ids of cautions shown wherever it is used
+ */
+public record Material(
+    @JsonProperty(required = true) MaterialGroup group,
+    Optional<CountingUnit> unit,
+    List<Pack> packs,
+    Optional<Period> shelfLife,
+    Optional<Period> openedLife,
+    List<KeepOff> keepOff,
+    List<String> instead,
+    List<String> cautions)
+    implements Details {
+
+  /** Absent entries become empty ones. */
+  public Material {
+    unit = Absent.optional(unit);
+    packs = Absent.list(packs);
+    shelfLife = Absent.optional(shelfLife);
+    openedLife = Absent.optional(openedLife);
+    keepOff = Absent.list(keepOff);
+    instead = Absent.list(instead);
+    cautions = Absent.list(cautions);
+  }
+
+  @Override
+  public Kind kind() {
+    return Kind.MATERIAL;
+  }
+
+  /** Whether it is worked with rather than used up. */
+  public boolean isTool() {
+    return group == MaterialGroup.TOOL;
+  }
+
+  /**
+   * A pack it is sold in.
+   *
+   * @param name what the pack is called: cartridge, can, reel
+   * @param holds how much is in it, in the material's unit
+   */
+  public record Pack(
+      @JsonProperty(required = true) String name,
+      @JsonProperty(required = true) Amount.Fixed holds) {}
+
+  /**
+   * Something the material must not touch.
+   *
+   * @param what the other thing
+   * @param why what would happen
+   */
+  public record KeepOff(
+      @JsonProperty(required = true) String what, @JsonProperty(required = true) String why) {}
+}

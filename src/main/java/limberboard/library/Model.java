@@ -1,0 +1,167 @@
+package limberboard.library;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One boat model.
+ *
+ * @param built years in which it was built
+ * @param hulls its hull numbers
+ * @param drawing its drawings
+ * @param places zones with their outlines (key {@code zones})
+ * @param equipment what can be chosen, in the order of the form
+ * @param rig rig dimensions by name
+ * @param measures what amounts refer to, by name
+ * @param access what it takes to reach each place
+ * @param yardMinutes what handing a fault to the yard costs the owner, in minutes
+ */
+public record Model(
+    @JsonProperty(required = true) Range built,
+    Optional<Range> hulls,
+    @JsonProperty(required = true) Drawing drawing,
+    @JsonProperty(value = "zones", required = true) List<Zone> places,
+    @JsonProperty(required = true) List<Equipment> equipment,
+    Map<String, Amount.Fixed> rig,
+    Map<String, Amount.Fixed> measures,
+    List<Access> access,
+    Integer yardMinutes)
+    implements Details {
+
+  private static final int USUAL_YARD_MINUTES = 240;
+
+  /** Absent entries get their defaults. */
+  public Model {
+    hulls = Absent.optional(hulls);
+    places = places == null ? null : Absent.list(places);
+    equipment = equipment == null ? null : Absent.list(equipment);
+    rig = Absent.map(rig);
+    measures = Absent.map(measures);
+    access = Absent.list(access);
+    yardMinutes = yardMinutes == null ? USUAL_YARD_MINUTES : yardMinutes;
+  }
+
+  @Override
+  public Kind kind() {
+    return Kind.MODEL;
+  }
+
+  /** The zone with this id. */
+  public Optional<Zone> zone(String id) {
+    return places.stream().filter(zone -> zone.id().equals(id)).findFirst();
+  }
+
+  /** The access with this id. */
+  public Optional<Access> access(String id) {
+    return access.stream().filter(entry -> entry.id().equals(id)).findFirst();
+  }
+
+  /** The equipment with this id. */
+  public Optional<Equipment> equipment(String id) {
+    return equipment.stream().filter(entry -> entry.id().equals(id)).findFirst();
+  }
+
+  /**
+   * The model's drawings, as paths relative to the page.
+   *
+   * @param profile seen from the side
+   * @param deck seen from above
+   */
+  public record Drawing(
+      @JsonProperty(required = true) String profile, @JsonProperty(required = true) String deck) {}
+
+  /**
+   * A place on the boat.
+   *
+   * @param id zone id, the same for all models
+   * @param title what it is called
+   * @param profile outline in the profile drawing's coordinates
+   * @param deck outline in the deck plan's coordinates
+   */
+  public record Zone(
+      @JsonProperty(required = true) String id,
+      @JsonProperty(required = true) String title,
+      Optional<Outline> profile,
+      Optional<Outline> deck) {
+    /** Absent entries become empty ones. */
+    public Zone {
+      profile = Absent.optional(profile);
+      deck = Absent.optional(deck);
+    }
+  }
+
+  /**
+   * Something the owner could choose.
+   *
+   * @param id what boats refer to
+   * @param title what it is called
+   * @param choices what there is to choose from
+   */
+  public record Equipment(
+      @JsonProperty(required = true) String id,
+      @JsonProperty(required = true) String title,
+      @JsonProperty(required = true) List<Choice> choices) {
+    /** Drops choices that could not be read. */
+    public Equipment {
+      choices = choices == null ? null : Absent.list(choices);
+    }
+
+    /** The choices to be had for a boat built in this year. */
+    public List<Choice> choicesFor(int year) {
+      return choices.stream()
+          .filter(c -> c.built().map(b -> b.contains(year)).orElse(true))
+          .toList();
+    }
+
+    /** What the yard fitted in this year unless asked otherwise. */
+    public Optional<Choice> defaultFor(int year) {
+      return choices.stream()
+          .filter(c -> c.usual().map(range -> range.contains(year)).orElse(false))
+          .findFirst();
+    }
+  }
+
+  /**
+   * One of the things that can be fitted.
+   *
+   * @param id what conditions refer to
+   * @param title what it is called
+   * @param built years for which it could be had; empty: all
+   * @param usual years in which the yard fitted it unless asked otherwise (key {@code default})
+   */
+  public record Choice(
+      @JsonProperty(required = true) String id,
+      @JsonProperty(required = true) String title,
+      Optional<Range> built,
+      @JsonProperty("default") Optional<Range> usual) {
+    /** Absent entries become empty ones. */
+    public Choice {
+      built = Absent.optional(built);
+      usual = Absent.optional(usual);
+    }
+  }
+
+  /**
+   * What must be opened, lifted, lowered or hauled out before a place can be reached.
+   *
+   * @param id what checks and procedures refer to
+   * @param title what is done
+   * @param minutes how long it takes, once what it needs is done; 0 to 10 000
+   * @param needs ids of what must be done before it
+   * @param fits on which boats it is needed
+   */
+  public record Access(
+      @JsonProperty(required = true) String id,
+      @JsonProperty(required = true) String title,
+      @JsonProperty(required = true) Double minutes,
+      List<String> needs,
+      Condition fits) {
+    /** Absent entries become empty ones. */
+    public Access {
+      needs = Absent.list(needs);
+      fits = Absent.condition(fits);
+    }
+  }
+}

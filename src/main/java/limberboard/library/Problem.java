@@ -1,0 +1,45 @@
+package limberboard.library;
+
+/**
+ * Something in a file that is not as it should be.
+ *
+ * @param severity how bad it is
+ * @param file relative to the workspace, with {@code /}
+ * @param line from 1; 0 when the whole file is meant
+ * @param key the header key or other thing in question, or empty
+ * @param wrong what is wrong
+ * @param right what would be right
+ */
+public record Problem(
+    Severity severity, String file, int line, String key, String wrong, String right) {
+
+  /** How bad a problem is. */
+  public enum Severity {
+    /** Something does not work. */
+    ERROR,
+    /** Worth a look. */
+    WARNING
+  }
+
+  /** A problem that makes something not work. */
+  public static Problem error(String file, int line, String key, String wrong, String right) {
+    return new Problem(Severity.ERROR, file, line, key, wrong, right);
+  }
+
+  /** A problem worth a look. */
+  public static Problem warning(String file, int line, String key, String wrong, String right) {
+    return new Problem(Severity.WARNING, file, line, key, wrong, right);
+  }
+
+  /** One line: {@code file:line: key: what is wrong; what would be right}. */
+  @Override
+  public String toString() {
+    return file
+        + (line > 0 ? ":" + line : "")
+        + ": "
+        + (severity == Severity.WARNING ? "warning: " : "")
+        + (key.isEmpty() ? "" : key + ": ")
+        + wrong
+        + (right.isEmpty() ? "" : "; " + right);
+  }
+}

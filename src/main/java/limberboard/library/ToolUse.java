@@ -1,0 +1,23 @@
+package limberboard.library;
+
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonProperty;
+
+/**
+ * A tool that work needs; written as its id alone or as {@code {use: id, fits: {…}}}.
+ *
+ * @param use material id of a tool
+ * @param fits which boats need it
+ */
+public record ToolUse(@JsonProperty(required = true) String use, Condition fits) {
+  /** Absent entries become empty ones. */
+  public ToolUse {
+    fits = Absent.condition(fits);
+  }
+
+  /** A tool that every boat needs. */
+  @JsonCreator
+  public static ToolUse always(String use) {
+    return new ToolUse(use, Condition.ALWAYS);
+  }
+}

@@ -1,0 +1,30 @@
+/**
+ * The library: pages read from {@code articles/} into an immutable {@link
+ * limberboard.library.Library}.
+ *
+ * <p>To use it:
+ *
+ * <ol>
+ *   <li>make a {@link limberboard.library.LibraryReader} for a {@link
+ *       limberboard.library.WorkspaceFolders};
+ *   <li>call {@link limberboard.library.LibraryReader#read()} for a snapshot, again whenever files
+ *       have changed: only changed files are parsed anew;
+ *   <li>ask the snapshot for pages, links and {@link limberboard.library.Problem problems}.
+ * </ol>
+ *
+ * <p>A {@link limberboard.library.Page} is a file: what every page has ({@link
+ * limberboard.library.Head}), what its kind adds ({@link limberboard.library.Details}, a sealed
+ * interface) and its Markdown. Nothing here knows a boat: conditions such as {@code fits} are data
+ * ({@link limberboard.library.Condition}), judged one layer up.
+ *
+ * <p><b>Choices made.</b> A header is composed to nodes with line numbers, and then bound to
+ * records; every problem is collected with file, line, key, what is wrong and what would be right.
+ * A page whose required keys cannot be read is left out of the snapshot and reported; a wrong
+ * optional key is reported and counts as absent. No page can hide another. Nothing throws for what
+ * a person wrote; {@link java.io.IOException} is thrown only when the {@code articles} folder
+ * itself cannot be listed.
+ *
+ * <p><b>Threads.</b> Snapshots and everything in them are immutable. A reader belongs to one thread
+ * at a time.
+ */
+package limberboard.library;
