@@ -1,6 +1,16 @@
 package limberboard;
 
-/** Starts the program. */
+import java.io.BufferedReader;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import limberboard.cli.Session;
+import limberboard.cli.Terminal;
+
+/** Starts the program: the window without words, a terminal command with them. */
 public final class Limberboard {
   private Limberboard() {}
 
@@ -9,5 +19,15 @@ public final class Limberboard {
    *
    * @param args the words of the command line
    */
-  public static void main(String[] args) {}
+  public static void main(String[] args) {
+    Session session =
+        new Session(
+            new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)),
+            new PrintWriter(System.out, false, StandardCharsets.UTF_8),
+            new PrintWriter(System.err, true, StandardCharsets.UTF_8),
+            Path.of(""),
+            Optional.empty(),
+            LocalDate.now());
+    System.exit(new Terminal(session).run(args));
+  }
 }

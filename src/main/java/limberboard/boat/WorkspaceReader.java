@@ -1,23 +1,77 @@
 package limberboard.boat;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import limberboard.library.HeaderBinder;
+import limberboard.library.Library;
+import limberboard.library.LibraryReader;
+import limberboard.library.Problem;
 import limberboard.library.WorkspaceFolders;
 
-/** Reads a workspace again and again; only what changed is parsed anew. */
+/**
+ * Reads a workspace again and again; only pages that changed are parsed anew. For one thread at a
+ * time.
+ */
 public final class WorkspaceReader {
   private final WorkspaceFolders folders;
+  private final LibraryReader pages;
+  private final HeaderBinder binder = new HeaderBinder();
 
   /** A reader of this workspace. */
   public WorkspaceReader(WorkspaceFolders folders) {
     this.folders = folders;
+    this.pages = new LibraryReader(folders);
   }
 
   /**
-   * Reads the workspace.
+   * Reads the workspace. Boats and cases that cannot be used are left out and reported.
    *
    * @throws IOException when its articles folder cannot be listed
    */
   public Workspace read() throws IOException {
-    throw new IOException("not yet: " + folders);
+    Library library = pages.read();
+    List<Problem> problems = new ArrayList<>(library.problems());
+    List<Boat> boats = boats(library, problems);
+    List<RecordedCase> cases = cases(library, problems);
+    return new Workspace(library, boats, cases, problems);
+  }
+
+  private List<Boat> boats(Library library, List<Problem> problems) throws IOException {
+    BoatReader reader = new BoatReader(folders, library, binder);
+    List<Boat> boats = new ArrayList<>();
+    for (Path folder : listed(folders.boats())) {
+      if (Files.isRegularFile(folder.resolve(BoatReader.BOAT))) {
+        BoatReader.Read read = reader.read(folder);
+        problems.addAll(read.problems());
+        read.boat().ifPresent(boats::add);
+      }
+    }
+    return boats;
+  }
+
+  private List<RecordedCase> cases(Library library, List<Problem> problems) throws IOException {
+    CaseReader reader = new CaseReader(folders, library, binder);
+    List<RecordedCase> cases = new ArrayList<>();
+    for (Path file : listed(folders.cases())) {
+      if (file.getFileName().toString().endsWith(".yaml")) {
+        CaseReader.Read read = reader.read(file);
+        problems.addAll(read.problems());
+        read.recorded().ifPresent(cases::add);
+      }
+    }
+    return cases;
+  }
+
+  private static List<Path> listed(Path folder) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.sorted().toList();
+    }
   }
 }

@@ -1,10 +1,28 @@
 package limberboard.library;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 
-/** Reads the library again and again; only changed files are parsed anew. */
+/**
+ * Reads the library again and again; only files that have changed are parsed anew. For one thread
+ * at a time.
+ */
 public final class LibraryReader {
   private final WorkspaceFolders folders;
+  private final PageParser parser = new PageParser();
+  private final FileMemory<ParsedPage> pages = new FileMemory<>();
+  private final FileMemory<Optional<String>> pictures = new FileMemory<>();
 
   /** A reader of this workspace's library. */
   public LibraryReader(WorkspaceFolders folders) {
@@ -14,9 +32,108 @@ public final class LibraryReader {
   /**
    * Reads the library.
    *
+   * @return a snapshot with all pages that can be used and all problems
    * @throws IOException when the articles folder cannot be listed
    */
   public Library read() throws IOException {
-    throw new IOException("not yet: " + folders);
+    List<Problem> problems = new ArrayList<>();
+    Map<Path, Kind> files = files(problems);
+    Map<String, ParsedPage> parsed = parse(files, problems);
+    LinkCheck links = new LinkCheck(folders, parsed.values(), this::pictureWrong);
+    problems.addAll(new LibraryCheck(new Names(parsed.values()), links).check(parsed.values()));
+    parsed.values().forEach(page -> problems.addAll(page.problems()));
+    problems.sort(Comparator.comparing(Problem::file).thenComparingInt(Problem::line));
+    List<Page<?>> usable = new ArrayList<>();
+    Map<String, Set<String>> targets = new TreeMap<>();
+    for (ParsedPage each : parsed.values()) {
+      each.page()
+          .ifPresent(
+              page -> {
+                usable.add(page);
+                targets.put(each.id(), targets(each, page, links));
+              });
+    }
+    return new Library(usable, targets, problems);
+  }
+
+  private Optional<String> pictureWrong(Path picture) {
+    return pictures.of(picture, PictureSafety::wrong);
+  }
+
+  private static Set<String> targets(ParsedPage parsed, Page<?> page, LinkCheck links) {
+    Set<String> targets = new HashSet<>(HeaderLinks.of(page));
+    parsed
+        .scan()
+        .links()
+        .forEach(link -> links.pageOf(parsed, link.text()).ifPresent(targets::add));
+    return targets;
+  }
+
+  /** All page files with the kind their folder stands for, in order of their paths. */
+  private Map<Path, Kind> files(List<Problem> problems) throws IOException {
+    if (!Files.isDirectory(folders.articles())) {
+      throw new IOException(
+          "there is no folder " + folders.articles() + "; a workspace keeps its pages there");
+    }
+    Map<Path, Kind> files = new LinkedHashMap<>();
+    for (Kind kind : Kind.values()) {
+      Path folder = folders.articles().resolve(kind.folder());
+      if (!Files.isDirectory(folder)) {
+        continue;
+      }
+      try (Stream<Path> listed = Files.list(folder)) {
+        for (Path file : listed.sorted().toList()) {
+          if (isPage(file, problems)) {
+            files.put(file, kind);
+          }
+        }
+      }
+    }
+    return files;
+  }
+
+  private boolean isPage(Path file, List<Problem> problems) {
+    String name = file.getFileName().toString();
+    if (name.startsWith(".") || !name.endsWith(".md")) {
+      return false;
+    }
+    try {
+      boolean inside = file.toRealPath().startsWith(folders.root().toRealPath());
+      if (inside && Files.isRegularFile(file)) {
+        return true;
+      }
+    } catch (IOException e) {
+      // falls through to the problem below: a link to nothing is no page either
+    }
+    problems.add(
+        Problem.error(
+            folders.relative(file),
+            0,
+            "",
+            "is not a file within the workspace",
+            "keep pages as ordinary files below articles/"));
+    return false;
+  }
+
+  /** Parses the files; of two pages with the same id the first by path is kept. */
+  private Map<String, ParsedPage> parse(Map<Path, Kind> files, List<Problem> problems) {
+    Map<String, ParsedPage> parsed = new TreeMap<>();
+    files.forEach(
+        (file, kind) -> {
+          String path = folders.relative(file);
+          ParsedPage page = pages.of(file, changed -> parser.parse(changed, path, kind));
+          ParsedPage other = parsed.putIfAbsent(page.id(), page);
+          if (other != null) {
+            problems.add(
+                Problem.error(
+                    path,
+                    0,
+                    "",
+                    "has the same id as " + other.path(),
+                    "rename one of them; ids are unique across all kinds"));
+          }
+        });
+    pages.keepOnly(files.keySet());
+    return parsed;
   }
 }

@@ -1,6 +1,5 @@
 package limberboard.library;
 
-import com.fasterxml.jackson.annotation.JsonCreator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -49,7 +48,6 @@ public record Likelihood(String text, double value) {
    *
    * @throws IllegalArgumentException when it is neither, with a message that lists the words
    */
-  @JsonCreator
   public static Likelihood parse(String text) {
     Double ofWord = SCALE.get(text);
     if (ofWord != null) {

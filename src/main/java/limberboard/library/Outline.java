@@ -1,6 +1,5 @@
 package limberboard.library;
 
-import com.fasterxml.jackson.annotation.JsonCreator;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,7 +29,6 @@ public record Outline(List<Point> points) {
    *
    * @throws IllegalArgumentException when it is not at least three pairs of numbers
    */
-  @JsonCreator
   public static Outline parse(String text) {
     List<Point> points = new ArrayList<>();
     for (String pair : text.strip().split("\\s+")) {

@@ -1,6 +1,5 @@
 package limberboard.library;
 
-import com.fasterxml.jackson.annotation.JsonCreator;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -33,7 +32,6 @@ public record Range(OptionalInt from, OptionalInt to) {
    *
    * @throws IllegalArgumentException when the text is not a range, with a message that says what is
    */
-  @JsonCreator
   public static Range parse(String text) {
     if (SINGLE.matcher(text).matches()) {
       OptionalInt both = OptionalInt.of(Integer.parseInt(text));

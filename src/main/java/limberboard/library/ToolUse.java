@@ -16,7 +16,7 @@ public record ToolUse(@JsonProperty(required = true) String use, Condition fits)
   }
 
   /** A tool that every boat needs. */
-  @JsonCreator
+  @JsonCreator(mode = JsonCreator.Mode.DELEGATING)
   public static ToolUse always(String use) {
     return new ToolUse(use, Condition.ALWAYS);
   }

@@ -1,0 +1,55 @@
+package limberboard.boat;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import limberboard.library.Use;
+import limberboard.library.Water;
+
+/**
+ * A boat as its file {@code boat.yaml} has it, before its model is looked up.
+ *
+ * @param name what it is called
+ * @param model model id
+ * @param hull hull number
+ * @param built year
+ * @param launched first day afloat
+ * @param use what it is used for
+ * @param water where it lies
+ * @param equipment equipment id to choice id, where it differs from what the yard fitted
+ * @param season when it is afloat
+ * @param hourIsWorth what the owner gives for a saved hour
+ * @param note anything else
+ */
+record BoatFile(
+    @JsonProperty(required = true) String name,
+    @JsonProperty(required = true) String model,
+    @JsonProperty(required = true) Integer hull,
+    @JsonProperty(required = true) Integer built,
+    Optional<LocalDate> launched,
+    Optional<Use> use,
+    Optional<Water> water,
+    Map<String, String> equipment,
+    Optional<SeasonFile> season,
+    OptionalDouble hourIsWorth,
+    String note) {
+
+  @SuppressWarnings("OptionalAssignedToNull")
+  BoatFile {
+    launched = launched == null ? Optional.empty() : launched;
+    use = use == null ? Optional.empty() : use;
+    water = water == null ? Optional.empty() : water;
+    equipment = equipment == null ? Map.of() : new LinkedHashMap<>(equipment);
+    season = season == null ? Optional.empty() : season;
+    hourIsWorth = hourIsWorth == null ? OptionalDouble.empty() : hourIsWorth;
+    note = note == null ? "" : note;
+  }
+
+  /** A season as the file has it. */
+  record SeasonFile(
+      @JsonProperty(required = true) MonthDay from, @JsonProperty(required = true) MonthDay to) {}
+}

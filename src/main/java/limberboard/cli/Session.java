@@ -1,0 +1,89 @@
+package limberboard.cli;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import limberboard.boat.Boat;
+import limberboard.boat.Fitting;
+import limberboard.boat.Workspace;
+import limberboard.boat.WorkspaceReader;
+import limberboard.library.Nearest;
+import limberboard.library.WorkspaceFolders;
+
+/**
+ * Where a command runs: its streams, its folder and its day.
+ *
+ * @param in what is typed
+ * @param out what the command prints
+ * @param err messages
+ * @param folder the folder the command is run in
+ * @param installed a folder within which to look when the command is run outside any workspace
+ * @param today the day that counts as today
+ */
+public record Session(
+    BufferedReader in,
+    PrintWriter out,
+    PrintWriter err,
+    Path folder,
+    Optional<Path> installed,
+    LocalDate today) {
+
+  /**
+   * The workspace's folders.
+   *
+   * @param asked what {@code --workspace} said
+   */
+  WorkspaceFolders folders(Optional<Path> asked) {
+    if (asked.isPresent()) {
+      WorkspaceFolders folders = new WorkspaceFolders(folder.resolve(asked.get()));
+      if (!Files.isDirectory(folders.articles())) {
+        throw new Failure(
+            ExitCode.NO_WORKSPACE,
+            folders.root() + " is no workspace; a workspace has a folder articles");
+      }
+      return folders;
+    }
+    return WorkspaceFolders.around(folder)
+        .or(() -> installed.flatMap(WorkspaceFolders::around))
+        .orElseThrow(
+            () ->
+                new Failure(
+                    ExitCode.NO_WORKSPACE,
+                    "there is no workspace here; go to a folder with articles/ in it or above it,"
+                        + " or name it with --workspace"));
+  }
+
+  /** Reads the workspace. */
+  Workspace workspace(WorkspaceFolders folders) {
+    try {
+      return new WorkspaceReader(folders).read();
+    } catch (IOException e) {
+      throw new Failure(ExitCode.NO_WORKSPACE, "the workspace cannot be read: " + e.getMessage());
+    }
+  }
+
+  /** The boat that was asked for, on this session's day. */
+  Optional<Fitting> fitting(Workspace workspace, Optional<String> boat) {
+    return boat.map(
+        id ->
+            workspace
+                .boat(id)
+                .map(found -> new Fitting(found, today))
+                .orElseThrow(() -> noBoat(workspace, id)));
+  }
+
+  private static Failure noBoat(Workspace workspace, String id) {
+    List<String> ids = workspace.boats().stream().map(Boat::id).toList();
+    return new Failure(
+        ExitCode.NOT_FOUND,
+        "there is no boat \""
+            + id
+            + "\"; "
+            + Nearest.advice(id, ids, "there are " + String.join(", ", ids)));
+  }
+}

@@ -1,0 +1,34 @@
+package limberboard.library;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Checks what every page has. */
+final class HeadCheck {
+  /** Reports what is wrong with a page's head. */
+  void check(Page<?> page, List<BodyScan.Spot> headings, Names names, Report report) {
+    if (page.title().isBlank()) {
+      report.error("/title", "is empty", "write what the page is about");
+    }
+    if (page.kind() != Kind.MODEL) {
+      names.zones(page.head().zones(), "/zones", report);
+    }
+    names.condition(page.head().fits(), "/fits", report);
+    Set<String> texts = new HashSet<>();
+    headings.forEach(heading -> texts.add(heading.text()));
+    page.head()
+        .onlyFor()
+        .forEach(
+            (heading, condition) -> {
+              String pointer = "/only-for/" + heading.replace("~", "~0").replace("/", "~1");
+              if (!texts.contains(heading)) {
+                report.error(
+                    pointer,
+                    "is no heading of this page",
+                    Nearest.advice(heading, texts, "write the heading exactly as in the body"));
+              }
+              names.condition(condition, pointer, report);
+            });
+  }
+}

@@ -1,0 +1,67 @@
+package limberboard.library;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+
+/** Checks every page against the rest of the library. */
+final class LibraryCheck {
+  private final Names names;
+  private final LinkCheck links;
+  private final HeadCheck heads = new HeadCheck();
+  private final SymptomCheck symptoms = new SymptomCheck();
+  private final ProcedureCheck procedures = new ProcedureCheck();
+  private final MaterialCheck materials = new MaterialCheck();
+  private final ModelCheck models = new ModelCheck();
+  private final CautionCheck cautions = new CautionCheck();
+
+  LibraryCheck(Names names, LinkCheck links) {
+    this.names = names;
+    this.links = links;
+  }
+
+  /** The problems of these pages, each file's by line. */
+  List<Problem> check(Collection<ParsedPage> pages) {
+    List<Problem> problems = new ArrayList<>();
+    for (ParsedPage parsed : pages) {
+      Report report = parsed.report();
+      parsed.page().ifPresent(page -> check(parsed, page, report));
+      links.check(parsed, report);
+      problems.addAll(report.problems());
+    }
+    return problems;
+  }
+
+  private void check(ParsedPage parsed, Page<?> page, Report report) {
+    heads.check(page, parsed.scan().headings(), names, report);
+    if (page.details() instanceof Symptom symptom) {
+      symptoms.check(as(page, symptom), names, report);
+      pictures(parsed, symptom, report);
+    } else if (page.details() instanceof Procedure procedure) {
+      procedures.check(as(page, procedure), names, report);
+    } else if (page.details() instanceof Material material) {
+      materials.check(as(page, material), names, report);
+    } else if (page.details() instanceof Model model) {
+      models.check(as(page, model), names, report);
+      links.headerPicture(parsed, model.drawing().profile(), "/drawing/profile", report);
+      links.headerPicture(parsed, model.drawing().deck(), "/drawing/deck", report);
+    } else if (page.details() instanceof Caution caution) {
+      cautions.check(as(page, caution), names, report);
+    }
+  }
+
+  private void pictures(ParsedPage parsed, Symptom symptom, Report report) {
+    for (int i = 0; i < symptom.checks().size(); i++) {
+      String pointer = "/checks/" + i + "/picture";
+      symptom
+          .checks()
+          .get(i)
+          .picture()
+          .ifPresent(picture -> links.headerPicture(parsed, picture, pointer, report));
+    }
+  }
+
+  private static <D extends Details> Page<D> as(Page<?> page, D details) {
+    return new Page<>(page.id(), page.path(), page.head(), details, page.body(), page.bodyLine());
+  }
+}

@@ -1,0 +1,116 @@
+package limberboard.library;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+
+/** Parses one page by itself, without looking at any other. */
+final class PageParser {
+  private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+  private static final BodyScan NOTHING = new BodyScan(List.of(), List.of(), List.of(), List.of());
+
+  private final HeaderBinder binder = new HeaderBinder();
+
+  /**
+   * Parses a page.
+   *
+   * @param file the file
+   * @param path relative to the workspace
+   * @param kind what its folder holds
+   */
+  ParsedPage parse(Path file, String path, Kind kind) {
+    String name = file.getFileName().toString();
+    String id = name.substring(0, name.length() - ".md".length());
+    TextFile.Result read = TextFile.read(file, path);
+    if (!read.problems().isEmpty()) {
+      return unusable(id, path, read.problems());
+    }
+    Optional<HeaderText> parts = HeaderText.part(read.text());
+    if (parts.isEmpty()) {
+      return unusable(
+          id,
+          path,
+          List.of(
+              Problem.error(
+                  path,
+                  1,
+                  "",
+                  "has no header",
+                  "begin with a line ---, the header's keys, and another line ---")));
+    }
+    return parse(id, path, kind, parts.get());
+  }
+
+  private static ParsedPage unusable(String id, String path, List<Problem> problems) {
+    return new ParsedPage(id, path, Optional.empty(), NOTHING, Map.of(), problems);
+  }
+
+  private ParsedPage parse(String id, String path, Kind kind, HeaderText text) {
+    YamlTree tree = YamlTree.read(path, text.header(), text.headerLine());
+    BodyScan scan = BodyScan.of(text.body(), text.bodyLine());
+    if (!ID.matcher(id).matches()) {
+      tree.report()
+          .error("", "the file's name is no page id", "use lower-case letters, digits and hyphens");
+    }
+    boolean readable = !tree.root().isEmpty() || tree.report().isEmpty();
+    Optional<Page<?>> page =
+        readable && ID.matcher(id).matches() ? bind(id, path, kind, tree, text) : Optional.empty();
+    return new ParsedPage(
+        id, path, page, scan, new TreeMap<>(tree.report().lines()), tree.report().problems());
+  }
+
+  private Optional<Page<?>> bind(
+      String id, String path, Kind kind, YamlTree tree, HeaderText text) {
+    return switch (kind) {
+      case SYMPTOM -> page(id, path, tree, text, Symptom.class);
+      case PROCEDURE -> page(id, path, tree, text, Procedure.class);
+      case MATERIAL -> page(id, path, tree, text, Material.class);
+      case MODEL -> page(id, path, tree, text, Model.class);
+      case CAUTION -> page(id, path, tree, text, Caution.class);
+      case TOPIC -> page(id, path, tree, text, Topic.class);
+    };
+  }
+
+  private <D extends Record & Details> Optional<Page<?>> page(
+      String id, String path, YamlTree tree, HeaderText text, Class<D> type) {
+    ObjectNode head = tree.root();
+    if (type == Model.class) {
+      head = tree.root().deepCopy();
+      head.remove("zones");
+    }
+    return binder
+        .bind(tree, Head.class, type, head)
+        .map(
+            both ->
+                new Page<>(
+                    id,
+                    path,
+                    headOf(both.first(), both.second()),
+                    both.second(),
+                    text.body(),
+                    text.bodyLine()));
+  }
+
+  /** A model's zones have outlines; its head lists them like any other page's. */
+  private static Head headOf(Head head, Details details) {
+    if (!(details instanceof Model model)) {
+      return head;
+    }
+    List<String> zones = new ArrayList<>();
+    model.places().forEach(zone -> zones.add(zone.id()));
+    return new Head(
+        head.title(),
+        head.summary(),
+        head.saidAs(),
+        head.system(),
+        zones,
+        head.fits(),
+        head.sources(),
+        head.onlyFor());
+  }
+}

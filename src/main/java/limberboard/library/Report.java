@@ -1,0 +1,86 @@
+package limberboard.library;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Collects the problems of one file, and knows on which line each of its keys stands. */
+final class Report {
+  private final String file;
+  private final Map<String, Integer> lines;
+  private final List<Problem> problems = new ArrayList<>();
+
+  /**
+   * A report on a file.
+   *
+   * @param file relative to the workspace
+   * @param lines JSON pointer of a key or list entry to its line
+   */
+  Report(String file, Map<String, Integer> lines) {
+    this.file = file;
+    this.lines = lines;
+  }
+
+  /** Reports an error at a key, given as a JSON pointer ({@code /causes/0/mend}). */
+  void error(String pointer, String wrong, String right) {
+    problems.add(Problem.error(file, line(pointer), key(pointer), wrong, right));
+  }
+
+  /** Reports a warning at a key. */
+  void warning(String pointer, String wrong, String right) {
+    problems.add(Problem.warning(file, line(pointer), key(pointer), wrong, right));
+  }
+
+  /** Reports an error on a line of the body. */
+  void errorOnLine(int line, String what, String wrong, String right) {
+    problems.add(Problem.error(file, line, what, wrong, right));
+  }
+
+  /** Reports a warning on a line of the body. */
+  void warningOnLine(int line, String what, String wrong, String right) {
+    problems.add(Problem.warning(file, line, what, wrong, right));
+  }
+
+  /** Whether anything has been reported. */
+  boolean isEmpty() {
+    return problems.isEmpty();
+  }
+
+  /** JSON pointer of a key to its line. */
+  Map<String, Integer> lines() {
+    return lines;
+  }
+
+  List<Problem> problems() {
+    return List.copyOf(problems);
+  }
+
+  /** The line of a key, or of the nearest key above it that is there. */
+  private int line(String pointer) {
+    String at = pointer;
+    while (!lines.containsKey(at)) {
+      int slash = at.lastIndexOf('/');
+      if (slash < 0) {
+        return 1;
+      }
+      at = at.substring(0, slash);
+    }
+    return lines.get(at);
+  }
+
+  /** {@code /causes/0/mend} as a person writes it: {@code causes[1].mend}. */
+  private static String key(String pointer) {
+    StringBuilder key = new StringBuilder();
+    for (String part : pointer.split("/")) {
+      if (part.isEmpty()) {
+        continue;
+      }
+      if (part.chars().allMatch(Character::isDigit)) {
+        key.append('[').append(Integer.parseInt(part) + 1).append(']');
+      } else {
+        key.append(key.isEmpty() ? "" : ".").append(part);
+      }
+    }
+    return key.toString();
+  }
+}

@@ -1,0 +1,117 @@
+package limberboard.library;
+
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.databind.DeserializationContext;
+import com.fasterxml.jackson.databind.JavaType;
+import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.deser.DeserializationProblemHandler;
+import com.fasterxml.jackson.databind.deser.ValueInstantiator;
+import java.io.IOException;
+import java.util.Collection;
+import java.util.Map;
+
+/** Reports each value that does not fit its key, and goes on as if it were absent. */
+final class ValueProblems extends DeserializationProblemHandler {
+  private final Report report;
+
+  ValueProblems(Report report) {
+    this.report = report;
+  }
+
+  @Override
+  public Object handleWeirdStringValue(
+      DeserializationContext context, Class<?> type, String value, String message) {
+    boolean plain = isNumber(type) || type == boolean.class || type == Boolean.class;
+    report.error(
+        pointer(context.getParser()),
+        plain ? "\"" + value + "\" is not " + expected(type) : message,
+        plain ? "write " + expected(type) : advice(type));
+    return null;
+  }
+
+  @Override
+  public Object handleUnexpectedToken(
+      DeserializationContext context,
+      JavaType type,
+      JsonToken token,
+      JsonParser parser,
+      String message)
+      throws IOException {
+    report.error(
+        pointer(parser), "is " + found(token) + " here", "write " + expected(type.getRawClass()));
+    parser.skipChildren();
+    return null;
+  }
+
+  @Override
+  public Object handleMissingInstantiator(
+      DeserializationContext context,
+      Class<?> type,
+      ValueInstantiator instantiator,
+      JsonParser parser,
+      String message)
+      throws IOException {
+    report.error(
+        pointer(parser), "is " + found(parser.currentToken()) + " here", "write " + expected(type));
+    parser.skipChildren();
+    return null;
+  }
+
+  static String pointer(JsonParser parser) {
+    return parser == null ? "" : parser.getParsingContext().pathAsPointer().toString();
+  }
+
+  static String pointer(JsonProcessingException e) {
+    StringBuilder pointer = new StringBuilder();
+    if (e instanceof JsonMappingException mapping) {
+      for (JsonMappingException.Reference step : mapping.getPath()) {
+        pointer.append('/');
+        pointer.append(step.getFieldName() == null ? step.getIndex() : step.getFieldName());
+      }
+    }
+    return pointer.toString();
+  }
+
+  /** What to write for values whose own message does not say so. */
+  private static String advice(Class<?> type) {
+    return java.time.temporal.TemporalAccessor.class.isAssignableFrom(type)
+            || type == java.time.Period.class
+        ? "write an ISO 8601 value, such as 2026-05-01, --05-01 or P1Y"
+        : "";
+  }
+
+  private static String found(JsonToken token) {
+    if (token == JsonToken.START_OBJECT) {
+      return "a mapping";
+    }
+    return token == JsonToken.START_ARRAY ? "a list" : "a single value";
+  }
+
+  private static boolean isNumber(Class<?> type) {
+    return type.isPrimitive() && type != boolean.class || Number.class.isAssignableFrom(type);
+  }
+
+  private static String expected(Class<?> type) {
+    if (type == int.class || type == Integer.class) {
+      return "a whole number";
+    }
+    if (isNumber(type)) {
+      return "a number";
+    }
+    if (type == boolean.class || type == Boolean.class) {
+      return "true or false";
+    }
+    if (type == String.class) {
+      return "a text";
+    }
+    if (Collection.class.isAssignableFrom(type)) {
+      return "a list";
+    }
+    if (Map.class.isAssignableFrom(type) || type.isRecord()) {
+      return "a mapping of \"key: value\"";
+    }
+    return "a value as docs/file-formats.md describes it";
+  }
+}
