@@ -1,0 +1,101 @@
+package limberboard;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** Holds the layers: arrows point down only. */
+@AnalyzeClasses(packages = "limberboard", importOptions = DoNotIncludeTests.class)
+class LayersTest {
+  @ArchTest
+  static final ArchRule ARROWS_POINT_DOWN =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .layer("Start")
+          .definedBy("limberboard")
+          .layer("Desktop")
+          .definedBy("limberboard.desktop..")
+          .layer("Terminal")
+          .definedBy("limberboard.cli..")
+          .layer("Print")
+          .definedBy("limberboard.print..")
+          .layer("Trace")
+          .definedBy("limberboard.trace..")
+          .layer("Workings")
+          .definedBy("limberboard.workings..")
+          .layer("Search")
+          .definedBy("limberboard.search..")
+          .layer("Boat")
+          .definedBy("limberboard.boat..")
+          .layer("Library")
+          .definedBy("limberboard.library..")
+          .whereLayer("Start")
+          .mayNotBeAccessedByAnyLayer()
+          .whereLayer("Desktop")
+          .mayOnlyBeAccessedByLayers("Start")
+          .whereLayer("Terminal")
+          .mayOnlyBeAccessedByLayers("Start")
+          .whereLayer("Print")
+          .mayOnlyBeAccessedByLayers("Desktop", "Terminal")
+          .whereLayer("Trace")
+          .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Print")
+          .whereLayer("Workings")
+          .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Print")
+          .whereLayer("Search")
+          .mayOnlyBeAccessedByLayers("Desktop", "Terminal")
+          .because("a change to what people touch must not reach what the trade knows");
+
+  @ArchTest
+  static final ArchRule NO_CIRCLES =
+      slices()
+          .matching("limberboard.(*)..")
+          .should()
+          .beFreeOfCycles()
+          .because("a newcomer must be able to read the packages one after another");
+
+  @ArchTest
+  static final ArchRule SWING_STAYS_IN_THE_WINDOW =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("limberboard.desktop..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("javax.swing..", "com.formdev..", "net.miginfocom..")
+          .because("everything but the window must work without a display");
+
+  @ArchTest
+  static final ArchRule LUCENE_STAYS_IN_SEARCH =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("limberboard.search..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.apache.lucene..")
+          .because("another index must be able to take its place");
+
+  @ArchTest
+  static final ArchRule COMPUTING_IS_PURE =
+      noClasses()
+          .that()
+          .resideInAnyPackage("limberboard.trace..", "limberboard.workings..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("java.io..", "java.nio.file..", "java.awt..", "java.time.Clock")
+          .because("the same question must have the same answer, whatever the machine and the day");
+
+  @ArchTest
+  static final ArchRule COMPUTING_HAS_NO_CLOCK =
+      noClasses()
+          .that()
+          .resideInAnyPackage("limberboard.trace..", "limberboard.workings..", "limberboard.boat..")
+          .should()
+          .callMethod(java.time.LocalDate.class, "now")
+          .orShould()
+          .callMethod(System.class, "currentTimeMillis")
+          .because("the day is an argument, so that any day can be tried");
+}
