@@ -1,12 +1,12 @@
 package limberboard.boat;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import limberboard.library.Required;
 import limberboard.library.Use;
 import limberboard.library.Water;
 
@@ -26,10 +26,10 @@ import limberboard.library.Water;
  * @param note anything else
  */
 record BoatFile(
-    @JsonProperty(required = true) String name,
-    @JsonProperty(required = true) String model,
-    @JsonProperty(required = true) Integer hull,
-    @JsonProperty(required = true) Integer built,
+    @Required String name,
+    @Required String model,
+    @Required Integer hull,
+    @Required Integer built,
     Optional<LocalDate> launched,
     Optional<Use> use,
     Optional<Water> water,
@@ -50,6 +50,5 @@ record BoatFile(
   }
 
   /** A season as the file has it. */
-  record SeasonFile(
-      @JsonProperty(required = true) MonthDay from, @JsonProperty(required = true) MonthDay to) {}
+  record SeasonFile(@Required MonthDay from, @Required MonthDay to) {}
 }

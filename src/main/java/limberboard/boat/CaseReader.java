@@ -1,6 +1,5 @@
 package limberboard.boat;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -14,6 +13,7 @@ import limberboard.library.Library;
 import limberboard.library.Nearest;
 import limberboard.library.Page;
 import limberboard.library.Problem;
+import limberboard.library.Required;
 import limberboard.library.Symptom;
 import limberboard.library.TextFile;
 import limberboard.library.Use;
@@ -34,10 +34,10 @@ final class CaseReader {
 
   /** A case as its file has it. */
   record CaseFile(
-      @JsonProperty(required = true) String symptom,
-      @JsonProperty(required = true) String cause,
-      @JsonProperty(required = true) LocalDate date,
-      @JsonProperty(required = true) String model,
+      @Required String symptom,
+      @Required String cause,
+      @Required LocalDate date,
+      @Required String model,
       OptionalInt built,
       Map<String, String> equipment,
       Optional<Water> water,

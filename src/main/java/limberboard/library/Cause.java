@@ -1,6 +1,5 @@
 package limberboard.library;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 
 /**
@@ -17,13 +16,13 @@ import java.util.List;
  * @param seen whether the cure shows at once
  */
 public record Cause(
-    @JsonProperty(required = true) String id,
-    @JsonProperty(required = true) String title,
+    @Required String id,
+    @Required String title,
     String about,
     Condition fits,
-    @JsonProperty(required = true) Double weight,
+    @Required Double weight,
     List<Interval.Factor> moreLikely,
-    @JsonProperty(required = true) String mend,
+    @Required String mend,
     Likelihood cures,
     Seen seen) {
 

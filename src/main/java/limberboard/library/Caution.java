@@ -11,9 +11,7 @@ import java.util.List;
  * @param seek who or what comes before this page, or empty
  */
 public record Caution(
-    @JsonProperty(required = true) String danger,
-    @JsonProperty(value = "do", required = true) List<String> act,
-    String seek)
+    @Required String danger, @Required @JsonProperty("do") List<String> act, String seek)
     implements Details {
 
   /** Absent entries become empty ones. */

@@ -1,6 +1,5 @@
 package limberboard.library;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,17 +24,17 @@ import java.util.Optional;
  * @param comesFirst whether safety demands it before any other check
  */
 public record Check(
-    @JsonProperty(required = true) String id,
-    @JsonProperty(required = true) String ask,
-    @JsonProperty(required = true) String how,
+    @Required String id,
+    @Required String ask,
+    @Required String how,
     Optional<String> picture,
-    @JsonProperty(required = true) Double minutes,
+    @Required Double minutes,
     List<String> access,
     List<ToolUse> tools,
     List<String> cautions,
     Condition fits,
     Skill skill,
-    @JsonProperty(required = true) List<String> answers,
+    @Required List<String> answers,
     Map<String, Map<String, Likelihood>> finds,
     Map<String, List<String>> saidAs,
     Likelihood cantTell,

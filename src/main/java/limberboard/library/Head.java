@@ -1,6 +1,5 @@
 package limberboard.library;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,7 +17,7 @@ import java.util.Optional;
  * @param onlyFor heading text to the boats that the section below it is for
  */
 public record Head(
-    @JsonProperty(required = true) String title,
+    @Required String title,
     String summary,
     List<String> saidAs,
     Optional<BoatSystem> system,

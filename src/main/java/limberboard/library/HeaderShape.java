@@ -49,8 +49,7 @@ final class HeaderShape {
   }
 
   private void requireKey(ObjectNode node, String name, RecordComponent component, String path) {
-    JsonProperty property = component.getAccessor().getAnnotation(JsonProperty.class);
-    if (property != null && property.required() && !node.has(name)) {
+    if (component.isAnnotationPresent(Required.class) && !node.has(name)) {
       report.error(path + "/" + name, "is missing", "it is required here");
       complete = false;
     }

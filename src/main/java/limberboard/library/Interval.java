@@ -1,6 +1,5 @@
 package limberboard.library;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.Period;
 import java.util.List;
 import java.util.Map;
@@ -52,6 +51,5 @@ public record Interval(
    * @param when the condition
    * @param times the factor, greater than 0
    */
-  public record Factor(
-      @JsonProperty(required = true) Condition when, @JsonProperty(required = true) Double times) {}
+  public record Factor(@Required Condition when, @Required Double times) {}
 }

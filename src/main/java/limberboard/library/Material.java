@@ -1,6 +1,5 @@
 package limberboard.library;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.Period;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +17,7 @@ import java.util.Optional;
  * @param cautions ids of cautions shown wherever it is used
  */
 public record Material(
-    @JsonProperty(required = true) MaterialGroup group,
+    @Required MaterialGroup group,
     Optional<CountingUnit> unit,
     List<Pack> packs,
     Optional<Period> shelfLife,
@@ -55,9 +54,7 @@ public record Material(
    * @param name what the pack is called: cartridge, can, reel
    * @param holds how much is in it, in the material's unit
    */
-  public record Pack(
-      @JsonProperty(required = true) String name,
-      @JsonProperty(required = true) Amount.Fixed holds) {}
+  public record Pack(@Required String name, @Required Amount.Fixed holds) {}
 
   /**
    * Something the material must not touch.
@@ -65,6 +62,5 @@ public record Material(
    * @param what the other thing
    * @param why what would happen
    */
-  public record KeepOff(
-      @JsonProperty(required = true) String what, @JsonProperty(required = true) String why) {}
+  public record KeepOff(@Required String what, @Required String why) {}
 }

@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param pieces a number of pieces
  */
 public record MaterialUse(
-    @JsonProperty(required = true) String use,
+    @Required String use,
     Condition fits,
     @JsonProperty("for") String purpose,
     Optional<Amount> amount,
@@ -44,10 +44,7 @@ public record MaterialUse(
    * @param width across the joint, a length
    * @param depth of the joint, a length
    */
-  public record Bead(
-      @JsonProperty(required = true) Amount length,
-      @JsonProperty(required = true) Amount width,
-      @JsonProperty(required = true) Amount depth) {}
+  public record Bead(@Required Amount length, @Required Amount width, @Required Amount depth) {}
 
   /**
    * A film.
@@ -55,9 +52,7 @@ public record MaterialUse(
    * @param area covered, an area
    * @param thickness wet, a length
    */
-  public record Coat(
-      @JsonProperty(required = true) Amount area,
-      @JsonProperty(required = true) Amount thickness) {}
+  public record Coat(@Required Amount area, @Required Amount thickness) {}
 
   /**
    * Pieces of cordage, hose or cable.
@@ -65,7 +60,7 @@ public record MaterialUse(
    * @param length of one piece, a length
    * @param count number of pieces; one when absent
    */
-  public record Cord(@JsonProperty(required = true) Amount length, Optional<Amount> count) {
+  public record Cord(@Required Amount length, Optional<Amount> count) {
     /** An absent count is one piece. */
     public Cord {
       count = Absent.optional(count);

@@ -19,11 +19,11 @@ import java.util.Optional;
  * @param yardMinutes what handing a fault to the yard costs the owner, in minutes
  */
 public record Model(
-    @JsonProperty(required = true) Range built,
+    @Required Range built,
     Optional<Range> hulls,
-    @JsonProperty(required = true) Drawing drawing,
-    @JsonProperty(value = "zones", required = true) List<Zone> places,
-    @JsonProperty(required = true) List<Equipment> equipment,
+    @Required Drawing drawing,
+    @Required @JsonProperty("zones") List<Zone> places,
+    @Required List<Equipment> equipment,
     Map<String, Amount.Fixed> rig,
     Map<String, Amount.Fixed> measures,
     List<Access> access,
@@ -69,8 +69,7 @@ public record Model(
    * @param profile seen from the side
    * @param deck seen from above
    */
-  public record Drawing(
-      @JsonProperty(required = true) String profile, @JsonProperty(required = true) String deck) {}
+  public record Drawing(@Required String profile, @Required String deck) {}
 
   /**
    * A place on the boat.
@@ -81,8 +80,8 @@ public record Model(
    * @param deck outline in the deck plan's coordinates
    */
   public record Zone(
-      @JsonProperty(required = true) String id,
-      @JsonProperty(required = true) String title,
+      @Required String id,
+      @Required String title,
       Optional<Outline> profile,
       Optional<Outline> deck) {
     /** Absent entries become empty ones. */
@@ -100,9 +99,7 @@ public record Model(
    * @param choices what there is to choose from
    */
   public record Equipment(
-      @JsonProperty(required = true) String id,
-      @JsonProperty(required = true) String title,
-      @JsonProperty(required = true) List<Choice> choices) {
+      @Required String id, @Required String title, @Required List<Choice> choices) {
     /** Drops choices that could not be read. */
     public Equipment {
       choices = choices == null ? null : Absent.list(choices);
@@ -132,8 +129,8 @@ public record Model(
    * @param usual years in which the yard fitted it unless asked otherwise (key {@code default})
    */
   public record Choice(
-      @JsonProperty(required = true) String id,
-      @JsonProperty(required = true) String title,
+      @Required String id,
+      @Required String title,
       Optional<Range> built,
       @JsonProperty("default") Optional<Range> usual) {
     /** Absent entries become empty ones. */
@@ -153,9 +150,9 @@ public record Model(
    * @param fits on which boats it is needed
    */
   public record Access(
-      @JsonProperty(required = true) String id,
-      @JsonProperty(required = true) String title,
-      @JsonProperty(required = true) Double minutes,
+      @Required String id,
+      @Required String title,
+      @Required Double minutes,
       List<String> needs,
       Condition fits) {
     /** Absent entries become empty ones. */

@@ -26,21 +26,25 @@ public final class Nearest {
     return to(word, known).map(near -> "did you mean \"" + near + "\"?").orElse(otherwise);
   }
 
-  /** Levenshtein's distance: the least number of letters to insert, leave out or change. */
+  /**
+   * Damerau's distance (optimal string alignment): the least number of letters to insert, leave
+   * out, change, or swap with their neighbour.
+   */
   static int distance(String a, String b) {
-    int[] previous = new int[b.length() + 1];
-    for (int j = 0; j <= b.length(); j++) {
-      previous[j] = j;
-    }
-    for (int i = 1; i <= a.length(); i++) {
-      int[] row = new int[b.length() + 1];
-      row[0] = i;
-      for (int j = 1; j <= b.length(); j++) {
-        int change = previous[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        row[j] = Math.min(change, Math.min(previous[j], row[j - 1]) + 1);
+    int[][] cost = new int[a.length() + 1][b.length() + 1];
+    for (int i = 0; i <= a.length(); i++) {
+      for (int j = 0; j <= b.length(); j++) {
+        cost[i][j] = i == 0 || j == 0 ? i + j : step(cost, a, b, i, j);
       }
-      previous = row;
     }
-    return previous[b.length()];
+    return cost[a.length()][b.length()];
+  }
+
+  private static int step(int[][] cost, String a, String b, int i, int j) {
+    int change = cost[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+    int least = Math.min(change, Math.min(cost[i - 1][j], cost[i][j - 1]) + 1);
+    boolean swapped =
+        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+    return swapped ? Math.min(least, cost[i - 2][j - 2] + 1) : least;
   }
 }

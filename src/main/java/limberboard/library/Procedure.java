@@ -1,6 +1,5 @@
 package limberboard.library;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.Period;
 import java.util.List;
 import java.util.Optional;
@@ -22,9 +21,9 @@ import java.util.Optional;
  * @param before procedures that come after this one when both are to be done
  */
 public record Procedure(
-    @JsonProperty(required = true) Work work,
-    @JsonProperty(required = true) Skill skill,
-    @JsonProperty(required = true) Integer minutes,
+    @Required Work work,
+    @Required Skill skill,
+    @Required Integer minutes,
     List<String> access,
     List<ToolUse> tools,
     List<MaterialUse> materials,
@@ -60,8 +59,7 @@ public record Procedure(
    * @param good what may stay as it is
    * @param bad what must be dealt with
    */
-  public record LookFor(
-      @JsonProperty(required = true) String good, @JsonProperty(required = true) String bad) {}
+  public record LookFor(@Required String good, @Required String bad) {}
 
   /**
    * A follow-up after the work.
@@ -69,7 +67,7 @@ public record Procedure(
    * @param after how long after
    * @param with the procedure to look again with; empty means this one's own last test
    */
-  public record LookAgain(@JsonProperty(required = true) Period after, Optional<String> with) {
+  public record LookAgain(@Required Period after, Optional<String> with) {
     /** Absent entries become empty ones. */
     public LookAgain {
       with = Absent.optional(with);

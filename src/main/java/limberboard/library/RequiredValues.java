@@ -1,6 +1,5 @@
 package limberboard.library;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.lang.reflect.RecordComponent;
 import java.util.Collection;
 import java.util.Map;
@@ -27,8 +26,7 @@ final class RequiredValues {
   private static boolean componentsPresent(Record parts) {
     for (RecordComponent component : parts.getClass().getRecordComponents()) {
       Object value = value(parts, component);
-      JsonProperty property = component.getAccessor().getAnnotation(JsonProperty.class);
-      if (value == null ? property != null && property.required() : !allPresent(value)) {
+      if (value == null ? component.isAnnotationPresent(Required.class) : !allPresent(value)) {
         return false;
       }
     }

@@ -1,6 +1,5 @@
 package limberboard.library;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,8 +15,8 @@ import java.util.OptionalDouble;
  */
 public record Symptom(
     List<String> first,
-    @JsonProperty(required = true) List<Cause> causes,
-    @JsonProperty(required = true) List<Check> checks,
+    @Required List<Cause> causes,
+    @Required List<Check> checks,
     OptionalDouble somethingElse)
     implements Details {
 

@@ -1,7 +1,6 @@
 package limberboard.library;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
-import com.fasterxml.jackson.annotation.JsonProperty;
 
 /**
  * A tool that work needs; written as its id alone or as {@code {use: id, fits: {…}}}.
@@ -9,7 +8,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
  * @param use material id of a tool
  * @param fits which boats need it
  */
-public record ToolUse(@JsonProperty(required = true) String use, Condition fits) {
+public record ToolUse(@Required String use, Condition fits) {
   /** Absent entries become empty ones. */
   public ToolUse {
     fits = Absent.condition(fits);

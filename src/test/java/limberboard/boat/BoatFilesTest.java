@@ -1,0 +1,164 @@
+package limberboard.boat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import limberboard.library.Problem;
+import limberboard.library.TestWorkspace;
+import limberboard.library.Use;
+import limberboard.library.Water;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class BoatFilesTest {
+  @TempDir Path folder;
+  private TestWorkspace workspace;
+
+  @BeforeEach
+  void makeWorkspace() {
+    workspace = new TestWorkspace(folder);
+    workspace.write(
+        "boats/knot/boat.yaml", "name: Knot\nmodel: plover-20\nhull: 17\nbuilt: 2014\n");
+  }
+
+  private Workspace read() throws IOException {
+    return new WorkspaceReader(workspace.folders()).read();
+  }
+
+  private Boat knot() throws IOException {
+    return read().boat("knot").orElseThrow();
+  }
+
+  @Test
+  void whatTheFileLeavesOutIsAsTheYardFittedIt() throws IOException {
+    assertThat(knot().equipment()).isEqualTo(Map.of("seal", "seal-packed"));
+    assertThat(knot().use()).isEqualTo(Use.PRIVATE);
+    assertThat(knot().water()).isEqualTo(Water.SALT);
+  }
+
+  @Test
+  void aBoatWrittenIsTheBoatRead() throws IOException {
+    Boat plain = knot();
+    Boat changed =
+        new Boat(
+            "knot",
+            "Knot: the \"second\"",
+            plain.model(),
+            18,
+            2014,
+            Optional.of(LocalDate.of(2014, 5, 1)),
+            Use.CHARTER,
+            Water.FRESH,
+            Map.of("seal", "seal-lip"),
+            Optional.of(new Season(MonthDay.of(4, 15), MonthDay.of(10, 15))),
+            OptionalDouble.of(25.5),
+            "A note: with a colon # and a hash\nand a second line",
+            plain.log());
+    new BoatWriter(workspace.folders()).write(changed);
+    Workspace after = read();
+    assertThat(after.problems()).isEmpty();
+    assertThat(after.boat("knot")).contains(changed);
+  }
+
+  @Test
+  void aChoiceThatWasNotToBeHadIsReportedAndTheRestIsRead() throws IOException {
+    workspace.write(
+        "boats/knot/boat.yaml",
+        "name: Knot\nmodel: plover-20\nhull: 17\nbuilt: 2012\nequipment: {seal: seal-lip}\n");
+    Workspace after = read();
+    assertThat(after.problems())
+        .extracting(Problem::toString)
+        .containsExactly(
+            "boats/knot/boat.yaml: equipment.seal: \"seal-lip\" was not to be had in 2012;"
+                + " choose one of seal-packed");
+    assertThat(after.boat("knot").orElseThrow().equipment()).containsEntry("seal", "seal-packed");
+  }
+
+  @Test
+  void aBoatOfAnUnknownModelIsReported() throws IOException {
+    workspace.write("boats/ruff/boat.yaml", "name: Ruff\nmodel: plover-21\nhull: 1\nbuilt: 2014\n");
+    Workspace after = read();
+    assertThat(after.problems())
+        .extracting(Problem::toString)
+        .containsExactly(
+            "boats/ruff/boat.yaml: model: there is no model \"plover-21\";"
+                + " did you mean \"plover-20\"?");
+    assertThat(after.boat("knot")).isPresent();
+    assertThat(after.boat("ruff")).isEmpty();
+  }
+
+  @Test
+  void brokenLogLinesAreReportedAndTheRestIsRead() throws IOException {
+    workspace.write(
+        "boats/knot/log.csv",
+        """
+        date,work,engine-hours,note,hoists
+        2024-04-20,launched,,,
+        2024-05-01,mend,120,"With a comma, and ""quotes""\",3
+        2024-02-30,mend,,no such day,
+        2024-06-01,mned,,unknown work,
+        2024-07-01,reading,110,backwards,
+        2024-08-01,reading,many,no number,
+        2024-09-01,mend
+        """);
+    Workspace after = read();
+    assertThat(after.problems())
+        .extracting(problem -> problem.line() + ": " + problem.wrong())
+        .containsExactly(
+            "4: \"2024-02-30\" is no date",
+            "5: \"mned\" is neither a procedure nor an event",
+            "7: For input string: \"many\" is no count",
+            "8: has 2 fields, not as many as the first line",
+            "0: run backwards on 2024-07-01, from 120.0 to 110.0");
+    assertThat(after.boat("knot").orElseThrow().log())
+        .extracting(LogEntry::work)
+        .containsExactly("launched", "mend", "reading");
+    LogEntry mend = after.boat("knot").orElseThrow().log().get(1);
+    assertThat(mend.note()).isEqualTo("With a comma, and \"quotes\"");
+    assertThat(mend.uses()).isEqualTo(Map.of("hoists", 3));
+  }
+
+  @Test
+  void aBrokenBoatFileHidesNoOtherBoat() throws IOException {
+    workspace.write("boats/ruff/boat.yaml", "name: [Ruff\n");
+    Files.write(
+        Files.createDirectories(folder.resolve("boats/snipe")).resolve("boat.yaml"),
+        new byte[] {0, 1, 2});
+    Workspace after = read();
+    assertThat(after.problems()).hasSize(2);
+    assertThat(after.boats()).extracting(Boat::id).containsExactly("knot");
+  }
+
+  @Test
+  void aCaseMustNameACauseOfItsSymptom() throws IOException {
+    workspace.write(
+        "articles/symptoms/wet.md",
+        """
+        ---
+        title: Wet
+        zones: [cabin]
+        causes: [{id: seal, title: Seal, weight: 1, mend: mend}]
+        checks:
+          - {id: taste, ask: Salt, how: Taste., minutes: 1, answers: [yes, no], finds: {yes: {seal: often}}}
+        ---
+        """);
+    String known = "symptom: wet\ndate: 2025-06-01\nmodel: plover-20\n";
+    workspace.write("boats/cases/a.yaml", known + "cause: seal\nanswers: {taste: yes}\n");
+    workspace.write("boats/cases/b.yaml", known + "cause: something-else\n");
+    workspace.write("boats/cases/c.yaml", known + "cause: rain\nanswers: {taste: maybe}\n");
+    Workspace after = read();
+    assertThat(after.cases()).extracting(RecordedCase::id).containsExactly("a", "b");
+    assertThat(after.problems())
+        .extracting(problem -> problem.key() + " " + problem.wrong())
+        .containsExactly(
+            "answers.taste has no answer \"maybe\"", "cause the symptom has no cause \"rain\"");
+  }
+}

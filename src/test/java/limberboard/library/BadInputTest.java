@@ -1,0 +1,115 @@
+package limberboard.library;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Files that no example can show: huge, binary, nested without end. Each gives one problem. */
+class BadInputTest {
+  private static final long FIFTY_MEGABYTES = 50L * 1024 * 1024;
+
+  @TempDir Path folder;
+  private TestWorkspace workspace;
+
+  @BeforeEach
+  void makeWorkspace() {
+    workspace = new TestWorkspace(folder);
+    workspace.write("articles/topics/good.md", "---\ntitle: A good page\n---\n");
+  }
+
+  @Test
+  void aPageOfFiftyMegabytesIsNotRead() throws IOException {
+    Path huge = workspace.write("articles/topics/huge.md", "---\ntitle: Huge\n---\n");
+    try (RandomAccessFile file = new RandomAccessFile(huge.toFile(), "rw")) {
+      file.setLength(FIFTY_MEGABYTES);
+    }
+    assertThat(theOnlyProblem())
+        .isEqualTo("articles/topics/huge.md: is 52428800 bytes long; keep it under 1000000 bytes");
+  }
+
+  @Test
+  void aBinaryFileIsNoPage() throws IOException {
+    Files.write(folder.resolve("articles/topics/binary.md"), new byte[] {1, 0, 2, 0});
+    assertThat(theOnlyProblem()).contains("binary.md: is not text");
+  }
+
+  @Test
+  void aFileInAnotherEncodingIsNoPage() throws IOException {
+    Files.write(
+        folder.resolve("articles/topics/latin.md"),
+        new byte[] {'-', '-', '-', '\n', (byte) 0xE9, '\n'});
+    assertThat(theOnlyProblem()).contains("latin.md: is not UTF-8 text; save it as UTF-8");
+  }
+
+  @Test
+  void aHeaderNestedWithoutEndIsRefused() {
+    workspace.write(
+        "articles/topics/deep.md", "---\ntitle: " + "[".repeat(5000) + "\n---\nText.\n");
+    assertThat(theOnlyProblem()).contains("deep.md").contains("cannot be read as YAML");
+  }
+
+  @Test
+  void aHeaderThatMultipliesItselfIsRefused() {
+    StringBuilder header = new StringBuilder("title: Bomb\nsaid-as: &a0 [x]\n");
+    for (int i = 1; i < 40; i++) {
+      header.append("k").append(i).append(": &a").append(i).append(" [*a").append(i - 1);
+      header.append(", *a").append(i - 1).append("]\n");
+    }
+    workspace.write("articles/topics/bomb.md", "---\n" + header + "---\n");
+    assertThat(workspace.library().problems())
+        .isNotEmpty()
+        .allMatch(problem -> problem.file().equals("articles/topics/bomb.md"));
+  }
+
+  @Test
+  void aBodyNestedWithoutEndIsRead() {
+    workspace.write(
+        "articles/topics/deep.md", "---\ntitle: Deep\n---\n" + ">".repeat(20_000) + " text\n");
+    assertThat(workspace.library().problems()).isEmpty();
+    assertThat(workspace.library().page("deep")).isPresent();
+  }
+
+  @Test
+  void aLinkToAFileOutsideIsNoPage() throws IOException {
+    Path outside = Files.createTempFile("outside", ".md");
+    Files.writeString(outside, "---\ntitle: Outside\n---\n");
+    Files.createSymbolicLink(folder.resolve("articles/topics/outside.md"), outside);
+    assertThat(theOnlyProblem()).contains("outside.md: is not a file within the workspace");
+  }
+
+  @Test
+  void aDrawingThatLoadsSomethingIsRefused() {
+    workspace.write(
+        "articles/pictures/loads.svg",
+        "<svg xmlns=\"http://www.w3.org/2000/svg\"><image href=\"https://example.org/a\"/></svg>");
+    workspace.write("articles/topics/a.md", "---\ntitle: A\n---\n![x](../pictures/loads.svg)\n");
+    assertThat(theOnlyProblem()).contains("refers to something outside itself in href");
+  }
+
+  @Test
+  void aDrawingWithADocumentTypeIsRefused() {
+    workspace.write(
+        "articles/pictures/bomb.svg",
+        "<!DOCTYPE svg [<!ENTITY a \"aaaa\">]><svg xmlns=\"http://www.w3.org/2000/svg\"/>");
+    workspace.write("articles/topics/a.md", "---\ntitle: A\n---\n![x](../pictures/bomb.svg)\n");
+    assertThat(theOnlyProblem())
+        .contains("\"../pictures/bomb.svg\"")
+        .contains("has a document type");
+  }
+
+  /** The one problem there is; and the rest of the library is still there. */
+  private String theOnlyProblem() {
+    Library library = workspace.library();
+    assertThat(library.page("good")).isPresent();
+    List<Problem> problems = library.problems();
+    assertThat(problems).hasSize(1);
+    return problems.get(0).toString();
+  }
+}

@@ -1,0 +1,88 @@
+package limberboard.library;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.google.common.jimfs.Configuration;
+import com.google.common.jimfs.Jimfs;
+import java.io.IOException;
+import java.nio.file.FileSystem;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SafeFilesTest {
+  @TempDir Path folder;
+
+  @Test
+  void writesAndReplaces() throws IOException {
+    Path file = folder.resolve("new/folder/file.txt");
+    SafeFiles.write(file, "one");
+    SafeFiles.write(file, "two");
+    assertThat(file).hasContent("two");
+    assertThat(names(file.getParent())).containsExactly("file.txt");
+  }
+
+  @Test
+  void aFullDiskLeavesTheOldFileWhole() throws IOException {
+    Configuration small =
+        Configuration.unix().toBuilder().setBlockSize(512).setMaxSize(4096).build();
+    try (FileSystem disk = Jimfs.newFileSystem(small)) {
+      Path file = disk.getPath("/work/file.txt");
+      SafeFiles.write(file, "precious");
+      assertThatThrownBy(() -> SafeFiles.write(file, "x".repeat(100_000)))
+          .isInstanceOf(IOException.class);
+      assertThat(Files.readString(file)).isEqualTo("precious");
+      assertThat(names(file.getParent())).containsExactly("file.txt");
+    }
+  }
+
+  @Test
+  void aKilledProcessLeavesOneWholeFile() throws IOException, InterruptedException {
+    Path file = folder.resolve("file.txt");
+    SafeFiles.write(file, Endless.text(0));
+    Process writer =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                Endless.class.getName(),
+                file.toString())
+            .redirectErrorStream(true)
+            .start();
+    int before = 0;
+    for (int round = 0; round < 20 && before < 3; round++) {
+      TimeUnit.MILLISECONDS.sleep(100);
+      before = Integer.parseInt(Files.readString(file).lines().findFirst().orElseThrow());
+    }
+    writer.destroyForcibly().waitFor();
+    String left = Files.readString(file);
+    int number = Integer.parseInt(left.lines().findFirst().orElseThrow());
+    assertThat(left).isEqualTo(Endless.text(number));
+  }
+
+  /** Writes the same file again and again until it is killed. */
+  static final class Endless {
+    private Endless() {}
+
+    public static void main(String[] args) throws IOException {
+      for (int i = 1; ; i++) {
+        SafeFiles.write(Path.of(args[0]), text(i));
+      }
+    }
+
+    static String text(int number) {
+      return number + "\n" + Integer.toString(number % 10).repeat(200_000);
+    }
+  }
+
+  private static List<String> names(Path of) throws IOException {
+    try (Stream<Path> files = Files.list(of)) {
+      return files.map(each -> each.getFileName().toString()).toList();
+    }
+  }
+}
