@@ -1,0 +1,48 @@
+package limberboard.trace;
+
+import java.util.List;
+
+/**
+ * What can be done next, best first.
+ *
+ * @param options never empty; the first is the advice
+ */
+public record Advice(List<Option> options) {
+  /**
+   * Copies the options.
+   *
+   * @throws IllegalArgumentException when there are none
+   */
+  public Advice {
+    options = List.copyOf(options);
+    if (options.isEmpty()) {
+      throw new IllegalArgumentException("there is always the yard; an advice is never empty");
+    }
+  }
+
+  /** The advice. */
+  public Option best() {
+    return options.get(0);
+  }
+
+  /** What kind of step an option is. */
+  public enum Action {
+    /** Mend a cause. */
+    MEND,
+    /** Hand the fault to the yard. */
+    YARD,
+    /** Make a check. */
+    CHECK
+  }
+
+  /**
+   * One thing that can be done next.
+   *
+   * @param action what kind of step
+   * @param index number of the check, or of the cause to mend; 0 for the yard
+   * @param minutes what this step costs, with the access it still has to open
+   * @param expectedMinutes what everything costs on average when this is done next, from here until
+   *     the fault is mended or handed over
+   */
+  public record Option(Action action, int index, double minutes, double expectedMinutes) {}
+}

@@ -1,0 +1,40 @@
+package limberboard.trace;
+
+import java.util.Comparator;
+import java.util.Map;
+import limberboard.library.Likelihood;
+
+/**
+ * Says a chance in words: the likelihood words of the file formats in reverse. The nearest value of
+ * {@link Likelihood#scale()} is taken, the higher one half-way between two, and said as one says it
+ * of a single thing: what happens <i>very often</i> is <i>very likely</i>.
+ */
+final class ChanceWord {
+  private static final Map<String, String> SAID =
+      Map.ofEntries(
+          Map.entry("always", "as good as certain"),
+          Map.entry("almost-always", "almost certain"),
+          Map.entry("very-often", "very likely"),
+          Map.entry("usually", "likely"),
+          Map.entry("often", "rather likely"),
+          Map.entry("even", "as likely as not"),
+          Map.entry("sometimes", "less likely than not"),
+          Map.entry("seldom", "unlikely"),
+          Map.entry("rarely", "very unlikely"),
+          Map.entry("almost-never", "most unlikely"),
+          Map.entry("never", "as good as ruled out"));
+
+  private ChanceWord() {}
+
+  /**
+   * The chance in words.
+   *
+   * @param chance 0 to 1
+   */
+  static String of(double chance) {
+    return Likelihood.scale().entrySet().stream()
+        .min(Comparator.comparingDouble(entry -> Math.abs(entry.getValue() - chance)))
+        .map(entry -> SAID.getOrDefault(entry.getKey(), Wording.spoken(entry.getKey())))
+        .orElseThrow();
+  }
+}

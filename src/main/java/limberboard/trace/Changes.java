@@ -1,0 +1,62 @@
+package limberboard.trace;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Says what an answer changed: the cause that gained most and the cause that lost most.
+ *
+ * @param causes the causes
+ */
+record Changes(List<FaultCause> causes) {
+  private static final double WORTH_A_WORD = 0.01;
+  private static final double WORTH_A_FACTOR = 1.75;
+
+  /**
+   * One sentence.
+   *
+   * @param subject what changed the chances: "“Salt”"
+   * @param before chances before
+   * @param after chances after
+   */
+  String said(String subject, double[] before, double[] after) {
+    int gained = 0;
+    int lost = 0;
+    for (int i = 0; i < after.length; i++) {
+      gained = after[i] - before[i] > after[gained] - before[gained] ? i : gained;
+      lost = before[i] - after[i] > before[lost] - after[lost] ? i : lost;
+    }
+    List<String> parts = new ArrayList<>();
+    if (after[gained] - before[gained] >= WORTH_A_WORD) {
+      parts.add(part(gained, before[gained], after[gained]));
+    }
+    if (before[lost] - after[lost] >= WORTH_A_WORD) {
+      parts.add(part(lost, before[lost], after[lost]));
+    }
+    return parts.isEmpty()
+        ? subject + " changes the chances by less than 1 %."
+        : subject + " makes " + String.join(" and ", parts) + ".";
+  }
+
+  private String part(int cause, double before, double after) {
+    return Wording.quoted(causes.get(cause).title())
+        + " "
+        + how(before, after)
+        + " ("
+        + Wording.percent(before)
+        + " to "
+        + Wording.percent(after)
+        + ")";
+  }
+
+  private static String how(double before, double after) {
+    if (after >= before * WORTH_A_FACTOR) {
+      return Wording.times(after / before);
+    }
+    String word = ChanceWord.of(after);
+    if (!word.equals(ChanceWord.of(before))) {
+      return word;
+    }
+    return after > before ? "a little likelier" : "a little less likely";
+  }
+}

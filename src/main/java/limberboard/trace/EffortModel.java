@@ -1,0 +1,143 @@
+package limberboard.trace;
+
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Everything a {@link Policy} weighs, as numbers: the {@link AnswerModel}, what each check and mend
+ * costs in minutes, and the access they share.
+ *
+ * <p>An access is paid once, by the first step that needs it. The yard can always be called and
+ * ends the trace. Immutable.
+ */
+public final class EffortModel {
+  private final AnswerModel answers;
+  private final List<CheckEffort> checks;
+  private final List<MendEffort> mends;
+  private final double[] accessMinutes;
+  private final double yardMinutes;
+  private final List<BitSet> mendAccess;
+  private final int[] mendAccessOf;
+
+  /**
+   * What a check costs.
+   *
+   * @param minutes without access, 0 or more
+   * @param access numbers of everything that must be open for it
+   * @param cantTell chance that it gives no answer, 0 to 1
+   * @param comesFirst whether safety demands it before any other
+   */
+  public record CheckEffort(double minutes, BitSet access, double cantTell, boolean comesFirst) {
+    /** Copies the access. */
+    public CheckEffort {
+      access = (BitSet) access.clone();
+    }
+  }
+
+  /**
+   * What mending one cause costs.
+   *
+   * @param minutes without access, 0 or more
+   * @param access numbers of everything that must be open for it
+   * @param cures chance that it cures the fault when that is the cause, 0 to 1
+   * @param byOwner whether the owner may do it; otherwise only the yard cures this cause
+   */
+  public record MendEffort(double minutes, BitSet access, double cures, boolean byOwner) {
+    /** Copies the access. */
+    public MendEffort {
+      access = (BitSet) access.clone();
+    }
+  }
+
+  /**
+   * Makes a model.
+   *
+   * @param answers the causes and what answers they give
+   * @param checks what each check of {@code answers} costs
+   * @param mends what mending each cause of {@code answers} costs
+   * @param accessMinutes what each access costs once
+   * @param yardMinutes what handing the fault to the yard costs, greater than 0
+   * @throws IllegalArgumentException when the numbers of checks or mends do not match
+   */
+  public EffortModel(
+      AnswerModel answers,
+      List<CheckEffort> checks,
+      List<MendEffort> mends,
+      double[] accessMinutes,
+      double yardMinutes) {
+    if (checks.size() != answers.checks() || mends.size() != answers.causes()) {
+      throw new IllegalArgumentException("every check and every cause needs its effort");
+    }
+    if (!(yardMinutes > 0)) {
+      throw new IllegalArgumentException("the yard takes more than 0 minutes, not " + yardMinutes);
+    }
+    this.answers = answers;
+    this.checks = List.copyOf(checks);
+    this.mends = List.copyOf(mends);
+    this.accessMinutes = accessMinutes.clone();
+    this.yardMinutes = yardMinutes;
+    Map<BitSet, Integer> numbers = new LinkedHashMap<>();
+    this.mendAccessOf = new int[mends.size()];
+    for (int mend = 0; mend < mendAccessOf.length; mend++) {
+      mendAccessOf[mend] =
+          numbers.computeIfAbsent(mends.get(mend).access(), unseen -> numbers.size());
+    }
+    this.mendAccess = List.copyOf(numbers.keySet());
+  }
+
+  /** The causes and what answers they give. */
+  public AnswerModel answers() {
+    return answers;
+  }
+
+  /** What each check costs. */
+  public List<CheckEffort> checks() {
+    return checks;
+  }
+
+  /** What mending each cause costs. */
+  public List<MendEffort> mends() {
+    return mends;
+  }
+
+  /** What handing the fault to the yard costs, in minutes. */
+  public double yardMinutes() {
+    return yardMinutes;
+  }
+
+  /** The distinct sets of access that mends need. */
+  List<BitSet> mendAccess() {
+    return mendAccess;
+  }
+
+  /** The number in {@link #mendAccess} of what this mend needs. */
+  int mendAccessOf(int mend) {
+    return mendAccessOf[mend];
+  }
+
+  /**
+   * The minutes it takes to open what is not yet open.
+   *
+   * @param access numbers of what must be open
+   * @param open numbers of what is open
+   */
+  public double accessMinutes(BitSet access, BitSet open) {
+    double sum = 0;
+    for (int i = access.nextSetBit(0); i >= 0; i = access.nextSetBit(i + 1)) {
+      if (!open.get(i)) {
+        sum += accessMinutes[i];
+      }
+    }
+    return sum;
+  }
+
+  /** Where a trace begins: nothing asked, tried or open. */
+  public Situation beginning() {
+    double[] chances = new double[answers.causes()];
+    Arrays.setAll(chances, answers::prior);
+    return new Situation(chances, new BitSet(), new BitSet(), new BitSet());
+  }
+}

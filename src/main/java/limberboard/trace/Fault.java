@@ -1,0 +1,117 @@
+package limberboard.trace;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import limberboard.boat.Fitting;
+import limberboard.boat.RecordedCase;
+import limberboard.library.Library;
+import limberboard.library.Page;
+import limberboard.library.Symptom;
+
+/**
+ * One symptom made ready for one boat and day: the causes and checks that fit it, with their
+ * chances, costs and access. Immutable.
+ */
+public final class Fault {
+  private final Page<Symptom> page;
+  private final Fitting fitting;
+  private final List<FaultCause> causes;
+  private final List<FaultCheck> checks;
+  private final EffortModel model;
+
+  Fault(
+      Page<Symptom> page,
+      Fitting fitting,
+      List<FaultCause> causes,
+      List<FaultCheck> checks,
+      EffortModel model) {
+    this.page = page;
+    this.fitting = fitting;
+    this.causes = List.copyOf(causes);
+    this.checks = List.copyOf(checks);
+    this.model = model;
+  }
+
+  /**
+   * Makes a symptom ready for a boat.
+   *
+   * @param page the symptom
+   * @param fitting the boat and the day
+   * @param library where the mends' procedures are looked up; a mend that is not there is the
+   *     yard's
+   * @param cases recorded cases of any symptom and boat; those of this symptom, with causes that
+   *     this boat can have, are counted
+   */
+  public static Fault of(
+      Page<Symptom> page, Fitting fitting, Library library, List<RecordedCase> cases) {
+    return new FaultMaker(page, fitting, library, cases).fault();
+  }
+
+  /** The symptom. */
+  public Page<Symptom> page() {
+    return page;
+  }
+
+  /** The boat and the day. */
+  public Fitting fitting() {
+    return fitting;
+  }
+
+  /** The causes in the page's order, with {@code something-else} at the end. */
+  public List<FaultCause> causes() {
+    return causes;
+  }
+
+  /** The checks in the page's order. */
+  public List<FaultCheck> checks() {
+    return checks;
+  }
+
+  /** The numbers behind it: causes and checks are counted as in the lists. */
+  public EffortModel model() {
+    return model;
+  }
+
+  /** What handing the fault to the yard costs the owner, in minutes. */
+  public double yardMinutes() {
+    return model.yardMinutes();
+  }
+
+  /**
+   * The number of a cause.
+   *
+   * @throws IllegalArgumentException when this boat's list has none of that id
+   */
+  public int causeNumber(String id) {
+    return number("cause", id, causes.stream().map(FaultCause::id).toList());
+  }
+
+  /**
+   * The number of a check.
+   *
+   * @throws IllegalArgumentException when this boat's list has none of that id
+   */
+  public int checkNumber(String id) {
+    return number("check", id, checks.stream().map(FaultCheck::id).toList());
+  }
+
+  /**
+   * The number of an answer to a check.
+   *
+   * @throws IllegalArgumentException when the check has no such answer
+   */
+  public int answerNumber(int check, String answer) {
+    return number("answer", answer, checks.get(check).answers());
+  }
+
+  private int number(String what, String id, List<String> ids) {
+    return IntStream.range(0, ids.size())
+        .filter(i -> ids.get(i).equals(id))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "\"%s\" is no %s of \"%s\" on this boat; there are: %s"
+                        .formatted(id, what, page.title(), String.join(", ", ids))));
+  }
+}

@@ -1,0 +1,146 @@
+package limberboard.trace;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import limberboard.boat.AccessWays;
+import limberboard.boat.Fitting;
+import limberboard.boat.RecordedCase;
+import limberboard.library.Cause;
+import limberboard.library.Check;
+import limberboard.library.Library;
+import limberboard.library.Model.Access;
+import limberboard.library.Page;
+import limberboard.library.Procedure;
+import limberboard.library.Seen;
+import limberboard.library.Skill;
+import limberboard.library.Symptom;
+import limberboard.trace.EffortModel.CheckEffort;
+import limberboard.trace.EffortModel.MendEffort;
+
+/** Puts a {@link Fault} together. */
+final class FaultMaker {
+  private final Page<Symptom> page;
+  private final Fitting fitting;
+  private final Library library;
+  private final AccessWays ways;
+  private final double yardMinutes;
+  private final List<Cause> listed;
+  private final FaultPriors priors;
+  private final Map<String, Integer> accessNumbers = new LinkedHashMap<>();
+  private final List<Double> accessMinutes = new ArrayList<>();
+
+  FaultMaker(Page<Symptom> page, Fitting fitting, Library library, List<RecordedCase> cases) {
+    this.page = page;
+    this.fitting = fitting;
+    this.library = library;
+    this.ways = new AccessWays(fitting);
+    this.yardMinutes = fitting.boat().model().details().yardMinutes();
+    this.listed =
+        page.details().causes().stream().filter(cause -> fitting.fits(cause.fits())).toList();
+    this.priors = new FaultPriors(page, listed, fitting, cases);
+  }
+
+  Fault fault() {
+    double[] chances = priors.chances();
+    List<FaultCause> causes = new ArrayList<>();
+    for (int i = 0; i < listed.size(); i++) {
+      causes.add(cause(listed.get(i), chances[i]));
+    }
+    causes.add(somethingElse(chances[listed.size()]));
+    List<FaultCheck> checks =
+        page.details().checks().stream()
+            .filter(check -> fitting.fits(check.fits()))
+            .map(this::check)
+            .toList();
+    return new Fault(page, fitting, causes, checks, model(chances, causes, checks));
+  }
+
+  private FaultCause cause(Cause cause, double prior) {
+    Optional<Page<Procedure>> mend = library.procedure(cause.mend());
+    Skill skill = mend.map(found -> found.details().skill()).orElse(Skill.YARD);
+    boolean byOwner = Who.ownerMay(skill);
+    return new FaultCause(
+        cause.id(),
+        cause.title(),
+        cause.about(),
+        prior,
+        priors.from(cause),
+        cause.mend(),
+        mend.map(Page::title).orElseGet(() -> Wording.spoken(cause.mend())),
+        byOwner ? mend.orElseThrow().details().minutes() : yardMinutes,
+        byOwner ? ways.toOpen(mend.orElseThrow().details().access(), Set.of()) : List.of(),
+        cause.cures().value(),
+        cause.seen(),
+        skill);
+  }
+
+  private FaultCause somethingElse(double prior) {
+    return new FaultCause(
+        Symptom.SOMETHING_ELSE,
+        "Something else",
+        "A cause that this page does not list.",
+        prior,
+        priors.fromSomethingElse(),
+        "",
+        "Hand it to the yard",
+        yardMinutes,
+        List.of(),
+        1,
+        Seen.AT_ONCE,
+        Skill.YARD);
+  }
+
+  private FaultCheck check(Check check) {
+    return Who.ownerMay(check.skill())
+        ? new FaultCheck(check, check.minutes(), ways.toOpen(check.access(), Set.of()))
+        : new FaultCheck(check, Math.max(check.minutes(), yardMinutes), List.of());
+  }
+
+  private EffortModel model(double[] chances, List<FaultCause> causes, List<FaultCheck> checks) {
+    List<String> ids = listed.stream().map(Cause::id).toList();
+    AnswerModel answers =
+        new AnswerModel(
+            chances, checks.stream().map(check -> new CheckTable(check.check()).of(ids)).toList());
+    List<CheckEffort> checkEfforts =
+        checks.stream()
+            .map(
+                check ->
+                    new CheckEffort(
+                        check.minutes(),
+                        numbers(check.access()),
+                        check.check().cantTell().value(),
+                        check.check().comesFirst()))
+            .toList();
+    List<MendEffort> mendEfforts =
+        causes.stream()
+            .map(
+                cause ->
+                    new MendEffort(
+                        cause.mendMinutes(),
+                        numbers(cause.mendAccess()),
+                        cause.cures(),
+                        cause.mendedByOwner()))
+            .toList();
+    double[] minutes = accessMinutes.stream().mapToDouble(Double::doubleValue).toArray();
+    return new EffortModel(answers, checkEfforts, mendEfforts, minutes, yardMinutes);
+  }
+
+  private BitSet numbers(List<Access> access) {
+    BitSet numbers = new BitSet();
+    for (Access entry : access) {
+      numbers.set(
+          accessNumbers.computeIfAbsent(
+              entry.id(),
+              unseen -> {
+                accessMinutes.add(entry.minutes());
+                return accessMinutes.size() - 1;
+              }));
+    }
+    return numbers;
+  }
+}

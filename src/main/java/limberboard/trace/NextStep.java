@@ -1,0 +1,115 @@
+package limberboard.trace;
+
+import java.util.List;
+import limberboard.library.Model.Access;
+
+/** What to do next. */
+public sealed interface NextStep {
+  /** The check's id, the mend's procedure id, or {@code yard}. */
+  String id();
+
+  /** What to do, in words. */
+  String text();
+
+  /** What it costs the owner in minutes, with the access still to be opened. */
+  double minutes();
+
+  /** Why this comes next. */
+  String why();
+
+  /** What must be opened first, in order. */
+  List<Access> toOpen();
+
+  /** {@code check}, {@code mend} or {@code yard}. */
+  String kind();
+
+  /**
+   * A check to make.
+   *
+   * @param check the check
+   * @param minutes with the access still to be opened
+   * @param toOpen what must be opened first, in order
+   * @param why why it comes next
+   */
+  record DoCheck(FaultCheck check, double minutes, List<Access> toOpen, String why)
+      implements NextStep {
+    /** Copies the access. */
+    public DoCheck {
+      toOpen = List.copyOf(toOpen);
+    }
+
+    @Override
+    public String id() {
+      return check.id();
+    }
+
+    @Override
+    public String text() {
+      return check.ask();
+    }
+
+    @Override
+    public String kind() {
+      return "check";
+    }
+  }
+
+  /**
+   * A mend to try; only ever one that an owner may do.
+   *
+   * @param cause the cause it would cure
+   * @param minutes with the access still to be opened
+   * @param toOpen what must be opened first, in order
+   * @param why why it comes next
+   */
+  record DoMend(FaultCause cause, double minutes, List<Access> toOpen, String why)
+      implements NextStep {
+    /** Copies the access. */
+    public DoMend {
+      toOpen = List.copyOf(toOpen);
+    }
+
+    @Override
+    public String id() {
+      return cause.mend();
+    }
+
+    @Override
+    public String text() {
+      return cause.mendTitle();
+    }
+
+    @Override
+    public String kind() {
+      return "mend";
+    }
+  }
+
+  /**
+   * The fault is handed to the yard.
+   *
+   * @param minutes what that costs the owner
+   * @param why why it comes next
+   */
+  record CallYard(double minutes, String why) implements NextStep {
+    @Override
+    public String id() {
+      return "yard";
+    }
+
+    @Override
+    public String text() {
+      return "Hand it to the yard, with what has been found so far";
+    }
+
+    @Override
+    public List<Access> toOpen() {
+      return List.of();
+    }
+
+    @Override
+    public String kind() {
+      return "yard";
+    }
+  }
+}

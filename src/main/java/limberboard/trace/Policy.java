@@ -1,0 +1,16 @@
+package limberboard.trace;
+
+/**
+ * A rule for what to do next. Implementations are stateless and may be shared between threads; they
+ * may be exchanged without touching a {@link Trace}.
+ */
+@FunctionalInterface
+public interface Policy {
+  /**
+   * Weighs everything that can be done now.
+   *
+   * @param model what checks, mends and the yard cost
+   * @param now how far the trace has come
+   */
+  Advice advise(EffortModel model, Situation now);
+}

@@ -1,0 +1,11 @@
+package limberboard.trace;
+
+/**
+ * A cause with its chance.
+ *
+ * @param cause the cause
+ * @param chance its chance now, 0 to 1
+ * @param before its chance without the last answer, 0 to 1
+ * @param word the chance in words, see {@link ChanceWord}
+ */
+public record Ranked(FaultCause cause, double chance, double before, String word) {}

@@ -1,0 +1,91 @@
+package limberboard.trace;
+
+import java.util.List;
+import java.util.Set;
+import limberboard.library.Model.Access;
+import limberboard.library.Seen;
+import limberboard.trace.Advice.Option;
+import limberboard.trace.NextStep.CallYard;
+import limberboard.trace.NextStep.DoCheck;
+import limberboard.trace.NextStep.DoMend;
+
+/**
+ * Turns an option into a step with its reason.
+ *
+ * @param fault the fault
+ * @param chances the causes' chances now
+ * @param open ids of access already open
+ */
+record Reasons(Fault fault, double[] chances, Set<String> open) {
+  private static final double LIKELY = 0.5;
+
+  /** The step that an option stands for. */
+  NextStep step(Option option) {
+    return switch (option.action()) {
+      case CHECK -> check(option);
+      case MEND -> mend(option);
+      case YARD -> new CallYard(option.minutes(), yard());
+    };
+  }
+
+  private NextStep check(Option option) {
+    FaultCheck check = fault.checks().get(option.index());
+    List<Access> toOpen = closed(check.access());
+    String why =
+        Wording.cost(option.minutes(), toOpen)
+            + ", and "
+            + new Telling(fault, chances).said(option.index())
+            + ".";
+    return new DoCheck(
+        check,
+        option.minutes(),
+        toOpen,
+        check.check().comesFirst() ? "Safety asks for this before anything else: " + why : why);
+  }
+
+  private NextStep mend(Option option) {
+    FaultCause cause = fault.causes().get(option.index());
+    List<Access> toOpen = closed(cause.mendAccess());
+    double chance = chances[option.index()];
+    String why =
+        Wording.quoted(cause.title())
+            + " is "
+            + ChanceWord.of(chance)
+            + " ("
+            + Wording.percent(chance)
+            + "), mending it takes "
+            + Wording.cost(option.minutes(), toOpen)
+            + ", and no check that is left would save more time than it takes."
+            + (cause.seen() == Seen.LATER ? " Whether it is cured shows only later." : "");
+    return new DoMend(cause, option.minutes(), toOpen, why);
+  }
+
+  private String yard() {
+    int leading = 0;
+    for (int i = 1; i < chances.length - 1; i++) {
+      leading = chances[i] > chances[leading] ? i : leading;
+    }
+    FaultCause cause = fault.causes().get(leading);
+    String otherwise =
+        "No check or mend that is left is likely to save its own time; handing it over costs you "
+            + Wording.minutes(fault.yardMinutes())
+            + ".";
+    if (cause.isSomethingElse() || cause.mendedByOwner() || chances[leading] < LIKELY) {
+      return otherwise;
+    }
+    return Wording.quoted(cause.title())
+        + " is "
+        + ChanceWord.of(chances[leading])
+        + " ("
+        + Wording.percent(chances[leading])
+        + "), and its mend, "
+        + Wording.quoted(cause.mendTitle())
+        + ", is "
+        + Who.workFor(cause.mendSkill())
+        + ".";
+  }
+
+  private List<Access> closed(List<Access> access) {
+    return access.stream().filter(entry -> !open.contains(entry.id())).toList();
+  }
+}

@@ -1,0 +1,214 @@
+package limberboard.trace;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import limberboard.library.Symptom;
+import limberboard.trace.NextStep.DoCheck;
+import limberboard.trace.TrailStep.Answered;
+import limberboard.trace.TrailStep.CouldNotTell;
+import limberboard.trace.TrailStep.MendFailed;
+
+/**
+ * Following one symptom on one boat to its cause. Immutable: every answer makes a new trace.
+ * Everything follows from the answers alone, so their order does not matter and any of them can be
+ * changed or taken back. Two traces of the same fault with the same trail are equal. Safe for use
+ * by several threads.
+ */
+public final class Trace {
+  /** A cause with at least this chance counts as found. */
+  public static final double SETTLED = 0.8;
+
+  private final Fault fault;
+  private final Policy policy;
+  private final Trail trail;
+  private final Lazy<Situation> situation;
+  private final Lazy<Advice> advice;
+
+  private Trace(Fault fault, Policy policy, Trail trail) {
+    this.fault = fault;
+    this.policy = policy;
+    this.trail = trail;
+    this.situation = new Lazy<>(() -> trail.situation(fault));
+    this.advice = new Lazy<>(() -> policy.advise(fault.model(), situation.get()));
+  }
+
+  /** Begins a trace that looks {@link OneStep one step} ahead. */
+  public static Trace begin(Fault fault) {
+    return begin(fault, new OneStep());
+  }
+
+  /** Begins a trace that chooses its steps by a policy of one's own. */
+  public static Trace begin(Fault fault, Policy policy) {
+    return new Trace(fault, policy, Trail.EMPTY);
+  }
+
+  /** The fault that is being traced. */
+  public Fault fault() {
+    return fault;
+  }
+
+  /**
+   * Gives an answer, or changes the one given before.
+   *
+   * @throws IllegalArgumentException when there is no such check or answer on this boat
+   */
+  public Trace answer(String check, String answer) {
+    fault.answerNumber(fault.checkNumber(check), answer);
+    return with(trail.with(new Answered(check, answer)));
+  }
+
+  /**
+   * Notes that a check could not be told: no chance changes, and the check is not proposed again.
+   * An answer given before is replaced.
+   *
+   * @throws IllegalArgumentException when there is no such check on this boat
+   */
+  public Trace cantTell(String check) {
+    fault.checkNumber(check);
+    return with(trail.with(new CouldNotTell(check)));
+  }
+
+  /**
+   * Takes back what was said of a check, as if it had never been said; without effect when nothing
+   * was.
+   *
+   * @throws IllegalArgumentException when there is no such check on this boat
+   */
+  public Trace takeBack(String check) {
+    fault.checkNumber(check);
+    return with(trail.without(new CouldNotTell(check)));
+  }
+
+  /**
+   * Notes that a cause's mend was tried and did not cure: its chance falls by what the mend usually
+   * cures, and the mend is not proposed again.
+   *
+   * @throws IllegalArgumentException when this boat cannot have the cause, or it is {@code
+   *     something-else}, which has no mend
+   */
+  public Trace mendTried(String cause) {
+    return with(trail.with(new MendFailed(mendable(cause))));
+  }
+
+  /**
+   * Takes back that a mend was tried; without effect when it was not.
+   *
+   * @throws IllegalArgumentException as for {@link #mendTried}
+   */
+  public Trace takeBackMend(String cause) {
+    return with(trail.without(new MendFailed(mendable(cause))));
+  }
+
+  private String mendable(String cause) {
+    if (fault.causes().get(fault.causeNumber(cause)).isSomethingElse()) {
+      throw new IllegalArgumentException(
+          "\"" + Symptom.SOMETHING_ELSE + "\" has no mend; name a cause of the list");
+    }
+    return cause;
+  }
+
+  private Trace with(Trail changed) {
+    return changed.equals(trail) ? this : new Trace(fault, policy, changed);
+  }
+
+  /** The causes by falling chance, the page's order deciding between equals. */
+  public List<Ranked> ranking() {
+    double[] now = situation.get().chances();
+    double[] before = trail.latest().map(step -> trail.without(step).chances(fault)).orElse(now);
+    return IntStream.range(0, now.length)
+        .mapToObj(i -> new Ranked(fault.causes().get(i), now[i], before[i], ChanceWord.of(now[i])))
+        .sorted(Comparator.comparingDouble(Ranked::chance).reversed())
+        .toList();
+  }
+
+  /** What to do next. */
+  public NextStep next() {
+    return reasons().step(advice.get().best());
+  }
+
+  /** Everything that can be done next, the best first, with what it then costs on average. */
+  public List<Alternative> alternatives() {
+    Reasons reasons = reasons();
+    return advice.get().options().stream()
+        .map(option -> new Alternative(reasons.step(option), option.expectedMinutes()))
+        .toList();
+  }
+
+  /**
+   * Something that can be done next.
+   *
+   * @param step the step
+   * @param expectedMinutes what everything costs on average when this is done next, until the fault
+   *     is mended or handed to the yard
+   */
+  public record Alternative(NextStep step, double expectedMinutes) {}
+
+  private Reasons reasons() {
+    return new Reasons(fault, situation.get().chances(), trail.opened(fault));
+  }
+
+  /** What it costs on average from here, in minutes, until mended or handed to the yard. */
+  public double expectedMinutes() {
+    return advice.get().best().expectedMinutes();
+  }
+
+  /** What has been done, in order. */
+  public List<TrailEntry> trail() {
+    TrailLines lines = new TrailLines(fault);
+    List<TrailEntry> entries = new ArrayList<>();
+    double[] before = Trail.EMPTY.chances(fault);
+    for (int i = 0; i < trail.steps().size(); i++) {
+      double[] after = trail.first(i + 1).chances(fault);
+      entries.add(lines.entry(trail.steps().get(i), before, after));
+      before = after;
+    }
+    return entries;
+  }
+
+  /** What the latest answer or mend changed, in a sentence; empty at the beginning. */
+  public Optional<String> explain() {
+    return trail
+        .latest()
+        .map(
+            step ->
+                new TrailLines(fault)
+                    .entry(step, trail.without(step).chances(fault), situation.get().chances())
+                    .changed());
+  }
+
+  /** The answers given, by check; those that could not be told are left out. */
+  public Map<String, String> answers() {
+    return trail.answers();
+  }
+
+  /** Whether, and how, the answers contradict each other or the list of causes. */
+  public Optional<Contradiction> contradiction() {
+    return new Clash(fault, trail.answerNumbers(fault)).found();
+  }
+
+  /** Whether nothing is left to check: the next step is a mend or the yard. */
+  public boolean done() {
+    return !(next() instanceof DoCheck);
+  }
+
+  /** Whether a cause of the list stands at {@link #SETTLED} or more. */
+  public boolean settled() {
+    double[] chances = situation.get().chances();
+    return IntStream.range(0, chances.length - 1).anyMatch(i -> chances[i] >= SETTLED);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Trace that && fault.equals(that.fault) && trail.equals(that.trail);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(fault, trail);
+  }
+}

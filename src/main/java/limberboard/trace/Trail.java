@@ -1,0 +1,129 @@
+package limberboard.trace;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import limberboard.library.Model.Access;
+import limberboard.trace.TrailStep.Answered;
+import limberboard.trace.TrailStep.CouldNotTell;
+import limberboard.trace.TrailStep.MendFailed;
+
+/**
+ * What has been done in a trace, each check and each mend at most once, and what follows from it.
+ * Immutable.
+ *
+ * @param steps in the order in which they were first done
+ * @param latest the step done or changed last
+ */
+record Trail(List<TrailStep> steps, Optional<TrailStep> latest) {
+  static final Trail EMPTY = new Trail(List.of(), Optional.empty());
+
+  Trail {
+    steps = List.copyOf(steps);
+  }
+
+  /** With a step added; one about the same check or mend is replaced where it stands. */
+  Trail with(TrailStep step) {
+    List<TrailStep> changed = new ArrayList<>(steps);
+    for (int i = 0; i < changed.size(); i++) {
+      if (changed.get(i).sameAs(step)) {
+        changed.set(i, step);
+        return new Trail(changed, Optional.of(step));
+      }
+    }
+    changed.add(step);
+    return new Trail(changed, Optional.of(step));
+  }
+
+  /** Without a step; the last of those that are left then counts as the latest. */
+  Trail without(TrailStep step) {
+    List<TrailStep> left = steps.stream().filter(done -> !done.sameAs(step)).toList();
+    boolean latestLeft = latest.filter(left::contains).isPresent();
+    return new Trail(
+        left, latestLeft || left.isEmpty() ? latest.filter(left::contains) : last(left));
+  }
+
+  private static Optional<TrailStep> last(List<TrailStep> steps) {
+    return Optional.of(steps.get(steps.size() - 1));
+  }
+
+  /** The first steps only. */
+  Trail first(int count) {
+    return new Trail(steps.subList(0, count), Optional.empty());
+  }
+
+  /** Check id to answer. */
+  Map<String, String> answers() {
+    Map<String, String> answers = new LinkedHashMap<>();
+    for (TrailStep step : steps) {
+      if (step instanceof Answered answered) {
+        answers.put(answered.id(), answered.answer());
+      }
+    }
+    return answers;
+  }
+
+  /** For each check of the fault its answer's number, or {@link AnswerModel#NOT_ANSWERED}. */
+  int[] answerNumbers(Fault fault) {
+    int[] numbers = new int[fault.checks().size()];
+    Arrays.fill(numbers, AnswerModel.NOT_ANSWERED);
+    answers()
+        .forEach(
+            (check, answer) -> {
+              int number = fault.checkNumber(check);
+              numbers[number] = fault.answerNumber(number, answer);
+            });
+    return numbers;
+  }
+
+  /** The causes' chances. */
+  double[] chances(Fault fault) {
+    double[] factors = new double[fault.causes().size()];
+    Arrays.fill(factors, 1);
+    for (TrailStep step : steps) {
+      if (step instanceof MendFailed failed) {
+        int cause = fault.causeNumber(failed.id());
+        factors[cause] = 1 - fault.causes().get(cause).cures();
+      }
+    }
+    return fault.model().answers().chances(answerNumbers(fault), factors);
+  }
+
+  /** Ids of the access that these steps have opened. */
+  Set<String> opened(Fault fault) {
+    Set<String> opened = new LinkedHashSet<>();
+    for (TrailStep step : steps) {
+      List<Access> access =
+          step instanceof MendFailed
+              ? fault.causes().get(fault.causeNumber(step.id())).mendAccess()
+              : fault.checks().get(fault.checkNumber(step.id())).access();
+      access.forEach(entry -> opened.add(entry.id()));
+    }
+    return opened;
+  }
+
+  /** The same as numbers. */
+  Situation situation(Fault fault) {
+    BitSet open = new BitSet();
+    BitSet asked = new BitSet();
+    BitSet tried = new BitSet();
+    for (TrailStep step : steps) {
+      if (step instanceof MendFailed) {
+        int cause = fault.causeNumber(step.id());
+        tried.set(cause);
+        open.or(fault.model().mends().get(cause).access());
+      } else if (step instanceof Answered || step instanceof CouldNotTell) {
+        int check = fault.checkNumber(step.id());
+        asked.set(check);
+        open.or(fault.model().checks().get(check).access());
+      }
+    }
+    return new Situation(chances(fault), open, asked, tried);
+  }
+}

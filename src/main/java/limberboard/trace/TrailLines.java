@@ -1,0 +1,39 @@
+package limberboard.trace;
+
+import limberboard.trace.TrailStep.Answered;
+import limberboard.trace.TrailStep.MendFailed;
+
+/**
+ * Puts steps of a trail into words.
+ *
+ * @param fault the fault
+ */
+record TrailLines(Fault fault) {
+
+  /**
+   * One line.
+   *
+   * @param step what was done
+   * @param before the causes' chances before it
+   * @param after and after it
+   */
+  TrailEntry entry(TrailStep step, double[] before, double[] after) {
+    Changes changes = new Changes(fault.causes());
+    if (step instanceof Answered answered) {
+      String answer = Wording.spoken(answered.answer());
+      return new TrailEntry(
+          step, asked(step), answer, changes.said(Wording.quoted(answer), before, after));
+    }
+    if (step instanceof MendFailed) {
+      String mend = fault.causes().get(fault.causeNumber(step.id())).mendTitle();
+      String subject = "That " + Wording.quoted(mend) + " did not cure it";
+      return new TrailEntry(step, mend, "did not cure it", changes.said(subject, before, after));
+    }
+    return new TrailEntry(
+        step, asked(step), "can't tell", "It changes no chance; the check is not asked again.");
+  }
+
+  private String asked(TrailStep step) {
+    return fault.checks().get(fault.checkNumber(step.id())).ask();
+  }
+}

@@ -1,0 +1,73 @@
+package limberboard.trace;
+
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.List;
+import java.util.Locale;
+import limberboard.library.Model.Access;
+
+/** Numbers and names as a person reads them. */
+final class Wording {
+  private static final double LONG = 90;
+  private static final double HOUR = 60;
+  private static final List<String> TIMES =
+      List.of(
+          "twice",
+          "three times",
+          "four times",
+          "five times",
+          "six times",
+          "seven times",
+          "eight times",
+          "nine times",
+          "ten times");
+
+  private Wording() {}
+
+  /** An id or answer of the files with spaces for hyphens. */
+  static String spoken(String id) {
+    return id.replace('-', ' ');
+  }
+
+  /** In typographic quotation marks. */
+  static String quoted(String text) {
+    return "“" + text + "”";
+  }
+
+  /** "1 minute", "20 minutes", "2.5 hours". */
+  static String minutes(double minutes) {
+    boolean hours = minutes >= LONG;
+    double number = hours ? Math.rint(minutes / HOUR * 2) / 2 : Math.rint(minutes * 2) / 2;
+    String unit = hours ? " hour" : " minute";
+    DecimalFormatSymbols point = DecimalFormatSymbols.getInstance(Locale.ROOT);
+    return new DecimalFormat("0.#", point).format(number) + unit + (number == 1 ? "" : "s");
+  }
+
+  /** "12 %", "under 1 %", "over 99 %". */
+  static String percent(double chance) {
+    long whole = Math.round(chance * 100);
+    if (whole == 0 && chance > 0) {
+      return "under 1 %";
+    }
+    return whole == 100 && chance < 1 ? "over 99 %" : whole + " %";
+  }
+
+  /** "three times as likely", for a factor of at least 1.75. */
+  static String times(double factor) {
+    long whole = Math.round(factor);
+    return (whole > TIMES.size() + 1
+            ? "more than ten times"
+            : TIMES.get((int) Math.max(0, whole - 2)))
+        + " as likely";
+  }
+
+  /** "3 minutes", or "23 minutes with what has to be opened first (…)". */
+  static String cost(double minutes, List<Access> toOpen) {
+    return toOpen.isEmpty()
+        ? minutes(minutes)
+        : minutes(minutes)
+            + " with what has to be opened first ("
+            + String.join("; ", toOpen.stream().map(Access::title).toList())
+            + ")";
+  }
+}

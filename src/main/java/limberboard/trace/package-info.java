@@ -1,0 +1,30 @@
+/**
+ * Tracing: from a symptom to its cause by Bayes' rule, with the next step chosen by what it costs
+ * on average until the fault is mended.
+ *
+ * <p>To use it:
+ *
+ * <ol>
+ *   <li>make a symptom ready for a boat: {@link limberboard.trace.Fault#of};
+ *   <li>{@link limberboard.trace.Trace#begin} a trace, and give it what was found with {@link
+ *       limberboard.trace.Trace#answer}, {@link limberboard.trace.Trace#cantTell} and {@link
+ *       limberboard.trace.Trace#mendTried};
+ *   <li>ask it for its {@link limberboard.trace.Trace#ranking}, its {@link
+ *       limberboard.trace.Trace#next} step and its {@link limberboard.trace.Trace#contradiction}.
+ * </ol>
+ *
+ * <p>Beneath the pages lies a core that knows only numbers: {@link limberboard.trace.AnswerModel}
+ * (causes, answers, Bayes' rule) and {@link limberboard.trace.EffortModel} (minutes, access). A
+ * {@link limberboard.trace.Policy} turns numbers into advice; {@link limberboard.trace.OneStep} is
+ * one.
+ *
+ * <p><b>Choices made.</b> One fault at a time, with <i>something else</i> always on the list, so
+ * that no list is ever taken as complete. Answers are independent of each other given the cause.
+ * Chances are worked out anew from all answers each time, in the checks' order, so that changing
+ * one answer cannot leave a trace of the former one. The exact rules, with their formulas and
+ * sources, are in {@code docs/tracing.md}.
+ *
+ * <p><b>Threads.</b> Everything public is immutable and may be shared. There are no files and no
+ * clock here: the date comes with the {@link limberboard.boat.Fitting}.
+ */
+package limberboard.trace;
