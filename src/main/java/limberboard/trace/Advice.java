@@ -35,6 +35,16 @@ public record Advice(List<Option> options) {
     CHECK
   }
 
+  /** On what grounds an option stands where it stands. */
+  public enum Grounds {
+    /** Safety asks for it before anything else. */
+    SAFETY,
+    /** What it costs on average. */
+    EFFORT,
+    /** It is cheap, and the fault should not be handed over without it. */
+    TELL_THE_YARD
+  }
+
   /**
    * One thing that can be done next.
    *
@@ -43,6 +53,13 @@ public record Advice(List<Option> options) {
    * @param minutes what this step costs, with the access it still has to open
    * @param expectedMinutes what everything costs on average when this is done next, from here until
    *     the fault is mended or handed over
+   * @param grounds why it stands where it stands
    */
-  public record Option(Action action, int index, double minutes, double expectedMinutes) {}
+  public record Option(
+      Action action, int index, double minutes, double expectedMinutes, Grounds grounds) {
+    /** The same option on other grounds. */
+    Option on(Grounds others) {
+      return new Option(action, index, minutes, expectedMinutes, others);
+    }
+  }
 }

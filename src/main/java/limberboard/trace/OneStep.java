@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import limberboard.trace.Advice.Action;
+import limberboard.trace.Advice.Grounds;
 import limberboard.trace.Advice.Option;
 import limberboard.trace.EffortModel.CheckEffort;
 
@@ -67,7 +68,8 @@ public final class OneStep implements Policy {
       for (int cause : worthTrying) {
         others.add(mend(cause));
       }
-      others.add(new Option(Action.YARD, 0, model.yardMinutes(), model.yardMinutes()));
+      double yard = model.yardMinutes();
+      others.add(new Option(Action.YARD, 0, yard, yard, Grounds.EFFORT));
       for (int check = 0; check < model.checks().size(); check++) {
         if (!asked.get(check)) {
           (model.checks().get(check).comesFirst() ? first : others).add(check(check));
@@ -88,7 +90,7 @@ public final class OneStep implements Policy {
       BitSet triedThen = (BitSet) tried.clone();
       triedThen.set(cause);
       double rest = mends.minutes(weights, openWith(access), triedThen);
-      return new Option(Action.MEND, cause, cost, cost + rest);
+      return new Option(Action.MEND, cause, cost, cost + rest, Grounds.EFFORT);
     }
 
     private Option check(int check) {
@@ -106,8 +108,9 @@ public final class OneStep implements Policy {
       }
       double untold = access > 0 ? mends.minutes(chances, openThen, tried) : noMoreChecks;
       double cantTell = effort.cantTell();
-      return new Option(
-          Action.CHECK, check, cost, cost + (1 - cantTell) * told + cantTell * untold);
+      double rest = (1 - cantTell) * told + cantTell * untold;
+      Grounds grounds = effort.comesFirst() ? Grounds.SAFETY : Grounds.EFFORT;
+      return new Option(Action.CHECK, check, cost, cost + rest, grounds);
     }
 
     private BitSet openWith(BitSet more) {

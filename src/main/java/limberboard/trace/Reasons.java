@@ -36,11 +36,13 @@ record Reasons(Fault fault, double[] chances, Set<String> open) {
             + ", and "
             + new Telling(fault, chances).said(option.index())
             + ".";
-    return new DoCheck(
-        check,
-        option.minutes(),
-        toOpen,
-        check.check().comesFirst() ? "Safety asks for this before anything else: " + why : why);
+    String whyNow =
+        switch (option.grounds()) {
+          case SAFETY -> "Safety asks for this before anything else: " + why;
+          case EFFORT -> why;
+          case TELL_THE_YARD -> "It may well end with the yard, which will want to know: " + why;
+        };
+    return new DoCheck(check, option.minutes(), toOpen, whyNow);
   }
 
   private NextStep mend(Option option) {

@@ -37,9 +37,12 @@ public final class Trace {
     this.advice = new Lazy<>(() -> policy.advise(fault.model(), situation.get()));
   }
 
-  /** Begins a trace that looks {@link OneStep one step} ahead. */
+  /**
+   * Begins a trace that looks {@link OneStep one step} ahead and {@link AskBeforeYard asks before
+   * it hands over}.
+   */
   public static Trace begin(Fault fault) {
-    return begin(fault, new OneStep());
+    return begin(fault, new AskBeforeYard(new OneStep()));
   }
 
   /** Begins a trace that chooses its steps by a policy of one's own. */
