@@ -1,0 +1,169 @@
+package limberboard.print;
+
+import java.util.List;
+
+/** A piece of a page that stands by itself. */
+public sealed interface Block {
+
+  /**
+   * A heading within the page.
+   *
+   * @param level 2 to 6
+   * @param text its text
+   */
+  record Heading(int level, List<Inline> text) implements Block {
+    /** Copies the list. */
+    public Heading {
+      text = List.copyOf(text);
+    }
+  }
+
+  /**
+   * A paragraph.
+   *
+   * @param text its text
+   */
+  record Paragraph(List<Inline> text) implements Block {
+    /** Copies the list. */
+    public Paragraph {
+      text = List.copyOf(text);
+    }
+
+    /** A paragraph of plain text. */
+    public static Paragraph of(String text) {
+      return new Paragraph(Inline.text(text));
+    }
+  }
+
+  /**
+   * A list.
+   *
+   * @param numbered whether its items have numbers
+   * @param start the first item's number
+   * @param tight whether the items stand close
+   * @param items what each item holds
+   */
+  record Items(boolean numbered, int start, boolean tight, List<List<Block>> items)
+      implements Block {
+    /** Copies the lists. */
+    public Items {
+      items = items.stream().map(List::copyOf).toList();
+    }
+
+    /** A tight list with dots, one line of text an item. */
+    public static Items dotted(List<List<Inline>> lines) {
+      return new Items(
+          false, 1, true, lines.stream().map(line -> List.<Block>of(new Paragraph(line))).toList());
+    }
+  }
+
+  /**
+   * Quoted blocks.
+   *
+   * @param blocks what is quoted
+   */
+  record Quote(List<Block> blocks) implements Block {
+    /** Copies the list. */
+    public Quote {
+      blocks = List.copyOf(blocks);
+    }
+  }
+
+  /**
+   * Text kept line by line.
+   *
+   * @param text the lines
+   */
+  record Verbatim(String text) implements Block {}
+
+  /** A line across. */
+  record Rule() implements Block {}
+
+  /**
+   * A table; every row has as many cells as there are columns.
+   *
+   * @param columns how each column is set
+   * @param head the heads of the columns
+   * @param rows the rows' cells
+   */
+  record Table(List<Side> columns, List<List<Inline>> head, List<List<List<Inline>>> rows)
+      implements Block {
+    /** Copies the lists. */
+    public Table {
+      columns = List.copyOf(columns);
+      head = head.stream().map(List::copyOf).toList();
+      rows = rows.stream().map(row -> row.stream().map(List::copyOf).toList()).toList();
+    }
+  }
+
+  /** To which side a column is set. */
+  enum Side {
+    /** To the left. */
+    LEFT,
+    /** In the middle. */
+    CENTRE,
+    /** To the right. */
+    RIGHT
+  }
+
+  /**
+   * A caution, quoted from its page.
+   *
+   * @param id the caution's page
+   * @param title its title
+   * @param danger what can hurt whom
+   * @param act what to do about it, most important first
+   * @param seek who or what comes before this page, or empty
+   * @param because what brings the danger in, such as a material's name, or empty
+   */
+  record CautionBox(
+      String id, String title, String danger, List<String> act, String seek, String because)
+      implements Block {
+    /** Copies the list. */
+    public CautionBox {
+      act = List.copyOf(act);
+    }
+  }
+
+  /**
+   * Something the reader must know before going on, such as who may do the work.
+   *
+   * @param text what it says
+   */
+  record Notice(List<Inline> text) implements Block {
+    /** Copies the list. */
+    public Notice {
+      text = List.copyOf(text);
+    }
+  }
+
+  /**
+   * Facts, each with its name.
+   *
+   * @param facts at least one
+   */
+  record Facts(List<Fact> facts) implements Block {
+    /** Copies the list. */
+    public Facts {
+      facts = List.copyOf(facts);
+    }
+  }
+
+  /**
+   * A fact.
+   *
+   * @param name what it is about
+   * @param value what is said of it
+   */
+  record Fact(String name, List<Inline> value) {
+    /** Copies the list. */
+    public Fact {
+      value = List.copyOf(value);
+    }
+
+    /** A fact in plain text. */
+    public static Fact of(String name, String value) {
+      return new Fact(name, Inline.text(value));
+    }
+  }
+}

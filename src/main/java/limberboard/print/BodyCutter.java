@@ -1,0 +1,93 @@
+package limberboard.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import limberboard.library.Condition;
+import limberboard.library.Page;
+import limberboard.print.MarkdownReader.Read;
+
+/** Cuts a page's own text: sections that are only for other boats are left out, with the reason. */
+final class BodyCutter {
+  /** The heading of what an owner may look at where the rest is for licensed people. */
+  static final String OWNER_MAY_CHECK = "What you may check yourself";
+
+  private final Cutting cutting;
+
+  BodyCutter(Cutting cutting) {
+    this.cutting = cutting;
+  }
+
+  /** The whole text that is for the boat. */
+  List<Block> cut(Page<?> page) {
+    List<Read> read = read(page);
+    boolean titled =
+        !read.isEmpty()
+            && read.get(0).headingLevel() == 1
+            && read.get(0).headingText().equals(page.title());
+    return cut(page, titled ? read.subList(1, read.size()) : read);
+  }
+
+  /** Only what an owner may check, without its heading; empty when the page has no such section. */
+  List<Block> ownersPart(Page<?> page) {
+    List<Read> section = new ArrayList<>();
+    int level = 0;
+    for (Read read : read(page)) {
+      if (level > 0 && isHeading(read) && read.headingLevel() <= level) {
+        level = 0;
+      }
+      if (level > 0) {
+        section.add(read);
+      } else if (isHeading(read) && read.headingText().equalsIgnoreCase(OWNER_MAY_CHECK)) {
+        level = read.headingLevel();
+      }
+    }
+    return cut(page, section);
+  }
+
+  private List<Read> read(Page<?> page) {
+    LinkTargets targets =
+        new LinkTargets(page.path(), id -> cutting.library().page(id).isPresent());
+    return new MarkdownReader(targets).read(page.body());
+  }
+
+  private List<Block> cut(Page<?> page, List<Read> reads) {
+    List<Block> blocks = new ArrayList<>();
+    int skipped = 0;
+    for (Read read : reads) {
+      if (isHeading(read) && read.headingLevel() <= skipped) {
+        skipped = 0;
+      }
+      if (skipped == 0) {
+        Condition only = page.head().onlyFor().getOrDefault(read.headingText(), Condition.ALWAYS);
+        if (cutting.shows(only, quoted(read.headingText()))) {
+          blocks.add(read.block());
+          cutting.onlyFor(only).ifPresent(words -> blocks.add(note(words)));
+        } else {
+          skipped = read.headingLevel();
+        }
+      }
+    }
+    return blocks;
+  }
+
+  private static boolean isHeading(Read read) {
+    return read.headingLevel() > 0;
+  }
+
+  private static String quoted(String heading) {
+    return "the section “" + heading + "”";
+  }
+
+  private static Block note(String words) {
+    String sentence = Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
+    return new Block.Paragraph(List.of(new Inline.Emphasis(Inline.text(sentence))));
+  }
+
+  /** The part for the blocks; empty when there are none. */
+  static Optional<Part> part(String title, List<Block> blocks) {
+    return blocks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Part(Part.Role.BODY, title, blocks));
+  }
+}

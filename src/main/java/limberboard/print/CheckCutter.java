@@ -1,0 +1,120 @@
+package limberboard.print;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import limberboard.library.Cause;
+import limberboard.library.Check;
+import limberboard.library.Likelihood;
+import limberboard.library.Skill;
+import limberboard.library.ToolUse;
+import limberboard.print.Block.Side;
+
+/** Writes one check: the question, how to do it, what it takes, and what each answer says. */
+final class CheckCutter {
+  private static final double PER_CENT = 100;
+  private static final int LEVEL = 3;
+
+  private final Cutting cutting;
+  private final LinkTargets targets;
+  private final WayThere way;
+
+  /** A cutter of the checks of the page with this path. */
+  CheckCutter(Cutting cutting, String path) {
+    this.cutting = cutting;
+    this.targets = new LinkTargets(path, id -> false);
+    this.way = new WayThere(cutting);
+  }
+
+  List<Block> cut(Check check, List<Cause> causes) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Heading(LEVEL, Inline.text(check.ask())));
+    if (!check.cautions().isEmpty()) {
+      List<Inline> text = new ArrayList<>();
+      text.add(new Inline.Text("Caution, see above: "));
+      text.addAll(new Links(cutting).joined(check.cautions()));
+      blocks.add(new Block.Notice(text));
+    }
+    if (check.skill() == Skill.LICENSED) {
+      blocks.add(
+          new Block.Notice(
+              Inline.text(
+                  "A person licensed for it makes this check, so how it is done is not printed"
+                      + " here.")));
+    } else {
+      blocks.add(Block.Paragraph.of(check.how()));
+      check
+          .picture()
+          .flatMap(targets::picture)
+          .map(path -> new Inline.Picture(path, check.ask()))
+          .ifPresent(picture -> blocks.add(new Block.Paragraph(List.of(picture))));
+    }
+    blocks.add(new Block.Facts(facts(check)));
+    blocks.add(answers(check, causes));
+    return blocks;
+  }
+
+  private List<Block.Fact> facts(Check check) {
+    List<Block.Fact> facts = new ArrayList<>();
+    facts.add(Block.Fact.of("Who", SkillWords.of(check.skill())));
+    facts.add(Block.Fact.of("Time", TimeWords.minutes(check.minutes())));
+    way.inOneLine(check.access()).ifPresent(words -> facts.add(Block.Fact.of("First", words)));
+    List<String> tools =
+        check.tools().stream()
+            .filter(tool -> cutting.against(tool.fits()).isEmpty())
+            .map(ToolUse::use)
+            .toList();
+    if (check.skill() != Skill.LICENSED) {
+      new Links(cutting).fact("Tools", tools).ifPresent(facts::add);
+    }
+    cutting.onlyFor(check.fits()).ifPresent(words -> facts.add(Block.Fact.of("Boats", words)));
+    return facts;
+  }
+
+  private static Block answers(Check check, List<Cause> causes) {
+    Map<String, String> titles =
+        causes.stream().collect(Collectors.toMap(Cause::id, Cause::title, (a, b) -> a));
+    List<List<List<Inline>>> rows = new ArrayList<>();
+    for (String answer : check.answers()) {
+      Map<String, Likelihood> finds = check.finds().getOrDefault(answer, Map.of());
+      rows.add(List.of(Inline.text(answer.replace('-', ' ')), Inline.text(said(finds, titles))));
+    }
+    return new Block.Table(
+        List.of(Side.LEFT, Side.LEFT),
+        List.of(
+            Inline.text("Answer"), Inline.text("How often it is found, when this is behind it")),
+        rows);
+  }
+
+  private static String said(Map<String, Likelihood> finds, Map<String, String> titles) {
+    List<String> said =
+        finds.entrySet().stream()
+            .filter(entry -> titles.containsKey(entry.getKey()) || isOthers(entry.getKey()))
+            .sorted(
+                Map.Entry.<String, Likelihood>comparingByValue(
+                        Comparator.comparingDouble(Likelihood::value))
+                    .reversed())
+            .map(
+                entry ->
+                    titles.getOrDefault(entry.getKey(), "the other causes")
+                        + ": "
+                        + word(entry.getValue()))
+            .toList();
+    return said.isEmpty() ? "what the other answers leave" : String.join("; ", said);
+  }
+
+  private static boolean isOthers(String cause) {
+    return cause.equals(Check.OTHERS);
+  }
+
+  private static String word(Likelihood likelihood) {
+    if (likelihood.text().equals("even")) {
+      return "as often as not";
+    }
+    return Likelihood.scale().containsKey(likelihood.text())
+        ? likelihood.text().replace('-', ' ')
+        : Math.round(likelihood.value() * PER_CENT) + " per cent";
+  }
+}

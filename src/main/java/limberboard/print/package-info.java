@@ -1,0 +1,29 @@
+/**
+ * Print: a page cut to one boat, as XHTML for the screen, as plain text for the terminal and as PDF
+ * for paper.
+ *
+ * <p>To use it:
+ *
+ * <ol>
+ *   <li>cut a page with a {@link limberboard.print.PageCutter}, for a boat or for none: the result
+ *       is a {@link limberboard.print.CutPage};
+ *   <li>render it with {@link limberboard.print.Xhtml} or {@link limberboard.print.PlainText};
+ *   <li>write the XHTML as A4 with {@link limberboard.print.Pdf}, or show it in a window.
+ * </ol>
+ *
+ * <p><b>Choices made.</b> Markdown is read into small records of our own ({@link
+ * limberboard.print.Block}, {@link limberboard.print.Inline}) while it is cut, and this is where
+ * everything that must hold for every output is decided once: HTML becomes text, links become page
+ * links or plain text, pictures from outside the workspace become their description, and nesting
+ * has a limit. The renderers only write what they are given, so they cannot disagree. What a
+ * licensed person does is left out in the cutting, and so can turn up in no output. Cautions are
+ * collected before anything is cut away, and come first. See {@code
+ * docs/decisions/0004-one-rendering-path.md}.
+ *
+ * <p>Nothing here opens a network connection, and pictures are read only from the workspace's
+ * articles.
+ *
+ * <p><b>Threads.</b> Everything is immutable and may be used from any thread; rendering is best
+ * done off the event thread.
+ */
+package limberboard.print;

@@ -1,0 +1,33 @@
+package limberboard.workings;
+
+import limberboard.library.CountingUnit;
+import limberboard.library.Material.Pack;
+
+/** Says how far a pack goes: {@code a 290 ml cartridge holds 40 of these}. */
+final class HoldsText {
+  private static final double HAIR = 1e-9;
+
+  private final QuantityText text;
+
+  HoldsText(QuantityText text) {
+    this.text = text;
+  }
+
+  /** How many times the amount is in the pack, where one pack is enough at least twice over. */
+  String of(Purchase purchase, double needed, CountingUnit unit) {
+    Pack pack = purchase.packs().get(0).pack();
+    double holds = KnownUnit.counting(unit).of(pack.holds().quantity()).orElse(0);
+    long times = (long) Math.floor(holds / needed + HAIR);
+    return purchase.count() > 1 || times < 2
+        ? ""
+        : "a " + named(pack) + " holds " + times + " of these";
+  }
+
+  /** The pack with its size, unless its name already says it. */
+  private String named(Pack pack) {
+    String size = QuantityText.METRIC.written(pack.holds().quantity());
+    return pack.name().contains(size)
+        ? pack.name()
+        : text.written(pack.holds().quantity()) + " " + pack.name();
+  }
+}

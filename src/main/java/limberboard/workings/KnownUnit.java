@@ -1,0 +1,104 @@
+package limberboard.workings;
+
+import static javax.measure.MetricPrefix.CENTI;
+import static javax.measure.MetricPrefix.KILO;
+import static javax.measure.MetricPrefix.MILLI;
+import static tech.units.indriya.unit.Units.GRAM;
+import static tech.units.indriya.unit.Units.HOUR;
+import static tech.units.indriya.unit.Units.LITRE;
+import static tech.units.indriya.unit.Units.METRE;
+import static tech.units.indriya.unit.Units.MINUTE;
+import static tech.units.indriya.unit.Units.NEWTON;
+import static tech.units.indriya.unit.Units.SQUARE_METRE;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.measure.IncommensurableException;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import limberboard.library.CountingUnit;
+import tech.units.indriya.quantity.Quantities;
+
+/** The units that amounts are written in, with the symbols a reader expects. */
+enum KnownUnit {
+  MILLIMETRE(MILLI(METRE), "mm"),
+  CENTIMETRE(CENTI(METRE), "cm"),
+  METRES(METRE, "m"),
+  SQUARE_MILLIMETRE(MILLI(METRE).multiply(MILLI(METRE)), "mm²"),
+  SQUARE_CENTIMETRE(CENTI(METRE).multiply(CENTI(METRE)), "cm²"),
+  SQUARE_METRES(SQUARE_METRE, "m²"),
+  MILLILITRE(MILLI(LITRE), "ml"),
+  LITRES(LITRE, "l"),
+  GRAMS(GRAM, "g"),
+  KILOGRAM(KILO(GRAM), "kg"),
+  NEWTONS(NEWTON, "N"),
+  KILONEWTON(KILO(NEWTON), "kN"),
+  MINUTES(MINUTE, "min"),
+  HOURS(HOUR, "h"),
+  PIECES(METRE.divide(METRE), "");
+
+  private static final double SAME = 1e-9;
+
+  private final Unit<?> unit;
+  private final String symbol;
+
+  KnownUnit(Unit<?> unit, String symbol) {
+    this.unit = unit;
+    this.symbol = symbol;
+  }
+
+  Unit<?> unit() {
+    return unit;
+  }
+
+  String symbol() {
+    return symbol;
+  }
+
+  /** The value of a quantity in this unit; empty when it is of another dimension. */
+  OptionalDouble of(Quantity<?> quantity) {
+    return converted(quantity.getUnit(), quantity.getValue().doubleValue());
+  }
+
+  /** Whether the quantity has this unit's dimension. */
+  boolean measures(Quantity<?> quantity) {
+    return quantity.getUnit().isCompatible(unit);
+  }
+
+  /** A quantity in this unit. */
+  Quantity<?> quantity(double value) {
+    return Quantities.getQuantity(value, unit);
+  }
+
+  private OptionalDouble converted(Unit<?> from, double value) {
+    if (!from.isCompatible(unit)) {
+      return OptionalDouble.empty();
+    }
+    try {
+      return OptionalDouble.of(from.getConverterToAny(unit).convert(value));
+    } catch (IncommensurableException e) {
+      return OptionalDouble.empty();
+    }
+  }
+
+  /** The known unit that is the quantity's own, whichever way it was put together. */
+  static Optional<KnownUnit> ownOf(Quantity<?> quantity) {
+    for (KnownUnit known : values()) {
+      OptionalDouble one = known.converted(quantity.getUnit(), 1);
+      if (one.isPresent() && Math.abs(one.getAsDouble() - 1) <= SAME) {
+        return Optional.of(known);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The unit that a material's amounts are counted in. */
+  static KnownUnit counting(CountingUnit unit) {
+    return switch (unit) {
+      case ML -> MILLILITRE;
+      case G -> GRAMS;
+      case M -> METRES;
+      case PIECE -> PIECES;
+    };
+  }
+}

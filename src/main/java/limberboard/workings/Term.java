@@ -1,0 +1,59 @@
+package limberboard.workings;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.measure.Quantity;
+import limberboard.library.Amount;
+import limberboard.library.Model;
+
+/** One factor of a working: what an amount is on a boat. */
+sealed interface Term {
+
+  /**
+   * It is known.
+   *
+   * @param quantity the quantity, before {@code times}
+   * @param times what it is multiplied by
+   * @param measure the measure it came from, in words; empty for a fixed one
+   */
+  record Known(Quantity<?> quantity, double times, String measure) implements Term {
+    /** The value in a unit, times included; empty when the dimensions do not agree. */
+    OptionalDouble in(KnownUnit unit) {
+      OptionalDouble value = unit.of(quantity);
+      return value.isPresent()
+          ? OptionalDouble.of(value.getAsDouble() * times)
+          : OptionalDouble.empty();
+    }
+
+    /** Whether it stands in the working as its author wrote it. */
+    boolean isPlain() {
+      return times == 1 && measure.isEmpty();
+    }
+
+    /** How it stands in the working: {@code 1.1 × 2.05 m (forehatch gasket)}. */
+    String text() {
+      String factor = times == 1 ? "" : QuantityText.number(times, 6) + " × ";
+      String source = measure.isEmpty() ? "" : " (" + measure + ")";
+      return factor + QuantityText.METRIC.written(quantity) + source;
+    }
+  }
+
+  /**
+   * The model does not know the measure, or there is no boat.
+   *
+   * @param measure the measure's name as it stands in files
+   */
+  record Missing(String measure) implements Term {}
+
+  /** What an amount is, given the measures of a model; without a model no measure is known. */
+  static Term of(Amount amount, Optional<Model> model) {
+    if (amount instanceof Amount.Measured measured) {
+      String name = measured.measure();
+      return model
+          .map(known -> known.measures().get(name))
+          .<Term>map(fixed -> new Known(fixed.quantity(), measured.times(), name.replace('-', ' ')))
+          .orElseGet(() -> new Missing(name));
+    }
+    return new Known(((Amount.Fixed) amount).quantity(), 1, "");
+  }
+}
