@@ -72,13 +72,15 @@ final class ModelCutter {
   private Block.Table equipment(Page<Model> page) {
     List<List<List<Inline>>> rows = new ArrayList<>();
     for (Model.Equipment equipment : page.details().equipment()) {
+      String title = equipment.title();
       for (Model.Choice choice : equipment.choices()) {
         rows.add(
             List.of(
-                Inline.text(equipment.title()),
+                Inline.text(title),
                 choice(choice, page.id()),
                 Inline.text(choice.built().map(ConditionWords::years).orElse("all years")),
                 Inline.text(choice.usual().map(ConditionWords::years).orElse("only if ordered"))));
+        title = "";
       }
     }
     return table(List.of("Equipment", "Choice", "To be had", "Fitted unless asked"), rows);

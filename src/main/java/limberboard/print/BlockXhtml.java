@@ -1,0 +1,130 @@
+package limberboard.print;
+
+import java.util.List;
+import java.util.Locale;
+
+/** Writes blocks as XHTML. For one page, on one thread. */
+final class BlockXhtml {
+  private final Markup out;
+  private final InlineXhtml inlines;
+
+  BlockXhtml(Markup out, Pictures pictures, Look look) {
+    this.out = out;
+    this.inlines = new InlineXhtml(out, pictures, look);
+  }
+
+  void block(Block block) {
+    if (block instanceof Block.Paragraph paragraph) {
+      element("p", paragraph.text());
+    } else if (block instanceof Block.Heading heading) {
+      element("h" + heading.level(), heading.text());
+    } else if (block instanceof Block.Items items) {
+      items(items);
+    } else if (block instanceof Block.Quote quote) {
+      out.open("blockquote");
+      quote.blocks().forEach(this::block);
+      out.close("blockquote").line();
+    } else if (block instanceof Block.Verbatim verbatim) {
+      out.element("pre", verbatim.text()).line();
+    } else if (block instanceof Block.Rule) {
+      out.empty("hr").line();
+    } else if (block instanceof Block.Table table) {
+      table(table);
+    } else if (block instanceof Block.CautionBox box) {
+      caution(box);
+    } else if (block instanceof Block.Notice notice) {
+      element("p", notice.text(), "class", "notice");
+    } else if (block instanceof Block.Facts facts) {
+      facts(facts);
+    }
+  }
+
+  private void element(String name, List<Inline> text, String... attributes) {
+    out.open(name, attributes);
+    inlines.all(text);
+    out.close(name).line();
+  }
+
+  private void items(Block.Items items) {
+    String list = items.numbered() ? "ol" : "ul";
+    if (items.numbered() && items.start() != 1) {
+      out.open(list, "start", Integer.toString(items.start()));
+    } else {
+      out.open(list);
+    }
+    for (List<Block> item : items.items()) {
+      out.open("li");
+      item(item, items.tight());
+      out.close("li").line();
+    }
+    out.close(list).line();
+  }
+
+  /** In a tight list text stands in the item itself, so that its dot or number is beside it. */
+  private void item(List<Block> item, boolean tight) {
+    for (int i = 0; i < item.size(); i++) {
+      if (tight && item.get(i) instanceof Block.Paragraph paragraph) {
+        if (i == 0) {
+          inlines.all(paragraph.text());
+        } else {
+          element("div", paragraph.text());
+        }
+      } else {
+        block(item.get(i));
+      }
+    }
+  }
+
+  private void table(Block.Table table) {
+    out.open("table", "class", "grid").open("thead").open("tr");
+    cells("th", table.head(), table.columns());
+    out.close("tr").close("thead").open("tbody").line();
+    for (List<List<Inline>> row : table.rows()) {
+      out.open("tr");
+      cells("td", row, table.columns());
+      out.close("tr").line();
+    }
+    if (table.rows().isEmpty()) {
+      out.open("tr").empty("td").close("tr");
+    }
+    out.close("tbody").close("table").line();
+  }
+
+  private void cells(String name, List<List<Inline>> cells, List<Block.Side> columns) {
+    for (int i = 0; i < cells.size(); i++) {
+      out.open(name, "class", columns.get(i).name().toLowerCase(Locale.ROOT));
+      inlines.all(cells.get(i));
+      out.close(name);
+    }
+  }
+
+  private void caution(Block.CautionBox box) {
+    out.open("div", "class", "caution").line();
+    out.open("p", "class", "caution-title").element("span", "Caution: ", "class", "word");
+    out.text(box.title());
+    if (!box.because().isEmpty()) {
+      out.text(" (" + box.because() + ")");
+    }
+    out.close("p").line();
+    out.element("p", box.danger(), "class", "danger").line();
+    if (!box.act().isEmpty()) {
+      out.open("ul").line();
+      box.act().forEach(act -> out.element("li", act).line());
+      out.close("ul").line();
+    }
+    if (!box.seek().isEmpty()) {
+      out.element("p", box.seek(), "class", "seek").line();
+    }
+    out.close("div").line();
+  }
+
+  private void facts(Block.Facts facts) {
+    out.open("table", "class", "facts").open("tbody").line();
+    for (Block.Fact fact : facts.facts()) {
+      out.open("tr").element("th", fact.name()).open("td");
+      inlines.all(fact.value());
+      out.close("td").close("tr").line();
+    }
+    out.close("tbody").close("table").line();
+  }
+}

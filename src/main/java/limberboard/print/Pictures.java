@@ -1,0 +1,69 @@
+package limberboard.print;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import limberboard.library.WorkspaceFolders;
+
+/**
+ * The pictures below a workspace's {@code articles/}. Nothing outside it is ever read, by whatever
+ * path or link, and nothing over a network. Immutable; any thread.
+ */
+public final class Pictures {
+  private static final long MOST_BYTES = 10_000_000;
+
+  private final Optional<WorkspaceFolders> folders;
+
+  private Pictures(Optional<WorkspaceFolders> folders) {
+    this.folders = folders;
+  }
+
+  /** The pictures of a workspace. */
+  public static Pictures in(WorkspaceFolders folders) {
+    return new Pictures(Optional.of(folders));
+  }
+
+  /** No pictures: pages show descriptions in their place. */
+  public static Pictures none() {
+    return new Pictures(Optional.empty());
+  }
+
+  /**
+   * Reads a picture.
+   *
+   * @param path relative to the workspace, with {@code /}
+   * @param look whose colours a drawing gets
+   * @return the picture; empty when there is none, or it cannot be read or must not be shown
+   */
+  public Optional<Picture> find(String path, Look look) {
+    return folders.flatMap(found -> file(found, path)).flatMap(file -> read(file, look));
+  }
+
+  private static Optional<Path> file(WorkspaceFolders folders, String path) {
+    try {
+      Path articles = folders.articles().toRealPath();
+      Path file = folders.root().resolve(path).toRealPath();
+      boolean shown =
+          file.startsWith(articles) && Files.isRegularFile(file) && Files.size(file) <= MOST_BYTES;
+      return shown ? Optional.of(file) : Optional.empty();
+    } catch (IOException | InvalidPathException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<Picture> read(Path file, Look look) {
+    try {
+      byte[] bytes = Files.readAllBytes(file);
+      boolean svg = file.toString().toLowerCase(Locale.ROOT).endsWith(".svg");
+      return svg
+          ? SvgPicture.parse(new String(bytes, StandardCharsets.UTF_8), look).map(p -> p)
+          : RasterPicture.read(bytes).map(p -> p);
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+}

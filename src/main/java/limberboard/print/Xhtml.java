@@ -1,0 +1,75 @@
+package limberboard.print;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+
+/**
+ * Renders a cut page as well-formed XHTML with the one style sheet in it, for the window and for
+ * paper. On screen, links to pages have the address {@code page:} and the id; on paper there are
+ * none. Pictures have their path relative to the workspace. Immutable; any thread.
+ */
+public final class Xhtml {
+  private final Pictures pictures;
+  private final String styleSheet;
+
+  /** Renders pages whose pictures are among these; others are replaced by their description. */
+  public Xhtml(Pictures pictures) {
+    this.pictures = pictures;
+    this.styleSheet = styleSheet();
+  }
+
+  /** The page as a whole XHTML document. */
+  public String render(CutPage page, Look look) {
+    Markup out = new Markup();
+    out.raw("<?xml version=\"1.0\" encoding=\"UTF-8\"?>").line();
+    out.open("html", "xmlns", "http://www.w3.org/1999/xhtml", "xml:lang", "en-GB").line();
+    out.open("head").element("title", page.title());
+    out.open("style", "type", "text/css").raw(styleSheet).close("style").close("head").line();
+    out.open("body", "class", look.name().toLowerCase(Locale.ROOT)).line();
+    out.element("div", footer(page), "class", "footer").line();
+    out.open("div", "class", "page").line();
+    out.element("p", page.kind().word(), "class", "kind").line();
+    out.element("h1", page.title()).line();
+    paragraph(out, "summary", page.summary());
+    paragraph(out, "cut-for", page.cutFor());
+    BlockXhtml blocks = new BlockXhtml(out, pictures, look);
+    for (Part part : page.parts()) {
+      part(out, part, blocks);
+    }
+    out.close("div").close("body").close("html").line();
+    return out.toString();
+  }
+
+  private static void part(Markup out, Part part, BlockXhtml blocks) {
+    out.open("div", "class", "part " + part.role().name().toLowerCase(Locale.ROOT)).line();
+    if (!part.title().isEmpty()) {
+      out.element("h2", part.title()).line();
+    }
+    part.blocks().forEach(blocks::block);
+    out.close("div").line();
+  }
+
+  private static void paragraph(Markup out, String name, String text) {
+    if (!text.isEmpty()) {
+      out.element("p", text, "class", name).line();
+    }
+  }
+
+  private static String footer(CutPage page) {
+    return page.cutFor().isEmpty() ? page.title() : page.title() + " · " + page.cutFor();
+  }
+
+  private static String styleSheet() {
+    try (InputStream in = Xhtml.class.getResourceAsStream("page.css")) {
+      if (in == null) {
+        throw new IllegalStateException("page.css is missing from the program");
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
