@@ -2,8 +2,6 @@ package limberboard.library;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.commonmark.ext.gfm.tables.TablesExtension;
-import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Heading;
 import org.commonmark.node.HtmlBlock;
 import org.commonmark.node.HtmlInline;
@@ -11,9 +9,6 @@ import org.commonmark.node.Image;
 import org.commonmark.node.Link;
 import org.commonmark.node.Node;
 import org.commonmark.node.SourceSpan;
-import org.commonmark.parser.IncludeSourceSpans;
-import org.commonmark.parser.Parser;
-import org.commonmark.renderer.text.TextContentRenderer;
 
 /**
  * What a page's Markdown refers to.
@@ -40,65 +35,36 @@ record BodyScan(List<Spot> links, List<Spot> pictures, List<Spot> headings, List
    * @param firstLine the file's line on which it begins
    */
   static BodyScan of(String body, int firstLine) {
-    Parser parser =
-        Parser.builder()
-            .extensions(List.of(TablesExtension.create()))
-            .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
-            .maxOpenBlockParsers(100)
-            .build();
-    Collector collector = new Collector(firstLine);
-    parser.parse(body).accept(collector);
-    return new BodyScan(collector.links, collector.pictures, collector.headings, collector.html);
+    Node document = Markdown.parse(body);
+    BodyScan scan =
+        new BodyScan(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+    NodeWalk.below(document).forEachRemaining(node -> scan.add(node, firstLine));
+    return scan;
   }
 
-  private static final class Collector extends AbstractVisitor {
-    private final int firstLine;
-    private final List<Spot> links = new ArrayList<>();
-    private final List<Spot> pictures = new ArrayList<>();
-    private final List<Spot> headings = new ArrayList<>();
-    private final List<Spot> html = new ArrayList<>();
-
-    Collector(int firstLine) {
-      this.firstLine = firstLine;
+  private void add(Node node, int firstLine) {
+    int line = firstLine + lineIndex(node);
+    if (node instanceof Link link) {
+      links.add(new Spot(link.getDestination(), line));
+    } else if (node instanceof Image image) {
+      pictures.add(new Spot(image.getDestination(), line));
+    } else if (node instanceof Heading) {
+      headings.add(new Spot(PlainWords.of(node), line));
+    } else if (node instanceof HtmlBlock block) {
+      html.add(new Spot(block.getLiteral(), line));
+    } else if (node instanceof HtmlInline inline) {
+      html.add(new Spot(inline.getLiteral(), line));
     }
+  }
 
-    @Override
-    public void visit(Link link) {
-      links.add(new Spot(link.getDestination(), line(link)));
-      visitChildren(link);
-    }
-
-    @Override
-    public void visit(Image image) {
-      pictures.add(new Spot(image.getDestination(), line(image)));
-      visitChildren(image);
-    }
-
-    @Override
-    public void visit(Heading heading) {
-      String text = TextContentRenderer.builder().build().render(heading).strip();
-      headings.add(new Spot(text, line(heading)));
-      visitChildren(heading);
-    }
-
-    @Override
-    public void visit(HtmlBlock block) {
-      html.add(new Spot(block.getLiteral(), line(block)));
-    }
-
-    @Override
-    public void visit(HtmlInline inline) {
-      html.add(new Spot(inline.getLiteral(), line(inline)));
-    }
-
-    private int line(Node node) {
-      for (Node at = node; at != null; at = at.getParent()) {
-        List<SourceSpan> spans = at.getSourceSpans();
-        if (!spans.isEmpty()) {
-          return firstLine + spans.get(0).getLineIndex();
-        }
+  /** The line of the body, from 0, on which a node or what it stands in begins. */
+  private static int lineIndex(Node node) {
+    for (Node at = node; at != null; at = at.getParent()) {
+      List<SourceSpan> spans = at.getSourceSpans();
+      if (!spans.isEmpty()) {
+        return spans.get(0).getLineIndex();
       }
-      return firstLine;
     }
+    return 0;
   }
 }

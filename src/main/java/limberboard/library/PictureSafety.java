@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import javax.xml.XMLConstants;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
@@ -15,6 +16,9 @@ import javax.xml.stream.XMLStreamReader;
 /** Says what is wrong with a picture: an SVG with a script or anything from outside is refused. */
 public final class PictureSafety {
   private static final long LARGEST = 2_000_000;
+  private static final int DEEPEST = 64;
+  private static final Pattern OUTWARD_URL =
+      Pattern.compile("url\\s*\\(\\s*+['\"]?+\\s*+(?!#)", Pattern.CASE_INSENSITIVE);
 
   private PictureSafety() {}
 
@@ -36,33 +40,63 @@ public final class PictureSafety {
   }
 
   private static Optional<String> svg(Path picture) throws IOException {
+    try (InputStream in = Files.newInputStream(picture)) {
+      return wrong(in);
+    }
+  }
+
+  /** What is wrong with a drawing in SVG, empty when it may be shown. */
+  public static Optional<String> wrong(InputStream svg) {
     XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
     factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
     factory.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
-    try (InputStream in = Files.newInputStream(picture)) {
-      XMLStreamReader reader = factory.createXMLStreamReader(in);
-      boolean first = true;
-      while (reader.hasNext()) {
-        int event = reader.next();
-        if (event == XMLStreamConstants.DTD) {
-          return Optional.of("has a document type, which an SVG here does without");
-        }
-        if (event == XMLStreamConstants.START_ELEMENT) {
-          if (first && !reader.getLocalName().equals("svg")) {
-            return Optional.of("is not an SVG drawing");
-          }
-          first = false;
-          Optional<String> wrong = element(reader);
-          if (wrong.isPresent()) {
-            return wrong;
-          }
-        }
-      }
-      return Optional.empty();
+    try {
+      return wrong(factory.createXMLStreamReader(svg));
     } catch (XMLStreamException e) {
       return Optional.of("is not well-formed XML");
     }
+  }
+
+  private static Optional<String> wrong(XMLStreamReader reader) throws XMLStreamException {
+    int depth = 0;
+    while (reader.hasNext()) {
+      Optional<String> wrong =
+          switch (reader.next()) {
+            case XMLStreamConstants.DTD ->
+                Optional.of("has a document type, which an SVG here does without");
+            case XMLStreamConstants.PROCESSING_INSTRUCTION ->
+                Optional.of("has a processing instruction, which an SVG here does without");
+            case XMLStreamConstants.START_ELEMENT -> started(reader, ++depth);
+            case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA ->
+                outside(reader.getText(), "its styles");
+            default -> Optional.empty();
+          };
+      if (wrong.isPresent()) {
+        return wrong;
+      }
+      if (reader.getEventType() == XMLStreamConstants.END_ELEMENT) {
+        depth--;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<String> started(XMLStreamReader reader, int depth) {
+    if (depth == 1 && !reader.getLocalName().equals("svg")) {
+      return Optional.of("is not an SVG drawing");
+    }
+    return depth > DEEPEST
+        ? Optional.of("is nested more than " + DEEPEST + " deep")
+        : element(reader);
+  }
+
+  private static Optional<String> outside(String text, String where) {
+    boolean refers =
+        OUTWARD_URL.matcher(text).find() || text.toLowerCase(Locale.ROOT).contains("@import");
+    return refers
+        ? Optional.of("refers to something outside itself in " + where)
+        : Optional.empty();
   }
 
   private static Optional<String> element(XMLStreamReader reader) {
@@ -77,10 +111,12 @@ public final class PictureSafety {
         return Optional.of("has " + name + "=…, and drawings hold no programs");
       }
       boolean link = name.equals("href") || name.equals("src");
-      boolean outside =
-          link && !value.startsWith("#") || value.contains("url(") && !value.contains("url(#");
-      if (outside) {
+      if (link && !value.startsWith("#")) {
         return Optional.of("refers to something outside itself in " + name);
+      }
+      Optional<String> outside = outside(value, name);
+      if (outside.isPresent()) {
+        return outside;
       }
     }
     return Optional.empty();

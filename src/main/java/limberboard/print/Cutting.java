@@ -8,7 +8,7 @@ import limberboard.boat.Fitting;
 import limberboard.library.Condition;
 import limberboard.library.Library;
 import limberboard.library.Page;
-import limberboard.workings.QuantityText;
+import limberboard.workings.QuantityWords;
 
 /**
  * What every cutter needs: the library, the boat or none, and how things are said; and the list of
@@ -17,11 +17,11 @@ import limberboard.workings.QuantityText;
 final class Cutting {
   private final Library library;
   private final Optional<Fitting> fitting;
-  private final QuantityText quantities;
+  private final QuantityWords quantities;
   private final ConditionWords words;
   private final List<String> leftOut = new ArrayList<>();
 
-  Cutting(Library library, Optional<Fitting> fitting, QuantityText quantities) {
+  Cutting(Library library, Optional<Fitting> fitting, QuantityWords quantities) {
     this.library = library;
     this.fitting = fitting;
     this.quantities = quantities;
@@ -36,7 +36,7 @@ final class Cutting {
     return fitting;
   }
 
-  QuantityText quantities() {
+  QuantityWords quantities() {
     return quantities;
   }
 

@@ -3,6 +3,7 @@ package limberboard.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import limberboard.library.PlainWords;
 import org.commonmark.node.Code;
 import org.commonmark.node.Emphasis;
 import org.commonmark.node.HardLineBreak;
@@ -56,7 +57,7 @@ final class InlineReader {
   }
 
   private Inline picture(Image image) {
-    String alt = PlainWords.of(image).strip();
+    String alt = PlainWords.of(image);
     return targets
         .picture(image.getDestination())
         .<Inline>map(path -> new Inline.Picture(path, alt))

@@ -7,7 +7,7 @@ import java.util.Optional;
 import limberboard.boat.Fit;
 import limberboard.library.Interval;
 import limberboard.library.Phase;
-import limberboard.workings.QuantityText;
+import limberboard.workings.QuantityWords;
 
 /** Intervals in words: {@code every year, ashore with the mast down; from the third season on}. */
 final class IntervalWords {
@@ -42,7 +42,7 @@ final class IntervalWords {
     interval.seasons().ifPresent(count -> limits.add(TimeWords.every(count, "season")));
     interval
         .engineHours()
-        .ifPresent(hours -> limits.add("every " + QuantityText.plain(hours) + " engine hours"));
+        .ifPresent(hours -> limits.add("every " + QuantityWords.plain(hours) + " engine hours"));
     for (Map.Entry<String, Integer> use : interval.uses().entrySet()) {
       limits.add("every " + use.getValue() + " " + use.getKey().replace('-', ' '));
     }
@@ -83,7 +83,7 @@ final class IntervalWords {
     if (times == 2) {
       return "doubled";
     }
-    String share = QuantityText.plain(Math.round(times * PER_CENT));
+    String share = QuantityWords.plain(Math.round(times * PER_CENT));
     return (times < 1 ? "shortened to " : "lengthened to ") + share + " per cent";
   }
 }

@@ -2,8 +2,9 @@ package limberboard.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import limberboard.library.Markdown;
+import limberboard.library.PlainWords;
 import org.commonmark.ext.gfm.tables.TableBlock;
-import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.BulletList;
 import org.commonmark.node.FencedCodeBlock;
@@ -15,7 +16,6 @@ import org.commonmark.node.Node;
 import org.commonmark.node.OrderedList;
 import org.commonmark.node.Paragraph;
 import org.commonmark.node.ThematicBreak;
-import org.commonmark.parser.Parser;
 
 /**
  * Reads CommonMark with tables into blocks. HTML is kept as text. What is nested more than {@value
@@ -24,14 +24,7 @@ import org.commonmark.parser.Parser;
  */
 final class MarkdownReader {
   static final int DEEPEST = 16;
-  private static final int MOST_OPEN_BLOCKS = 100;
   private static final int LEAST_HEADING = 2;
-
-  private static final Parser PARSER =
-      Parser.builder()
-          .extensions(List.of(TablesExtension.create()))
-          .maxOpenBlockParsers(MOST_OPEN_BLOCKS)
-          .build();
 
   private final InlineReader inlines;
   private final TableReader tables;
@@ -54,9 +47,11 @@ final class MarkdownReader {
   /** Reads a page's body, block by block. */
   List<Read> read(String markdown) {
     List<Read> blocks = new ArrayList<>();
-    for (Node node = PARSER.parse(markdown).getFirstChild(); node != null; node = node.getNext()) {
+    for (Node node = Markdown.parse(markdown).getFirstChild();
+        node != null;
+        node = node.getNext()) {
       int level = node instanceof Heading heading ? heading.getLevel() : 0;
-      String text = level > 0 ? PlainWords.of(node).strip() : "";
+      String text = level > 0 ? PlainWords.of(node) : "";
       for (Block block : block(node, 1)) {
         blocks.add(new Read(block, level, text));
       }
@@ -88,7 +83,7 @@ final class MarkdownReader {
     } else if (node instanceof ThematicBreak) {
       return List.of(new Block.Rule());
     } else if (depth >= DEEPEST) {
-      String words = PlainWords.of(node).strip();
+      String words = PlainWords.of(node);
       return words.isEmpty() ? List.of() : List.of(Block.Paragraph.of(words));
     } else if (node instanceof BlockQuote) {
       return List.of(new Block.Quote(children(node, depth + 1)));

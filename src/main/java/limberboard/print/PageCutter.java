@@ -13,7 +13,7 @@ import limberboard.library.Model;
 import limberboard.library.Page;
 import limberboard.library.Procedure;
 import limberboard.library.Symptom;
-import limberboard.workings.QuantityText;
+import limberboard.workings.QuantityWords;
 
 /**
  * Cuts pages to a boat: what is for other boats is left out with the reason, amounts and times are
@@ -23,11 +23,11 @@ import limberboard.workings.QuantityText;
  */
 public final class PageCutter {
   private final Library library;
-  private final QuantityText quantities;
+  private final QuantityWords quantities;
 
   /** A cutter that writes metric units. */
   public PageCutter(Library library) {
-    this(library, QuantityText.METRIC);
+    this(library, QuantityWords.METRIC);
   }
 
   /**
@@ -36,7 +36,7 @@ public final class PageCutter {
    * @param library where cautions, materials and linked pages are looked up
    * @param quantities how quantities are written
    */
-  public PageCutter(Library library, QuantityText quantities) {
+  public PageCutter(Library library, QuantityWords quantities) {
     this.library = library;
     this.quantities = quantities;
   }

@@ -7,6 +7,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import limberboard.library.PictureSafety;
 import limberboard.library.WorkspaceFolders;
 
 /**
@@ -14,8 +15,6 @@ import limberboard.library.WorkspaceFolders;
  * path or link, and nothing over a network. Immutable; any thread.
  */
 public final class Pictures {
-  private static final long MOST_BYTES = 10_000_000;
-
   private final Optional<WorkspaceFolders> folders;
 
   private Pictures(Optional<WorkspaceFolders> folders) {
@@ -47,8 +46,7 @@ public final class Pictures {
     try {
       Path articles = folders.articles().toRealPath();
       Path file = folders.root().resolve(path).toRealPath();
-      boolean shown =
-          file.startsWith(articles) && Files.isRegularFile(file) && Files.size(file) <= MOST_BYTES;
+      boolean shown = file.startsWith(articles) && PictureSafety.wrong(file).isEmpty();
       return shown ? Optional.of(file) : Optional.empty();
     } catch (IOException | InvalidPathException e) {
       return Optional.empty();

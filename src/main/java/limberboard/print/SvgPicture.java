@@ -11,8 +11,10 @@ import java.awt.Image;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import limberboard.library.PictureSafety;
 
 /**
  * A drawing in SVG. It can be painted at any size, on a screen or into a PDF. A drawing with
@@ -27,27 +29,26 @@ public final class SvgPicture implements Picture {
 
   /** The drawing in the colours of a look; empty when it cannot be read or must not be shown. */
   public static Optional<SvgPicture> parse(String svg, Look look) {
-    if (!SvgSafety.isSafe(svg)) {
+    if (PictureSafety.wrong(stream(svg)).isPresent()) {
       return Optional.empty();
     }
     InterFonts.registerForPainting();
-    String coloured = look == Look.DARK ? DarkColours.of(svg) : svg;
     LoaderContext context =
         LoaderContext.builder().externalResourcePolicy(ResourcePolicy.DENY_ALL).build();
     SVGDocument document;
     try {
-      document =
-          new SVGLoader()
-              .load(
-                  new ByteArrayInputStream(coloured.getBytes(StandardCharsets.UTF_8)),
-                  null,
-                  context);
+      String coloured = look == Look.DARK ? DarkColours.of(svg) : svg;
+      document = new SVGLoader().load(stream(coloured), null, context);
     } catch (RuntimeException e) {
       return Optional.empty();
     }
     return Optional.ofNullable(document)
         .filter(read -> read.size().width >= 1 && read.size().height >= 1)
         .map(SvgPicture::new);
+  }
+
+  private static InputStream stream(String text) {
+    return new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
   }
 
   @Override

@@ -7,9 +7,9 @@ import limberboard.library.Material.Pack;
 final class HoldsText {
   private static final double HAIR = 1e-9;
 
-  private final QuantityText text;
+  private final QuantityWords text;
 
-  HoldsText(QuantityText text) {
+  HoldsText(QuantityWords text) {
     this.text = text;
   }
 
@@ -25,7 +25,7 @@ final class HoldsText {
 
   /** The pack with its size, unless its name already says it. */
   private String named(Pack pack) {
-    String size = QuantityText.METRIC.written(pack.holds().quantity());
+    String size = QuantityWords.METRIC.written(pack.holds().quantity());
     return pack.name().contains(size)
         ? pack.name()
         : text.written(pack.holds().quantity()) + " " + pack.name();

@@ -7,7 +7,7 @@ import javax.measure.Quantity;
 
 /**
  * Imperial and United States customary units; the factors' sources are named in {@link
- * QuantityText}.
+ * QuantityWords}.
  */
 final class OtherUnits {
   private static final double INCH_MM = 25.4;
@@ -68,7 +68,7 @@ final class OtherUnits {
       OptionalDouble value = other.metric().of(quantity);
       if (value.isPresent() && value.getAsDouble() >= other.from()) {
         double converted = value.getAsDouble() / other.size();
-        return Optional.of(QuantityText.number(converted, FIGURES) + " " + other.symbol());
+        return Optional.of(QuantityWords.number(converted, FIGURES) + " " + other.symbol());
       }
     }
     return Optional.empty();

@@ -32,9 +32,9 @@ sealed interface Term {
 
     /** How it stands in the working: {@code 1.1 × 2.05 m (forehatch gasket)}. */
     String text() {
-      String factor = times == 1 ? "" : QuantityText.number(times, 6) + " × ";
+      String factor = times == 1 ? "" : QuantityWords.number(times, 6) + " × ";
       String source = measure.isEmpty() ? "" : " (" + measure + ")";
-      return factor + QuantityText.METRIC.written(quantity) + source;
+      return factor + QuantityWords.METRIC.written(quantity) + source;
     }
   }
 

@@ -13,7 +13,7 @@ public final class Workings {
   private static final double HAIR = 1e-9;
 
   private final Optional<Boat> boat;
-  private final QuantityText text;
+  private final QuantityWords text;
   private final HoldsText holdsText;
 
   /**
@@ -22,7 +22,7 @@ public final class Workings {
    * @param boat whose measures are used; without a boat, measured amounts stay open
    * @param text how quantities are written
    */
-  public Workings(Optional<Boat> boat, QuantityText text) {
+  public Workings(Optional<Boat> boat, QuantityWords text) {
     this.boat = boat;
     this.text = text;
     this.holdsText = new HoldsText(text);

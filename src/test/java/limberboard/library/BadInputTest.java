@@ -2,14 +2,19 @@ package limberboard.library;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.RandomAccessFile;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Files that no example can show: huge, binary, nested without end. Each gives one problem. */
 class BadInputTest {
@@ -77,6 +82,21 @@ class BadInputTest {
   }
 
   @Test
+  void aParagraphStressedWithoutEndIsRead() {
+    workspace.write(
+        "articles/topics/deep.md", "---\ntitle: Deep\n---\n" + "*a **a ".repeat(20_000) + "\n");
+    workspace.write(
+        "articles/topics/deeper.md",
+        "---\ntitle: Deeper\n---\n" + "**x ".repeat(20_000) + " b**".repeat(20_000) + "\n");
+    workspace.write(
+        "articles/topics/pictures.md",
+        "---\ntitle: Pictures\n---\n" + "![".repeat(20_000) + "a" + "](b)".repeat(20_000) + "\n");
+    assertThat(workspace.library().pages())
+        .extracting(Page::id)
+        .contains("deep", "deeper", "pictures");
+  }
+
+  @Test
   void aLinkToAFileOutsideIsNoPage() throws IOException {
     Path outside = Files.createTempFile("outside", ".md");
     Files.writeString(outside, "---\ntitle: Outside\n---\n");
@@ -91,6 +111,43 @@ class BadInputTest {
         "<svg xmlns=\"http://www.w3.org/2000/svg\"><image href=\"https://example.org/a\"/></svg>");
     workspace.write("articles/topics/a.md", "---\ntitle: A\n---\n![x](../pictures/loads.svg)\n");
     assertThat(theOnlyProblem()).contains("refers to something outside itself in href");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<style>@import 'https://example.org/a.css';</style>",
+        "<style>path{fill:url( \"https://example.org/a\" )}</style>",
+        "<path fill='url(#a) url(https://example.org/a)'/>",
+        "<path style='fill: URL(other.svg#a)'/>"
+      })
+  void aDrawingWhoseStylesReferOutsideIsRefused(String inside) {
+    String svg = "<svg xmlns=\"http://www.w3.org/2000/svg\">" + inside + "</svg>";
+    assertThat(PictureSafety.wrong(stream(svg)))
+        .get()
+        .asString()
+        .contains("refers to something outside itself");
+  }
+
+  @Test
+  void aDrawingThatRefersToItsOwnPartsIsShown() {
+    assertThat(
+            PictureSafety.wrong(
+                stream(
+                    "<svg xmlns=\"http://www.w3.org/2000/svg\"><path id='a' d='M0 0h9'/>"
+                        + "<use href='#a' fill=\"url('#b')\" stroke='url( #b )'/></svg>")))
+        .isEmpty();
+  }
+
+  @Test
+  void aDrawingNestedWithoutEndIsRefused() {
+    assertThat(
+            PictureSafety.wrong(stream("<svg>" + "<g>".repeat(70) + "</g>".repeat(70) + "</svg>")))
+        .contains("is nested more than 64 deep");
+  }
+
+  private static InputStream stream(String text) {
+    return new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
   }
 
   @Test

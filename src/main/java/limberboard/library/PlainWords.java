@@ -1,4 +1,4 @@
-package limberboard.print;
+package limberboard.library;
 
 import org.commonmark.node.Block;
 import org.commonmark.node.Code;
@@ -11,25 +11,17 @@ import org.commonmark.node.Node;
 import org.commonmark.node.SoftLineBreak;
 import org.commonmark.node.Text;
 
-/** The words of a node without any marks; walks without recursion, however deep it is nested. */
-final class PlainWords {
+/**
+ * The words of a piece of Markdown without any marks: what a heading is called by, whoever asks.
+ */
+public final class PlainWords {
   private PlainWords() {}
 
-  static String of(Node root) {
+  /** The words below a node, however deep they are nested. */
+  public static String of(Node root) {
     StringBuilder words = new StringBuilder();
-    Node node = root;
-    while (node != null) {
-      append(node, words);
-      if (node.getFirstChild() != null) {
-        node = node.getFirstChild();
-        continue;
-      }
-      while (node != root && node.getNext() == null) {
-        node = node.getParent();
-      }
-      node = node == root ? null : node.getNext();
-    }
-    return words.toString();
+    NodeWalk.below(root).forEachRemaining(node -> append(node, words));
+    return words.toString().strip();
   }
 
   private static void append(Node node, StringBuilder words) {
@@ -45,10 +37,12 @@ final class PlainWords {
       words.append(code.getLiteral());
     } else if (node instanceof IndentedCodeBlock code) {
       words.append(code.getLiteral());
-    } else if (node instanceof SoftLineBreak
-        || node instanceof HardLineBreak
-        || node instanceof Block && !words.isEmpty()) {
+    } else if (isGap(node) && !words.isEmpty()) {
       words.append(' ');
     }
+  }
+
+  private static boolean isGap(Node node) {
+    return node instanceof SoftLineBreak || node instanceof HardLineBreak || node instanceof Block;
   }
 }

@@ -17,9 +17,9 @@ import javax.measure.Quantity;
  *
  * @param beside which units are written beside the metric ones
  */
-public record QuantityText(Beside beside) {
+public record QuantityWords(Beside beside) {
   /** Metric alone. */
-  public static final QuantityText METRIC = new QuantityText(Beside.NOTHING);
+  public static final QuantityWords METRIC = new QuantityWords(Beside.NOTHING);
 
   private static final int COMPUTED_FIGURES = 3;
   private static final int WRITTEN_FIGURES = 10;
