@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
+import java.util.stream.Collectors;
 import limberboard.library.Condition;
 import limberboard.library.Model.Choice;
 import limberboard.library.Range;
@@ -64,7 +65,15 @@ public record Fitting(Boat boat, LocalDate on) {
     return Optional.of(
         models.contains(boat.model().id())
             ? new Fit.Yes("a " + title)
-            : new Fit.No("a " + title + ", and this is for " + String.join(" or ", models)));
+            : new Fit.No("a " + title + ", and this is for " + named(models)));
+  }
+
+  /** Model ids as people say them: {@code tarnwick-26} is the Tarnwick 26. */
+  private static String named(List<String> models) {
+    return models.stream()
+        .map(id -> id.replace('-', ' '))
+        .map(id -> "the " + Character.toUpperCase(id.charAt(0)) + id.substring(1))
+        .collect(Collectors.joining(" or "));
   }
 
   private static Fit within(Range range, int number, IntFunction<String> named, String what) {
