@@ -1,7 +1,10 @@
 package limberboard.trace;
 
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Map;
+import java.util.function.Function;
 import limberboard.boat.Fitting;
 import limberboard.boat.RecordedCase;
 import limberboard.library.Library;
@@ -18,6 +21,8 @@ public final class Fault {
   private final List<FaultCause> causes;
   private final List<FaultCheck> checks;
   private final EffortModel model;
+  private final Map<String, Integer> causeNumbers;
+  private final Map<String, Integer> checkNumbers;
 
   Fault(
       Page<Symptom> page,
@@ -30,6 +35,16 @@ public final class Fault {
     this.causes = List.copyOf(causes);
     this.checks = List.copyOf(checks);
     this.model = model;
+    this.causeNumbers = numbers(causes, FaultCause::id);
+    this.checkNumbers = numbers(checks, FaultCheck::id);
+  }
+
+  private static <T> Map<String, Integer> numbers(List<T> list, Function<T, String> id) {
+    Map<String, Integer> numbers = new LinkedHashMap<>();
+    for (int i = 0; i < list.size(); i++) {
+      numbers.putIfAbsent(id.apply(list.get(i)), i);
+    }
+    return numbers;
   }
 
   /**
@@ -83,7 +98,7 @@ public final class Fault {
    * @throws IllegalArgumentException when this boat's list has none of that id
    */
   public int causeNumber(String id) {
-    return number("cause", id, causes.stream().map(FaultCause::id).toList());
+    return number("cause", id, causeNumbers);
   }
 
   /**
@@ -92,7 +107,7 @@ public final class Fault {
    * @throws IllegalArgumentException when this boat's list has none of that id
    */
   public int checkNumber(String id) {
-    return number("check", id, checks.stream().map(FaultCheck::id).toList());
+    return number("check", id, checkNumbers);
   }
 
   /**
@@ -101,17 +116,23 @@ public final class Fault {
    * @throws IllegalArgumentException when the check has no such answer
    */
   public int answerNumber(int check, String answer) {
-    return number("answer", answer, checks.get(check).answers());
+    int number = checks.get(check).answers().indexOf(answer);
+    if (number < 0) {
+      throw unknown("answer", answer, checks.get(check).answers());
+    }
+    return number;
   }
 
-  private int number(String what, String id, List<String> ids) {
-    return IntStream.range(0, ids.size())
-        .filter(i -> ids.get(i).equals(id))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new IllegalArgumentException(
-                    "\"%s\" is no %s of \"%s\" on this boat; there are: %s"
-                        .formatted(id, what, page.title(), String.join(", ", ids))));
+  private int number(String what, String id, Map<String, Integer> numbers) {
+    if (!numbers.containsKey(id)) {
+      throw unknown(what, id, numbers.keySet());
+    }
+    return numbers.get(id);
+  }
+
+  private IllegalArgumentException unknown(String what, String id, Collection<String> known) {
+    return new IllegalArgumentException(
+        "\"%s\" is no %s of \"%s\" on this boat; there are: %s"
+            .formatted(id, what, page.title(), String.join(", ", known)));
   }
 }

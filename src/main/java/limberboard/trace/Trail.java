@@ -19,43 +19,47 @@ import limberboard.trace.TrailStep.MendFailed;
  * Immutable.
  *
  * @param steps in the order in which they were first done
- * @param latest the step done or changed last
+ * @param recent the same, in the order in which they were last done or changed
  */
-record Trail(List<TrailStep> steps, Optional<TrailStep> latest) {
-  static final Trail EMPTY = new Trail(List.of(), Optional.empty());
+record Trail(List<TrailStep> steps, List<TrailStep> recent) {
+  static final Trail EMPTY = new Trail(List.of(), List.of());
 
   Trail {
     steps = List.copyOf(steps);
+    recent = List.copyOf(recent);
   }
 
   /** With a step added; one about the same check or mend is replaced where it stands. */
   Trail with(TrailStep step) {
     List<TrailStep> changed = new ArrayList<>(steps);
-    for (int i = 0; i < changed.size(); i++) {
-      if (changed.get(i).sameAs(step)) {
-        changed.set(i, step);
-        return new Trail(changed, Optional.of(step));
-      }
+    changed.replaceAll(done -> done.sameAs(step) ? step : done);
+    if (!changed.contains(step)) {
+      changed.add(step);
     }
-    changed.add(step);
-    return new Trail(changed, Optional.of(step));
+    List<TrailStep> last = others(recent, step);
+    last.add(step);
+    return new Trail(changed, last);
   }
 
-  /** Without a step; the last of those that are left then counts as the latest. */
+  /** Without a step. */
   Trail without(TrailStep step) {
-    List<TrailStep> left = steps.stream().filter(done -> !done.sameAs(step)).toList();
-    boolean latestLeft = latest.filter(left::contains).isPresent();
-    return new Trail(
-        left, latestLeft || left.isEmpty() ? latest.filter(left::contains) : last(left));
+    return new Trail(others(steps, step), others(recent, step));
   }
 
-  private static Optional<TrailStep> last(List<TrailStep> steps) {
-    return Optional.of(steps.get(steps.size() - 1));
+  private static List<TrailStep> others(List<TrailStep> steps, TrailStep step) {
+    List<TrailStep> others = new ArrayList<>(steps);
+    others.removeIf(done -> done.sameAs(step));
+    return others;
+  }
+
+  /** The step done or changed last. */
+  Optional<TrailStep> latest() {
+    return recent.isEmpty() ? Optional.empty() : Optional.of(recent.get(recent.size() - 1));
   }
 
   /** The first steps only. */
   Trail first(int count) {
-    return new Trail(steps.subList(0, count), Optional.empty());
+    return new Trail(steps.subList(0, count), steps.subList(0, count));
   }
 
   /** Check id to answer. */

@@ -69,6 +69,13 @@ class AnswerModelTest {
   }
 
   @Test
+  void leavesAllToTheOneCauseThatIsStillPossible() {
+    double[][] onlyLast = {{0, 0, 0.5}, {1, 1, 0.5}};
+    AnswerModel model = new AnswerModel(new double[] {10, 10, 1}, List.<double[][]>of(onlyLast));
+    assertThat(model.chances(new int[] {0})).containsExactly(0, 0, 1);
+  }
+
+  @Test
   void keepsThePriorsWhenTheAnswersAreImpossible() {
     double[][] sure = {{1, 1}, {0, 0}};
     AnswerModel model = new AnswerModel(new double[] {3, 1}, List.<double[][]>of(sure));
