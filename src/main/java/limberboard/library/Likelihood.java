@@ -7,9 +7,11 @@ import java.util.Map;
  * A chance, written as a word or as a number.
  *
  * <p>The words' numbers follow the averages that F. Mosteller and C. Youtz tabulate over twenty
- * studies (<i>Quantifying Probabilistic Expressions</i>, Statistical Science 5(1), 1990, pp. 2–12,
- * Table 1), rounded to whole per cents; the figures were set down from memory of that table. Their
- * rule that <i>very</i> halves the distance to the nearer end is from the paper's abstract.
+ * studies of what people mean by such words (<i>Quantifying Probabilistic Expressions</i>,
+ * Statistical Science 5(1), 1990, pp. 2–12, Table 1), rounded to whole per cents. The figures were
+ * set down from memory of that table; no copy of it was at hand to correct them. Read in its
+ * abstract: there were 52 expressions, the averages differed little between studies, and a word
+ * such as <i>very</i> halves the distance to the nearer end, 0 or 100.
  *
  * @param text as it was written
  * @param value 0 to 1

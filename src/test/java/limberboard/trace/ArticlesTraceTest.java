@@ -1,0 +1,131 @@
+package limberboard.trace;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import limberboard.boat.Boat;
+import limberboard.boat.Fitting;
+import limberboard.boat.Workspace;
+import limberboard.boat.WorkspaceReader;
+import limberboard.library.Page;
+import limberboard.library.Symptom;
+import limberboard.library.WorkspaceFolders;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** The repository's own symptoms on its own boats: every cause can be found. */
+class ArticlesTraceTest {
+  private static final LocalDate A_DAY = LocalDate.of(2026, 6, 1);
+  private static Workspace workspace;
+
+  @BeforeAll
+  static void read() throws IOException {
+    workspace = new WorkspaceReader(new WorkspaceFolders(Path.of(""))).read();
+  }
+
+  /** One symptom on one boat that it fits. */
+  private record Fitted(Page<Symptom> symptom, Boat boat, Fault fault) {}
+
+  private static List<Fitted> fitted() {
+    List<Fitted> all = new ArrayList<>();
+    for (Page<Symptom> symptom : workspace.library().all(Symptom.class)) {
+      for (Boat boat : workspace.boats()) {
+        Fitting fitting = new Fitting(boat, A_DAY);
+        if (fitting.fits(symptom.head().fits())) {
+          Fault fault = Fault.of(symptom, fitting, workspace.library(), workspace.cases());
+          all.add(new Fitted(symptom, boat, fault));
+        }
+      }
+    }
+    return all;
+  }
+
+  @Test
+  void thereIsSomethingToTraceOnEveryBoat() {
+    List<String> traced = fitted().stream().map(one -> one.boat().id()).distinct().toList();
+    assertThat(traced)
+        .isNotEmpty()
+        .containsExactlyInAnyOrderElementsOf(workspace.boats().stream().map(Boat::id).toList());
+  }
+
+  /**
+   * Every check is answered as the cause most likely makes it come out: that cause then leads, and
+   * stands at {@link Trace#SETTLED} or more on all boats in all symptoms but one at most.
+   */
+  @Test
+  void everyCauseIsFoundByItsOwnAnswers() {
+    List<String> notLeading = new ArrayList<>();
+    List<String> notSettled = new ArrayList<>();
+    Set<String> unsettledSymptoms = new TreeSet<>();
+    for (Fitted one : fitted()) {
+      for (FaultCause cause : one.fault().causes()) {
+        Ranked leader = typical(one.fault(), cause).ranking().get(0);
+        String line =
+            "%s on %s, answered as %s: %s leads with %.2f"
+                .formatted(
+                    one.symptom().id(),
+                    one.boat().id(),
+                    cause.id(),
+                    leader.cause().id(),
+                    leader.chance());
+        if (!cause.isSomethingElse() && !leader.cause().equals(cause)) {
+          notLeading.add(line);
+        }
+        if (!cause.isSomethingElse() && leader.chance() < Trace.SETTLED) {
+          notSettled.add(line);
+          unsettledSymptoms.add(one.symptom().id());
+        }
+      }
+    }
+    assertThat(notLeading).isEmpty();
+    assertThat(unsettledSymptoms)
+        .as(String.join(System.lineSeparator(), notSettled))
+        .hasSizeLessThanOrEqualTo(1);
+  }
+
+  private static Trace typical(Fault fault, FaultCause cause) {
+    Trace trace = Trace.begin(fault);
+    for (FaultCheck check : fault.checks()) {
+      trace = trace.answer(check.id(), typicalAnswer(fault, check, cause));
+    }
+    return trace;
+  }
+
+  private static String typicalAnswer(Fault fault, FaultCheck check, FaultCause cause) {
+    AnswerModel answers = fault.model().answers();
+    int asked = fault.checkNumber(check.id());
+    int number = fault.causeNumber(cause.id());
+    int likeliest = 0;
+    for (int answer = 1; answer < answers.answers(asked); answer++) {
+      if (answers.likelihood(asked, answer, number)
+          > answers.likelihood(asked, likeliest, number)) {
+        likeliest = answer;
+      }
+    }
+    return check.answers().get(likeliest);
+  }
+
+  /** Following the advice with such answers leads to the cause, its mend or the yard. */
+  @Test
+  void theAdviceAsksNoMoreThanThePageHasAndSaysWhy() {
+    for (Fitted one : fitted()) {
+      for (FaultCause cause : one.fault().causes()) {
+        Trace trace = Trace.begin(one.fault());
+        int asked = 0;
+        while (trace.next() instanceof NextStep.DoCheck ask) {
+          assertThat(ask.why()).isNotBlank();
+          trace = trace.answer(ask.id(), typicalAnswer(one.fault(), ask.check(), cause));
+          asked++;
+        }
+        assertThat(asked).isBetween(1, one.fault().checks().size());
+        assertThat(trace.next().why()).isNotBlank();
+      }
+    }
+  }
+}
