@@ -1,0 +1,46 @@
+package limberboard.search;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import limberboard.library.Library;
+import limberboard.library.Material;
+import limberboard.library.Model;
+import limberboard.library.Page;
+
+/** What materials and zones are called in a library. Is not changed after it was made. */
+final class Titles {
+  private final Library library;
+  private final Map<String, TreeSet<String>> zones = new HashMap<>();
+
+  Titles(Library library) {
+    this.library = library;
+    for (Page<Model> model : library.all(Model.class)) {
+      for (Model.Zone zone : model.details().places()) {
+        zones.computeIfAbsent(zone.id(), key -> new TreeSet<>()).add(zone.title());
+      }
+    }
+    zones.forEach((id, names) -> names.add(spoken(id)));
+  }
+
+  /** A material's or tool's title; the words of its id where the library has no such page. */
+  String ofMaterial(String id) {
+    return library
+        .page(id)
+        .filter(page -> page.details() instanceof Material)
+        .map(Page::title)
+        .orElse(spoken(id));
+  }
+
+  /** All that a zone is called, the words of its id among them. */
+  Collection<String> ofZone(String id) {
+    TreeSet<String> names = zones.get(id);
+    return names == null ? Stream.of(spoken(id)).toList() : names;
+  }
+
+  private static String spoken(String id) {
+    return id.replace('-', ' ');
+  }
+}
