@@ -3,6 +3,7 @@ package limberboard;
 import java.io.BufferedReader;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
+import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -25,9 +26,19 @@ public final class Limberboard {
             new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)),
             new PrintWriter(System.out, false, StandardCharsets.UTF_8),
             new PrintWriter(System.err, true, StandardCharsets.UTF_8),
-            Path.of(""),
-            Optional.empty(),
+            Path.of("").toAbsolutePath(),
+            installed(),
             LocalDate.now());
-    System.exit(new Terminal(session).run(args));
+    System.exit(new Terminal(session, folders -> false).run(args));
+  }
+
+  /** The folder the program lies in, so that its own workspace is found from anywhere. */
+  private static Optional<Path> installed() {
+    try {
+      return Optional.of(
+          Path.of(Limberboard.class.getProtectionDomain().getCodeSource().getLocation().toURI()));
+    } catch (URISyntaxException | IllegalArgumentException e) {
+      return Optional.empty();
+    }
   }
 }

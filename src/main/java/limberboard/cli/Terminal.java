@@ -1,15 +1,32 @@
 package limberboard.cli;
 
+import java.util.List;
+import java.util.concurrent.Callable;
+import limberboard.library.WorkspaceFolders;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 
 /** All commands of the terminal. */
 public final class Terminal {
   private final Session session;
+  private final Window window;
 
-  /** A terminal that works on these streams. */
-  public Terminal(Session session) {
+  /** What opens the window: it lives beside the terminal, not below it. */
+  @FunctionalInterface
+  public interface Window {
+    /**
+     * Opens the window on a workspace.
+     *
+     * @return whether there is a display to open it on
+     */
+    boolean open(WorkspaceFolders folders);
+  }
+
+  /** A terminal that works on these streams, and opens the window when given no command. */
+  public Terminal(Session session, Window window) {
     this.session = session;
+    this.window = window;
   }
 
   /**
@@ -19,44 +36,88 @@ public final class Terminal {
    * @return the exit code, one of {@link ExitCode}
    */
   public int run(String... words) {
-    CommandLine line = new CommandLine(new Top());
-    line.addSubcommand(new ValidateCommand(session));
+    CommandLine line = new CommandLine(new Top(session, window));
+    commands().forEach(line::addSubcommand);
     line.setOut(session.out());
     line.setErr(session.err());
-    line.getSubcommands().values().forEach(this::streams);
-    line.setExecutionExceptionHandler(
-        (failure, command, parsed) -> {
-          if (failure instanceof Failure known) {
-            session.err().println("limberboard: " + known.getMessage());
-            return known.exitCode();
-          }
-          throw failure;
-        });
-    line.setParameterExceptionHandler(
-        (problem, args) -> {
-          session.err().println("limberboard: " + problem.getMessage());
-          session.err().println("Try --help.");
-          return ExitCode.USAGE;
-        });
+    line.setExecutionExceptionHandler((failure, command, parsed) -> failed(failure));
+    line.setParameterExceptionHandler((problem, args) -> misunderstood(problem));
     int code = line.execute(words);
     session.out().flush();
     session.err().flush();
     return code;
   }
 
-  private void streams(CommandLine command) {
-    command.setOut(session.out());
-    command.setErr(session.err());
+  private List<Object> commands() {
+    return List.of(
+        new FindCommand(session),
+        new ReadCommand(session),
+        new TraceCommand(session),
+        new BoatsCommand(session),
+        new ValidateCommand(session),
+        new SearchQualityCommand(session));
   }
 
+  private int failed(Exception failure) throws Exception {
+    if (failure instanceof Failure known) {
+      session.err().println("limberboard: " + known.getMessage());
+      return known.exitCode();
+    }
+    if (failure instanceof java.io.IOException) {
+      session.err().println("limberboard: cannot read or write: " + failure.getMessage());
+      return ExitCode.IO;
+    }
+    throw failure;
+  }
+
+  private int misunderstood(CommandLine.ParameterException problem) {
+    session.err().println("limberboard: " + problem.getMessage());
+    CommandLine.UnmatchedArgumentException.printSuggestions(problem, session.err());
+    session.err().println("Try: limberboard " + nameOf(problem.getCommandLine()) + "--help");
+    return ExitCode.USAGE;
+  }
+
+  private static String nameOf(CommandLine line) {
+    return line.getParent() == null ? "" : line.getCommandName() + " ";
+  }
+
+  /** Without a command: the window, or where there is no display a trace in the terminal. */
   @Command(
       name = "limberboard",
       mixinStandardHelpOptions = true,
-      description = "Traces faults on a boat, finds and reads pages, and checks the library.")
-  static final class Top implements Runnable {
+      version = "Limberboard 0.1.0",
+      description = {
+        "Leads from what an owner notices on a boat to the cause, the mend and the materials.",
+        "Without a command it opens the window; where there is no display it traces here."
+      },
+      footer = {
+        "",
+        "Examples:",
+        "  limberboard find \"wet berth cushions\" --boat dunlin",
+        "  limberboard trace water-in-forward-cabin --boat dunlin",
+        "  limberboard read rebed-deck-fitting --boat whimbrel --pdf rebed.pdf",
+        "  limberboard validate"
+      })
+  static final class Top implements Callable<Integer> {
+    private final Session session;
+    private final Window window;
+    @Mixin private WorkspaceOption workspace;
+
+    Top(Session session, Window window) {
+      this.session = session;
+      this.window = window;
+    }
+
     @Override
-    public void run() {
-      CommandLine.usage(this, System.out);
+    public Integer call() throws Exception {
+      WorkspaceFolders folders = session.folders(workspace.folder());
+      if (window.open(folders)) {
+        return ExitCode.OK;
+      }
+      session
+          .out()
+          .println("There is no display here, so the window cannot open. Tracing in the terminal.");
+      return new Welcome(session, session.workspace(folders)).run();
     }
   }
 }

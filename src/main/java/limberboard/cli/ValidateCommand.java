@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 /** {@code validate}: checks every file of the workspace. */
 @Command(
     name = "validate",
+    mixinStandardHelpOptions = true,
     description = {
       "Checks every file of the workspace.",
       "Prints one line a problem (file, line, key, what is wrong, what would be right) and counts."

@@ -7,9 +7,8 @@
  *
  * <p><b>Choices made.</b> Every command reads the workspace afresh, prints to the streams it was
  * given and returns an exit code; nothing here exits the process. With {@code --json} the output is
- * one JSON value whose keys are described in {@code docs/user-guide.md} and stay as they are.
- * {@code find -} and {@code trace -} answer one request a line, so that a script pays for starting
- * once.
+ * one JSON value whose keys are described in {@code docs/terminal.md} and stay as they are. {@code
+ * find -} and {@code trace -} answer one request a line, so that a script pays for starting once.
  *
  * <p><b>Threads.</b> A command runs on the thread that calls it.
  */

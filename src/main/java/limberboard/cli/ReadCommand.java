@@ -1,0 +1,104 @@
+package limberboard.cli;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import limberboard.boat.Workspace;
+import limberboard.library.Nearest;
+import limberboard.library.Page;
+import limberboard.library.SafeFiles;
+import limberboard.library.WorkspaceFolders;
+import limberboard.print.CutPage;
+import limberboard.print.Look;
+import limberboard.print.PageCutter;
+import limberboard.print.Pdf;
+import limberboard.print.Pictures;
+import limberboard.print.PlainText;
+import limberboard.print.Xhtml;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code read}: shows a page, cut to a boat if one is named. */
+@Command(
+    name = "read",
+    mixinStandardHelpOptions = true,
+    description = "Shows a page: for one boat with --boat, otherwise for all boats.")
+final class ReadCommand implements Callable<Integer> {
+  private final Session session;
+  @Mixin private WorkspaceOption workspace;
+  @Mixin private BoatOption boat;
+
+  @Parameters(paramLabel = "PAGE", description = "The page's id: its file name without .md.")
+  private String id;
+
+  @Option(names = "--json", description = "Print JSON: id, kind, title, path and the text.")
+  private boolean json;
+
+  @Option(names = "--pdf", paramLabel = "FILE", description = "Write the page as an A4 PDF.")
+  private Optional<Path> pdf = Optional.empty();
+
+  @Option(
+      names = "--width",
+      paramLabel = "N",
+      description = "Characters a line, 40 to 200; 80 if not given.")
+  private int width = 80;
+
+  ReadCommand(Session session) {
+    this.session = session;
+  }
+
+  @Override
+  public Integer call() {
+    if (width < 40 || width > 200) {
+      throw new Failure(ExitCode.USAGE, "--width is 40 to 200");
+    }
+    WorkspaceFolders folders = session.folders(workspace.folder());
+    Workspace read = session.workspace(folders);
+    Page<?> page = page(read);
+    CutPage cut = new PageCutter(read.library()).cut(page, session.fitting(read, boat.id()));
+    if (pdf.isPresent()) {
+      writePdf(folders, cut, session.folder().resolve(pdf.get()));
+      return ExitCode.OK;
+    }
+    String text = new PlainText().render(cut, width);
+    if (json) {
+      new JsonOutput(session.out())
+          .print(new View(page.id(), page.kind().word(), page.title(), page.path(), text));
+    } else {
+      session.out().println(text);
+    }
+    return ExitCode.OK;
+  }
+
+  private Page<?> page(Workspace read) {
+    return read.library()
+        .page(id)
+        .orElseThrow(
+            () -> {
+              List<String> ids = read.library().pages().stream().<String>map(Page::id).toList();
+              return new Failure(
+                  ExitCode.NOT_FOUND,
+                  "there is no page \"" + id + "\"; " + Nearest.advice(id, ids, "try find"));
+            });
+  }
+
+  private void writePdf(WorkspaceFolders folders, CutPage cut, Path file) {
+    try {
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      new Pdf()
+          .write(new Xhtml(Pictures.in(folders)).render(cut, Look.PAPER), folders.root(), bytes);
+      SafeFiles.write(file, bytes.toByteArray());
+      session.out().println("Written: " + file);
+    } catch (IOException e) {
+      throw new Failure(ExitCode.IO, file + " could not be written: " + e.getMessage());
+    }
+  }
+
+  /** What {@code --json} prints. */
+  record View(String id, String kind, String title, String path, String text) {}
+}

@@ -1,0 +1,78 @@
+package limberboard.cli;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import limberboard.boat.Workspace;
+import limberboard.trace.Trace;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code trace}: follows a symptom to its cause. */
+@Command(
+    name = "trace",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Follows a symptom to its cause, one question at a time.",
+      "With --answer (repeated) or --json it prints where the trace stands and asks nothing. With -"
+          + " it answers one request a line from standard input by one JSON line each; a request is"
+          + " SYMPTOM [boat=BOAT] [check=answer ...]."
+    })
+final class TraceCommand implements Callable<Integer> {
+  private final Session session;
+  @Mixin private WorkspaceOption workspace;
+  @Mixin private BoatOption boat;
+
+  @Parameters(paramLabel = "SYMPTOM", description = "The symptom's id, or -.")
+  private String symptom;
+
+  @Option(
+      names = "--answer",
+      paramLabel = "CHECK=ANSWER",
+      description = "What has been found; ? as the answer means it could not be told.")
+  private List<String> answers = List.of();
+
+  @Option(names = "--json", description = "Print JSON.")
+  private boolean json;
+
+  TraceCommand(Session session) {
+    this.session = session;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Workspace read = session.workspace(session.folders(workspace.folder()));
+    Tracing tracing = new Tracing(session, read);
+    if (symptom.equals("-")) {
+      return answerLines(read, tracing);
+    }
+    Trace trace =
+        tracing.trace(
+            new TraceRequest(
+                symptom, boat.id(), answers.stream().map(TraceRequest.Found::parse).toList()));
+    if (json) {
+      new JsonOutput(session.out()).print(TraceView.of(trace, read.library()));
+    } else if (answers.isEmpty()) {
+      new Interview(session, read.library()).run(trace);
+    } else {
+      new TraceText(session.out(), read.library()).state(trace);
+    }
+    return ExitCode.OK;
+  }
+
+  private int answerLines(Workspace read, Tracing tracing) throws IOException {
+    JsonOutput out = new JsonOutput(session.out());
+    for (String line = session.in().readLine(); line != null; line = session.in().readLine()) {
+      try {
+        Trace trace = tracing.trace(TraceRequest.parse(line, boat.id()));
+        out.print(TraceView.of(trace, read.library()));
+      } catch (Failure e) {
+        out.print(Map.of("error", e.getMessage()));
+      }
+    }
+    return ExitCode.OK;
+  }
+}

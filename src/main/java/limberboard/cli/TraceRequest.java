@@ -1,0 +1,53 @@
+package limberboard.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What somebody asks a trace to be: a symptom, perhaps a boat, and what has been found.
+ *
+ * @param symptom symptom id
+ * @param boat boat id
+ * @param found answers, in order
+ */
+record TraceRequest(String symptom, Optional<String> boat, List<Found> found) {
+  /** The answer that says that a check cannot be told. */
+  static final String CANT_TELL = "?";
+
+  private static final String BOAT = "boat";
+
+  /**
+   * An answer to a check, or {@link #CANT_TELL}.
+   *
+   * @param check check id
+   * @param answer answer
+   */
+  record Found(String check, String answer) {
+    /** Reads {@code check=answer}. */
+    static Found parse(String text) {
+      int equals = text.indexOf('=');
+      if (equals < 1 || equals == text.length() - 1) {
+        throw new Failure(
+            ExitCode.USAGE, "\"" + text + "\" is no answer; write check=answer, or check=?");
+      }
+      return new Found(text.substring(0, equals), text.substring(equals + 1));
+    }
+  }
+
+  /** Reads a line of standard input: {@code SYMPTOM [boat=BOAT] [check=answer …]}. */
+  static TraceRequest parse(String line, Optional<String> usualBoat) {
+    String[] words = line.strip().split("\\s+");
+    Optional<String> boat = usualBoat;
+    List<Found> found = new ArrayList<>();
+    for (int i = 1; i < words.length; i++) {
+      Found each = Found.parse(words[i]);
+      if (each.check().equals(BOAT)) {
+        boat = Optional.of(each.answer());
+      } else {
+        found.add(each);
+      }
+    }
+    return new TraceRequest(words[0], boat, found);
+  }
+}

@@ -1,0 +1,91 @@
+package limberboard.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import limberboard.library.Caution;
+import limberboard.library.Check;
+import limberboard.library.Library;
+import limberboard.library.Minutes;
+import limberboard.library.Model;
+import limberboard.library.Page;
+import limberboard.trace.Contradiction;
+import limberboard.trace.NextStep;
+import limberboard.trace.Ranked;
+import limberboard.trace.Trace;
+
+/** Prints a trace for a person at a terminal: cautions first. */
+final class TraceText {
+  private static final int SHOWN_CAUSES = 5;
+
+  private final PrintWriter out;
+  private final Library library;
+
+  TraceText(PrintWriter out, Library library) {
+    this.out = out;
+    this.library = library;
+  }
+
+  /** Where a trace stands: cautions, chances, what is next. */
+  void state(Trace trace) {
+    cautions(trace.fault().page().details().first());
+    chances(trace);
+    out.println();
+    next(trace.next());
+    out.printf(Locale.ROOT, "Expected from here: about %.0f minutes.%n", trace.expectedMinutes());
+  }
+
+  /** Cautions in full. */
+  void cautions(List<String> ids) {
+    for (String id : ids) {
+      library.caution(id).ifPresent(this::caution);
+    }
+  }
+
+  private void caution(Page<Caution> page) {
+    out.println("CAUTION: " + page.title());
+    out.println("  " + page.details().danger());
+    page.details().act().forEach(act -> out.println("  - " + act));
+    if (!page.details().seek().isEmpty()) {
+      out.println("  " + page.details().seek());
+    }
+    out.println();
+  }
+
+  /** The likeliest causes, and a contradiction if there is one. */
+  void chances(Trace trace) {
+    for (Ranked ranked : trace.ranking().stream().limit(SHOWN_CAUSES).toList()) {
+      out.printf(
+          Locale.ROOT,
+          "%5.1f %%  %-21s %s%n",
+          100 * ranked.chance(),
+          ranked.word(),
+          ranked.cause().title());
+    }
+    String from = trace.ranking().get(0).cause().from();
+    out.println("         Chances before any answer: " + from + ".");
+    trace.contradiction().map(Contradiction::text).ifPresent(text -> out.println("NOTE: " + text));
+  }
+
+  /** What to do next, with what must be opened and why. */
+  void next(NextStep step) {
+    out.println(heading(step) + step.text());
+    if (step instanceof NextStep.DoCheck check) {
+      Check made = check.check().check();
+      cautions(made.cautions());
+      out.println("  How: " + made.how());
+    }
+    if (!step.toOpen().isEmpty()) {
+      List<String> titles = step.toOpen().stream().map(Model.Access::title).toList();
+      out.println("  First: " + String.join("; then ", titles) + ".");
+    }
+    out.println("  About " + Minutes.words(step.minutes()) + ". " + step.why());
+  }
+
+  private static String heading(NextStep step) {
+    if (step instanceof NextStep.DoCheck) {
+      return "Check: ";
+    }
+    return step instanceof NextStep.DoMend ? "Mend: " : "";
+  }
+}

@@ -1,0 +1,321 @@
+package limberboard.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.StreamSupport;
+import limberboard.library.TestWorkspace;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class TerminalTest {
+  @TempDir Path folder;
+  private TestWorkspace workspace;
+
+  @BeforeEach
+  void makeWorkspace() {
+    workspace = new TestWorkspace(folder);
+    workspace.write(
+        "boats/knot/boat.yaml", "name: Knot\nmodel: plover-20\nhull: 17\nbuilt: 2014\n");
+    workspace.write(
+        "articles/symptoms/wet-cabin.md",
+        """
+        ---
+        title: Wet cabin
+        summary: Water on the berth.
+        zones: [cabin]
+        said-as: [soaked cushions]
+        first: [flood]
+        causes:
+          - {id: seal, title: The seal leaks, weight: 3, mend: mend}
+          - {id: rain, title: Rain comes in, weight: 3, mend: mend-hatch}
+        checks:
+          - id: taste
+            ask: Does it taste of salt?
+            how: Taste it.
+            minutes: 1
+            answers: [salt, fresh-water]
+            finds: {salt: {seal: always, rain: never}}
+        ---
+        """);
+    workspace.write(
+        "articles/symptoms/other-boats.md",
+        """
+        ---
+        title: Lip seal drips
+        zones: [cabin]
+        fits: {fitted: seal-lip}
+        causes: [{id: seal, title: The seal leaks, weight: 3, mend: mend}]
+        checks:
+          - {id: look, ask: Wet, how: Look., minutes: 1, answers: [yes, no], finds: {yes: {seal: always}}}
+        ---
+        """);
+    workspace.write(
+        "articles/procedures/mend-hatch.md",
+        """
+        ---
+        title: Mend the hatch
+        system: deck
+        work: mend
+        skill: owner
+        minutes: 20
+        cautions: [flood]
+        materials: [{use: sealant, bead: {length: gasket, width: 5 mm, depth: 2 mm}}]
+        ---
+        1. Bed it again.
+        """);
+  }
+
+  /** What a command printed and returned. */
+  private record Ran(int code, String out, String err) {
+    JsonNode json() throws IOException {
+      return JsonMapper.builder().build().readTree(out);
+    }
+  }
+
+  private Ran run(String... words) {
+    return runTyping("", words);
+  }
+
+  private Ran runTyping(String typed, String... words) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    Session session =
+        new Session(
+            new BufferedReader(new StringReader(typed)),
+            new PrintWriter(out),
+            new PrintWriter(err),
+            folder,
+            Optional.empty(),
+            LocalDate.of(2026, 4, 1));
+    int code = new Terminal(session, folders -> false).run(words);
+    return new Ran(code, out.toString(), err.toString());
+  }
+
+  private static List<String> names(JsonNode node) {
+    return StreamSupport.stream(((Iterable<String>) node::fieldNames).spliterator(), false)
+        .toList();
+  }
+
+  @Test
+  void traceAsJsonHasTheDocumentedKeys() throws IOException {
+    JsonNode trace = run("trace", "wet-cabin", "--boat", "knot", "--json").json();
+    assertThat(names(trace))
+        .containsExactly(
+            "symptom",
+            "boat",
+            "cautions",
+            "causes",
+            "next",
+            "expectedMinutes",
+            "done",
+            "settled",
+            "answers",
+            "changed",
+            "contradiction");
+    assertThat(names(trace.get("cautions").get(0)))
+        .containsExactly("id", "title", "danger", "do", "seek");
+    assertThat(names(trace.get("causes").get(0)))
+        .containsExactly("id", "title", "chance", "word", "mend", "from");
+    assertThat(names(trace.get("next")))
+        .containsExactly("kind", "id", "text", "minutes", "why", "how", "answers", "open");
+  }
+
+  @Test
+  void everyKeyOfTheJsonIsInTheDocumentation() throws IOException {
+    String documented = Files.readString(Path.of("docs/terminal.md"));
+    JsonNode trace = run("trace", "wet-cabin", "--boat", "knot", "--json").json();
+    assertThat(trace.findValues("id")).isNotEmpty();
+    for (JsonNode node : List.of(trace, trace.get("next"), trace.get("causes").get(0))) {
+      assertThat(names(node)).allSatisfy(name -> assertThat(documented).contains("\"" + name));
+    }
+  }
+
+  @Test
+  void chancesComeToOneAndTheNextStepSaysWhy() throws IOException {
+    JsonNode trace = run("trace", "wet-cabin", "--json").json();
+    double sum = 0;
+    for (JsonNode cause : trace.get("causes")) {
+      sum += cause.get("chance").asDouble();
+    }
+    assertThat(sum).isCloseTo(1, within(1e-12));
+    assertThat(trace.get("next").get("kind").asText()).isEqualTo("check");
+    assertThat(trace.get("next").get("why").asText()).isNotBlank();
+    assertThat(trace.get("expectedMinutes").asDouble()).isPositive();
+    assertThat(trace.get("done").asBoolean()).isFalse();
+  }
+
+  @Test
+  void anAnswerLeadsToItsCause() throws IOException {
+    JsonNode trace = run("trace", "wet-cabin", "--answer", "taste=fresh-water", "--json").json();
+    assertThat(trace.get("causes").get(0).get("id").asText()).isEqualTo("rain");
+    assertThat(trace.get("causes").get(0).get("chance").asDouble()).isGreaterThan(0.8);
+    assertThat(trace.get("next").get("id").asText()).isEqualTo("mend-hatch");
+    assertThat(trace.get("done").asBoolean()).isTrue();
+    assertThat(trace.get("changed").asText()).isNotBlank();
+  }
+
+  @Test
+  void notBeingAbleToTellChangesNoChance() throws IOException {
+    JsonNode before = run("trace", "wet-cabin", "--json").json();
+    JsonNode after = run("trace", "wet-cabin", "--answer", "taste=?", "--json").json();
+    assertThat(after.get("causes")).isEqualTo(before.get("causes"));
+    assertThat(after.get("next").get("kind").asText()).isNotEqualTo("check");
+  }
+
+  @Test
+  void whatIsNotThereIsSaidWithWhatIs() {
+    Ran symptom = run("trace", "wet-cabn", "--boat", "knot");
+    assertThat(symptom.code()).isEqualTo(ExitCode.NOT_FOUND);
+    assertThat(symptom.err())
+        .contains("there is no symptom \"wet-cabn\"; did you mean \"wet-cabin\"?");
+    Ran boat = run("trace", "wet-cabin", "--boat", "knut");
+    assertThat(boat.code()).isEqualTo(ExitCode.NOT_FOUND);
+    assertThat(boat.err()).contains("there is no boat \"knut\"; did you mean \"knot\"?");
+    Ran answer = run("trace", "wet-cabin", "--answer", "taste=sweet");
+    assertThat(answer.code()).isEqualTo(ExitCode.NOT_FOUND);
+    assertThat(answer.err()).contains("salt, fresh-water");
+    Ran page = run("read", "mend-hatsh");
+    assertThat(page.code()).isEqualTo(ExitCode.NOT_FOUND);
+    assertThat(page.err()).contains("did you mean \"mend-hatch\"?");
+  }
+
+  @Test
+  void aSymptomOfOtherBoatsSaysWhyItIsNotForThisOne() {
+    Ran ran = run("trace", "other-boats", "--boat", "knot");
+    assertThat(ran.code()).isEqualTo(ExitCode.NOT_FOUND);
+    assertThat(ran.err()).contains("other-boats is not for Knot: has no lip seal");
+  }
+
+  @Test
+  void requestsAreAnsweredLineByLine() throws IOException {
+    Ran ran =
+        runTyping(
+            "wet-cabin\nwet-cabin boat=knot taste=salt\nnothing-such\nwet-cabin taste\n",
+            "trace",
+            "-");
+    List<String> lines = ran.out().lines().toList();
+    assertThat(lines).hasSize(4);
+    JsonMapper mapper = JsonMapper.builder().build();
+    assertThat(mapper.readTree(lines.get(1)).get("answers").get("taste").asText())
+        .isEqualTo("salt");
+    assertThat(mapper.readTree(lines.get(2)).get("error").asText()).contains("no symptom");
+    assertThat(mapper.readTree(lines.get(3)).get("error").asText()).contains("check=answer");
+  }
+
+  @Test
+  void anInterviewShowsTheCautionBeforeItsFirstQuestionAndEndsWithTheMend() {
+    Ran ran = runTyping("nonsense\n2\nyes\n", "trace", "wet-cabin");
+    assertThat(ran.code()).isEqualTo(ExitCode.OK);
+    assertThat(ran.out().indexOf("CAUTION: Flooding"))
+        .isGreaterThanOrEqualTo(0)
+        .isLessThan(ran.out().indexOf("Does it taste of salt?"));
+    assertThat(ran.out())
+        .contains("Type a number from 1 to 2, ?, back or stop.")
+        .contains("Mend the hatch")
+        .contains("24 ml")
+        .contains("Did it cure the fault?");
+  }
+
+  @Test
+  void anAnswerCanBeTakenBackAndAMendThatDidNotHelpGoesOn() {
+    Ran ran = runTyping("salt\nno\nback\nstop\n", "trace", "wet-cabin");
+    assertThat(ran.code()).isEqualTo(ExitCode.OK);
+    assertThat(ran.out()).contains("Mend it").contains("Did it cure the fault?");
+  }
+
+  @Test
+  void aPageIsReadForABoatAndAsPdf() throws IOException {
+    Ran json = run("read", "mend-hatch", "--boat", "knot", "--json");
+    assertThat(names(json.json())).containsExactly("id", "kind", "title", "path", "text");
+    assertThat(json.json().get("text").asText()).contains("24 ml");
+    Ran pdf = run("read", "mend-hatch", "--pdf", "out/page.pdf");
+    assertThat(pdf.code()).isEqualTo(ExitCode.OK);
+    assertThat(
+            new String(
+                Files.readAllBytes(folder.resolve("out/page.pdf")), StandardCharsets.ISO_8859_1))
+        .startsWith("%PDF-");
+    assertThat(run("read", "mend-hatch", "--width", "10").code()).isEqualTo(ExitCode.USAGE);
+  }
+
+  @Test
+  void searchPrintsTheDocumentedKeys() throws IOException {
+    JsonNode found = run("find", "soaked", "cushions", "--boat", "knot", "--json").json();
+    assertThat(names(found)).containsExactly("query", "didYouMean", "results");
+    JsonNode first = found.get("results").get(0);
+    assertThat(names(first))
+        .containsExactly("id", "kind", "title", "score", "passage", "fits", "why");
+    assertThat(first.get("id").asText()).isEqualTo("wet-cabin");
+    Ran lines = runTyping("soaked cushions\nxyzzy\n", "find", "-");
+    assertThat(lines.out().lines()).hasSize(2);
+    assertThat(run("find", "soaked cushions").out()).contains("symptom").contains("Wet cabin");
+    assertThat(run("find", "xyzzy").out()).contains("Nothing found");
+    assertThat(run("find", "x", "--limit", "0").code()).isEqualTo(ExitCode.USAGE);
+  }
+
+  @Test
+  void validationCountsAndFails() throws IOException {
+    Ran good = run("validate");
+    assertThat(good.code()).isEqualTo(ExitCode.OK);
+    assertThat(good.out())
+        .contains("1 models, 1 boats, 2 symptoms with 3 causes and 2 checks")
+        .endsWith("0 problems" + System.lineSeparator());
+    workspace.write("articles/topics/a.md", "No header.\n");
+    Ran bad = run("validate");
+    assertThat(bad.code()).isEqualTo(ExitCode.PROBLEMS);
+    assertThat(bad.out()).contains("articles/topics/a.md:1: has no header").contains("1 problem");
+    JsonNode json = run("validate", "--json").json();
+    assertThat(names(json)).containsExactly("counts", "problems");
+    assertThat(names(json.get("problems").get(0)))
+        .containsExactly("severity", "file", "line", "key", "wrong", "right");
+  }
+
+  @Test
+  void boatsAreListed() throws IOException {
+    assertThat(run("boats").out()).contains("Knot").contains("Plover 20").contains("hull 17");
+    JsonNode boat = run("boats", "--json").json().get("boats").get(0);
+    assertThat(boat.get("equipment").get("seal").asText()).isEqualTo("seal-packed");
+  }
+
+  @Test
+  void withoutADisplayItSaysSoAndTracesInTheTerminal() {
+    Ran ran = runTyping("9\n1\n2\n2\nyes\n");
+    assertThat(ran.code()).isEqualTo(ExitCode.OK);
+    assertThat(ran.out())
+        .contains("There is no display here")
+        .contains("Which boat?")
+        .contains("Type a number from 1 to 1.")
+        .contains("What do you notice?");
+    assertThat(runTyping("").code()).isEqualTo(ExitCode.OK);
+  }
+
+  @Test
+  void aCommandLineThatIsNotUnderstoodSaysWhatWouldBe() {
+    Ran ran = run("fnd", "x");
+    assertThat(ran.code()).isEqualTo(ExitCode.USAGE);
+    assertThat(ran.err()).contains("Did you mean: limberboard find?");
+    assertThat(run("trace").code()).isEqualTo(ExitCode.USAGE);
+    assertThat(run("trace", "--help").out()).contains("SYMPTOM").contains("--answer");
+  }
+
+  @Test
+  void aFolderThatIsNoWorkspaceIsSaidToBeNone() {
+    Ran ran = run("validate", "--workspace", "articles/topics");
+    assertThat(ran.code()).isEqualTo(ExitCode.NO_WORKSPACE);
+    assertThat(ran.err()).contains("a workspace has a folder articles");
+  }
+}
