@@ -13,12 +13,15 @@ final class HoldsText {
     this.text = text;
   }
 
-  /** How many times the amount is in the pack, where one pack is enough at least twice over. */
+  /**
+   * How many times the amount is in the pack, where one pack is enough at least twice over; nothing
+   * where pieces are counted, since everybody can see that.
+   */
   String of(Purchase purchase, double needed, CountingUnit unit) {
     Pack pack = purchase.packs().get(0).pack();
     double holds = KnownUnit.counting(unit).of(pack.holds().quantity()).orElse(0);
     long times = (long) Math.floor(holds / needed + HAIR);
-    return purchase.count() > 1 || times < 2
+    return unit == CountingUnit.PIECE || purchase.count() > 1 || times < 2
         ? ""
         : "a " + named(pack) + " holds " + times + " of these";
   }

@@ -26,15 +26,14 @@ final class Mistakes {
     }
     return Optional.of(
         new Outcome.Mistaken(
-            "the "
-                + product.name()
-                + " comes to "
-                + plural(product.unit())
-                + ", and "
-                + material
-                + " is counted in "
-                + plural(unit),
+            asked(product) + ", and " + material + " is counted in " + plural(unit),
             "write its amount as " + right(unit)));
+  }
+
+  private static String asked(Product product) {
+    return product.name().equals("pieces")
+        ? "pieces are asked for"
+        : "the " + product.name() + " comes to " + plural(product.unit());
   }
 
   private static String plural(KnownUnit unit) {

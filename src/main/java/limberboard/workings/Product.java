@@ -100,6 +100,18 @@ record Product(String name, List<Factor> factors, KnownUnit unit, double scale) 
         || factors.get(0).term() instanceof Term.Known known && !known.isPlain();
   }
 
+  /** Whether it is one measure of the boat as it stands, with nothing to multiply. */
+  boolean isOneMeasure() {
+    return factors.size() == 1
+        && factors.get(0).term() instanceof Term.Known known
+        && known.times() == 1;
+  }
+
+  /** The first factor's measure in words, or nothing. */
+  String measure() {
+    return factors.get(0).term() instanceof Term.Known known ? known.measure() : "";
+  }
+
   /** The factors as they are multiplied: {@code 400 × 6 × 3 mm}. */
   String text() {
     List<Term.Known> known = new ArrayList<>();

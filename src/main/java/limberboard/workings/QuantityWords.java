@@ -23,6 +23,7 @@ public record QuantityWords(Beside beside) {
 
   private static final int COMPUTED_FIGURES = 3;
   private static final int WRITTEN_FIGURES = 10;
+  private static final int TRUSTED_FIGURES = 13;
   private static final double A_THOUSAND = 1000;
 
   /** A quantity in its own unit, as its author wrote it. */
@@ -86,7 +87,7 @@ public record QuantityWords(Beside beside) {
     if (!Double.isFinite(value)) {
       return Double.toString(value);
     }
-    BigDecimal exact = BigDecimal.valueOf(value);
+    BigDecimal exact = BigDecimal.valueOf(value).round(new MathContext(TRUSTED_FIGURES));
     BigDecimal rounded = exact.round(new MathContext(figures, RoundingMode.HALF_UP));
     if (rounded.scale() < 0) {
       rounded = exact.setScale(0, RoundingMode.HALF_UP);

@@ -95,6 +95,9 @@ public final class Workings {
   }
 
   private String sum(Product product, double exact, double value) {
+    if (product.isOneMeasure()) {
+      return "the boat's " + product.measure();
+    }
     String sum = product.text() + " = " + text.computed(product.unit().quantity(exact));
     return exact < value - HAIR
         ? sum + ", so " + text.computed(product.unit().quantity(value))
