@@ -38,7 +38,7 @@ final class BlockText {
     } else if (block instanceof Block.CautionBox box) {
       caution(box);
     } else if (block instanceof Block.Notice notice) {
-      out.paragraph("NOTE: " + InlineText.of(notice.text()));
+      out.paragraph(InlineText.of(notice.text()));
     } else if (block instanceof Block.Facts facts) {
       facts(facts);
     }

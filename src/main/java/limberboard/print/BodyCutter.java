@@ -3,14 +3,19 @@ package limberboard.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import limberboard.library.Condition;
 import limberboard.library.Page;
 import limberboard.print.MarkdownReader.Read;
 
 /** Cuts a page's own text: sections that are only for other boats are left out, with the reason. */
 final class BodyCutter {
-  /** The heading of what an owner may look at where the rest is for licensed people. */
+  /** The title of what an owner may look at where the rest is for licensed people. */
   static final String OWNER_MAY_CHECK = "What you may check yourself";
+
+  private static final Pattern OWNERS_HEADING =
+      Pattern.compile("what you may\\b.*", Pattern.CASE_INSENSITIVE);
+  private static final int LOWEST_HEADING = 6;
 
   private final Cutting cutting;
 
@@ -28,7 +33,10 @@ final class BodyCutter {
     return cut(page, titled ? read.subList(1, read.size()) : read);
   }
 
-  /** Only what an owner may check, without its heading; empty when the page has no such section. */
+  /**
+   * Only what an owner may do: the sections whose headings begin with "What you may", without these
+   * headings; empty when the page has none.
+   */
   List<Block> ownersPart(Page<?> page) {
     List<Read> section = new ArrayList<>();
     int level = 0;
@@ -38,7 +46,7 @@ final class BodyCutter {
       }
       if (level > 0) {
         section.add(read);
-      } else if (isHeading(read) && read.headingText().equalsIgnoreCase(OWNER_MAY_CHECK)) {
+      } else if (isHeading(read) && OWNERS_HEADING.matcher(read.headingText()).matches()) {
         level = read.headingLevel();
       }
     }
@@ -84,10 +92,18 @@ final class BodyCutter {
     return new Block.Paragraph(List.of(new Inline.Emphasis(Inline.text(sentence))));
   }
 
-  /** The part for the blocks; empty when there are none. */
+  /**
+   * The part for the blocks; empty when there are none. Under a title, the text's own headings are
+   * set one level lower.
+   */
   static Optional<Part> part(String title, List<Block> blocks) {
-    return blocks.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new Part(Part.Role.BODY, title, blocks));
+    List<Block> set = title.isEmpty() ? blocks : blocks.stream().map(BodyCutter::lower).toList();
+    return set.isEmpty() ? Optional.empty() : Optional.of(new Part(Part.Role.BODY, title, set));
+  }
+
+  private static Block lower(Block block) {
+    return block instanceof Block.Heading heading
+        ? new Block.Heading(Math.min(LOWEST_HEADING, heading.level() + 1), heading.text())
+        : block;
   }
 }

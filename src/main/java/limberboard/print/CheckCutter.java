@@ -1,20 +1,15 @@
 package limberboard.print;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import limberboard.library.Cause;
 import limberboard.library.Check;
-import limberboard.library.Likelihood;
 import limberboard.library.Skill;
 import limberboard.library.ToolUse;
 import limberboard.print.Block.Side;
 
 /** Writes one check: the question, how to do it, what it takes, and what each answer says. */
 final class CheckCutter {
-  private static final double PER_CENT = 100;
   private static final int LEVEL = 3;
 
   private final Cutting cutting;
@@ -74,47 +69,14 @@ final class CheckCutter {
   }
 
   private static Block answers(Check check, List<Cause> causes) {
-    Map<String, String> titles =
-        causes.stream().collect(Collectors.toMap(Cause::id, Cause::title, (a, b) -> a));
+    AnswerWords words = new AnswerWords(check, causes);
     List<List<List<Inline>>> rows = new ArrayList<>();
     for (String answer : check.answers()) {
-      Map<String, Likelihood> finds = check.finds().getOrDefault(answer, Map.of());
-      rows.add(List.of(Inline.text(answer.replace('-', ' ')), Inline.text(said(finds, titles))));
+      rows.add(List.of(Inline.text(answer.replace('-', ' ')), words.of(answer)));
     }
     return new Block.Table(
         List.of(Side.LEFT, Side.LEFT),
-        List.of(
-            Inline.text("Answer"), Inline.text("How often it is found, when this is behind it")),
+        List.of(Inline.text("Answer"), Inline.text("What it says")),
         rows);
-  }
-
-  private static String said(Map<String, Likelihood> finds, Map<String, String> titles) {
-    List<String> said =
-        finds.entrySet().stream()
-            .filter(entry -> titles.containsKey(entry.getKey()) || isOthers(entry.getKey()))
-            .sorted(
-                Map.Entry.<String, Likelihood>comparingByValue(
-                        Comparator.comparingDouble(Likelihood::value))
-                    .reversed())
-            .map(
-                entry ->
-                    titles.getOrDefault(entry.getKey(), "the other causes")
-                        + ": "
-                        + word(entry.getValue()))
-            .toList();
-    return said.isEmpty() ? "what the other answers leave" : String.join("; ", said);
-  }
-
-  private static boolean isOthers(String cause) {
-    return cause.equals(Check.OTHERS);
-  }
-
-  private static String word(Likelihood likelihood) {
-    if (likelihood.text().equals("even")) {
-      return "as often as not";
-    }
-    return Likelihood.scale().containsKey(likelihood.text())
-        ? likelihood.text().replace('-', ' ')
-        : Math.round(likelihood.value() * PER_CENT) + " per cent";
   }
 }

@@ -3,7 +3,6 @@ package limberboard.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import limberboard.boat.Fit;
 import limberboard.boat.Fitting;
 import limberboard.library.Condition;
 import limberboard.library.Library;
@@ -46,7 +45,22 @@ final class Cutting {
 
   /** Why something is not for the boat; empty when it is, or when there is no boat. */
   Optional<String> against(Condition condition) {
-    return fitting.map(boat -> boat.judge(condition)).filter(fit -> !fit.fits()).map(Fit::reason);
+    return fitting
+        .map(boat -> boat.judge(condition))
+        .filter(fit -> !fit.fits())
+        .map(fit -> named(fit.reason(), condition));
+  }
+
+  /** A choice that the boat's own model does not have is called what another model calls it. */
+  private String named(String reason, Condition condition) {
+    String named = reason;
+    for (String choice : condition.fitted()) {
+      named = named.replace("no " + choice.replace('-', ' '), "no " + words.title(choice));
+    }
+    for (Condition alternative : condition.any()) {
+      named = named(named, alternative);
+    }
+    return named;
   }
 
   /**
@@ -68,7 +82,7 @@ final class Cutting {
 
   /** What was left out so far, one sentence each. */
   List<String> leftOut() {
-    return List.copyOf(leftOut);
+    return leftOut.stream().distinct().toList();
   }
 
   /** The boat's name, or the word for any boat. */

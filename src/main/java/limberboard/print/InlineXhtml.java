@@ -21,7 +21,7 @@ final class InlineXhtml {
 
   private void run(Inline run) {
     if (run instanceof Inline.Text text) {
-      out.text(text.text());
+      out.text(Typography.joined(text.text()));
     } else if (run instanceof Inline.Emphasis emphasis) {
       wrapped("em", emphasis.parts());
     } else if (run instanceof Inline.Strong strong) {

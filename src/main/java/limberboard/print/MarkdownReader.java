@@ -23,7 +23,7 @@ import org.commonmark.node.ThematicBreak;
  * step. Immutable.
  */
 final class MarkdownReader {
-  static final int DEEPEST = 16;
+  static final int DEEPEST = 10;
   private static final int LEAST_HEADING = 2;
 
   private final InlineReader inlines;

@@ -1,9 +1,14 @@
 package limberboard.print;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
 /** Builds XHTML that is well formed whatever the text in it. For one page, on one thread. */
 final class Markup {
-  private static final int LONGEST_WORD = 60;
-  private static final char ZERO_WIDTH_SPACE = '\u200B';
+  private static final int LONGEST_WORD = 24;
+  private static final int PIECE = 100;
+  private static final Pattern LONG_WORD =
+      Pattern.compile("[^\\s\\u00A0]{" + (LONGEST_WORD + 1) + ",}+");
 
   private final StringBuilder out = new StringBuilder();
 
@@ -40,19 +45,37 @@ final class Markup {
     return this;
   }
 
-  /** Text; runs of letters too long for any line may be broken. */
+  /**
+   * Text. A word of more than {@value #LONGEST_WORD} characters is marked so that the style sheet
+   * lets it be broken anywhere: the layout would otherwise drop what does not fit on its line.
+   */
   Markup text(String text) {
-    int run = 0;
-    for (int i = 0; i < text.length(); ) {
-      int c = text.codePointAt(i);
-      i += Character.charCount(c);
-      run = Character.isWhitespace(c) ? 0 : run + 1;
-      if (run > LONGEST_WORD) {
-        out.append(ZERO_WIDTH_SPACE);
-        run = 1;
-      }
-      character(c);
+    Matcher matcher = LONG_WORD.matcher(text);
+    int from = 0;
+    while (matcher.find()) {
+      characters(text.substring(from, matcher.start()));
+      longWord(matcher.group());
+      from = matcher.end();
     }
+    return characters(text.substring(from));
+  }
+
+  /** In pieces, since the time to break one grows with the square of its length. */
+  private void longWord(String word) {
+    int[] letters = word.codePoints().toArray();
+    for (int i = 0; i < letters.length; i += PIECE) {
+      String piece = new String(letters, i, Math.min(PIECE, letters.length - i));
+      open("span", "class", "long").characters(piece).close("span");
+    }
+  }
+
+  /** An element with nothing but text in it, in which nothing is marked. */
+  Markup plainElement(String element, String text) {
+    return open(element).characters(text).close(element);
+  }
+
+  private Markup characters(String text) {
+    text.codePoints().forEach(this::character);
     return this;
   }
 
@@ -65,7 +88,7 @@ final class Markup {
   private void attributes(String... attributes) {
     for (int i = 0; i + 1 < attributes.length; i += 2) {
       out.append(' ').append(attributes[i]).append("=\"");
-      attributes[i + 1].codePoints().forEach(this::character);
+      characters(attributes[i + 1]);
       out.append('"');
     }
   }

@@ -29,7 +29,7 @@ final class MaterialCutter {
 
   private List<Block.Fact> facts(Material material) {
     List<Block.Fact> facts = new ArrayList<>();
-    facts.add(Block.Fact.of("Kept with", material.group().spoken() + "s"));
+    facts.add(Block.Fact.of("Shelf", material.group().spoken()));
     PackWords packs = new PackWords(cutting.quantities());
     List<String> sold = material.packs().stream().map(packs::named).toList();
     if (!sold.isEmpty()) {

@@ -7,6 +7,8 @@ import limberboard.workings.QuantityWords;
 
 /** Packs in words: {@code 1 cartridge of 290 ml}. Immutable. */
 final class PackWords {
+  private static final String EACH = "each";
+
   private final QuantityWords quantities;
 
   PackWords(QuantityWords quantities) {
@@ -21,22 +23,19 @@ final class PackWords {
   }
 
   private String of(int count, Pack pack) {
-    return isSingle(pack) ? Integer.toString(count) : count + " × " + named(pack);
+    return pack.name().startsWith(EACH)
+        ? count + pack.name().substring(EACH.length())
+        : count + " × " + named(pack);
   }
 
-  /** A pack with its size, unless its name already says it. */
+  /** A pack with its size, unless its name already says it or it is one piece. */
   String named(Pack pack) {
-    if (isSingle(pack)) {
-      return "single pieces";
-    }
+    String size = quantities.written(pack.holds().quantity());
     String bare = QuantityWords.METRIC.written(pack.holds().quantity());
-    return pack.name().contains(bare)
-        ? pack.name()
-        : pack.name() + " of " + quantities.written(pack.holds().quantity());
-  }
-
-  /** Whether it is one piece, sold as it is. */
-  private static boolean isSingle(Pack pack) {
-    return QuantityWords.METRIC.written(pack.holds().quantity()).equals("1");
+    if (bare.equals("1") || pack.name().contains(bare)) {
+      return pack.name();
+    }
+    boolean pieces = bare.chars().allMatch(Character::isDigit);
+    return pieces ? pack.name() + " (" + bare + " pieces)" : pack.name() + " of " + size;
   }
 }

@@ -38,7 +38,7 @@ final class TableText {
   }
 
   private static List<String> texts(List<List<Inline>> cells) {
-    return cells.stream().map(cell -> InlineText.of(cell).replace('\n', ' ').strip()).toList();
+    return cells.stream().map(cell -> InlineText.of(cell).strip()).toList();
   }
 
   /** Natural widths; while they are too wide together, the widest column gives way. */
@@ -49,7 +49,7 @@ final class TableText {
       int column = i;
       int natural =
           rows.stream()
-              .mapToInt(row -> TextLines.length(row.get(column)))
+              .mapToInt(row -> longestLine(row.get(column)))
               .reduce(TextLines.length(head.get(i)), Math::max);
       widths[i] = Math.max(1, Math.min(natural, room));
       sum += widths[i];
@@ -69,7 +69,7 @@ final class TableText {
     List<List<String>> wrapped = new ArrayList<>();
     int height = 1;
     for (int i = 0; i < widths.length; i++) {
-      wrapped.add(TextLines.wrap(cells.get(i), widths[i]));
+      wrapped.add(wrapped(cells.get(i), widths[i]));
       height = Math.max(height, wrapped.get(i).size());
     }
     for (int line = 0; line < height; line++) {
@@ -80,6 +80,14 @@ final class TableText {
       }
       out.line(String.join(BETWEEN, parts));
     }
+  }
+
+  private static int longestLine(String cell) {
+    return cell.lines().mapToInt(TextLines::length).max().orElse(0);
+  }
+
+  private static List<String> wrapped(String cell, int width) {
+    return cell.lines().flatMap(line -> TextLines.wrap(line, width).stream()).toList();
   }
 
   private static String set(String text, int width, Block.Side side) {

@@ -26,7 +26,7 @@ public final class Xhtml {
     Markup out = new Markup();
     out.raw("<?xml version=\"1.0\" encoding=\"UTF-8\"?>").line();
     out.open("html", "xmlns", "http://www.w3.org/1999/xhtml", "xml:lang", "en-GB").line();
-    out.open("head").element("title", page.title());
+    out.open("head").plainElement("title", page.title());
     out.open("style", "type", "text/css").raw(styleSheet).close("style").close("head").line();
     out.open("body", "class", look.name().toLowerCase(Locale.ROOT)).line();
     out.element("div", footer(page), "class", "footer").line();
@@ -44,7 +44,11 @@ public final class Xhtml {
   }
 
   private static void part(Markup out, Part part, BlockXhtml blocks) {
-    out.open("div", "class", "part " + part.role().name().toLowerCase(Locale.ROOT)).line();
+    out.open(
+            "div",
+            "class",
+            "part part-" + part.role().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+        .line();
     if (!part.title().isEmpty()) {
       out.element("h2", part.title()).line();
     }
