@@ -2,9 +2,9 @@ package limberboard.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import limberboard.library.Markdown;
 import org.commonmark.ext.gfm.tables.TableCell;
 import org.commonmark.ext.gfm.tables.TableRow;
-import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.Block;
 import org.commonmark.node.Code;
 import org.commonmark.node.FencedCodeBlock;
@@ -17,7 +17,6 @@ import org.commonmark.node.Node;
 import org.commonmark.node.Paragraph;
 import org.commonmark.node.SoftLineBreak;
 import org.commonmark.node.Text;
-import org.commonmark.parser.Parser;
 
 /**
  * The plain text of a page's Markdown.
@@ -26,9 +25,6 @@ import org.commonmark.parser.Parser;
  * @param blocks its paragraphs, list items, table rows and code, in order, one line each
  */
 record MarkdownText(List<String> headings, List<String> blocks) {
-  private static final Parser PARSER =
-      Parser.builder().extensions(List.of(TablesExtension.create())).build();
-
   /** Copies the lists. */
   MarkdownText {
     headings = List.copyOf(headings);
@@ -37,7 +33,7 @@ record MarkdownText(List<String> headings, List<String> blocks) {
 
   /** Reads Markdown. Any text is Markdown. */
   static MarkdownText of(String markdown) {
-    return new Walk().over(PARSER.parse(markdown));
+    return new Walk().over(Markdown.parse(markdown));
   }
 
   /** Goes through a document without recursion, which a deeply nested one would exhaust. */

@@ -1,0 +1,139 @@
+package limberboard.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIOException;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import limberboard.library.Library;
+import limberboard.library.LibraryReader;
+import limberboard.library.Page;
+import limberboard.library.WorkspaceFolders;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** How well the repository's own pages are found in everyday words. */
+class SearchQualityTest {
+  private static final Path PHRASES = Path.of("src/test/resources/limberboard/search/phrases.csv");
+  private static final double LEAST_FIRST = 0.80;
+  private static final double LEAST_FIRST_THREE = 0.95;
+
+  @TempDir static Path folder;
+  private static Library library;
+  private static SearchIndex index;
+
+  @BeforeAll
+  static void indexTheRepositorysPages() throws IOException {
+    copy(Path.of("articles"), folder.resolve("articles"));
+    copy(Path.of("index/words"), folder.resolve("index/words"));
+    WorkspaceFolders folders = new WorkspaceFolders(folder);
+    library = new LibraryReader(folders).read();
+    index = SearchIndex.open(folders);
+    index.update(library);
+  }
+
+  private static void copy(Path from, Path to) throws IOException {
+    try (Stream<Path> files = Files.walk(from)) {
+      files.forEach(
+          file -> {
+            Path target = to.resolve(from.relativize(file).toString());
+            try {
+              Files.createDirectories(target.getParent());
+              if (Files.isRegularFile(file)) {
+                Files.copy(file, target);
+              }
+            } catch (IOException e) {
+              throw new UncheckedIOException(e);
+            }
+          });
+    }
+  }
+
+  @AfterAll
+  static void close() throws IOException {
+    index.close();
+  }
+
+  @Test
+  void theRightSymptomIsNearlyAlwaysAmongTheFirst() throws IOException {
+    SearchQuality quality = SearchQuality.measure(index, SearchQuality.read(PHRASES));
+    assertThat(quality.outcomes()).hasSize(72);
+    assertThat(quality.firstShare()).as(quality.text()).isGreaterThanOrEqualTo(LEAST_FIRST);
+    assertThat(quality.firstThreeShare())
+        .as(quality.text())
+        .isGreaterThanOrEqualTo(LEAST_FIRST_THREE);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "wet berth cushions, 1, water-in-forward-cabin",
+    "hydrolic oil leek, 3, oil-in-keel-compartment",
+    "'hi, after the weekend there is water under the front bed and the cushions are soaked', 1,"
+        + " water-in-forward-cabin",
+  })
+  void promisedPhrasesFindTheirSymptom(String text, int rank, String symptom) throws IOException {
+    List<String> ids = SmallWorkspace.ids(index, text);
+    assertThat(ids.subList(0, Math.min(rank, ids.size()))).contains(symptom);
+  }
+
+  @Test
+  void aTitleFindsItsPageFirst() throws IOException {
+    for (Page<?> page : library.pages()) {
+      List<Hit> hits = index.find(SearchQuery.of(page.title())).hits();
+      assertThat(hits).as(page.title()).isNotEmpty();
+      assertThat(hits.get(0).title()).isEqualTo(page.title());
+    }
+  }
+
+  @Test
+  void theWordsFilesAreInOrder() {
+    assertThat(index.problems()).isEmpty();
+  }
+
+  @Test
+  void noPhraseStandsInAPage() throws IOException {
+    for (SearchQuality.Phrase phrase : SearchQuality.read(PHRASES)) {
+      for (Page<?> page : library.pages()) {
+        assertThat(page.head().saidAs()).doesNotContain(phrase.text());
+        assertThat(page.body()).doesNotContain(phrase.text());
+      }
+    }
+  }
+
+  @Test
+  void sharesAreCountedByVoiceAndHalf(@TempDir Path temporary) throws IOException {
+    Path file = temporary.resolve("phrases.csv");
+    Files.writeString(
+        file,
+        "voice,phrase,symptom\na,wet berth cushions,water-in-forward-cabin\n"
+            + "b,\"zzz, qqq\",water-in-main-bilge\na,wet berth cushions,battery-goes-flat\n");
+    SearchQuality quality = SearchQuality.measure(index, SearchQuality.read(file));
+    assertThat(quality.firstShare()).isEqualTo(1 / 3.0);
+    assertThat(quality.of(phrase -> phrase.voice().equals("b")).firstThreeShare()).isZero();
+    assertThat(quality.of(phrase -> phrase.number() % 2 == 1).firstShare()).isEqualTo(0.5);
+    assertThat(quality.of(phrase -> false).firstShare()).isZero();
+    assertThat(quality.text().lines())
+        .contains(
+            "a                         2    50 %         50 %",
+            "odd lines                 2    50 %         50 %",
+            "all                       3    33 %         33 %",
+            "2 (b) zzz, qqq",
+            "    meant water-in-main-bilge, found nowhere: ");
+  }
+
+  @Test
+  void aFileOfSomethingElseIsRefused(@TempDir Path temporary) throws IOException {
+    Path file = Files.writeString(temporary.resolve("other.csv"), "a,b\n1,2\n");
+    assertThatIOException()
+        .isThrownBy(() -> SearchQuality.read(file))
+        .withMessageContaining("voice,phrase,symptom");
+  }
+}
