@@ -6,7 +6,7 @@ import java.util.Set;
 
 /** Checks what every page has. */
 final class HeadCheck {
-  /** Reports what is wrong with a page's head. */
+  /** Reports what is wrong with a page's head, and with what its header says of its headings. */
   void check(Page<?> page, List<BodyScan.Spot> headings, Names names, Report report) {
     if (page.title().isBlank()) {
       report.error("/title", "is empty", "write what the page is about");
@@ -22,13 +22,22 @@ final class HeadCheck {
         .forEach(
             (heading, condition) -> {
               String pointer = "/only-for/" + heading.replace("~", "~0").replace("/", "~1");
-              if (!texts.contains(heading)) {
-                report.error(
-                    pointer,
-                    "is no heading of this page",
-                    Nearest.advice(heading, texts, "write the heading exactly as in the body"));
-              }
+              heading(heading, texts, pointer, report);
               names.condition(condition, pointer, report);
             });
+    if (page.details() instanceof Procedure procedure) {
+      for (int i = 0; i < procedure.ownerParts().size(); i++) {
+        heading(procedure.ownerParts().get(i), texts, "/owner-parts/" + i, report);
+      }
+    }
+  }
+
+  private static void heading(String heading, Set<String> known, String pointer, Report report) {
+    if (!known.contains(heading)) {
+      report.error(
+          pointer,
+          "is no heading of this page",
+          Nearest.advice(heading, known, "write the heading exactly as in the body"));
+    }
   }
 }

@@ -19,6 +19,8 @@ import java.util.Optional;
  * @param lookAgain the follow-up afterwards
  * @param resets procedures whose interval starts anew when this is done
  * @param before procedures that come after this one when both are to be done
+ * @param ownerParts headings of the sections that are the owner's although the work is for the
+ *     licensed; the rest of such a page is not printed
  */
 public record Procedure(
     @Required Work work,
@@ -32,7 +34,8 @@ public record Procedure(
     Optional<Interval> interval,
     Optional<LookAgain> lookAgain,
     List<String> resets,
-    List<String> before)
+    List<String> before,
+    List<String> ownerParts)
     implements Details {
 
   /** Absent entries become empty ones. */
@@ -46,6 +49,7 @@ public record Procedure(
     lookAgain = Absent.optional(lookAgain);
     resets = Absent.list(resets);
     before = Absent.list(before);
+    ownerParts = Absent.list(ownerParts);
   }
 
   @Override

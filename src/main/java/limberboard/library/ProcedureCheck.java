@@ -22,6 +22,10 @@ final class ProcedureCheck implements PageCheck<Procedure> {
         .lookAgain()
         .flatMap(Procedure.LookAgain::with)
         .ifPresent(id -> names.page(Kind.PROCEDURE, id, "/look-again/with", report));
+    if (!procedure.ownerParts().isEmpty() && procedure.skill() != Skill.LICENSED) {
+      report.error(
+          "/owner-parts", "is only for licensed work", "take it out: everything is printed");
+    }
     procedure.interval().ifPresent(interval -> interval(interval, work, report));
     List<MaterialUse> materials = procedure.materials();
     for (int i = 0; i < materials.size(); i++) {
