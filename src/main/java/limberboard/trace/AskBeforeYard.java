@@ -3,6 +3,7 @@ package limberboard.trace;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import limberboard.trace.Advice.Action;
 import limberboard.trace.Advice.Grounds;
@@ -48,17 +49,23 @@ public final class AskBeforeYard implements Policy {
     List<Option> asked =
         advice.options().stream()
             .filter(option -> option.action() == Action.CHECK && option.minutes() <= limit)
-            .filter(option -> bits(model, chances, option.index()) >= TELLS_SOMETHING)
-            .sorted(
-                Comparator.comparingDouble(
-                        (Option option) -> bits(model, chances, option.index()) / option.minutes())
-                    .reversed()
-                    .thenComparingInt(Option::index))
+            .map(option -> new Told(option, bits(model, chances, option.index())))
+            .filter(told -> told.bits() >= TELLS_SOMETHING)
+            .sorted(Comparator.comparingDouble(Told::perMinute).reversed())
+            .map(Told::option)
             .toList();
-    Stream<Option> others = advice.options().stream().filter(option -> !asked.contains(option));
+    Set<Option> first = Set.copyOf(asked);
+    Stream<Option> others = advice.options().stream().filter(option -> !first.contains(option));
     return new Advice(
         Stream.concat(asked.stream().map(option -> option.on(Grounds.TELL_THE_YARD)), others)
             .toList());
+  }
+
+  /** A check with what it tells; equals stay in the order of the advice. */
+  private record Told(Option option, double bits) {
+    double perMinute() {
+      return bits / option.minutes();
+    }
   }
 
   /** What a check is expected to tell about the cause, in bits. */

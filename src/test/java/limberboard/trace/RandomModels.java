@@ -42,7 +42,7 @@ final class RandomModels {
     }
     double[] minutes = DoubleStream.generate(() -> between(2, 90)).limit(access).toArray();
     return new EffortModel(
-        new AnswerModel(priors, tables), efforts, mends, minutes, between(150, 500));
+        new AnswerModel(priors, tables), efforts, mends, minutes, between(200, 1_500));
   }
 
   private double[][] table(int causes, int answers) {
