@@ -35,7 +35,10 @@ record Reasons(Fault fault, double[] chances, Set<String> open) {
         Wording.cost(option.minutes(), toOpen)
             + ", and "
             + new Telling(fault, chances).said(option.index())
-            + ".";
+            + "."
+            + (Who.ownerMay(check.check().skill())
+                ? ""
+                : " It is " + Who.workFor(check.check().skill()) + ".");
     String whyNow =
         switch (option.grounds()) {
           case SAFETY -> "Safety asks for this before anything else: " + why;
