@@ -3,52 +3,30 @@ package limberboard.trace;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import limberboard.boat.Boat;
-import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
-import limberboard.boat.WorkspaceReader;
-import limberboard.library.Page;
-import limberboard.library.Symptom;
-import limberboard.library.WorkspaceFolders;
+import limberboard.trace.Articles.Fitted;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** The repository's own symptoms on its own boats: every cause can be found. */
 class ArticlesTraceTest {
-  private static final LocalDate A_DAY = LocalDate.of(2026, 6, 1);
   private static Workspace workspace;
+  private static List<Fitted> fitted;
 
   @BeforeAll
   static void read() throws IOException {
-    workspace = new WorkspaceReader(new WorkspaceFolders(Path.of(""))).read();
-  }
-
-  /** One symptom on one boat that it fits. */
-  private record Fitted(Page<Symptom> symptom, Boat boat, Fault fault) {}
-
-  private static List<Fitted> fitted() {
-    List<Fitted> all = new ArrayList<>();
-    for (Page<Symptom> symptom : workspace.library().all(Symptom.class)) {
-      for (Boat boat : workspace.boats()) {
-        Fitting fitting = new Fitting(boat, A_DAY);
-        if (fitting.fits(symptom.head().fits())) {
-          Fault fault = Fault.of(symptom, fitting, workspace.library(), workspace.cases());
-          all.add(new Fitted(symptom, boat, fault));
-        }
-      }
-    }
-    return all;
+    workspace = Articles.workspace();
+    fitted = Articles.fitted(workspace);
   }
 
   @Test
   void thereIsSomethingToTraceOnEveryBoat() {
-    List<String> traced = fitted().stream().map(one -> one.boat().id()).distinct().toList();
+    List<String> traced = fitted.stream().map(one -> one.boat().id()).distinct().toList();
     assertThat(traced)
         .isNotEmpty()
         .containsExactlyInAnyOrderElementsOf(workspace.boats().stream().map(Boat::id).toList());
@@ -63,7 +41,7 @@ class ArticlesTraceTest {
     List<String> notLeading = new ArrayList<>();
     List<String> notSettled = new ArrayList<>();
     Set<String> unsettledSymptoms = new TreeSet<>();
-    for (Fitted one : fitted()) {
+    for (Fitted one : fitted) {
       for (FaultCause cause : one.fault().causes()) {
         Ranked leader = typical(one.fault(), cause).ranking().get(0);
         String line =
@@ -114,7 +92,7 @@ class ArticlesTraceTest {
   /** Following the advice with such answers leads to the cause, its mend or the yard. */
   @Test
   void theAdviceAsksNoMoreThanThePageHasAndSaysWhy() {
-    for (Fitted one : fitted()) {
+    for (Fitted one : fitted) {
       for (FaultCause cause : one.fault().causes()) {
         Trace trace = Trace.begin(one.fault());
         int asked = 0;
