@@ -34,7 +34,7 @@ class ArticlesTraceTest {
 
   /**
    * Every check is answered as the cause most likely makes it come out: that cause then leads, and
-   * stands at {@link Trace#SETTLED} or more on all boats in all symptoms but one at most.
+   * stands at {@link Trace#SETTLED} or more on all boats in all symptoms but two at most.
    */
   @Test
   void everyCauseIsFoundByItsOwnAnswers() {
@@ -64,7 +64,7 @@ class ArticlesTraceTest {
     assertThat(notLeading).isEmpty();
     assertThat(unsettledSymptoms)
         .as(String.join(System.lineSeparator(), notSettled))
-        .hasSizeLessThanOrEqualTo(1);
+        .hasSizeLessThanOrEqualTo(2);
   }
 
   private static Trace typical(Fault fault, FaultCause cause) {
