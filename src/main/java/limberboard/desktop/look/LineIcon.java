@@ -1,0 +1,140 @@
+package limberboard.desktop.look;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BasicStroke;
+import java.awt.Component;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Shape;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import javax.swing.Icon;
+
+/**
+ * A small drawing in lines of the component's own colour, sharp at every scale. Our own drawings.
+ */
+public final class LineIcon implements Icon {
+  private static final int GRID = 24;
+  private final List<Shape> lines;
+  private final int side;
+
+  private LineIcon(int side, Shape... lines) {
+    this.lines = List.of(lines);
+    this.side = side;
+  }
+
+  /** A drop of water below a plank with a ring in it: tracing a leak. */
+  public static LineIcon trace(int side) {
+    Path2D drop = path(12, 9);
+    drop.curveTo(12, 9, 17.5, 14.5, 17.5, 17.2);
+    drop.curveTo(17.5, 20.3, 15, 22.4, 12, 22.4);
+    drop.curveTo(9, 22.4, 6.5, 20.3, 6.5, 17.2);
+    drop.curveTo(6.5, 14.5, 12, 9, 12, 9);
+    return new LineIcon(
+        side, new Rectangle2D.Double(2, 2, 20, 4), new Ellipse2D.Double(11, 3, 2, 2), drop);
+  }
+
+  /** Two leaves of a book. */
+  public static LineIcon pages(int side) {
+    Path2D left = path(12, 5.5);
+    left.curveTo(9, 3.5, 5.5, 3.5, 2.5, 4.5);
+    left.lineTo(2.5, 19.5);
+    left.curveTo(5.5, 18.5, 9, 18.5, 12, 20.5);
+    left.closePath();
+    Path2D right = path(12, 5.5);
+    right.curveTo(15, 3.5, 18.5, 3.5, 21.5, 4.5);
+    right.lineTo(21.5, 19.5);
+    right.curveTo(18.5, 18.5, 15, 18.5, 12, 20.5);
+    return new LineIcon(side, left, right);
+  }
+
+  /** A hull with two sails. */
+  public static LineIcon boats(int side) {
+    Path2D hull = path(2.5, 17);
+    hull.lineTo(21.5, 17);
+    hull.curveTo(20, 20.5, 18, 21.5, 15, 21.5);
+    hull.lineTo(8, 21.5);
+    hull.curveTo(5, 21.5, 3.5, 19.5, 2.5, 17);
+    hull.closePath();
+    Path2D main = path(12.5, 2.5);
+    main.curveTo(15.5, 6, 17.8, 10, 18.5, 14);
+    main.lineTo(12.5, 14);
+    main.closePath();
+    Path2D jib = path(10, 5);
+    jib.curveTo(8.5, 9, 6.5, 12, 4.5, 14);
+    jib.lineTo(10, 14);
+    jib.closePath();
+    return new LineIcon(side, hull, main, jib);
+  }
+
+  /** A lens. */
+  public static LineIcon search(int side) {
+    Path2D handle = path(15.5, 15.5);
+    handle.lineTo(21, 21);
+    return new LineIcon(side, new Ellipse2D.Double(4, 4, 13, 13), handle);
+  }
+
+  /** A triangle with a stroke in it: a danger. */
+  public static LineIcon caution(int side) {
+    Path2D edge = path(12, 3);
+    edge.lineTo(22, 20.5);
+    edge.lineTo(2, 20.5);
+    edge.closePath();
+    Path2D stroke = path(12, 9.5);
+    stroke.lineTo(12, 14.5);
+    return new LineIcon(side, edge, stroke, new Ellipse2D.Double(11.6, 17, 0.8, 0.8));
+  }
+
+  /** An arrow to the left. */
+  public static LineIcon back(int side) {
+    Path2D arrow = path(11, 5);
+    arrow.lineTo(4, 12);
+    arrow.lineTo(11, 19);
+    Path2D shaft = path(4, 12);
+    shaft.lineTo(20, 12);
+    return new LineIcon(side, arrow, shaft);
+  }
+
+  /** An arrow to the right. */
+  public static LineIcon forward(int side) {
+    Path2D arrow = path(13, 5);
+    arrow.lineTo(20, 12);
+    arrow.lineTo(13, 19);
+    Path2D shaft = path(20, 12);
+    shaft.lineTo(4, 12);
+    return new LineIcon(side, arrow, shaft);
+  }
+
+  private static Path2D path(double x, double y) {
+    Path2D path = new Path2D.Double();
+    path.moveTo(x, y);
+    return path;
+  }
+
+  @Override
+  public void paintIcon(Component c, Graphics g, int x, int y) {
+    Graphics2D g2 = (Graphics2D) g.create();
+    g2.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g2.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    g2.translate(x, y);
+    double scale = getIconWidth() / (double) GRID;
+    g2.scale(scale, scale);
+    g2.setColor(c == null ? Palette.INK.color() : c.getForeground());
+    g2.setStroke(new BasicStroke(1.8f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+    lines.forEach(g2::draw);
+    g2.dispose();
+  }
+
+  @Override
+  public int getIconWidth() {
+    return UIScale.scale(side);
+  }
+
+  @Override
+  public int getIconHeight() {
+    return UIScale.scale(side);
+  }
+}

@@ -1,0 +1,58 @@
+package limberboard.desktop.parts;
+
+import javax.swing.Icon;
+import javax.swing.JButton;
+
+/** Buttons by rank. */
+public final class Buttons {
+  private Buttons() {}
+
+  /** An ordinary button. */
+  public static JButton plain(String text, Runnable action) {
+    JButton button = new JButton(text);
+    button.addActionListener(e -> action.run());
+    Keys.focused(button, "ENTER", button::doClick);
+    return button;
+  }
+
+  /** The button for what is usually done next: in the accent colour. */
+  public static JButton main(String text, Runnable action) {
+    JButton button = plain(text, action);
+    button.putClientProperty(
+        "FlatLaf.style",
+        "background: $Button.default.background; foreground: $Button.default.foreground;"
+            + " hoverBackground: $Button.default.hoverBackground;"
+            + " focusedBackground: $Button.default.focusedBackground;"
+            + " pressedBackground: $Button.default.pressedBackground;"
+            + " borderColor: $Button.default.borderColor");
+    return button;
+  }
+
+  /** A large button, for answers. */
+  public static JButton large(String text, Runnable action) {
+    JButton button = plain(text, action);
+    button.putClientProperty("FlatLaf.styleClass", "large");
+    button.putClientProperty("FlatLaf.style", "margin: 9,20,9,20");
+    return button;
+  }
+
+  /** A button that is a small drawing. */
+  public static JButton icon(Icon icon, String name, Runnable action) {
+    JButton button = plain("", action);
+    button.setIcon(icon);
+    button.setToolTipText(name);
+    button.putClientProperty("FlatLaf.style", "margin: 5,8,5,8");
+    button.getAccessibleContext().setAccessibleName(name);
+    return button;
+  }
+
+  /** A button that reads like a link in running text. */
+  public static JButton link(String text, Runnable action) {
+    JButton button = plain(text, action);
+    button.putClientProperty(
+        "FlatLaf.style",
+        "background: null; borderWidth: 0; margin: 2,4,2,4; foreground: $Limberboard.accent;"
+            + " focusedBackground: null; hoverBackground: $Limberboard.chosen");
+    return button;
+  }
+}

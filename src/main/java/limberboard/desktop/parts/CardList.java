@@ -1,0 +1,135 @@
+package limberboard.desktop.parts;
+
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListModel;
+import javax.swing.JList;
+import javax.swing.JScrollPane;
+import javax.swing.ListSelectionModel;
+
+/**
+ * A list whose entries are cards of wrapping text. Arrows move, Enter or a click chooses.
+ *
+ * @param <T> what the entries stand for
+ */
+public final class CardList<T> extends JList<T> {
+  private static final int ANY_HEIGHT = 20;
+  private transient Consumer<T> chosen = entry -> {};
+
+  /**
+   * An empty list.
+   *
+   * @param name what the list is, for somebody who listens to it
+   * @param card what an entry shows
+   */
+  public CardList(String name, Function<? super T, Card> card) {
+    super(new DefaultListModel<>());
+    setCellRenderer(new CardRenderer<>(card));
+    setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+    setOpaque(false);
+    getAccessibleContext().setAccessibleName(name);
+    Keys.focused(this, "ENTER", this::chooseSelected);
+    addMouseListener(new Clicks());
+    addComponentListener(new Resizes());
+  }
+
+  /** Puts each entry on a sheet of its own, so that it looks like something to press. */
+  public CardList<T> framed() {
+    ((CardRenderer<?>) getCellRenderer()).frame();
+    return this;
+  }
+
+  /** Says what happens when an entry is chosen. */
+  public CardList<T> onChoose(Consumer<T> action) {
+    chosen = action;
+    return this;
+  }
+
+  /** Shows other entries; an entry that was selected and is still there stays selected. */
+  public void show(List<T> entries) {
+    T before = getSelectedValue();
+    DefaultListModel<T> model = new DefaultListModel<>();
+    model.addAll(entries);
+    setModel(model);
+    if (before != null) {
+      setSelectedValue(before, false);
+    }
+  }
+
+  /** The entries now shown. */
+  public List<T> entries() {
+    return java.util.stream.IntStream.range(0, getModel().getSize())
+        .mapToObj(getModel()::getElementAt)
+        .toList();
+  }
+
+  /** Selects the next or an earlier entry, staying inside the list. */
+  public void move(int by) {
+    int last = getModel().getSize() - 1;
+    if (last >= 0) {
+      int to = Math.max(0, Math.min(last, getSelectedIndex() + by));
+      setSelectedIndex(to);
+      ensureIndexIsVisible(to);
+    }
+  }
+
+  /** The selected entry. */
+  public Optional<T> selected() {
+    return Optional.ofNullable(getSelectedValue());
+  }
+
+  /** Chooses the selected entry, or the first when none is selected. */
+  public void chooseSelected() {
+    if (getSelectedIndex() < 0 && getModel().getSize() > 0) {
+      setSelectedIndex(0);
+    }
+    selected().ifPresent(chosen);
+  }
+
+  /** This list in a scroll pane without a frame. */
+  public JScrollPane scrolling() {
+    JScrollPane pane =
+        new JScrollPane(
+            this, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+    pane.setBorder(BorderFactory.createEmptyBorder());
+    pane.setOpaque(false);
+    pane.getViewport().setOpaque(false);
+    return pane;
+  }
+
+  @Override
+  public boolean getScrollableTracksViewportWidth() {
+    return true;
+  }
+
+  private final class Clicks extends MouseAdapter {
+    @Override
+    public void mouseClicked(MouseEvent e) {
+      int index = locationToIndex(e.getPoint());
+      if (index >= 0 && getCellBounds(index, index).contains(e.getPoint())) {
+        chooseSelected();
+      }
+    }
+  }
+
+  /** Heights depend on the width, and the list keeps heights until told that they have changed. */
+  private final class Resizes extends ComponentAdapter {
+    private int before;
+
+    @Override
+    public void componentResized(ComponentEvent e) {
+      if (getWidth() != before) {
+        before = getWidth();
+        setFixedCellHeight(ANY_HEIGHT);
+        setFixedCellHeight(-1);
+      }
+    }
+  }
+}

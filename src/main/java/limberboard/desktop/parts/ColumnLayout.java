@@ -1,0 +1,62 @@
+package limberboard.desktop.parts;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.Insets;
+import java.awt.LayoutManager;
+
+/** Stacks components, each as wide as the container and as high as it wants at that width. */
+final class ColumnLayout implements LayoutManager {
+  private final int gap;
+
+  ColumnLayout(int gap) {
+    this.gap = gap;
+  }
+
+  @Override
+  public Dimension preferredLayoutSize(Container parent) {
+    int width = Widths.inside(parent);
+    int height = 0;
+    int widest = 0;
+    for (Component child : parent.getComponents()) {
+      if (child.isVisible()) {
+        height += (height == 0 ? 0 : gap) + Widths.heightAt(child, width);
+        widest = Math.max(widest, child.getMinimumSize().width);
+      }
+    }
+    Insets insets = parent.getInsets();
+    return new Dimension(
+        Math.max(width, widest) + insets.left + insets.right, height + insets.top + insets.bottom);
+  }
+
+  @Override
+  public void layoutContainer(Container parent) {
+    Insets insets = parent.getInsets();
+    int width = Math.max(1, parent.getWidth() - insets.left - insets.right);
+    int y = insets.top;
+    for (Component child : parent.getComponents()) {
+      if (child.isVisible()) {
+        int height = Widths.heightAt(child, width);
+        child.setBounds(insets.left, y, width, height);
+        y += height + gap;
+      }
+    }
+  }
+
+  @Override
+  public Dimension minimumLayoutSize(Container parent) {
+    Insets insets = parent.getInsets();
+    return new Dimension(insets.left + insets.right + 1, insets.top + insets.bottom + 1);
+  }
+
+  @Override
+  public void addLayoutComponent(String name, Component component) {
+    // every component is treated alike
+  }
+
+  @Override
+  public void removeLayoutComponent(Component component) {
+    // every component is treated alike
+  }
+}

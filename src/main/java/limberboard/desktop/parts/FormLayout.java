@@ -1,0 +1,95 @@
+package limberboard.desktop.parts;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.Insets;
+import java.awt.LayoutManager;
+
+/**
+ * A form: components come in pairs, a label and its field, one pair a line. Labels are as wide as
+ * the widest, fields take the rest and are as high as they want at that width.
+ */
+final class FormLayout implements LayoutManager {
+  private static final int MOST_LABEL = 220;
+  private final int gap;
+
+  FormLayout(int gap) {
+    this.gap = gap;
+  }
+
+  @Override
+  public Dimension preferredLayoutSize(Container parent) {
+    Insets insets = parent.getInsets();
+    int width = Widths.inside(parent);
+    return new Dimension(
+        width + insets.left + insets.right,
+        place(parent, width, false) + insets.top + insets.bottom);
+  }
+
+  @Override
+  public void layoutContainer(Container parent) {
+    Insets insets = parent.getInsets();
+    place(parent, parent.getWidth() - insets.left - insets.right, true);
+  }
+
+  private int place(Container parent, int width, boolean move) {
+    Insets insets = parent.getInsets();
+    int label = labelWidth(parent);
+    int field = Math.max(60, width - label - gap);
+    int y = 0;
+    for (int i = 0; i + 1 < parent.getComponentCount(); i += 2) {
+      Component name = parent.getComponent(i);
+      Component input = parent.getComponent(i + 1);
+      if (Form.isWide(name)) {
+        int high = Widths.heightAt(name, width);
+        if (move) {
+          name.setBounds(insets.left, insets.top + y, width, high);
+        }
+        y += high + gap;
+        continue;
+      }
+      int height = Widths.heightAt(input, field);
+      int nameHeight = name.getPreferredSize().height;
+      if (move) {
+        int first = firstLine(input, height);
+        name.setBounds(
+            insets.left, insets.top + y + Math.max(0, (first - nameHeight) / 2), label, nameHeight);
+        input.setBounds(insets.left + label + gap, insets.top + y, field, height);
+      }
+      y += Math.max(height, nameHeight) + gap;
+    }
+    return Math.max(0, y - gap);
+  }
+
+  /** The height of a field without what stands below it. */
+  private static int firstLine(Component input, int height) {
+    boolean stacked = input instanceof Column column && column.getComponentCount() > 0;
+    return stacked ? ((Column) input).getComponent(0).getPreferredSize().height : height;
+  }
+
+  private static int labelWidth(Container parent) {
+    int widest = 0;
+    for (int i = 0; i + 1 < parent.getComponentCount(); i += 2) {
+      if (!Form.isWide(parent.getComponent(i))) {
+        widest = Math.max(widest, parent.getComponent(i).getPreferredSize().width);
+      }
+    }
+    return Math.min(widest, Math.max(MOST_LABEL, parent.getWidth() / 2));
+  }
+
+  @Override
+  public Dimension minimumLayoutSize(Container parent) {
+    return new Dimension(1, 1);
+  }
+
+  @Override
+  public void addLayoutComponent(String name, Component component) {
+    // pairs follow from the order
+  }
+
+  @Override
+  public void removeLayoutComponent(Component component) {
+    // pairs follow from the order
+  }
+}

@@ -1,0 +1,34 @@
+package limberboard.desktop.parts;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import javax.swing.JViewport;
+
+/** Heights that depend on widths. */
+final class Widths {
+  private static final int UNKNOWN = 480;
+  private static final int TALL = 20_000;
+
+  private Widths() {}
+
+  /** The width that a container has or, in a scroll pane, is about to get, without its insets. */
+  static int inside(Container container) {
+    int width =
+        container.getParent() instanceof JViewport view ? view.getWidth() : container.getWidth();
+    int insets = container.getInsets().left + container.getInsets().right;
+    return Math.max(1, (width <= 0 ? UNKNOWN : width) - insets);
+  }
+
+  /** The height that a component wants when it is this wide. */
+  static int heightAt(Component component, int width) {
+    if (component.isPreferredSizeSet()) {
+      return component.getPreferredSize().height;
+    }
+    if (component.getWidth() != width) {
+      component.setSize(width, component.getHeight() == 0 ? TALL : component.getHeight());
+    }
+    Dimension preferred = component.getPreferredSize();
+    return preferred.height;
+  }
+}

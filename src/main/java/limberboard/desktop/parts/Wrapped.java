@@ -1,0 +1,79 @@
+package limberboard.desktop.parts;
+
+import java.awt.Color;
+import java.awt.Insets;
+import javax.swing.BorderFactory;
+import javax.swing.JTextArea;
+import javax.swing.text.BadLocationException;
+import javax.swing.text.DefaultCaret;
+import javax.swing.text.DefaultHighlighter;
+import limberboard.desktop.look.Palette;
+
+/**
+ * Text that wraps at the width it is given. It looks like a label: it takes no focus and cannot be
+ * edited, and its text is its accessible name.
+ */
+public final class Wrapped extends JTextArea {
+  private final transient Palette ink;
+
+  Wrapped(String text, String styleClass, Palette ink) {
+    super(unbroken(text));
+    this.ink = ink;
+    setLineWrap(true);
+    setWrapStyleWord(true);
+    setEditable(false);
+    setFocusable(false);
+    setOpaque(false);
+    setBackground(new Color(0, true));
+    setBorder(BorderFactory.createEmptyBorder());
+    setMargin(new Insets(0, 0, 0, 0));
+    setHighlighter(new DefaultHighlighter());
+    DefaultCaret still = new DefaultCaret();
+    still.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+    setCaret(still);
+    if (!styleClass.isEmpty()) {
+      putClientProperty("FlatLaf.styleClass", styleClass);
+    }
+    setForeground(ink.color());
+    getAccessibleContext().setAccessibleName(text);
+  }
+
+  /** Puts other text in its place. */
+  @Override
+  public void setText(String text) {
+    super.setText(unbroken(text));
+    if (accessibleContext != null) {
+      accessibleContext.setAccessibleName(text);
+    }
+  }
+
+  /** A number and its per cent sign stay on one line. */
+  private static String unbroken(String text) {
+    return text == null ? "" : text.replace(" %", "\u00a0%");
+  }
+
+  /** Paints a mark behind part of the text, as after a search. */
+  public void mark(int start, int end) {
+    try {
+      getHighlighter()
+          .addHighlight(
+              Math.max(0, start),
+              Math.min(getDocument().getLength(), end),
+              new DefaultHighlighter.DefaultHighlightPainter(Palette.MARK.color()));
+    } catch (BadLocationException e) {
+      throw new IllegalArgumentException("no such part of the text: " + start + " to " + end, e);
+    }
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    setBorder(BorderFactory.createEmptyBorder());
+    setMargin(new Insets(0, 0, 0, 0));
+    setOpaque(false);
+    setBackground(new Color(0, true));
+    if (ink != null) {
+      setForeground(ink.color());
+    }
+  }
+}
