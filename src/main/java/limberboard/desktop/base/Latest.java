@@ -1,0 +1,36 @@
+package limberboard.desktop.base;
+
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+
+/**
+ * Work of which only the newest outcome counts: outcomes of older work are dropped. For the event
+ * thread only.
+ */
+public final class Latest {
+  private final Background background;
+  private long newest;
+
+  /** Work run by this background. */
+  public Latest(Background background) {
+    this.background = background;
+  }
+
+  /** Like {@link Background#run}, but the outcome is dropped if newer work has been given since. */
+  public <T> void run(String doing, Callable<? extends T> work, Consumer<? super T> done) {
+    long mine = ++newest;
+    background.<T>run(
+        doing,
+        work,
+        outcome -> {
+          if (mine == newest) {
+            done.accept(outcome);
+          }
+        });
+  }
+
+  /** Drops the outcome of everything given so far. */
+  public void drop() {
+    newest++;
+  }
+}

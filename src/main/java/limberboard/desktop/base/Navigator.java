@@ -1,0 +1,16 @@
+package limberboard.desktop.base;
+
+/** The ways from one place of the window to another. For the event thread only. */
+public interface Navigator {
+  /** Shows a page of the library. */
+  void openPage(String id);
+
+  /** Starts tracing a symptom for the chosen boat, or shows its page when no boat is chosen. */
+  void trace(String symptom);
+
+  /** Shows a boat's particulars. */
+  void openBoat(String id);
+
+  /** Goes where a new boat is entered. */
+  void newBoat();
+}

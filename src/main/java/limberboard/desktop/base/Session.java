@@ -1,0 +1,91 @@
+package limberboard.desktop.base;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import limberboard.boat.Boat;
+import limberboard.boat.Fitting;
+import limberboard.boat.Workspace;
+import limberboard.library.Library;
+
+/**
+ * What the whole window knows: the workspace as last read, and which boat is chosen. For the event
+ * thread only.
+ */
+public final class Session {
+  private final Clock clock;
+  private final List<Runnable> listeners = new ArrayList<>();
+  private Workspace workspace = new Workspace(Library.empty(), List.of(), List.of(), List.of());
+  private boolean read;
+  private Optional<String> chosen;
+
+  /**
+   * A session before anything has been read.
+   *
+   * @param clock says what day it is
+   * @param chosen id of the boat chosen last time
+   */
+  public Session(Clock clock, Optional<String> chosen) {
+    this.clock = clock;
+    this.chosen = chosen;
+  }
+
+  /** Calls the listener after each change of workspace or boat. */
+  public void onChange(Runnable listener) {
+    listeners.add(listener);
+  }
+
+  /** Whether the workspace has been read. */
+  public boolean isRead() {
+    return read;
+  }
+
+  /** The workspace as last read; without pages before that. */
+  public Workspace workspace() {
+    return workspace;
+  }
+
+  /** The library as last read. */
+  public Library library() {
+    return workspace.library();
+  }
+
+  /** The day. */
+  public LocalDate today() {
+    return LocalDate.now(clock);
+  }
+
+  /** Takes a newly read workspace; the boat chosen before stays chosen if it is still there. */
+  public void replace(Workspace newWorkspace) {
+    workspace = newWorkspace;
+    read = true;
+    if (chosen.isEmpty() && workspace.boats().size() == 1) {
+      chosen = Optional.of(workspace.boats().get(0).id());
+    }
+    tell();
+  }
+
+  /** The chosen boat. */
+  public Optional<Boat> boat() {
+    return chosen.flatMap(workspace::boat);
+  }
+
+  /** The chosen boat today. */
+  public Optional<Fitting> fitting() {
+    return boat().map(boat -> new Fitting(boat, today()));
+  }
+
+  /** Chooses a boat by id, or none. */
+  public void choose(Optional<String> boat) {
+    if (!boat.equals(chosen)) {
+      chosen = boat;
+      tell();
+    }
+  }
+
+  private void tell() {
+    List.copyOf(listeners).forEach(Runnable::run);
+  }
+}

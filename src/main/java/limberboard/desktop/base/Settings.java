@@ -1,0 +1,69 @@
+package limberboard.desktop.base;
+
+import java.util.ArrayList;
+import java.util.List;
+import limberboard.desktop.look.ThemeChoice;
+
+/** How a person wants to see things; remembered. For the event thread only. */
+public final class Settings {
+  private static final int USUAL = 100;
+  private static final int LARGEST = 200;
+  private final Memory memory;
+  private final List<Runnable> listeners = new ArrayList<>();
+  private ThemeChoice theme;
+  private int textPercent;
+  private boolean imperial;
+
+  /** The settings of last time. */
+  public Settings(Memory memory) {
+    this.memory = memory;
+    theme = memory.choice("theme", ThemeChoice.LIGHT);
+    textPercent = memory.number("text-percent", USUAL, LARGEST, USUAL);
+    imperial = memory.number("imperial", 0, 1, 0) == 1;
+  }
+
+  /** Calls the listener after each change. */
+  public void onChange(Runnable listener) {
+    listeners.add(listener);
+  }
+
+  /** The theme. */
+  public ThemeChoice theme() {
+    return theme;
+  }
+
+  /** Text size in per cent of the usual, 100 to 200. */
+  public int textPercent() {
+    return textPercent;
+  }
+
+  /** Whether imperial units are shown beside the metric ones. */
+  public boolean imperial() {
+    return imperial;
+  }
+
+  /** Changes the theme. */
+  public void theme(ThemeChoice choice) {
+    theme = choice;
+    memory.remember("theme", choice.name());
+    tell();
+  }
+
+  /** Changes the text size. */
+  public void textPercent(int percent) {
+    textPercent = Math.max(USUAL, Math.min(LARGEST, percent));
+    memory.remember("text-percent", Integer.toString(textPercent));
+    tell();
+  }
+
+  /** Changes whether imperial units are shown beside the metric ones. */
+  public void imperial(boolean beside) {
+    imperial = beside;
+    memory.remember("imperial", beside ? "1" : "0");
+    tell();
+  }
+
+  private void tell() {
+    List.copyOf(listeners).forEach(Runnable::run);
+  }
+}

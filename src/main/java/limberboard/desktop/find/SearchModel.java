@@ -1,0 +1,147 @@
+package limberboard.desktop.find;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import limberboard.boat.Boat;
+import limberboard.boat.Fitting;
+import limberboard.desktop.base.Background;
+import limberboard.desktop.base.Delay;
+import limberboard.desktop.base.Latest;
+import limberboard.desktop.base.Session;
+import limberboard.search.SearchQuery;
+import limberboard.search.SearchResults;
+
+/** What has been typed into the search field, and what was found. For the event thread only. */
+public final class SearchModel {
+  private static final int LIMIT = 12;
+  private final Session session;
+  private final Latest latest;
+  private final Delay delay;
+  private final List<Runnable> listeners = new ArrayList<>();
+  private Optional<SearchSource> source = Optional.empty();
+  private String text = "";
+  private String foundFor = "";
+  private List<Found> found = List.of();
+  private Optional<String> didYouMean = Optional.empty();
+  private Optional<Consumer<Found>> whenFound = Optional.empty();
+
+  /**
+   * A model with nothing to search yet.
+   *
+   * @param session tells the boat
+   * @param background runs the searches
+   * @param delay waits for a pause in typing
+   */
+  public SearchModel(Session session, Background background, Delay delay) {
+    this.session = session;
+    this.latest = new Latest(background);
+    this.delay = delay;
+    session.onChange(this::again);
+  }
+
+  /** Calls the listener after each change. */
+  public void onChange(Runnable listener) {
+    listeners.add(listener);
+  }
+
+  /** Says what can be searched from now on. */
+  public void ready(SearchSource newSource) {
+    source = Optional.of(newSource);
+    again();
+  }
+
+  /** Whether there is anything to search yet. */
+  public boolean isReady() {
+    return source.isPresent();
+  }
+
+  /** Takes what has been typed so far; searches after a pause. */
+  public void type(String typed) {
+    text = typed;
+    whenFound = Optional.empty();
+    if (typed.isBlank()) {
+      latest.drop();
+      take("", SearchResults.none(), List.of(), false);
+    } else {
+      delay.restart(this::search);
+    }
+    tell();
+  }
+
+  /** Opens the first thing found: now, or when the search for what has been typed is done. */
+  public void openFirst(Consumer<Found> open) {
+    if (text.isBlank()) {
+      return;
+    }
+    if (isUpToDate()) {
+      found.stream().findFirst().ifPresent(open);
+    } else {
+      whenFound = Optional.of(open);
+      search();
+    }
+  }
+
+  /** What has been typed. */
+  public String text() {
+    return text;
+  }
+
+  /** Whether the hits are for what has been typed. */
+  public boolean isUpToDate() {
+    return foundFor.equals(text);
+  }
+
+  /** The hits, best first. */
+  public List<Found> found() {
+    return found;
+  }
+
+  /** The text with its misspelt words put right, if there were any. */
+  public Optional<String> didYouMean() {
+    return didYouMean;
+  }
+
+  private void again() {
+    if (!text.isBlank()) {
+      search();
+    }
+  }
+
+  private void search() {
+    String sought = text;
+    if (sought.isBlank() || source.isEmpty()) {
+      return;
+    }
+    SearchSource in = source.get();
+    Optional<Fitting> fitting = session.fitting();
+    SearchQuery query = new SearchQuery(sought, fitting, false, Set.of(), LIMIT, true);
+    List<Boat> boats = session.workspace().boats();
+    latest.run(
+        "Searching",
+        () -> in.find(query),
+        results -> {
+          take(sought, results, boats, fitting.isPresent());
+          tell();
+          openWaiting();
+        });
+  }
+
+  private void take(String sought, SearchResults results, List<Boat> boats, boolean boatChosen) {
+    foundFor = sought;
+    found = FoundCards.of(sought, results, boats, boatChosen);
+    didYouMean = results.didYouMean();
+  }
+
+  private void openWaiting() {
+    Optional<Consumer<Found>> open = whenFound;
+    whenFound = Optional.empty();
+    open.ifPresent(action -> found.stream().findFirst().ifPresent(action));
+  }
+
+  private void tell() {
+    List.copyOf(listeners).forEach(Runnable::run);
+  }
+}

@@ -1,0 +1,96 @@
+package limberboard.desktop.read;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import limberboard.boat.Fitting;
+import limberboard.library.Library;
+import limberboard.library.Page;
+import limberboard.print.CutPage;
+import limberboard.print.Look;
+import limberboard.print.PageCutter;
+import limberboard.print.Picture;
+import limberboard.print.Pictures;
+import limberboard.print.PlainText;
+import limberboard.print.Xhtml;
+import limberboard.workings.Beside;
+import limberboard.workings.QuantityWords;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+
+/** Makes pages ready for the screen and for paper. Any thread, best not the event thread. */
+public final class PageRenderer {
+  private static final String NO_DOCTYPE = "http://apache.org/xml/features/disallow-doctype-decl";
+  private static final int SPOKEN_WIDTH = 100;
+  private final Pictures pictures;
+
+  /** A renderer of pages with these pictures. */
+  public PageRenderer(Pictures pictures) {
+    this.pictures = pictures;
+  }
+
+  /**
+   * What is to be rendered.
+   *
+   * @param library the pages
+   * @param page the page
+   * @param boat the boat it is cut to; empty for all boats
+   * @param imperial whether imperial units stand beside the metric ones
+   */
+  public record Order(Library library, Page<?> page, Optional<Fitting> boat, boolean imperial) {
+    CutPage cut() {
+      QuantityWords quantities =
+          imperial ? new QuantityWords(Beside.IMPERIAL) : QuantityWords.METRIC;
+      return new PageCutter(library, quantities).cut(page, boat);
+    }
+  }
+
+  /**
+   * A page for the screen.
+   *
+   * @param order what is to be rendered
+   * @param dark whether the theme is dark
+   * @param style the screen's own style
+   * @throws IOException when it cannot be rendered
+   */
+  public Rendered screen(Order order, boolean dark, ScreenStyle style) throws IOException {
+    Look look = dark ? Look.DARK : Look.LIGHT;
+    CutPage cut = order.cut();
+    Document document = parse(style.addTo(new Xhtml(pictures).render(cut, look)));
+    return new Rendered(
+        cut, document, read(document, look), new PlainText().render(cut, SPOKEN_WIDTH));
+  }
+
+  /** A page for paper, as XHTML. */
+  public String paper(Order order) {
+    return new Xhtml(pictures).render(order.cut(), Look.PAPER);
+  }
+
+  private Map<String, Picture> read(Document document, Look look) {
+    Map<String, Picture> found = new LinkedHashMap<>();
+    NodeList images = document.getElementsByTagName("img");
+    for (int i = 0; i < images.getLength(); i++) {
+      String source = ((Element) images.item(i)).getAttribute("src");
+      pictures.find(source, look).ifPresent(picture -> found.put(source, picture));
+    }
+    return found;
+  }
+
+  private static Document parse(String xhtml) throws IOException {
+    try {
+      DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
+      factory.setFeature(NO_DOCTYPE, true);
+      factory.setNamespaceAware(true);
+      return factory.newDocumentBuilder().parse(new InputSource(new StringReader(xhtml)));
+    } catch (ParserConfigurationException | SAXException e) {
+      throw new IOException("the page could not be laid out: " + e.getMessage(), e);
+    }
+  }
+}

@@ -1,0 +1,78 @@
+package limberboard.desktop.window;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import javax.swing.BorderFactory;
+import javax.swing.ButtonGroup;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+import javax.swing.SwingConstants;
+import limberboard.desktop.base.Place;
+import limberboard.desktop.parts.Keys;
+import net.miginfocom.swing.MigLayout;
+
+/** The places, one below the other, with the one that is shown marked. */
+final class PlaceRail extends JPanel {
+  private static final String STYLE =
+      "arc: 12; borderWidth: 0; background: null; margin: 10,6,8,6;"
+          + " selectedBackground: $Limberboard.chosen; selectedForeground: $Limberboard.ink;"
+          + " focusedBackground: null; iconTextGap: 5";
+  private final Map<String, JToggleButton> buttons = new LinkedHashMap<>();
+
+  PlaceRail(List<Place> places, Consumer<Place> go) {
+    super(new MigLayout("insets 10 8 10 8, flowy, fillx, gapy 6", "[grow,fill,88lp:88lp]"));
+    setBorder(BorderFactory.createEmptyBorder());
+    getAccessibleContext().setAccessibleName("Places");
+    ButtonGroup group = new ButtonGroup();
+    int number = 1;
+    for (Place place : places) {
+      JToggleButton button = button(place, number);
+      button.addActionListener(e -> go.accept(place));
+      group.add(button);
+      buttons.put(place.id(), button);
+      add(button);
+      Keys.everywhere(this, "control " + number, button::doClick);
+      number++;
+    }
+    Keys.within(this, "DOWN", () -> step(1));
+    Keys.within(this, "UP", () -> step(-1));
+  }
+
+  private static JToggleButton button(Place place, int number) {
+    JToggleButton button = new JToggleButton(place.title(), place.icon());
+    button.setVerticalTextPosition(SwingConstants.BOTTOM);
+    button.setHorizontalTextPosition(SwingConstants.CENTER);
+    button.setMnemonic(place.mnemonic());
+    button.setToolTipText(place.title() + " (Ctrl+" + number + ")");
+    button.putClientProperty("FlatLaf.style", STYLE);
+    button.setName("place-" + place.id());
+    Keys.focused(button, "ENTER", button::doClick);
+    return button;
+  }
+
+  private void step(int by) {
+    List<JToggleButton> all = List.copyOf(buttons.values());
+    for (int i = 0; i < all.size(); i++) {
+      if (all.get(i).isFocusOwner()) {
+        all.get(Math.floorMod(i + by, all.size())).requestFocusInWindow();
+        return;
+      }
+    }
+  }
+
+  /** Marks the place that is shown. */
+  void mark(String id) {
+    buttons.get(id).setSelected(true);
+  }
+
+  /** The button of the place that is shown. */
+  JComponent current() {
+    return buttons.values().stream()
+        .filter(JToggleButton::isSelected)
+        .findFirst()
+        .orElseGet(() -> buttons.values().iterator().next());
+  }
+}

@@ -1,0 +1,44 @@
+package limberboard.desktop.window;
+
+import java.awt.Graphics;
+import java.util.List;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import limberboard.desktop.base.Session;
+import limberboard.desktop.look.Palette;
+import net.miginfocom.swing.MigLayout;
+
+/** The strip at the top: which boat, one search field over everything, and how things are shown. */
+final class TopStrip extends JPanel {
+  private final BoatChooser chooser;
+  private final JComponent search;
+  private final ViewMenu view;
+
+  TopStrip(Session session, JComponent search, ViewMenu view) {
+    super(new MigLayout("insets 9 14 9 14, fillx", "[][250lp::320lp]24[grow,fill]24[]", "[]"));
+    this.chooser = new BoatChooser(session);
+    this.search = search;
+    this.view = view;
+    JLabel boat = new JLabel("Boat");
+    boat.setDisplayedMnemonic('o');
+    boat.setLabelFor(chooser);
+    add(boat);
+    add(chooser, "growx, wmin 200lp");
+    add(search, "wmin 220lp, wmax 760lp, growx");
+    add(view.button());
+    setOpaque(true);
+  }
+
+  /** The controls of the strip, for going from region to region. */
+  List<JComponent> regions() {
+    return List.of(search, chooser, view.button());
+  }
+
+  @Override
+  protected void paintComponent(Graphics g) {
+    super.paintComponent(g);
+    g.setColor(Palette.LINE.color());
+    g.fillRect(0, getHeight() - 1, getWidth(), 1);
+  }
+}

@@ -1,0 +1,91 @@
+package limberboard.desktop.window;
+
+import javax.swing.ButtonGroup;
+import javax.swing.JButton;
+import javax.swing.JCheckBoxMenuItem;
+import javax.swing.JMenuItem;
+import javax.swing.JPopupMenu;
+import javax.swing.JRadioButtonMenuItem;
+import limberboard.desktop.base.Settings;
+import limberboard.desktop.look.Theme;
+import limberboard.desktop.look.ThemeChoice;
+import limberboard.desktop.parts.Buttons;
+
+/** The menu of how things are shown: theme, text size, units. */
+final class ViewMenu {
+  private final Settings settings;
+  private final JButton button;
+
+  ViewMenu(Settings settings) {
+    this.settings = settings;
+    button = Buttons.plain("View", this::open);
+    button.setMnemonic('V');
+    button.setName("view-menu");
+    button.setToolTipText("Theme, text size and units");
+    button.getAccessibleContext().setAccessibleName("View: theme, text size and units");
+  }
+
+  JButton button() {
+    return button;
+  }
+
+  private void open() {
+    JPopupMenu menu = menu();
+    int x = button.getWidth() - menu.getPreferredSize().width;
+    menu.show(button, x, button.getHeight());
+  }
+
+  /** The menu as it stands now. */
+  JPopupMenu menu() {
+    JPopupMenu menu = new JPopupMenu("View");
+    addThemes(menu);
+    menu.addSeparator();
+    addTextSizes(menu);
+    menu.addSeparator();
+    JCheckBoxMenuItem imperial =
+        new JCheckBoxMenuItem("Imperial units beside the metric ones", settings.imperial());
+    imperial.addActionListener(e -> settings.imperial(imperial.isSelected()));
+    menu.add(imperial);
+    return menu;
+  }
+
+  private void addThemes(JPopupMenu menu) {
+    ButtonGroup group = new ButtonGroup();
+    for (ThemeChoice theme : ThemeChoice.values()) {
+      JMenuItem item =
+          new JRadioButtonMenuItem(theme.title() + " theme", theme == settings.theme());
+      item.setName("theme-" + theme.name());
+      item.addActionListener(e -> settings.theme(theme));
+      group.add(item);
+      menu.add(item);
+    }
+  }
+
+  private void addTextSizes(JPopupMenu menu) {
+    ButtonGroup group = new ButtonGroup();
+    for (int percent : Theme.TEXT_SIZES) {
+      JMenuItem item =
+          new JRadioButtonMenuItem("Text " + percent + " %", percent == settings.textPercent());
+      item.addActionListener(e -> settings.textPercent(percent));
+      group.add(item);
+      menu.add(item);
+    }
+  }
+
+  /** Makes text larger (1) or smaller (-1) by one step. */
+  void step(int by) {
+    int at = 0;
+    for (int i = 0; i < Theme.TEXT_SIZES.size(); i++) {
+      if (Theme.TEXT_SIZES.get(i) <= settings.textPercent()) {
+        at = i;
+      }
+    }
+    int to = Math.max(0, Math.min(Theme.TEXT_SIZES.size() - 1, at + by));
+    settings.textPercent(Theme.TEXT_SIZES.get(to));
+  }
+
+  /** Makes text as large as usual. */
+  void usual() {
+    settings.textPercent(Theme.TEXT_SIZES.get(0));
+  }
+}
