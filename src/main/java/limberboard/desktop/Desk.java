@@ -1,0 +1,226 @@
+package limberboard.desktop;
+
+import java.util.List;
+import java.util.OptionalInt;
+import limberboard.desktop.base.Activity;
+import limberboard.desktop.base.Background;
+import limberboard.desktop.base.Latest;
+import limberboard.desktop.base.Memory;
+import limberboard.desktop.base.Navigator;
+import limberboard.desktop.base.Notices;
+import limberboard.desktop.base.Place;
+import limberboard.desktop.base.Session;
+import limberboard.desktop.base.Settings;
+import limberboard.desktop.boats.BoatFormModel;
+import limberboard.desktop.boats.BoatsPlace;
+import limberboard.desktop.find.Found;
+import limberboard.desktop.find.SearchField;
+import limberboard.desktop.find.SearchModel;
+import limberboard.desktop.look.Theme;
+import limberboard.desktop.pages.PagesModel;
+import limberboard.desktop.pages.PagesPlace;
+import limberboard.desktop.parts.Divider;
+import limberboard.desktop.read.CutReader;
+import limberboard.desktop.read.PagePictures;
+import limberboard.desktop.read.PageRenderer;
+import limberboard.desktop.read.PdfSaver;
+import limberboard.desktop.trace.TraceModel;
+import limberboard.desktop.trace.TracePlace;
+import limberboard.desktop.window.MainWindow;
+import limberboard.print.Pictures;
+
+/** Puts the window together: models, places, strip, and the ways between them. */
+final class Desk {
+  private final Outside outside;
+  private final Settings settings;
+  private final Activity activity = new Activity();
+  private final Notices notices = new Notices();
+  private final Background library;
+  private final Background pages;
+  private final Session session;
+  private final SearchModel search;
+  private final TraceModel trace;
+  private final PagesModel reading;
+  private final BoatFormModel boats;
+  private final Loader loader;
+  private final Place tracePlace;
+  private final Place pagesPlace;
+  private final Place boatsPlace;
+  private final MainWindow window;
+
+  Desk(Outside outside, Settings settings) {
+    this.outside = outside;
+    this.settings = settings;
+    settings.onChange(this::restyle);
+    this.library = background(outside.threads().library());
+    this.pages = background(outside.threads().pages());
+    this.session = new Session(outside.clock(), outside.memory().text("boat"));
+    this.search =
+        new SearchModel(session, background(outside.threads().search()), outside.typing());
+    this.trace = new TraceModel(session, pages);
+    this.reading = new PagesModel(session, outside.memory());
+    this.boats = new BoatFormModel(session, outside.boats(), library, notices);
+    this.loader = new Loader(outside.reader(), outside.index(), library, session, search);
+    Pictures pictures = Pictures.in(outside.folders());
+    PagePictures drawings = new PagePictures(pictures);
+    PageRenderer renderer = new PageRenderer(pictures);
+    this.tracePlace = trace(drawings, renderer);
+    this.pagesPlace = pages(renderer);
+    this.boatsPlace = new BoatsPlace(boats, drawings, new Latest(pages), dividers());
+    boats.afterSaving(loader::load);
+    session.onChange(this::rememberBoat);
+    this.window =
+        new MainWindow(
+            session,
+            settings,
+            outside.memory(),
+            activity,
+            notices,
+            new SearchField(search, this::open),
+            List.of(tracePlace, pagesPlace, boatsPlace));
+  }
+
+  private Background background(java.util.concurrent.Executor worker) {
+    return new Background(worker, outside.threads().event(), activity, notices);
+  }
+
+  private Place trace(PagePictures drawings, PageRenderer renderer) {
+    return TracePlace.make(
+        session,
+        trace,
+        pages,
+        drawings,
+        reader(renderer, navigator()::openPage),
+        navigator(),
+        outside.clipboard().andThen(text -> notices.tell("Copied.")),
+        dividers());
+  }
+
+  private Place pages(PageRenderer renderer) {
+    return new PagesPlace(
+        reading,
+        reader(renderer, reading::open),
+        outside.folders(),
+        new Latest(pages),
+        navigator()::trace,
+        dividers());
+  }
+
+  private CutReader reader(PageRenderer renderer, java.util.function.Consumer<String> follow) {
+    PdfSaver saver = new PdfSaver(outside.folders(), renderer, pages, notices, outside.askFile());
+    return new CutReader(session, settings, renderer, new Latest(pages), saver, follow);
+  }
+
+  private Divider.Memory dividers() {
+    Memory memory = outside.memory();
+    return new Divider.Memory() {
+      @Override
+      public OptionalInt place(String key) {
+        int place = memory.number("divider-" + key, 50, 950, -1);
+        return place < 0 ? OptionalInt.empty() : OptionalInt.of(place);
+      }
+
+      @Override
+      public void remember(String key, int thousandths) {
+        memory.remember("divider-" + key, Integer.toString(thousandths));
+      }
+    };
+  }
+
+  private void rememberBoat() {
+    if (session.isRead()) {
+      outside.memory().remember("boat", session.boat().map(boat -> boat.id()).orElse(""));
+    }
+  }
+
+  /** The first to hear of a change, so that the others find the new colours. */
+  private void restyle() {
+    Theme.apply(settings.theme(), settings.textPercent());
+  }
+
+  private void open(Found found) {
+    if (found.target() instanceof Found.BoatTarget boat) {
+      navigator().openBoat(boat.id());
+    } else if (found.target() instanceof Found.SymptomTarget symptom && symptom.fits()) {
+      navigator().trace(symptom.id());
+    } else {
+      navigator().openPage(found.target().id());
+    }
+  }
+
+  /** The ways between the places. */
+  Navigator navigator() {
+    return new Navigator() {
+      @Override
+      public void openPage(String id) {
+        reading.open(id);
+        window.go(pagesPlace);
+      }
+
+      @Override
+      public void trace(String symptom) {
+        if (trace.start(symptom)) {
+          window.go(tracePlace);
+        } else {
+          openPage(symptom);
+        }
+      }
+
+      @Override
+      public void openBoat(String id) {
+        boats.open(id);
+        window.go(boatsPlace);
+      }
+
+      @Override
+      public void newBoat() {
+        window.go(boatsPlace);
+        boats.newBoat();
+      }
+    };
+  }
+
+  MainWindow window() {
+    return window;
+  }
+
+  Loader loader() {
+    return loader;
+  }
+
+  Notices notices() {
+    return notices;
+  }
+
+  Session session() {
+    return session;
+  }
+
+  Settings settings() {
+    return settings;
+  }
+
+  SearchModel search() {
+    return search;
+  }
+
+  TraceModel trace() {
+    return trace;
+  }
+
+  PagesModel reading() {
+    return reading;
+  }
+
+  BoatFormModel boats() {
+    return boats;
+  }
+
+  /** The places by their names. */
+  Place place(String id) {
+    return List.of(tracePlace, pagesPlace, boatsPlace).stream()
+        .filter(place -> place.id().equals(id))
+        .findFirst()
+        .orElseThrow();
+  }
+}

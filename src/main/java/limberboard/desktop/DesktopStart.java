@@ -1,0 +1,105 @@
+package limberboard.desktop;
+
+import java.awt.EventQueue;
+import java.awt.Toolkit;
+import java.awt.datatransfer.StringSelection;
+import java.io.IOException;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.prefs.Preferences;
+import limberboard.boat.BoatWriter;
+import limberboard.boat.WorkspaceReader;
+import limberboard.desktop.base.Memory;
+import limberboard.desktop.base.Settings;
+import limberboard.desktop.look.Theme;
+import limberboard.desktop.window.FileQuestion;
+import limberboard.library.LibraryWatch;
+import limberboard.library.WorkspaceFolders;
+
+/**
+ * Starts the window, in this order: system properties, preferences, executors; then on the event
+ * thread fonts, theme, frame; then, off it, the workspace and the index.
+ */
+final class DesktopStart {
+  private static final int TYPING_PAUSE = 120;
+  private static final Duration QUIET = Duration.ofMillis(400);
+  private final WorkspaceFolders folders;
+
+  DesktopStart(WorkspaceFolders folders) {
+    this.folders = folders;
+  }
+
+  void start() {
+    systemProperties();
+    Memory memory = new Memory(Preferences.userRoot().node("limberboard"));
+    Workers workers = new Workers();
+    Outside outside = outside(memory, workers);
+    EventQueue.invokeLater(() -> open(outside, workers));
+  }
+
+  private static void systemProperties() {
+    System.setProperty("apple.laf.useScreenMenuBar", "true");
+    System.setProperty("apple.awt.application.name", "Limberboard");
+    System.setProperty("xr.util-logging.loggingEnabled", "false");
+  }
+
+  private Outside outside(Memory memory, Workers workers) {
+    WorkspaceReader reader = new WorkspaceReader(folders);
+    return new Outside(
+        folders,
+        reader::read,
+        new OpenIndex(folders)::update,
+        new BoatWriter(folders)::write,
+        Clock.systemDefaultZone(),
+        memory,
+        new Outside.Threads(
+            workers.library(), workers.search(), workers.pages(), EventQueue::invokeLater),
+        new TypingPause(TYPING_PAUSE),
+        FileQuestion::askPdf,
+        text ->
+            Toolkit.getDefaultToolkit()
+                .getSystemClipboard()
+                .setContents(new StringSelection(text), null));
+  }
+
+  private void open(Outside outside, Workers workers) {
+    Theme.installFonts();
+    Settings settings = new Settings(outside.memory());
+    Theme.apply(settings.theme(), settings.textPercent());
+    Desk desk = new Desk(outside, settings);
+    showFailures(desk);
+    desk.window().onClosed(() -> close(workers));
+    desk.window().show();
+    desk.loader().load();
+    workers.library().execute(() -> watch(desk));
+  }
+
+  /** A failure that nobody expected is shown too, and printed for whoever mends it. */
+  private static void showFailures(Desk desk) {
+    Thread.setDefaultUncaughtExceptionHandler(
+        (thread, failure) -> {
+          failure.printStackTrace();
+          EventQueue.invokeLater(() -> desk.notices().failure("Something in the window", failure));
+        });
+  }
+
+  /** Reads the workspace again whenever its files have changed. */
+  private void watch(Desk desk) {
+    try {
+      LibraryWatch.start(folders, QUIET, () -> EventQueue.invokeLater(() -> desk.loader().load()));
+    } catch (IOException e) {
+      EventQueue.invokeLater(() -> desk.notices().failure("Watching the library's files", e));
+    }
+  }
+
+  /** Waits off the event thread for what is still being written. */
+  private static void close(Workers workers) {
+    new Thread(
+            () -> {
+              workers.close();
+              System.exit(0);
+            },
+            "limberboard-close")
+        .start();
+  }
+}

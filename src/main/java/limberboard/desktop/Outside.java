@@ -1,0 +1,75 @@
+package limberboard.desktop;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import limberboard.boat.Workspace;
+import limberboard.desktop.base.Delay;
+import limberboard.desktop.base.Memory;
+import limberboard.desktop.boats.BoatStore;
+import limberboard.desktop.find.SearchSource;
+import limberboard.library.Library;
+import limberboard.library.WorkspaceFolders;
+
+/**
+ * Everything outside the window that it touches.
+ *
+ * @param folders where files lie
+ * @param reader reads the workspace, off the event thread
+ * @param index brings the search index up to date, off the event thread
+ * @param boats writes boats, off the event thread
+ * @param clock says what day it is
+ * @param memory remembers settings
+ * @param threads run work
+ * @param typing waits for a pause in typing
+ * @param askFile asks for a file to write, suggesting a name
+ * @param clipboard takes text for other programs
+ */
+record Outside(
+    WorkspaceFolders folders,
+    Reader reader,
+    Index index,
+    BoatStore boats,
+    Clock clock,
+    Memory memory,
+    Threads threads,
+    Delay typing,
+    Function<String, Optional<Path>> askFile,
+    Consumer<String> clipboard) {
+
+  /** Reads the workspace. */
+  @FunctionalInterface
+  interface Reader {
+    /**
+     * Reads it as it is now.
+     *
+     * @throws IOException when it cannot be read at all
+     */
+    Workspace read() throws IOException;
+  }
+
+  /** The search index. */
+  @FunctionalInterface
+  interface Index {
+    /**
+     * Brings it up to date.
+     *
+     * @throws IOException when it cannot be written
+     */
+    SearchSource update(Library library) throws IOException;
+  }
+
+  /**
+   * What runs work.
+   *
+   * @param library reads the workspace, builds the index, writes boats
+   * @param search searches
+   * @param pages renders
+   * @param event the event thread
+   */
+  record Threads(Executor library, Executor search, Executor pages, Executor event) {}
+}

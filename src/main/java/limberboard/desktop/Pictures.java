@@ -1,0 +1,106 @@
+package limberboard.desktop;
+
+import java.awt.Dimension;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import limberboard.boat.WorkspaceReader;
+import limberboard.desktop.base.Forgetful;
+import limberboard.desktop.base.Memory;
+import limberboard.desktop.base.Settings;
+import limberboard.desktop.look.Theme;
+import limberboard.desktop.look.ThemeChoice;
+import limberboard.library.WorkspaceFolders;
+import limberboard.search.SearchResults;
+
+/**
+ * Makes pictures of the real window in its usual states, for the user guide and the front page:
+ * {@code trace-before}, {@code trace-during}, {@code trace-after}, {@code pages} and {@code boats},
+ * each in both themes. The window is driven through its models and painted as it stands; a display
+ * is needed, and a virtual one will do.
+ */
+public final class Pictures {
+  private static final Dimension USUAL = new Dimension(1280, 800);
+  private final WorkspaceFolders folders;
+  private final LocalDate today;
+  private final Dimension size;
+  private final int textPercent;
+
+  /**
+   * A maker of pictures of the usual size, 1280 by 800.
+   *
+   * @param folders the workspace that is shown
+   * @param today the day it is in the pictures
+   */
+  public Pictures(WorkspaceFolders folders, LocalDate today) {
+    this(folders, today, USUAL, 100);
+  }
+
+  /**
+   * A maker of pictures.
+   *
+   * @param folders the workspace that is shown
+   * @param today the day it is in the pictures
+   * @param size in pixels
+   * @param textPercent text size, 100 to 200
+   */
+  public Pictures(WorkspaceFolders folders, LocalDate today, Dimension size, int textPercent) {
+    this.folders = folders;
+    this.today = today;
+    this.size = new Dimension(size);
+    this.textPercent = textPercent;
+  }
+
+  /**
+   * Makes all pictures.
+   *
+   * @param to the folder they are written to, made where needed
+   * @throws IOException when a picture cannot be written or the window cannot be shown
+   */
+  public void make(Path to) throws IOException {
+    Files.createDirectories(to);
+    for (ThemeChoice theme : ThemeChoice.values()) {
+      String ending = "-" + theme.name().toLowerCase(Locale.ROOT) + ".png";
+      for (Scene scene : Scene.values()) {
+        Path file = to.resolve(scene.fileName() + ending);
+        Painter painter = OnEventThread.get(() -> new Painter(desk(theme), size));
+        OnEventThread.run(() -> painter.set(scene));
+        Files.write(file, painter.png());
+        OnEventThread.run(painter::close);
+      }
+    }
+  }
+
+  private Desk desk(ThemeChoice theme) {
+    Memory memory = new Memory(new Forgetful());
+    Settings settings = new Settings(memory);
+    settings.theme(theme);
+    settings.textPercent(textPercent);
+    Theme.installFonts();
+    Theme.apply(theme, settings.textPercent());
+    return new Desk(outside(memory), settings);
+  }
+
+  /** Everything in step on the event thread, so that a picture shows what has been asked for. */
+  private Outside outside(Memory memory) {
+    Executor direct = Runnable::run;
+    WorkspaceReader reader = new WorkspaceReader(folders);
+    return new Outside(
+        folders,
+        reader::read,
+        library -> query -> SearchResults.none(),
+        boat -> {},
+        Clock.fixed(today.atStartOfDay(ZoneOffset.UTC).toInstant(), ZoneOffset.UTC),
+        memory,
+        new Outside.Threads(direct, direct, direct, direct),
+        Runnable::run,
+        name -> Optional.empty(),
+        text -> {});
+  }
+}

@@ -1,0 +1,100 @@
+package limberboard.desktop;
+
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import limberboard.desktop.trace.Stage;
+import limberboard.desktop.trace.TraceModel;
+import limberboard.library.Check;
+import limberboard.library.Likelihood;
+import limberboard.trace.NextStep;
+
+/** The states of the window that pictures are made of. */
+enum Scene {
+  /** A place on the boat is chosen, and a symptom is to be. */
+  TRACE_BEFORE {
+    @Override
+    void set(Desk desk) {
+      desk.trace().chooseZone(Optional.of("forward-cabin"));
+      desk.window().go(desk.place("trace"));
+    }
+  },
+  /** A check has been answered. */
+  TRACE_DURING {
+    @Override
+    void set(Desk desk) {
+      desk.window().go(desk.place("trace"));
+      begin(desk.trace());
+      answer(desk.trace(), 1);
+    }
+  },
+  /** The cause is found. */
+  TRACE_AFTER {
+    @Override
+    void set(Desk desk) {
+      desk.window().go(desk.place("trace"));
+      begin(desk.trace());
+      answer(desk.trace(), 20);
+    }
+  },
+  /** A procedure is read. */
+  PAGES {
+    @Override
+    void set(Desk desk) {
+      desk.reading().open("rebed-deck-fitting");
+      desk.window().go(desk.place("pages"));
+    }
+  },
+  /** A boat's form. */
+  BOATS {
+    @Override
+    void set(Desk desk) {
+      desk.window().go(desk.place("boats"));
+    }
+  };
+
+  private static final String BOAT = "dunlin";
+  private static final String SYMPTOM = "water-in-forward-cabin";
+  private static final String CAUSE = "bowsprit-seal";
+
+  /** Brings the window into this state. */
+  abstract void set(Desk desk);
+
+  /** The name of the picture's file, without theme and ending. */
+  String fileName() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** The boat of the pictures. */
+  static String boat() {
+    return BOAT;
+  }
+
+  private static void begin(TraceModel trace) {
+    trace.start(SYMPTOM);
+    trace.cautionsRead();
+  }
+
+  /** Answers as the bowsprit's seal would make one answer, so many times or until it is found. */
+  private static void answer(TraceModel trace, int most) {
+    for (int i = 0; i < most && trace.stage() == Stage.CHECK; i++) {
+      if (trace.step().orElseThrow() instanceof NextStep.DoCheck step) {
+        Check check = step.check().check();
+        trace.answer(check.id(), likeliest(check));
+      }
+    }
+  }
+
+  private static String likeliest(Check check) {
+    return check.answers().stream()
+        .max(Comparator.comparingDouble(answer -> chance(check, answer)))
+        .orElseThrow();
+  }
+
+  private static double chance(Check check, String answer) {
+    Map<String, Likelihood> finds = check.finds().getOrDefault(answer, Map.of());
+    Likelihood found = finds.getOrDefault(CAUSE, finds.get(Check.OTHERS));
+    return found == null ? 0.5 / check.answers().size() : found.value();
+  }
+}

@@ -1,0 +1,53 @@
+package limberboard.desktop;
+
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+
+/** The threads for slow work: the only place where the window makes any. */
+final class Workers implements AutoCloseable {
+  private static final long LONGEST_SECONDS = 10;
+  private final ExecutorService library = one("library");
+  private final ExecutorService search = one("search");
+  private final ExecutorService pages = one("pages");
+
+  private static ExecutorService one(String name) {
+    return Executors.newSingleThreadExecutor(
+        task -> {
+          Thread thread = new Thread(task, "limberboard-" + name);
+          thread.setDaemon(true);
+          return thread;
+        });
+  }
+
+  /** Reads the workspace, builds the index, writes boats. */
+  ExecutorService library() {
+    return library;
+  }
+
+  /** Searches. */
+  ExecutorService search() {
+    return search;
+  }
+
+  /** Renders pages and drawings, weighs answers. */
+  ExecutorService pages() {
+    return pages;
+  }
+
+  /** Takes no more work, and waits a while for what is still being written. */
+  @Override
+  public void close() {
+    library.shutdown();
+    search.shutdownNow();
+    pages.shutdown();
+    try {
+      if (!library.awaitTermination(LONGEST_SECONDS, TimeUnit.SECONDS)) {
+        library.shutdownNow();
+      }
+      pages.awaitTermination(LONGEST_SECONDS, TimeUnit.SECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}

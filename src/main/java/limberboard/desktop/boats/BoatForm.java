@@ -1,0 +1,178 @@
+package limberboard.desktop.boats;
+
+import java.awt.BorderLayout;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import limberboard.desktop.boats.ChoiceInput.Item;
+import limberboard.desktop.parts.Buttons;
+import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Form;
+import limberboard.desktop.parts.Keys;
+import limberboard.desktop.parts.Row;
+import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.Wrapped;
+import limberboard.library.Model.Equipment;
+import limberboard.library.Use;
+import limberboard.library.Water;
+import limberboard.library.Word;
+
+/** The form of one boat. */
+final class BoatForm extends JPanel {
+  private final transient BoatFormModel model;
+  private final Wrapped title = Text.title("");
+  private final Wrapped state = Text.quiet("");
+  private final Column column = new Column(12).padded(14, 10, 10, 14);
+  private final Form facts = new Form(8);
+  private final Map<Field, TextInput> texts = new EnumMap<>(Field.class);
+  private final Map<String, ChoiceInput> fitted = new LinkedHashMap<>();
+  private final ChoiceInput modelInput;
+  private final ChoiceInput use;
+  private final ChoiceInput water;
+  private final JButton save;
+  private final JButton undo;
+  private final JButton drop;
+  private final JButton choose;
+  private int rows;
+  private List<Equipment> shown = List.of();
+
+  BoatForm(BoatFormModel model) {
+    super(new BorderLayout());
+    this.model = model;
+    setOpaque(false);
+    modelInput = new ChoiceInput("boat-MODEL", id -> model.set(Field.MODEL, id));
+    use = new ChoiceInput("boat-USE", word -> model.set(Field.USE, word));
+    water = new ChoiceInput("boat-WATER", word -> model.set(Field.WATER, word));
+    save = Buttons.main("Save", model::save);
+    save.setName("save-boat");
+    save.setToolTipText("Ctrl+S");
+    undo = Buttons.plain("Undo", model::undo);
+    undo.setName("undo");
+    undo.setToolTipText("Ctrl+Z");
+    drop = Buttons.plain("Drop changes", model::dropChanges);
+    choose = Buttons.plain("Work with this boat", model::chooseForAll);
+    choose.setToolTipText("Makes it the boat that everything here is about");
+    fillFacts();
+    column.add(title);
+    column.add(state);
+    column.add(facts);
+    add(column.scrolling(), BorderLayout.CENTER);
+    add(buttons(), BorderLayout.SOUTH);
+    Keys.within(this, "control S", model::save);
+    Keys.within(this, "control Z", model::undo);
+    model.onChange(this::refresh);
+    refresh();
+  }
+
+  private JComponent buttons() {
+    Column foot = new Column(0);
+    foot.setBorder(BorderFactory.createEmptyBorder(6, 10, 10, 10));
+    foot.add(Row.wrapping(8, save, undo, drop, choose));
+    return foot;
+  }
+
+  private void fillFacts() {
+    text(Field.NAME, "");
+    facts.line(Field.MODEL.label(), modelInput.control(), modelInput);
+    text(Field.HULL, "");
+    text(Field.BUILT, "2016");
+    text(Field.LAUNCHED, "20 May 2016, if known");
+    facts.line(Field.USE.label(), use.control(), use);
+    facts.line(Field.WATER.label(), water.control(), water);
+    text(Field.SEASON_FROM, "15 April");
+    text(Field.SEASON_TO, "15 October");
+    text(Field.HOUR, "in your money; weighs your time against a yard bill");
+    text(Field.NOTE, "");
+    facts.wide(Text.heading("Fitted"));
+    facts.wide(Text.quiet("Only what could be had for this model in its year of building."));
+    rows = facts.getComponentCount();
+  }
+
+  private void text(Field field, String hint) {
+    TextInput input = new TextInput(model, field, hint);
+    texts.put(field, input);
+    facts.line(field.label(), input.control(), input);
+  }
+
+  JComponent region() {
+    return column;
+  }
+
+  private void refresh() {
+    setVisible(model.hasForm());
+    Draft draft = model.draft();
+    Map<Field, String> problems = model.problems();
+    title.setText(model.original().map(boat -> boat.name()).orElse("A new boat"));
+    state.setText(model.isChanged() ? "There are unsaved changes." : "Everything is saved.");
+    state.setVisible(!model.isNew() || model.isChanged());
+    texts.forEach(
+        (field, input) -> input.refresh(draft.text(field), problems.getOrDefault(field, "")));
+    modelInput.refresh(models(), draft.text(Field.MODEL), problems.getOrDefault(Field.MODEL, ""));
+    use.refresh(words(Use.values()), draft.text(Field.USE), "");
+    water.refresh(words(Water.values()), draft.text(Field.WATER), "");
+    refreshEquipment(draft);
+    save.setEnabled(model.isChanged() || model.isNew());
+    undo.setEnabled(model.canUndo());
+    drop.setEnabled(model.isChanged() || model.isNew());
+    choose.setVisible(model.original().isPresent() && !model.isChosenForAll());
+    column.revalidate();
+    column.repaint();
+  }
+
+  private List<Item> models() {
+    return model.models().stream().map(page -> new Item(page.id(), page.title())).toList();
+  }
+
+  private static List<Item> words(Word[] words) {
+    return Arrays.stream(words)
+        .map(
+            word ->
+                new Item(
+                    word.word(),
+                    word.spoken().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+                        + word.spoken().substring(1)
+                        + (word instanceof Water ? " water" : "")))
+        .toList();
+  }
+
+  private void refreshEquipment(Draft draft) {
+    List<Equipment> now = model.equipment();
+    if (!now.equals(shown)) {
+      shown = now;
+      while (facts.getComponentCount() > rows) {
+        facts.remove(facts.getComponentCount() - 1);
+      }
+      fitted.clear();
+      now.forEach(this::addEquipment);
+    }
+    for (Equipment one : now) {
+      ChoiceInput input = fitted.get(one.id());
+      if (input != null) {
+        List<Item> items = one.choices().stream().map(c -> new Item(c.id(), c.title())).toList();
+        input.refresh(items, draft.equipment().getOrDefault(one.id(), ""), "");
+      }
+    }
+  }
+
+  private void addEquipment(Equipment one) {
+    if (one.choices().size() == 1) {
+      JLabel only = new JLabel(one.choices().get(0).title());
+      only.setToolTipText("There was no other");
+      facts.line(one.title(), only, only);
+      only.getAccessibleContext()
+          .setAccessibleName(one.title() + ": " + one.choices().get(0).title());
+    } else {
+      ChoiceInput input =
+          new ChoiceInput("fitted-" + one.id(), choice -> model.fit(one.id(), choice));
+      fitted.put(one.id(), input);
+      facts.line(one.title(), input.control(), input);
+    }
+  }
+}

@@ -1,0 +1,348 @@
+package limberboard.desktop.boats;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import limberboard.boat.Boat;
+import limberboard.desktop.base.Background;
+import limberboard.desktop.base.Notices;
+import limberboard.desktop.base.Session;
+import limberboard.library.Model;
+import limberboard.library.Model.Equipment;
+import limberboard.library.Page;
+
+/** What the boats place shows and does, without Swing. For the event thread only. */
+public final class BoatFormModel {
+  private static final int MOST_STEPS = 200;
+  private final Session session;
+  private final BoatStore store;
+  private final Background background;
+  private final Notices notices;
+  private final List<Runnable> listeners = new ArrayList<>();
+  private final Deque<Draft> before = new ArrayDeque<>();
+  private Optional<Field> lastTyped = Optional.empty();
+  private Optional<Boat> original = Optional.empty();
+  private Draft saved = Draft.blank();
+  private Draft draft = Draft.blank();
+  private Optional<String> followed = Optional.empty();
+  private boolean isNew;
+  private boolean tried;
+  private Runnable reload = () -> {};
+  private UnsavedQuestion question = () -> UnsavedQuestion.Answer.STAY;
+
+  /** Asks what is to be done with unsaved changes. */
+  @FunctionalInterface
+  public interface UnsavedQuestion {
+    /** What can be done. */
+    enum Answer {
+      /** Save them, then go. */
+      SAVE,
+      /** Drop them and go. */
+      DROP,
+      /** Stay. */
+      STAY
+    }
+
+    /** Asks. */
+    Answer ask();
+  }
+
+  /**
+   * A model on the chosen boat.
+   *
+   * @param session tells boats and models
+   * @param store writes boats
+   * @param background runs the writing
+   * @param notices is told when a boat has been saved
+   */
+  public BoatFormModel(Session session, BoatStore store, Background background, Notices notices) {
+    this.session = session;
+    this.store = store;
+    this.background = background;
+    this.notices = notices;
+    session.onChange(this::sessionChanged);
+    sessionChanged();
+  }
+
+  /** Calls the listener after each change. */
+  public void onChange(Runnable listener) {
+    listeners.add(listener);
+  }
+
+  /** Says what reads the workspace again after a boat has been saved. */
+  public void afterSaving(Runnable read) {
+    reload = read;
+  }
+
+  /** Says who asks about unsaved changes. */
+  public void askUnsaved(UnsavedQuestion asking) {
+    question = asking;
+  }
+
+  /** Whether the workspace has been read. */
+  public boolean isRead() {
+    return session.isRead();
+  }
+
+  /** The boats, by name. */
+  public List<Boat> boats() {
+    return session.workspace().boats().stream()
+        .sorted(java.util.Comparator.comparing(Boat::name))
+        .toList();
+  }
+
+  /** The models there are. */
+  public List<Page<Model>> models() {
+    return session.library().all(Model.class);
+  }
+
+  /** The boat in the form as it was last saved; empty for a new one or none. */
+  public Optional<Boat> original() {
+    return original;
+  }
+
+  /** Whether the form is that of a new boat. */
+  public boolean isNew() {
+    return isNew;
+  }
+
+  /** Whether there is a form to be shown. */
+  public boolean hasForm() {
+    return isNew || original.isPresent();
+  }
+
+  /** What is in the form. */
+  public Draft draft() {
+    return draft;
+  }
+
+  /** The page of the form's model. */
+  public Optional<Page<Model>> model() {
+    return session.library().model(draft.text(Field.MODEL));
+  }
+
+  /** What can be fitted to the boat in the form. */
+  public List<Equipment> equipment() {
+    return equipped().choices(draft);
+  }
+
+  private Equipped equipped() {
+    return new Equipped(session.library());
+  }
+
+  /** What cannot be saved. For a new boat empty fields count only once saving has been tried. */
+  public Map<Field, String> problems() {
+    Map<Field, String> problems = new HashMap<>(allProblems());
+    if (isNew && !tried) {
+      problems.keySet().removeIf(field -> draft.text(field).isBlank());
+    }
+    return problems;
+  }
+
+  private Map<Field, String> allProblems() {
+    return new DraftCheck(session.library(), session.workspace().boats(), original.map(Boat::id))
+        .problems(draft);
+  }
+
+  /** Whether there are unsaved changes. */
+  public boolean isChanged() {
+    return hasForm() && !draft.equals(saved);
+  }
+
+  /** Opens a boat's form, asking about unsaved changes first. */
+  public void open(String id) {
+    Optional<Boat> boat = session.workspace().boat(id);
+    if (boat.isPresent() && !original.map(Boat::id).equals(Optional.of(id))) {
+      leave(() -> show(boat));
+    }
+  }
+
+  /** Opens the form of a new boat, asking about unsaved changes first. */
+  public void newBoat() {
+    leave(
+        () -> {
+          show(Optional.empty());
+          isNew = true;
+          tell();
+        });
+  }
+
+  /** Whether the form may be left; asks about unsaved changes, and saves or drops them. */
+  public boolean mayLeave() {
+    if (!isChanged()) {
+      return true;
+    }
+    return switch (question.ask()) {
+      case STAY -> false;
+      case DROP -> {
+        dropChanges();
+        yield true;
+      }
+      case SAVE -> save();
+    };
+  }
+
+  private void leave(Runnable action) {
+    if (mayLeave()) {
+      action.run();
+    } else {
+      tell();
+    }
+  }
+
+  private void show(Optional<Boat> boat) {
+    original = boat;
+    isNew = false;
+    tried = false;
+    saved = boat.map(Draft::of).map(equipped()::putRight).orElse(Draft.blank());
+    draft = saved;
+    before.clear();
+    lastTyped = Optional.empty();
+    tell();
+  }
+
+  /** Puts a text into a field. */
+  public void set(Field field, String text) {
+    if (text.equals(draft.text(field))) {
+      return;
+    }
+    boolean goesOn = lastTyped.equals(Optional.of(field));
+    Draft next = draft.with(field, text);
+    if (field == Field.MODEL || field == Field.BUILT) {
+      next = equipped().putRight(next);
+    }
+    step(next, goesOn);
+    lastTyped = Optional.of(field);
+  }
+
+  /** Chooses equipment. */
+  public void fit(String equipment, String choice) {
+    if (!choice.equals(draft.equipment().get(equipment))) {
+      Map<String, String> chosen = new java.util.LinkedHashMap<>(draft.equipment());
+      chosen.put(equipment, choice);
+      step(draft.with(chosen), false);
+      lastTyped = Optional.empty();
+    }
+  }
+
+  private void step(Draft next, boolean goesOn) {
+    if (!goesOn) {
+      before.push(draft);
+      if (before.size() > MOST_STEPS) {
+        before.removeLast();
+      }
+    }
+    draft = next;
+    tell();
+  }
+
+  /** Whether there is a step to undo. */
+  public boolean canUndo() {
+    return !before.isEmpty();
+  }
+
+  /** Undoes the last step: everything typed into one field, or one choice. */
+  public void undo() {
+    if (canUndo()) {
+      draft = before.pop();
+      lastTyped = Optional.empty();
+      tell();
+    }
+  }
+
+  /** Drops everything since the last saving. */
+  public void dropChanges() {
+    draft = saved;
+    before.clear();
+    lastTyped = Optional.empty();
+    tried = false;
+    if (isNew) {
+      isNew = false;
+      show(session.boat());
+    } else {
+      tell();
+    }
+  }
+
+  /** Saves the form if nothing in it is wrong; says whether it does. */
+  public boolean save() {
+    tried = true;
+    Optional<Page<Model>> model = model();
+    if (!allProblems().isEmpty() || model.isEmpty()) {
+      tell();
+      return false;
+    }
+    Boat boat = DraftBoat.of(draft, model.get(), original, session.workspace().boats());
+    Draft written = draft;
+    boolean first = isNew;
+    background.run(
+        "Saving " + boat.name(),
+        () -> {
+          store.write(boat);
+          return boat;
+        },
+        done -> afterWriting(done, written, first));
+    return true;
+  }
+
+  private void afterWriting(Boat boat, Draft written, boolean first) {
+    boolean stillHere = first ? isNew : original.map(Boat::id).equals(Optional.of(boat.id()));
+    if (stillHere) {
+      original = Optional.of(boat);
+      isNew = false;
+      saved = written;
+      before.clear();
+    }
+    notices.tell(boat.name() + " is saved.");
+    if (first) {
+      session.choose(Optional.of(boat.id()));
+    }
+    reload.run();
+    tell();
+  }
+
+  private void sessionChanged() {
+    if (!isChanged() && !isNew) {
+      Optional<Boat> shown = original.map(Boat::id).flatMap(session.workspace()::boat);
+      Optional<Boat> wanted = following() ? session.boat().or(() -> shown) : shown;
+      show(wanted.or(() -> boats().stream().findFirst()).or(() -> original));
+    } else {
+      tell();
+    }
+  }
+
+  /** Whether another boat has just been chosen for the whole window. */
+  private boolean following() {
+    Optional<String> chosen = session.boat().map(Boat::id);
+    boolean changed = !chosen.equals(followed);
+    followed = chosen;
+    return changed || original.isEmpty();
+  }
+
+  /** Makes the boat in the form the one that everything is about. */
+  public void chooseForAll() {
+    original.ifPresent(boat -> session.choose(Optional.of(boat.id())));
+  }
+
+  /** Whether the boat in the form is the one that everything is about. */
+  public boolean isChosenForAll() {
+    return original.isPresent() && session.boat().map(Boat::id).equals(original.map(Boat::id));
+  }
+
+  /** What work is called in a log. */
+  public String workTitle(String work) {
+    return session
+        .library()
+        .page(work)
+        .map(Page::title)
+        .orElse(Character.toUpperCase(work.charAt(0)) + work.substring(1).replace('-', ' '));
+  }
+
+  private void tell() {
+    List.copyOf(listeners).forEach(Runnable::run);
+  }
+}

@@ -1,0 +1,118 @@
+package limberboard.desktop.boats;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.util.List;
+import javax.swing.Icon;
+import javax.swing.JComponent;
+import javax.swing.JOptionPane;
+import javax.swing.JPanel;
+import limberboard.desktop.base.Latest;
+import limberboard.desktop.base.Place;
+import limberboard.desktop.boats.BoatFormModel.UnsavedQuestion;
+import limberboard.desktop.look.LineIcon;
+import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Divider;
+import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.Wrapped;
+import limberboard.desktop.read.PagePictures;
+
+/** The place where boats are entered and kept. */
+public final class BoatsPlace implements Place {
+  private static final int ICON = 26;
+  private final BoatFormModel model;
+  private final JPanel panel = new JPanel(new BorderLayout());
+  private final CardLayout cards = new CardLayout();
+  private final JPanel shown = new JPanel(cards);
+  private final Wrapped nothing = Text.reading("");
+  private final BoatListPanel list;
+  private final BoatForm form;
+  private final BesidePanel beside;
+
+  /**
+   * The place.
+   *
+   * @param model what is shown
+   * @param pictures the models' drawings
+   * @param latest reads drawings
+   * @param dividers remembers dividers
+   */
+  public BoatsPlace(
+      BoatFormModel model, PagePictures pictures, Latest latest, Divider.Memory dividers) {
+    this.model = model;
+    list = new BoatListPanel(model);
+    form = new BoatForm(model);
+    beside = new BesidePanel(model, pictures, latest, dividers);
+    Column empty = new Column(0).padded(40, 40, 40, 40);
+    empty.add(nothing);
+    shown.add(empty, "nothing");
+    shown.add(Divider.beside("boats-beside", form, beside, 0.48, dividers), "form");
+    panel.add(Divider.beside("boats-list", list, shown, 0.2, dividers));
+    model.askUnsaved(this::ask);
+    model.onChange(this::refresh);
+    refresh();
+  }
+
+  private void refresh() {
+    cards.show(shown, model.hasForm() ? "form" : "nothing");
+    nothing.setText(
+        model.isRead()
+            ? "No boat has been entered yet. Press “New boat”: its model, year and what is fitted"
+                + " decide what is right for it."
+            : "Reading the boats …");
+  }
+
+  private UnsavedQuestion.Answer ask() {
+    String[] answers = {"Save", "Drop changes", "Stay"};
+    int answer =
+        JOptionPane.showOptionDialog(
+            panel,
+            "There are unsaved changes to this boat.",
+            "Unsaved changes",
+            JOptionPane.DEFAULT_OPTION,
+            JOptionPane.PLAIN_MESSAGE,
+            null,
+            answers,
+            answers[0]);
+    return switch (answer) {
+      case 0 -> UnsavedQuestion.Answer.SAVE;
+      case 1 -> UnsavedQuestion.Answer.DROP;
+      default -> UnsavedQuestion.Answer.STAY;
+    };
+  }
+
+  @Override
+  public boolean mayClose() {
+    return model.mayLeave();
+  }
+
+  @Override
+  public String id() {
+    return "boats";
+  }
+
+  @Override
+  public String title() {
+    return "Boats";
+  }
+
+  @Override
+  public char mnemonic() {
+    return 'B';
+  }
+
+  @Override
+  public Icon icon() {
+    return LineIcon.boats(ICON);
+  }
+
+  @Override
+  public JComponent component() {
+    return panel;
+  }
+
+  @Override
+  public List<JComponent> regions() {
+    return List.of(list.region(), form.region(), beside.region());
+  }
+}

@@ -1,0 +1,38 @@
+package limberboard.desktop.boats;
+
+/** The fields of the form that are typed or chosen. */
+public enum Field {
+  /** What the boat is called. */
+  NAME("Name"),
+  /** Its model. */
+  MODEL("Model"),
+  /** Its hull number. */
+  HULL("Hull number"),
+  /** The year it was built in. */
+  BUILT("Built in"),
+  /** The day it first went afloat. */
+  LAUNCHED("Launched on"),
+  /** What it is used for. */
+  USE("Used for"),
+  /** Where it lies. */
+  WATER("Lies in"),
+  /** From when in the year it is afloat. */
+  SEASON_FROM("Afloat from"),
+  /** Until when in the year it is afloat. */
+  SEASON_TO("Afloat until"),
+  /** What an hour is worth to the owner. */
+  HOUR("An hour is worth"),
+  /** Anything else. */
+  NOTE("Note");
+
+  private final String label;
+
+  Field(String label) {
+    this.label = label;
+  }
+
+  /** What stands before the field. */
+  public String label() {
+    return label;
+  }
+}

@@ -1,0 +1,127 @@
+package limberboard.desktop.pages;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+import limberboard.desktop.look.LineIcon;
+import limberboard.desktop.parts.Buttons;
+import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Keys;
+import limberboard.desktop.parts.Row;
+import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.Wrapped;
+import limberboard.desktop.read.CutReader;
+import limberboard.library.Page;
+
+/** The page with its tools above it, or words where there is no page, or the problems. */
+final class ReadingPanel extends JPanel {
+  private static final int ICON = 18;
+  private final transient PagesModel model;
+  private final transient CutReader reader;
+  private final CardLayout cards = new CardLayout();
+  private final JPanel shown = new JPanel(cards);
+  private final Wrapped nothing = Text.reading("");
+  private final JButton back;
+  private final JButton forward;
+  private final JToggleButton cut = new JToggleButton("For all boats");
+  private final JButton trace;
+  private final JButton save;
+  private String onScreen = "";
+
+  ReadingPanel(PagesModel model, CutReader reader, ProblemsPanel problems, Runnable traceIt) {
+    super(new BorderLayout(0, 6));
+    this.model = model;
+    this.reader = reader;
+    setOpaque(false);
+    setBorder(javax.swing.BorderFactory.createEmptyBorder(12, 8, 8, 8));
+    back = Buttons.icon(LineIcon.back(ICON), "Back (Alt+Left)", model::back);
+    back.setName("back");
+    forward = Buttons.icon(LineIcon.forward(ICON), "Forward (Alt+Right)", model::forward);
+    forward.setName("forward");
+    trace = Buttons.main("Trace this", traceIt);
+    save = Buttons.plain("Save as PDF …", reader::savePdf);
+    Column empty = new Column(0).padded(40, 40, 40, 40);
+    empty.add(nothing);
+    shown.setOpaque(false);
+    shown.add(empty, "nothing");
+    shown.add(reader.component(), "page");
+    shown.add(problems, "problems");
+    add(tools(), BorderLayout.NORTH);
+    add(shown, BorderLayout.CENTER);
+    Keys.within(this, "alt LEFT", model::back);
+    Keys.within(this, "alt RIGHT", model::forward);
+    model.positionFrom(() -> reader.pane().position());
+    model.onChange(this::refresh);
+    refresh();
+  }
+
+  private JComponent tools() {
+    cut.setName("all-boats");
+    cut.setToolTipText("Show everything, or only what is for the chosen boat");
+    cut.addActionListener(e -> model.forAllBoats(cut.isSelected()));
+    Row row = Row.wrapping(8, back, forward, cut, trace, save);
+    Column column = new Column(0).padded(0, 2, 0, 2);
+    column.add(row);
+    return column;
+  }
+
+  JComponent region() {
+    return reader.pane().region();
+  }
+
+  private void refresh() {
+    Optional<Page<?>> page = model.page();
+    back.setEnabled(model.canGoBack());
+    forward.setEnabled(model.canGoForward());
+    cut.setSelected(model.forAllBoats());
+    cut.setEnabled(model.boat().isPresent());
+    cut.setText(cutWords());
+    trace.setVisible(model.canTrace());
+    save.setEnabled(page.isPresent());
+    if (model.problemsShown()) {
+      cards.show(shown, "problems");
+    } else if (page.isPresent()) {
+      show(page.get());
+    } else {
+      nothing.setText(emptyWords());
+      cards.show(shown, "nothing");
+    }
+  }
+
+  private String cutWords() {
+    return model
+        .boat()
+        .map(boat -> "For all boats, not only " + boat.boat().name())
+        .orElse("For all boats");
+  }
+
+  private void show(Page<?> page) {
+    cards.show(shown, "page");
+    reader.forAllBoats(model.forAllBoats());
+    if (!page.id().equals(onScreen)) {
+      onScreen = page.id();
+      reader.show(page.id());
+      reader.pane().position(model.position());
+    }
+  }
+
+  private String emptyWords() {
+    if (!model.isRead()) {
+      return "Reading the library …";
+    }
+    if (model.contents().isEmpty() && model.filter().isBlank()) {
+      return "The library has no pages yet. A page is a Markdown file in one of the folders below"
+          + " articles; as soon as there is one, it stands here.";
+    }
+    return "Choose a page at the left, or search at the top.";
+  }
+
+  List<JComponent> controls() {
+    return List.of(back, forward, cut, trace, save);
+  }
+}

@@ -1,0 +1,120 @@
+package limberboard.desktop.trace;
+
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import limberboard.boat.Boat;
+import limberboard.boat.Fitting;
+import limberboard.desktop.base.Background;
+import limberboard.desktop.base.Latest;
+import limberboard.desktop.drawing.BoatView;
+import limberboard.desktop.drawing.ZoneChoice;
+import limberboard.desktop.drawing.ZoneMap;
+import limberboard.desktop.look.Theme;
+import limberboard.desktop.parts.Text;
+import limberboard.desktop.read.PagePictures;
+import limberboard.library.Model.Drawing;
+import limberboard.print.SvgPicture;
+import net.miginfocom.swing.MigLayout;
+
+/**
+ * Where is it, and what do you notice? The boat with its zones, and the symptoms to choose from.
+ */
+final class BeforePanel extends JPanel {
+  private final transient TraceModel model;
+  private final transient PagePictures drawings;
+  private final transient Latest latest;
+  private final transient ZoneChoice zones = new ZoneChoice();
+  private final BoatView profile = new BoatView("Profile", zones, id -> model().zoneTitle(id));
+  private final BoatView deck = new BoatView("Deck plan", zones, id -> model().zoneTitle(id));
+  private final ZoneList zoneList;
+  private final SymptomList symptoms;
+  private Shown shown = new Shown("", "", false);
+
+  /** What the views show: boat, model page and whether it is dark. */
+  private record Shown(String boat, String model, boolean dark) {}
+
+  /** Both drawings of a model. */
+  private record Loaded(Optional<SvgPicture> profile, Optional<SvgPicture> deck) {}
+
+  BeforePanel(TraceModel model, PagePictures drawings, Background background) {
+    super(
+        new MigLayout(
+            "insets 14 18 10 18, fill, gap 18",
+            "[grow,fill]0[180lp::240lp,fill][340lp::460lp,fill]",
+            "[grow,fill]"));
+    this.model = model;
+    this.drawings = drawings;
+    this.latest = new Latest(background);
+    this.zoneList = new ZoneList(model, zones);
+    this.symptoms = new SymptomList(model);
+    profile.setName("profile");
+    deck.setName("deck");
+    add(views(), "grow, push, wmin 300lp");
+    add(zoneList, "growy");
+    add(symptoms, "growy");
+    zones.onChange(() -> model.chooseZone(zones.chosen()));
+    model.onChange(this::refresh);
+    refresh();
+  }
+
+  private TraceModel model() {
+    return model;
+  }
+
+  private JComponent views() {
+    JPanel panel =
+        new JPanel(
+            new MigLayout(
+                "insets 0, fill, flowy, gapy 4",
+                "[grow,fill]",
+                "[]10[0:0:,grow 64,fill][0:0:,grow 36,fill]"));
+    panel.add(Text.title("Where is it?"), "wmin 0");
+    panel.add(profile, "grow");
+    panel.add(deck, "grow");
+    return panel;
+  }
+
+  List<JComponent> regions() {
+    return List.of(profile, deck, zoneList, symptoms);
+  }
+
+  /** Brings everything up to date, and loads the drawing when it is another one. */
+  private void refresh() {
+    zones.choose(model.zone());
+    Optional<Fitting> fitting = model.fitting();
+    if (fitting.isEmpty()) {
+      return;
+    }
+    Boat boat = fitting.get().boat();
+    Shown wanted = new Shown(boat.id(), boat.model().toString(), Theme.isDark());
+    if (!wanted.equals(shown)) {
+      shown = wanted;
+      load(boat, wanted.dark());
+    }
+  }
+
+  private void load(Boat boat, boolean dark) {
+    Drawing names = boat.model().details().drawing();
+    String page = boat.model().path();
+    latest.run(
+        "Drawing the boat",
+        () ->
+            new Loaded(
+                drawings.drawing(page, names.profile(), dark),
+                drawings.drawing(page, names.deck(), dark)),
+        loaded -> {
+          profile.show(loaded.profile(), ZoneMap.profile(boat.model().details()));
+          deck.show(loaded.deck(), ZoneMap.deck(boat.model().details()));
+        });
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (zones != null) {
+      refresh();
+    }
+  }
+}

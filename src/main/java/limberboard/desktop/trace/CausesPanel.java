@@ -1,0 +1,95 @@
+package limberboard.desktop.trace;
+
+import java.awt.BorderLayout;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import limberboard.desktop.parts.Buttons;
+import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Row;
+import limberboard.desktop.parts.Text;
+import limberboard.trace.Ranked;
+import limberboard.trace.Trace;
+
+/** The causes by falling chance, each with a bar, its chance in words and per cent. */
+final class CausesPanel extends JPanel {
+  private static final double UNLIKELY = 0.02;
+  private static final int LEAST_ROWS = 3;
+  private final transient TraceModel model;
+  private final transient Consumer<String> openPage;
+  private final Column column = new Column(10).padded(2, 2, 8, 10);
+  private final Set<String> open = new HashSet<>();
+  private boolean all;
+
+  CausesPanel(TraceModel model, Consumer<String> openPage) {
+    super(new BorderLayout(0, 6));
+    this.model = model;
+    this.openPage = openPage;
+    setOpaque(false);
+    Column head = new Column(0);
+    head.add(Text.heading("Likeliest causes"));
+    add(head, BorderLayout.NORTH);
+    JScrollPane scroller = column.scrolling();
+    add(scroller, BorderLayout.CENTER);
+    getAccessibleContext().setAccessibleName("Likeliest causes");
+    model.onChange(this::refresh);
+    refresh();
+  }
+
+  JComponent region() {
+    return column;
+  }
+
+  private void refresh() {
+    column.removeAll();
+    model.trace().ifPresent(this::fill);
+    column.revalidate();
+    column.repaint();
+  }
+
+  private void fill(Trace trace) {
+    List<Ranked> ranking = trace.ranking();
+    List<String> from = ranking.stream().map(ranked -> ranked.cause().from()).distinct().toList();
+    column.add(
+        Text.quiet(
+            from.size() == 1
+                ? "Before any answer: " + from.get(0) + "."
+                : "Before any answer: the workshop's estimates and recorded cases."));
+    long shown = all ? ranking.size() : ranking.stream().filter(CausesPanel::counts).count();
+    int rows = (int) Math.min(ranking.size(), Math.max(LEAST_ROWS, shown));
+    ranking.subList(0, rows).forEach(ranked -> column.add(row(ranked)));
+    if (rows < ranking.size() || all) {
+      String words = all ? "Hide the unlikely ones" : (ranking.size() - rows) + " unlikely ones";
+      JButton more = Buttons.link(words, this::toggleAll);
+      more.setName("unlikely");
+      column.add(Row.wrapping(0, more));
+    }
+  }
+
+  private static boolean counts(Ranked ranked) {
+    return ranked.chance() >= UNLIKELY;
+  }
+
+  private CauseRow row(Ranked ranked) {
+    String id = ranked.cause().id();
+    return new CauseRow(
+        ranked, open.contains(id), () -> toggle(id), () -> openPage.accept(ranked.cause().mend()));
+  }
+
+  private void toggleAll() {
+    all = !all;
+    refresh();
+  }
+
+  private void toggle(String id) {
+    if (!open.remove(id)) {
+      open.add(id);
+    }
+    refresh();
+  }
+}

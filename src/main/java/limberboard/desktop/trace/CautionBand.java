@@ -1,0 +1,54 @@
+package limberboard.desktop.trace;
+
+import java.util.List;
+import javax.swing.JComponent;
+import javax.swing.JToggleButton;
+import limberboard.desktop.parts.CautionBox;
+import limberboard.desktop.parts.Column;
+import limberboard.library.Caution;
+import limberboard.library.Page;
+
+/**
+ * The symptom's cautions at the top while questions are answered: in brief, or whole on request.
+ */
+final class CautionBand extends Column {
+  private final transient TraceModel model;
+  private final JToggleButton more = new JToggleButton("What to do");
+  private final Column boxes = new Column(6);
+  private List<Page<Caution>> shown = List.of();
+
+  CautionBand(TraceModel model) {
+    super(4);
+    this.model = model;
+    more.putClientProperty("FlatLaf.style", "margin: 1,8,1,8; arc: 8");
+    more.setName("caution-more");
+    more.setToolTipText("Everything the cautions say");
+    more.addActionListener(e -> fill());
+    add(boxes);
+    model.onChange(this::refresh);
+    refresh();
+  }
+
+  private void refresh() {
+    List<Page<Caution>> cautions = model.cautions();
+    setVisible(!cautions.isEmpty());
+    if (!cautions.equals(shown)) {
+      shown = cautions;
+      more.setSelected(false);
+      fill();
+    }
+  }
+
+  private void fill() {
+    boxes.removeAll();
+    for (Page<Caution> page : shown) {
+      JComponent[] controls =
+          page.equals(shown.get(0)) ? new JComponent[] {more} : new JComponent[0];
+      boxes.add(
+          more.isSelected() ? CautionBox.whole(page, controls) : CautionBox.brief(page, controls));
+    }
+    more.setText(more.isSelected() ? "In brief" : "What to do");
+    revalidate();
+    repaint();
+  }
+}

@@ -1,0 +1,180 @@
+package limberboard.desktop.trace;
+
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javax.swing.JButton;
+import javax.swing.JMenuItem;
+import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
+import limberboard.desktop.base.Background;
+import limberboard.desktop.base.Latest;
+import limberboard.desktop.look.Theme;
+import limberboard.desktop.parts.Buttons;
+import limberboard.desktop.parts.CautionBox;
+import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Row;
+import limberboard.desktop.parts.Sheet;
+import limberboard.desktop.parts.Text;
+import limberboard.desktop.read.PagePictures;
+import limberboard.desktop.read.PictureBox;
+import limberboard.library.Check;
+import limberboard.print.Picture;
+import limberboard.trace.NextStep;
+import limberboard.trace.NextStep.DoCheck;
+import limberboard.trace.Trace;
+
+/** One check: its cautions, the question in large type, how it is done, and buttons to answer. */
+final class CheckCard extends JPanel {
+  private final transient TraceModel model;
+  private final transient PagePictures pictures;
+  private final transient Latest latest;
+  private final transient Names names;
+  private final Sheet sheet = new Sheet(10);
+  private final Column picture = new Column(0);
+  private final Row answers = Row.wrapping(10);
+  private Optional<JButton> firstAnswer = Optional.empty();
+
+  CheckCard(TraceModel model, PagePictures pictures, Background background, Names names) {
+    super(new BorderLayout(0, 10));
+    this.model = model;
+    this.pictures = pictures;
+    this.latest = new Latest(background);
+    this.names = names;
+    setOpaque(false);
+    Column foot = new Column(0).padded(0, 2, 2, 2);
+    foot.add(answers);
+    add(sheet.scrolling(), BorderLayout.CENTER);
+    add(foot, BorderLayout.SOUTH);
+  }
+
+  /** The button that takes the focus when the check comes up. */
+  Optional<JButton> first() {
+    return firstAnswer;
+  }
+
+  void show(Trace trace, DoCheck step) {
+    sheet.removeAll();
+    picture.removeAll();
+    picture.setVisible(false);
+    Check check = step.check().check();
+    sheet.add(Text.quiet(facts(trace, step)));
+    names.cautions(check.cautions()).forEach(page -> sheet.add(CautionBox.brief(page)));
+    sheet.add(Text.question(check.ask()));
+    if (Names.ownerMay(check.skill())) {
+      addHow(trace, step, check);
+    } else {
+      sheet.add(Text.reading(Names.otherHands(check.skill())));
+    }
+    trace.explain().ifPresent(changed -> sheet.add(labelled("Your last answer", changed)));
+    trace.contradiction().ifPresent(clash -> sheet.add(new ContradictionBox(clash)));
+    sheet.add(labelled("Why this check", step.why()));
+    fillAnswers(trace, step, check);
+    sheet.scrollRectToVisible(new java.awt.Rectangle(0, 0, 1, 1));
+    revalidate();
+    repaint();
+  }
+
+  private void addHow(Trace trace, DoCheck step, Check check) {
+    if (!step.toOpen().isEmpty()) {
+      sheet.add(labelled("First", Wording.access(step.toOpen())));
+    }
+    sheet.add(Text.reading(check.how()));
+    String tools = names.tools(check.tools(), trace.fault().fitting());
+    if (!tools.isEmpty()) {
+      sheet.add(labelled("Tools", tools));
+    }
+    sheet.add(picture);
+    loadPicture(trace, check);
+  }
+
+  private void loadPicture(Trace trace, Check check) {
+    latest.drop();
+    if (check.picture().isEmpty()) {
+      return;
+    }
+    String page = trace.fault().page().path();
+    String path = check.picture().get();
+    boolean dark = Theme.isDark();
+    latest.run(
+        "Drawing the picture",
+        () -> pictures.picture(page, path, dark),
+        found -> found.ifPresent(read -> showPicture(read, check.ask())));
+  }
+
+  private void showPicture(Picture read, String shows) {
+    picture.removeAll();
+    picture.add(new PictureBox(read, shows));
+    picture.setVisible(true);
+    sheet.revalidate();
+    sheet.repaint();
+  }
+
+  private static String facts(Trace trace, DoCheck step) {
+    int number = trace.trail().size() + 1;
+    Check check = step.check().check();
+    return "Step "
+        + number
+        + ", a check. Takes "
+        + Wording.minutes(step.minutes())
+        + (step.toOpen().isEmpty() ? "" : " with opening up")
+        + ". For "
+        + Wording.who(check.skill())
+        + ".";
+  }
+
+  private void fillAnswers(Trace trace, DoCheck step, Check check) {
+    answers.removeAll();
+    firstAnswer = Optional.empty();
+    for (String answer : check.answers()) {
+      JButton button =
+          Buttons.large(Wording.answer(answer), () -> model.answer(check.id(), answer));
+      button.setName("answer-" + answer);
+      if (firstAnswer.isEmpty()) {
+        firstAnswer = Optional.of(button);
+      }
+      answers.add(button);
+    }
+    JButton unsure = Buttons.large("Can't tell", () -> model.cantTell(check.id()));
+    unsure.setName("cant-tell");
+    answers.add(unsure);
+    List<NextStep> others = others(trace, step);
+    if (!others.isEmpty()) {
+      answers.add(otherStep(others));
+    }
+  }
+
+  private static List<NextStep> others(Trace trace, NextStep shown) {
+    return trace.alternatives().stream()
+        .map(Trace.Alternative::step)
+        .filter(step -> !(step.kind() + step.id()).equals(shown.kind() + shown.id()))
+        .collect(Collectors.toList());
+  }
+
+  private JButton otherStep(List<NextStep> others) {
+    JButton[] made = new JButton[1];
+    JButton button = Buttons.plain("Do something else …", () -> open(made[0], others));
+    made[0] = button;
+    button.setName("other-step");
+    return button;
+  }
+
+  private void open(Component at, List<NextStep> others) {
+    JPopupMenu menu = new JPopupMenu("Do something else");
+    for (NextStep step : others) {
+      JMenuItem item = new JMenuItem(step.text() + "  (" + Wording.minutes(step.minutes()) + ")");
+      item.addActionListener(e -> model.pick(step));
+      menu.add(item);
+    }
+    menu.show(at, 0, at.getHeight());
+  }
+
+  static Column labelled(String label, String text) {
+    Column column = new Column(1);
+    column.add(Text.caption(label));
+    column.add(Text.plain(text));
+    return column;
+  }
+}

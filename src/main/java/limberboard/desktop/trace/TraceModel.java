@@ -1,0 +1,286 @@
+package limberboard.desktop.trace;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import limberboard.boat.Boat;
+import limberboard.boat.Fitting;
+import limberboard.boat.Workspace;
+import limberboard.desktop.base.Background;
+import limberboard.desktop.base.Latest;
+import limberboard.desktop.base.Session;
+import limberboard.library.Caution;
+import limberboard.library.Model.Zone;
+import limberboard.library.Page;
+import limberboard.library.Symptom;
+import limberboard.trace.Fault;
+import limberboard.trace.FaultCause;
+import limberboard.trace.NextStep;
+import limberboard.trace.Trace;
+
+/** What the trace place shows and does, without Swing. For the event thread only. */
+public final class TraceModel {
+  private final Session session;
+  private final Latest latest;
+  private final List<Runnable> listeners = new ArrayList<>();
+  private final Map<String, Tracing> tracings = new HashMap<>();
+  private Workspace seen;
+  private Optional<String> zone = Optional.empty();
+  private boolean everything;
+  private boolean working;
+
+  /**
+   * A model without a trace.
+   *
+   * @param session tells library and boat
+   * @param background computes chances and next steps
+   */
+  public TraceModel(Session session, Background background) {
+    this.session = session;
+    this.latest = new Latest(background);
+    this.seen = session.workspace();
+    session.onChange(this::sessionChanged);
+  }
+
+  /** Calls the listener after each change. */
+  public void onChange(Runnable listener) {
+    listeners.add(listener);
+  }
+
+  /** How far things have come for the chosen boat. */
+  public Stage stage() {
+    if (!session.isRead()) {
+      return Stage.READING;
+    }
+    if (session.boat().isEmpty()) {
+      return Stage.NO_BOAT;
+    }
+    return tracing().map(Tracing::stage).orElse(Stage.CHOOSING);
+  }
+
+  /** The boats to choose from. */
+  public List<Boat> boats() {
+    return session.workspace().boats();
+  }
+
+  /** The chosen boat today. */
+  public Optional<Fitting> fitting() {
+    return session.fitting();
+  }
+
+  /** Chooses a boat. */
+  public void chooseBoat(String id) {
+    session.choose(Optional.of(id));
+  }
+
+  /** The zones of the chosen boat's model. */
+  public List<Zone> zones() {
+    return session.boat().map(boat -> boat.model().details().places()).orElse(List.of());
+  }
+
+  /** What a zone of the chosen boat's model is called. */
+  public String zoneTitle(String id) {
+    return session
+        .boat()
+        .flatMap(boat -> boat.model().details().zone(id))
+        .map(Zone::title)
+        .orElse(id);
+  }
+
+  /** The chosen zone. */
+  public Optional<String> zone() {
+    return zone;
+  }
+
+  /** Chooses a zone, or none. */
+  public void chooseZone(Optional<String> id) {
+    if (!id.equals(zone)) {
+      zone = id;
+      tell();
+    }
+  }
+
+  /** Whether symptoms of other zones and other boats are shown too. */
+  public boolean everything() {
+    return everything;
+  }
+
+  /** Shows symptoms of other zones and other boats too, or not. */
+  public void everything(boolean all) {
+    everything = all;
+    tell();
+  }
+
+  /** The symptoms to choose from. */
+  public List<Noticed> symptoms() {
+    return choice().map(choice -> choice.symptoms(zone, everything)).orElse(List.of());
+  }
+
+  /** How many symptoms are noticed in each zone. */
+  public Map<String, Integer> counts() {
+    return choice().map(SymptomChoice::counts).orElse(Map.of());
+  }
+
+  /** How many symptoms fit the chosen boat, wherever they are noticed. */
+  public int allSymptoms() {
+    return choice().map(choice -> choice.symptoms(Optional.empty(), false).size()).orElse(0);
+  }
+
+  private Optional<SymptomChoice> choice() {
+    return session.fitting().map(fitting -> new SymptomChoice(session.library(), fitting));
+  }
+
+  /**
+   * Starts tracing a symptom on the chosen boat.
+   *
+   * @return whether there is such a symptom that fits the chosen boat
+   */
+  public boolean start(String symptom) {
+    Optional<Fault> fault = fault(symptom);
+    fault.ifPresent(
+        found -> {
+          boolean read = found.page().details().first().isEmpty();
+          compute(Tracing.begin(Trace.begin(found), read));
+        });
+    return fault.isPresent();
+  }
+
+  private Optional<Fault> fault(String symptom) {
+    Optional<Page<Symptom>> page = session.library().symptom(symptom);
+    Optional<Fitting> fitting = session.fitting();
+    if (page.isEmpty() || fitting.isEmpty() || !fitting.get().fits(page.get().head().fits())) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Fault.of(page.get(), fitting.get(), session.library(), session.workspace().cases()));
+  }
+
+  /** The trace of the chosen boat. */
+  public Optional<Trace> trace() {
+    return tracing().map(Tracing::trace);
+  }
+
+  private Optional<Tracing> tracing() {
+    return session.boat().map(boat -> tracings.get(boat.id()));
+  }
+
+  /** The step that is shown. */
+  public Optional<NextStep> step() {
+    return tracing().map(Tracing::step);
+  }
+
+  /** What was mended. */
+  public Optional<FaultCause> mended() {
+    return tracing().flatMap(Tracing::mended);
+  }
+
+  /** Whether a step is being computed, and answers have to wait. */
+  public boolean isWorking() {
+    return working;
+  }
+
+  /** The pages of the cautions that come before any question. */
+  public List<Page<Caution>> cautions() {
+    return trace().map(trace -> trace.fault().page().details().first()).orElse(List.of()).stream()
+        .flatMap(id -> session.library().caution(id).stream())
+        .toList();
+  }
+
+  /** Says that the cautions have been read. */
+  public void cautionsRead() {
+    tracing().ifPresent(tracing -> keep(tracing.read()));
+  }
+
+  /** Answers a check, or changes its answer. */
+  public void answer(String check, String answer) {
+    change(trace -> trace.answer(check, answer));
+  }
+
+  /** Says that a check could not be told. */
+  public void cantTell(String check) {
+    change(trace -> trace.cantTell(check));
+  }
+
+  /** Takes an answer back. */
+  public void takeBack(String check) {
+    change(trace -> trace.takeBack(check));
+  }
+
+  /** Says that a mend did not cure the fault. */
+  public void didNotHelp(String cause) {
+    change(trace -> trace.mendTried(cause));
+  }
+
+  /** Takes back that a mend did not cure the fault. */
+  public void takeBackMend(String cause) {
+    change(trace -> trace.takeBackMend(cause));
+  }
+
+  /** Makes another step than the one advised. */
+  public void pick(NextStep step) {
+    tracing().ifPresent(tracing -> keep(tracing.pick(step)));
+  }
+
+  /** Says that the fault is mended, and what it was if that is known. */
+  public void itIsMended(Optional<FaultCause> cause) {
+    tracing().ifPresent(tracing -> keep(tracing.mended(cause)));
+  }
+
+  /** Goes on after all, from where the fault was said to be mended. */
+  public void notMendedAfterAll() {
+    tracing().ifPresent(tracing -> keep(tracing.with(tracing.trace())));
+  }
+
+  /** Gives up the trace of the chosen boat. */
+  public void startAgain() {
+    session.boat().ifPresent(boat -> tracings.remove(boat.id()));
+    latest.drop();
+    working = false;
+    tell();
+  }
+
+  private void change(UnaryOperator<Trace> change) {
+    if (!working) {
+      tracing().ifPresent(tracing -> compute(tracing.with(change.apply(tracing.trace()))));
+    }
+  }
+
+  private void compute(Tracing tracing) {
+    working = true;
+    latest.run(
+        "Weighing the answers",
+        () -> {
+          tracing.trace().alternatives();
+          tracing.trace().ranking();
+          return tracing;
+        },
+        done -> {
+          working = false;
+          keep(done);
+        });
+  }
+
+  private void keep(Tracing tracing) {
+    tracings.put(tracing.trace().fault().fitting().boat().id(), tracing);
+    tell();
+  }
+
+  private void sessionChanged() {
+    if (session.workspace() != seen) {
+      seen = session.workspace();
+      tracings.replaceAll((boat, tracing) -> new Again(seen, session.today()).of(tracing));
+      tracings.values().removeIf(tracing -> !Again.stillThere(tracing, seen));
+    }
+    if (zone.isPresent() && zones().stream().noneMatch(found -> found.id().equals(zone.get()))) {
+      zone = Optional.empty();
+    }
+    tell();
+  }
+
+  private void tell() {
+    List.copyOf(listeners).forEach(Runnable::run);
+  }
+}

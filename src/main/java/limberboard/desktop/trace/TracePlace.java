@@ -1,0 +1,161 @@
+package limberboard.desktop.trace;
+
+import java.awt.CardLayout;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.Icon;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import limberboard.desktop.base.Background;
+import limberboard.desktop.base.Navigator;
+import limberboard.desktop.base.Place;
+import limberboard.desktop.base.Session;
+import limberboard.desktop.look.LineIcon;
+import limberboard.desktop.parts.Divider;
+import limberboard.desktop.read.CutReader;
+import limberboard.desktop.read.PagePictures;
+import limberboard.trace.FaultCause;
+
+/** The place where a fault is traced to its cause and mended. */
+public final class TracePlace implements Place {
+  private static final int ICON = 26;
+  private final TraceModel model;
+  private final CardLayout cards = new CardLayout();
+  private final JPanel panel = new JPanel(cards);
+  private final WhichBoatPanel which;
+  private final BeforePanel before;
+  private final CautionsPanel cautions;
+  private final TracingPanel tracing;
+  private String shown = "";
+
+  /**
+   * Puts the place together.
+   *
+   * @param session tells library and boat
+   * @param model what is shown
+   * @param background reads drawings
+   * @param drawings the drawings
+   * @param reader shows mends' pages
+   * @param navigator the ways to other places
+   * @param clipboard takes text for other programs
+   * @param dividers remembers dividers
+   */
+  public static TracePlace make(
+      Session session,
+      TraceModel model,
+      Background background,
+      PagePictures drawings,
+      CutReader reader,
+      Navigator navigator,
+      Consumer<String> clipboard,
+      Divider.Memory dividers) {
+    TracingPanel tracing =
+        new TracingPanel(
+            model,
+            new CheckCard(model, drawings, background, new Names(session)),
+            new MendCard(model, reader),
+            new YardCard(model, clipboard),
+            new MendedCard(model, cause -> prevention(session, cause), navigator::openPage),
+            new CausesPanel(model, navigator::openPage),
+            dividers);
+    return new TracePlace(
+        model,
+        new WhichBoatPanel(model, navigator::newBoat),
+        new BeforePanel(model, drawings, background),
+        new CautionsPanel(model),
+        tracing);
+  }
+
+  private static List<String> prevention(Session session, FaultCause cause) {
+    return session
+        .fitting()
+        .map(fitting -> new Prevention(session.library(), fitting).of(cause.mend()))
+        .orElse(List.of());
+  }
+
+  TracePlace(
+      TraceModel model,
+      WhichBoatPanel which,
+      BeforePanel before,
+      CautionsPanel cautions,
+      TracingPanel tracing) {
+    this.model = model;
+    this.which = which;
+    this.before = before;
+    this.cautions = cautions;
+    this.tracing = tracing;
+    panel.add(which, Stage.NO_BOAT.name());
+    panel.add(before, Stage.CHOOSING.name());
+    panel.add(cautions, Stage.CAUTIONS.name());
+    panel.add(tracing, Stage.CHECK.name());
+    model.onChange(this::refresh);
+    refresh();
+  }
+
+  @Override
+  public String id() {
+    return "trace";
+  }
+
+  @Override
+  public String title() {
+    return "Trace";
+  }
+
+  @Override
+  public char mnemonic() {
+    return 'T';
+  }
+
+  @Override
+  public Icon icon() {
+    return LineIcon.trace(ICON);
+  }
+
+  @Override
+  public JComponent component() {
+    return panel;
+  }
+
+  @Override
+  public List<JComponent> regions() {
+    return switch (model.stage()) {
+      case READING, NO_BOAT -> which.regions();
+      case CHOOSING -> before.regions();
+      case CAUTIONS -> cautions.regions();
+      default -> tracing.regions();
+    };
+  }
+
+  private void refresh() {
+    Stage stage = model.stage();
+    Stage card =
+        switch (stage) {
+          case READING -> Stage.NO_BOAT;
+          case MEND, YARD, MENDED -> Stage.CHECK;
+          default -> stage;
+        };
+    cards.show(panel, card.name());
+    String step = stage + " " + model.step().map(found -> found.kind() + found.id()).orElse("");
+    if (!step.equals(shown)) {
+      shown = step;
+      focus(stage);
+    }
+  }
+
+  /** Puts the focus on what is to be done now, when this place is being worked in. */
+  private void focus(Stage stage) {
+    Optional<? extends JComponent> first =
+        switch (stage) {
+          case CAUTIONS -> Optional.of(cautions.first());
+          case CHECK, MEND, YARD, MENDED -> tracing.first();
+          case CHOOSING -> Optional.of(before.regions().get(0));
+          default -> Optional.<JButton>empty();
+        };
+    if (panel.isShowing()) {
+      first.ifPresent(JComponent::requestFocusInWindow);
+    }
+  }
+}

@@ -1,0 +1,80 @@
+package limberboard.desktop.trace;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import limberboard.library.Model.Access;
+import limberboard.library.Skill;
+import limberboard.trace.Ranked;
+
+/** Numbers and facts of a trace in words. */
+final class Wording {
+  private static final double HUNDRED = 100;
+  private static final int HOUR = 60;
+
+  private Wording() {}
+
+  /** A chance in per cent, never quite 0 and never quite 100. */
+  static String percent(double chance) {
+    if (chance < 0.005) {
+      return "under 1 %";
+    }
+    if (chance > 0.995) {
+      return "over 99 %";
+    }
+    return Math.round(chance * HUNDRED) + " %";
+  }
+
+  /** A chance in words, and what it was before the last answer when that was another one. */
+  static String chance(Ranked ranked) {
+    String word = capital(ranked.word());
+    String before = percent(ranked.before());
+    return before.equals(percent(ranked.chance())) ? word : word + ", was " + before;
+  }
+
+  /** A text with a capital at its beginning. */
+  static String capital(String text) {
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+
+  /** An answer as a person reads it. */
+  static String answer(String answer) {
+    return capital(answer.replace('-', ' '));
+  }
+
+  /** Minutes as a person says them. */
+  static String minutes(double minutes) {
+    long rounded = Math.max(1, Math.round(minutes));
+    if (rounded < HOUR) {
+      return rounded == 1 ? "1 minute" : rounded + " minutes";
+    }
+    long quarter = Math.round(minutes / 15);
+    String hours =
+        switch ((int) (quarter % 4)) {
+          case 1 -> quarter / 4 + "¼";
+          case 2 -> quarter / 4 + "½";
+          case 3 -> quarter / 4 + "¾";
+          default -> Long.toString(quarter / 4);
+        };
+    return hours + (hours.equals("1") ? " hour" : " hours");
+  }
+
+  /** What must be opened first. */
+  static String access(List<Access> access) {
+    return access.stream()
+        .map(open -> open.title() + " (" + minutes(open.minutes()) + ")")
+        .collect(Collectors.joining(", then "));
+  }
+
+  /** Who may do it. */
+  static String who(Skill skill) {
+    return switch (skill) {
+      case OWNER -> "any owner";
+      case HANDY -> "an owner used to tools";
+      case YARD -> "the yard";
+      case LICENSED -> "somebody licensed for this work";
+    };
+  }
+}

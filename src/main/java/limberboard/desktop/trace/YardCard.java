@@ -1,0 +1,86 @@
+package limberboard.desktop.trace;
+
+import java.awt.BorderLayout;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import limberboard.desktop.parts.Buttons;
+import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Row;
+import limberboard.desktop.parts.Sheet;
+import limberboard.desktop.parts.Text;
+import limberboard.trace.FaultCause;
+import limberboard.trace.NextStep.CallYard;
+import limberboard.trace.Ranked;
+import limberboard.trace.Trace;
+
+/** The fault goes to the yard, with everything that has been found so far. */
+final class YardCard extends JPanel {
+  private static final int LIKELY = 3;
+  private final transient TraceModel model;
+  private final transient Consumer<String> copy;
+  private final Sheet sheet = new Sheet(10);
+  private final JButton copyButton;
+  private String report = "";
+
+  /**
+   * A card.
+   *
+   * @param model the trace
+   * @param copy puts a text where other programs can take it from
+   */
+  YardCard(TraceModel model, Consumer<String> copy) {
+    super(new BorderLayout(0, 10));
+    this.model = model;
+    this.copy = copy;
+    setOpaque(false);
+    copyButton = Buttons.main("Copy what was found", () -> this.copy.accept(report));
+    copyButton.setName("copy-report");
+    JButton mended = Buttons.plain("The yard has mended it", this::mended);
+    mended.setName("yard-mended");
+    Column foot = new Column(0).padded(0, 2, 2, 2);
+    foot.add(Row.wrapping(10, copyButton, mended));
+    add(sheet.scrolling(), BorderLayout.CENTER);
+    add(foot, BorderLayout.SOUTH);
+  }
+
+  JButton first() {
+    return copyButton;
+  }
+
+  private void mended() {
+    List<Ranked> ranking = model.trace().map(Trace::ranking).orElse(List.of());
+    Optional<FaultCause> likeliest =
+        ranking.stream().map(Ranked::cause).filter(cause -> !cause.isSomethingElse()).findFirst();
+    model.itIsMended(likeliest);
+  }
+
+  void show(Trace trace, CallYard step) {
+    report = new YardReport(trace).text();
+    sheet.removeAll();
+    sheet.add(Text.title("Hand it to the yard"));
+    sheet.add(Text.reading(step.why()));
+    trace.contradiction().ifPresent(clash -> sheet.add(new ContradictionBox(clash)));
+    sheet.add(Text.caption("Likeliest so far"));
+    for (Ranked ranked : trace.ranking().subList(0, Math.min(LIKELY, trace.ranking().size()))) {
+      sheet.add(Text.strong(ranked.cause().title()));
+      sheet.add(Text.plain(line(ranked)));
+    }
+    sheet.add(
+        Text.quiet(
+            "Copy what was found into an e-mail or read it out on the telephone: it saves the yard"
+                + " asking the same questions again."));
+    revalidate();
+    repaint();
+  }
+
+  private static String line(Ranked ranked) {
+    String chance = Wording.capital(ranked.word()) + ", " + Wording.percent(ranked.chance()) + ".";
+    FaultCause cause = ranked.cause();
+    return cause.isSomethingElse()
+        ? chance
+        : chance + " " + cause.mendTitle() + ": for " + Wording.who(cause.mendSkill()) + ".";
+  }
+}

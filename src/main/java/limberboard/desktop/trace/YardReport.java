@@ -1,0 +1,44 @@
+package limberboard.desktop.trace;
+
+import limberboard.boat.Boat;
+import limberboard.trace.Ranked;
+import limberboard.trace.Trace;
+import limberboard.trace.TrailEntry;
+
+/**
+ * What was found, as plain text for the yard: the boat, the symptom, the answers, the causes.
+ *
+ * @param trace the trace
+ */
+record YardReport(Trace trace) {
+  private static final double MENTIONED = 0.02;
+
+  String text() {
+    Boat boat = trace.fault().fitting().boat();
+    StringBuilder text = new StringBuilder();
+    text.append(trace.fault().page().title())
+        .append("\nBoat: ")
+        .append(boat.name())
+        .append(", ")
+        .append(boat.model().title())
+        .append(", hull ")
+        .append(boat.hull())
+        .append(", built ")
+        .append(boat.built())
+        .append("\n\nAnswers:\n");
+    for (TrailEntry entry : trace.trail()) {
+      text.append("- ").append(entry.text()).append(' ').append(entry.answer()).append('\n');
+    }
+    text.append("\nCauses, with chances worked out from the workshop's figures and the answers:\n");
+    for (Ranked ranked : trace.ranking()) {
+      if (ranked.chance() >= MENTIONED) {
+        text.append("- ")
+            .append(ranked.cause().title())
+            .append(": ")
+            .append(Wording.percent(ranked.chance()))
+            .append('\n');
+      }
+    }
+    return text.toString();
+  }
+}
