@@ -3,18 +3,16 @@ package limberboard.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import limberboard.library.Condition;
 import limberboard.library.Page;
+import limberboard.library.Procedure;
 import limberboard.print.MarkdownReader.Read;
 
 /** Cuts a page's own text: sections that are only for other boats are left out, with the reason. */
 final class BodyCutter {
-  /** The title of what an owner may look at where the rest is for licensed people. */
-  static final String OWNER_MAY_CHECK = "What you may check yourself";
+  /** The title over what is the owner's where the rest is for licensed people. */
+  static final String OWNERS_PART = "What is yours to do";
 
-  private static final Pattern OWNERS_HEADING =
-      Pattern.compile("what you may\\b.*", Pattern.CASE_INSENSITIVE);
   private static final int LOWEST_HEADING = 6;
 
   private final Cutting cutting;
@@ -34,23 +32,24 @@ final class BodyCutter {
   }
 
   /**
-   * Only what an owner may do: the sections whose headings begin with "What you may", without these
-   * headings; empty when the page has none.
+   * Only what is the owner's: the text before the first heading, and the sections that the header
+   * names as the owner's.
    */
-  List<Block> ownersPart(Page<?> page) {
-    List<Read> section = new ArrayList<>();
+  List<Block> ownersPart(Page<Procedure> page) {
+    List<Read> kept = new ArrayList<>();
+    boolean owners = true;
     int level = 0;
     for (Read read : read(page)) {
-      if (level > 0 && isHeading(read) && read.headingLevel() <= level) {
-        level = 0;
-      }
-      if (level > 0) {
-        section.add(read);
-      } else if (isHeading(read) && OWNERS_HEADING.matcher(read.headingText()).matches()) {
+      boolean named = page.details().ownerParts().contains(read.headingText());
+      if (isHeading(read) && (named || level == 0 || read.headingLevel() <= level)) {
+        owners = named;
         level = read.headingLevel();
       }
+      if (owners) {
+        kept.add(read);
+      }
     }
-    return cut(page, section);
+    return cut(page, kept);
   }
 
   private List<Read> read(Page<?> page) {

@@ -96,7 +96,7 @@ final class ProcedureCutter {
 
   private List<Part> ownersPart(Page<Procedure> page) {
     List<Part> cut = new ArrayList<>();
-    BodyCutter.part(BodyCutter.OWNER_MAY_CHECK, new BodyCutter(cutting).ownersPart(page))
+    BodyCutter.part(BodyCutter.OWNERS_PART, new BodyCutter(cutting).ownersPart(page))
         .ifPresent(cut::add);
     cut.add(PageParts.notice("The work", SkillWords.STEPS_NOT_PRINTED));
     return cut;
