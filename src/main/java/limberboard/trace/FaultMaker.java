@@ -39,7 +39,7 @@ final class FaultMaker {
     this.fitting = fitting;
     this.library = library;
     this.ways = new AccessWays(fitting);
-    this.yardMinutes = fitting.boat().model().details().yardMinutes();
+    this.yardMinutes = Usable.positive(fitting.boat().model().details().yardMinutes());
     this.listed =
         page.details().causes().stream().filter(cause -> fitting.fits(cause.fits())).toList();
     this.priors = new FaultPriors(page, listed, fitting, cases);
@@ -54,7 +54,7 @@ final class FaultMaker {
     causes.add(somethingElse(chances[listed.size()]));
     List<FaultCheck> checks =
         page.details().checks().stream()
-            .filter(check -> fitting.fits(check.fits()))
+            .filter(check -> !check.answers().isEmpty() && fitting.fits(check.fits()))
             .map(this::check)
             .toList();
     return new Fault(page, fitting, causes, checks, model(chances, causes, checks));
@@ -72,7 +72,7 @@ final class FaultMaker {
         priors.from(cause),
         cause.mend(),
         mend.map(Page::title).orElseGet(() -> Wording.spoken(cause.mend())),
-        byOwner ? mend.orElseThrow().details().minutes() : yardMinutes,
+        byOwner ? Usable.positive(mend.orElseThrow().details().minutes()) : yardMinutes,
         byOwner ? ways.toOpen(mend.orElseThrow().details().access(), Set.of()) : List.of(),
         cause.cures().value(),
         cause.seen(),
@@ -96,9 +96,10 @@ final class FaultMaker {
   }
 
   private FaultCheck check(Check check) {
+    double minutes = Usable.positive(check.minutes());
     return Who.ownerMay(check.skill())
-        ? new FaultCheck(check, check.minutes(), ways.toOpen(check.access(), Set.of()))
-        : new FaultCheck(check, Math.max(check.minutes(), yardMinutes), List.of());
+        ? new FaultCheck(check, minutes, ways.toOpen(check.access(), Set.of()))
+        : new FaultCheck(check, Math.max(minutes, yardMinutes), List.of());
   }
 
   private EffortModel model(double[] chances, List<FaultCause> causes, List<FaultCheck> checks) {
@@ -137,7 +138,7 @@ final class FaultMaker {
           accessNumbers.computeIfAbsent(
               entry.id(),
               unseen -> {
-                accessMinutes.add(entry.minutes());
+                accessMinutes.add(Usable.orNone(entry.minutes()));
                 return accessMinutes.size() - 1;
               }));
     }

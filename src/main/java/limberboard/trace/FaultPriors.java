@@ -45,10 +45,10 @@ final class FaultPriors {
       Page<Symptom> page, List<Cause> causes, Fitting fitting, List<RecordedCase> allCases) {
     this.causes = causes;
     this.fitting = fitting;
-    double listed = causes.stream().mapToDouble(Cause::weight).sum();
+    double listed = listed();
     this.somethingElseGiven = page.details().somethingElse().isPresent();
     double unlisted = page.details().somethingElse().orElse(listed / LISTED_TO_UNLISTED);
-    this.somethingElse = unlisted > 0 ? unlisted : 1;
+    this.somethingElse = Usable.positive(unlisted);
     Set<String> possible = new HashSet<>(causes.stream().map(Cause::id).toList());
     possible.add(Symptom.SOMETHING_ELSE);
     this.counts =
@@ -62,14 +62,18 @@ final class FaultPriors {
 
   /** The chances of the causes, in order, and of something else at the end; they sum to 1. */
   double[] chances() {
-    double all = causes.stream().mapToDouble(Cause::weight).sum() + somethingElse;
+    double all = listed() + somethingElse;
     double[] weights = new double[causes.size() + 1];
     for (int i = 0; i < causes.size(); i++) {
       Cause cause = causes.get(i);
-      weights[i] = factor(cause) * blended(cause.weight() / all, cause.id());
+      weights[i] = factor(cause) * blended(Usable.positive(cause.weight()) / all, cause.id());
     }
     weights[causes.size()] = blended(somethingElse / all, Symptom.SOMETHING_ELSE);
     return Share.ofOne(weights);
+  }
+
+  private double listed() {
+    return causes.stream().mapToDouble(cause -> Usable.positive(cause.weight())).sum();
   }
 
   private double blended(double estimate, String id) {
@@ -79,8 +83,8 @@ final class FaultPriors {
   private double factor(Cause cause) {
     return cause.moreLikely().stream()
         .filter(factor -> fitting.fits(factor.when()))
-        .mapToDouble(factor -> factor.times())
-        .reduce(1, (a, b) -> a * b);
+        .mapToDouble(factor -> Usable.positive(factor.times()))
+        .reduce(1, (a, b) -> Usable.positive(a * b));
   }
 
   /** Where a cause's figure comes from. */
