@@ -29,7 +29,11 @@ public final class Limberboard {
             Path.of("").toAbsolutePath(),
             installed(),
             LocalDate.now());
-    System.exit(new Terminal(session, folders -> false).run(args));
+    Display display = new Display();
+    int code = new Terminal(session, display).run(args);
+    if (!display.opened()) {
+      System.exit(code);
+    }
   }
 
   /** The folder the program lies in, so that its own workspace is found from anywhere. */

@@ -1,5 +1,8 @@
 package limberboard.cli;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
 import limberboard.library.WorkspaceFolders;
@@ -12,8 +15,7 @@ public final class Terminal {
   private final Session session;
   private final Window window;
 
-  /** What opens the window: it lives beside the terminal, not below it. */
-  @FunctionalInterface
+  /** The window, which lives beside the terminal, not below it. */
   public interface Window {
     /**
      * Opens the window on a workspace.
@@ -21,6 +23,16 @@ public final class Terminal {
      * @return whether there is a display to open it on
      */
     boolean open(WorkspaceFolders folders);
+
+    /**
+     * Makes pictures of the window.
+     *
+     * @param today the day that counts as today
+     * @param to the folder they are written to
+     * @return whether there is a display to make them on
+     * @throws IOException when one cannot be written
+     */
+    boolean pictures(WorkspaceFolders folders, LocalDate today, Path to) throws IOException;
   }
 
   /** A terminal that works on these streams, and opens the window when given no command. */
@@ -55,7 +67,8 @@ public final class Terminal {
         new TraceCommand(session),
         new BoatsCommand(session),
         new ValidateCommand(session),
-        new SearchQualityCommand(session));
+        new SearchQualityCommand(session),
+        new PicturesCommand(session, window));
   }
 
   private int failed(Exception failure) throws Exception {
@@ -63,7 +76,7 @@ public final class Terminal {
       session.err().println("limberboard: " + known.getMessage());
       return known.exitCode();
     }
-    if (failure instanceof java.io.IOException) {
+    if (failure instanceof IOException) {
       session.err().println("limberboard: cannot read or write: " + failure.getMessage());
       return ExitCode.IO;
     }

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.StreamSupport;
 import limberboard.library.TestWorkspace;
+import limberboard.library.WorkspaceFolders;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -80,6 +81,19 @@ class TerminalTest {
         """);
   }
 
+  /** A machine without a display. */
+  private static final class NoDisplay implements Terminal.Window {
+    @Override
+    public boolean open(WorkspaceFolders folders) {
+      return false;
+    }
+
+    @Override
+    public boolean pictures(WorkspaceFolders folders, LocalDate today, Path to) {
+      return false;
+    }
+  }
+
   /** What a command printed and returned. */
   private record Ran(int code, String out, String err) {
     JsonNode json() throws IOException {
@@ -102,7 +116,7 @@ class TerminalTest {
             folder,
             Optional.empty(),
             LocalDate.of(2026, 4, 1));
-    int code = new Terminal(session, folders -> false).run(words);
+    int code = new Terminal(session, new NoDisplay()).run(words);
     return new Ran(code, out.toString(), err.toString());
   }
 
