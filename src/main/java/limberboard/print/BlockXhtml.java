@@ -52,6 +52,7 @@ final class BlockXhtml {
     } else {
       out.open(list);
     }
+    out.line();
     for (List<Block> item : items.items()) {
       out.open("li");
       item(item, items.tight());

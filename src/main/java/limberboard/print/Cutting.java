@@ -54,13 +54,20 @@ final class Cutting {
   /** A choice that the boat's own model does not have is called what another model calls it. */
   private String named(String reason, Condition condition) {
     String named = reason;
-    for (String choice : condition.fitted()) {
+    for (String choice : condition.fitted().stream().filter(this::isForeign).toList()) {
       named = named.replace("no " + choice.replace('-', ' '), "no " + words.title(choice));
     }
     for (Condition alternative : condition.any()) {
       named = named(named, alternative);
     }
     return named;
+  }
+
+  private boolean isForeign(String choice) {
+    return fitting.stream()
+        .flatMap(boat -> boat.boat().model().details().equipment().stream())
+        .flatMap(equipment -> equipment.choices().stream())
+        .noneMatch(known -> known.id().equals(choice));
   }
 
   /**

@@ -1,0 +1,127 @@
+package limberboard.print;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import limberboard.boat.Boat;
+import limberboard.boat.Fitting;
+import limberboard.boat.Workspace;
+import limberboard.boat.WorkspaceReader;
+import limberboard.library.Page;
+import limberboard.library.Procedure;
+import limberboard.library.Skill;
+import limberboard.library.WorkspaceFolders;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** The demo's own pages, for each of its boats and for none. */
+class RealPagesTest {
+  private static final LocalDate DAY = LocalDate.of(2026, 4, 1);
+
+  private static WorkspaceFolders folders;
+  private static Workspace workspace;
+
+  @BeforeAll
+  static void readWorkspace() throws IOException {
+    folders = new WorkspaceFolders(Path.of(""));
+    workspace = new WorkspaceReader(folders).read();
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyPageRendersForEveryBoat() {
+    Xhtml xhtml = new Xhtml(Pictures.in(folders));
+    return workspace.library().pages().stream()
+        .map(
+            page ->
+                DynamicTest.dynamicTest(
+                    page.id(),
+                    () -> {
+                      for (CutPage cut : cuts(page)) {
+                        assertThat(
+                                StrictXml.parse(xhtml.render(cut, Look.LIGHT))
+                                    .getElementsByTagName("h1")
+                                    .item(0)
+                                    .getTextContent())
+                            .isEqualTo(page.title());
+                        assertThat(new PlainText().render(cut, 80).lines())
+                            .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
+                      }
+                    }));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> noCutRemovesACautionThatAProcedureNames() {
+    return workspace.library().all(Procedure.class).stream()
+        .map(
+            page ->
+                DynamicTest.dynamicTest(
+                    page.id(),
+                    () -> {
+                      for (CutPage cut : cuts(page)) {
+                        assertThat(cut.cautions())
+                            .extracting(Block.CautionBox::id)
+                            .containsAll(page.details().cautions());
+                      }
+                    }));
+  }
+
+  @Test
+  void licensedProceduresPrintNoStepsOutsideTheOwnersPart() {
+    List<Page<Procedure>> licensed =
+        workspace.library().all(Procedure.class).stream()
+            .filter(page -> page.details().skill() == Skill.LICENSED)
+            .toList();
+    assertThat(licensed).isNotEmpty();
+    for (Page<Procedure> page : licensed) {
+      for (String section : page.body().split("(?m)^(?=## )")) {
+        if (!section.startsWith("## What you may")) {
+          for (CutPage cut : cuts(page)) {
+            String text = new PlainText().render(cut, 4000);
+            section
+                .lines()
+                .filter(line -> line.matches("\\d+\\. .*"))
+                .map(line -> line.replaceFirst("\\d+\\. ", ""))
+                .forEach(step -> assertThat(text).as(page.id()).doesNotContain(step));
+          }
+        }
+      }
+    }
+  }
+
+  /** Anodes differ by drive, so that this page must differ between a saildrive and a shaft boat. */
+  @Test
+  void renewingTheAnodesDiffersBetweenTwoBoatsAndItsCautionsDoNot() {
+    Page<?> page = workspace.library().page("renew-anodes").orElseThrow();
+    CutPage dunlins = cut(page, workspace.boat("dunlin").orElseThrow());
+    CutPage sanderlings = cut(page, workspace.boat("sanderling").orElseThrow());
+    assertThat(dunlins.cautions()).isNotEmpty().isEqualTo(sanderlings.cautions());
+    assertThat(dunlins.part(Part.Role.BODY)).isNotEqualTo(sanderlings.part(Part.Role.BODY));
+    assertThat(dunlins.part(Part.Role.MATERIALS))
+        .isNotEqualTo(sanderlings.part(Part.Role.MATERIALS));
+    assertThat(dunlins.part(Part.Role.ACCESS)).isNotEqualTo(sanderlings.part(Part.Role.ACCESS));
+    assertThat(new PlainText().render(dunlins, 80))
+        .contains("Dunlin has no shaft")
+        .doesNotContain("Clamp the two halves round");
+    assertThat(new PlainText().render(sanderlings, 80))
+        .contains("Sanderling has no saildrive", "Clamp the two halves round");
+  }
+
+  private static List<CutPage> cuts(Page<?> page) {
+    List<CutPage> cuts = new ArrayList<>();
+    cuts.add(new PageCutter(workspace.library()).cut(page, Optional.empty()));
+    workspace.boats().forEach(boat -> cuts.add(cut(page, boat)));
+    return cuts;
+  }
+
+  private static CutPage cut(Page<?> page, Boat boat) {
+    return new PageCutter(workspace.library()).cut(page, Optional.of(new Fitting(boat, DAY)));
+  }
+}
