@@ -32,24 +32,30 @@ final class BodyCutter {
   }
 
   /**
-   * Only what is the owner's: the text before the first heading, and the sections that the header
-   * names as the owner's.
+   * Only what is the owner's: the sections that the header names as the owner's, and what stands
+   * before the first heading, except numbered steps. Of a page without headings nothing is the
+   * owner's, since nobody has said what is.
    */
   List<Block> ownersPart(Page<Procedure> page) {
+    List<Read> all = read(page);
+    boolean owners = all.stream().anyMatch(BodyCutter::isHeading);
     List<Read> kept = new ArrayList<>();
-    boolean owners = true;
     int level = 0;
-    for (Read read : read(page)) {
+    for (Read read : all) {
       boolean named = page.details().ownerParts().contains(read.headingText());
       if (isHeading(read) && (named || level == 0 || read.headingLevel() <= level)) {
         owners = named;
         level = read.headingLevel();
       }
-      if (owners) {
+      if (owners && (level > 0 || !isSteps(read.block()))) {
         kept.add(read);
       }
     }
     return cut(page, kept);
+  }
+
+  private static boolean isSteps(Block block) {
+    return block instanceof Block.Items items && items.numbered();
   }
 
   private List<Read> read(Page<?> page) {

@@ -50,6 +50,8 @@ class LicensedWorkTest {
     assertThat(output)
         .contains("Only a person licensed for this work may do it.")
         .contains("Gas explodes.")
+        .contains("What is yours to do")
+        .contains("Your country's rules come first.")
         .contains("What you may check yourself")
         .contains("Read the date on the hose.")
         .contains("No smell anywhere.")
@@ -66,6 +68,17 @@ class LicensedWorkTest {
                     .contains("Does the gauge fall?")
                     .contains("A person licensed for it makes this check")
                     .doesNotContain("Secretly turn the union"));
+  }
+
+  @Test
+  void ofAPageThatDoesNotSayWhatIsTheOwnersNothingIsPrinted() {
+    assertThat(outputs(YARD.cut("check-mains", "knot")))
+        .allSatisfy(
+            output ->
+                assertThat(output)
+                    .contains("Only a person licensed for this work may do it.")
+                    .doesNotContain("bare wire")
+                    .doesNotContain("What is yours to do"));
   }
 
   @Test
