@@ -5,6 +5,7 @@ import java.time.MonthDay;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.DateTimeParseException;
+import java.time.format.ResolverStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -25,7 +26,8 @@ final class Days {
     return new DateTimeFormatterBuilder()
         .parseCaseInsensitive()
         .appendPattern(pattern)
-        .toFormatter(Locale.UK);
+        .toFormatter(Locale.UK)
+        .withResolverStyle(ResolverStyle.STRICT);
   }
 
   static String written(LocalDate day) {

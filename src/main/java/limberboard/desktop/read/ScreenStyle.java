@@ -1,39 +1,71 @@
 package limberboard.desktop.read;
 
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
 import limberboard.desktop.look.Palette;
 
 /**
- * What the screen adds to the pages' style sheet: the theme's own ground and ink, the text size,
- * and a column of about 70 characters a line.
+ * What the screen adds to the pages' style sheet: the theme's own colours, the text size, and a
+ * column of about 70 characters a line.
  *
- * @param ground behind the text, as CSS writes colours
- * @param ink the text
+ * @param colours the theme's colours, as CSS writes them
  * @param percent text size in per cent of the usual
  */
-public record ScreenStyle(String ground, String ink, int percent) {
+public record ScreenStyle(Map<Palette, String> colours, int percent) {
   private static final double BODY = 15.5;
   private static final int COLUMN = 640;
   private static final double HUNDRED = 100;
+  private static final String RULES =
+      "body.light, body.dark { background-color: SHEET; color: INK; font-size: SIZEpx; }"
+          + " .page { max-width: WIDTHpx; margin: 0 auto; }"
+          + " .footer { display: none; }"
+          + " body a, body .kind { color: ACCENT; }"
+          + " body .caution { border-color: CAUTION-LINE; background-color: CAUTION-GROUND; }"
+          + " body .caution-title .word { color: CAUTION-WORD; }"
+          + " body .cut-for, body .facts th, body .part-left-out, body .part-sources"
+          + " { color: QUIET; }"
+          + " body .notice { background-color: CHOSEN; border-left-color: ACCENT; }";
+
+  /** Copies the map. */
+  public ScreenStyle {
+    colours = Map.copyOf(colours);
+  }
 
   /** The style of the theme now in use; for the event thread. */
   public static ScreenStyle now(int percent) {
-    return new ScreenStyle(Palette.SHEET.css(), Palette.INK.css(), percent);
+    Map<Palette, String> colours = new EnumMap<>(Palette.class);
+    for (Palette colour : Palette.values()) {
+      colours.put(colour, colour.css());
+    }
+    return new ScreenStyle(colours, percent);
   }
 
   /** The XHTML with this style at the end of its head. */
   String addTo(String xhtml) {
-    double scale = percent / HUNDRED;
-    String css =
-        String.format(
-            java.util.Locale.ROOT,
-            "<style type=\"text/css\">body.light, body.dark { background-color: %s; color: %s;"
-                + " font-size: %.1fpx; } .page { max-width: %dpx; margin: 0 auto; }"
-                + " .footer { display: none; }</style>",
-            ground,
-            ink,
-            BODY * scale,
-            Math.round(COLUMN * scale));
     int head = xhtml.indexOf("</head>");
-    return head < 0 ? xhtml : xhtml.substring(0, head) + css + xhtml.substring(head);
+    if (head < 0) {
+      return xhtml;
+    }
+    return xhtml.substring(0, head)
+        + "<style type=\"text/css\">"
+        + css()
+        + "</style>"
+        + xhtml.substring(head);
+  }
+
+  private String css() {
+    double scale = percent / HUNDRED;
+    return RULES
+        .replace("SHEET", colours.get(Palette.SHEET))
+        .replace("INK", colours.get(Palette.INK))
+        .replace("QUIET", colours.get(Palette.QUIET))
+        .replace("ACCENT", colours.get(Palette.ACCENT))
+        .replace("CHOSEN", colours.get(Palette.CHOSEN))
+        .replace("CAUTION-LINE", colours.get(Palette.CAUTION))
+        .replace("CAUTION-GROUND", colours.get(Palette.CAUTION_PAPER))
+        .replace("CAUTION-WORD", colours.get(Palette.CAUTION_INK))
+        .replace("SIZE", String.format(Locale.ROOT, "%.1f", BODY * scale))
+        .replace("WIDTH", Long.toString(Math.round(COLUMN * scale)));
   }
 }
