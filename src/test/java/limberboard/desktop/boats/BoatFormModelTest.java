@@ -1,0 +1,252 @@
+package limberboard.desktop.boats;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import limberboard.boat.Boat;
+import limberboard.boat.Season;
+import limberboard.desktop.base.Notices;
+import limberboard.desktop.base.Session;
+import limberboard.desktop.boats.BoatFormModel.UnsavedQuestion.Answer;
+import limberboard.desktop.support.SmallWorkspace;
+import limberboard.desktop.support.Steps;
+import limberboard.library.Model.Choice;
+import limberboard.library.Use;
+import limberboard.library.Water;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+class BoatFormModelTest {
+  private final Session session = new Session(SmallWorkspace.clock(), Optional.of("knot"));
+  private final List<Boat> written = new ArrayList<>();
+  private final Notices notices = new Notices();
+  private final BoatFormModel model =
+      new BoatFormModel(session, written::add, Steps.atOnce(notices), notices);
+  private Answer answer = Answer.STAY;
+  private int asked;
+
+  @BeforeEach
+  void read() {
+    session.replace(SmallWorkspace.read());
+    model.askUnsaved(
+        () -> {
+          asked++;
+          return answer;
+        });
+  }
+
+  @Test
+  void theChosenBoatIsInTheForm() {
+    assertThat(model.draft().text(Field.NAME)).isEqualTo("Knot");
+    assertThat(model.draft().text(Field.LAUNCHED)).isEqualTo("20 May 2016");
+    assertThat(model.draft().text(Field.SEASON_FROM)).isEqualTo("15 April");
+    assertThat(model.isChanged()).isFalse();
+    assertThat(model.problems()).isEmpty();
+  }
+
+  @Test
+  void theFormFollowsTheBoatThatIsChosenForTheWindow() {
+    session.choose(Optional.of("stint"));
+    assertThat(model.draft().text(Field.NAME)).isEqualTo("Stint");
+  }
+
+  @Test
+  void unsavedChangesStayWhenAnotherBoatIsChosenForTheWindow() {
+    model.set(Field.NAME, "Red Knot");
+    session.choose(Optional.of("stint"));
+    assertThat(model.draft().text(Field.NAME)).isEqualTo("Red Knot");
+    assertThat(model.original().orElseThrow().id()).isEqualTo("knot");
+  }
+
+  @Test
+  void onlyWhatCouldBeHadInTheYearCanBeChosen() {
+    assertThat(choices("stove")).containsExactly("stove-none", "stove-gas");
+    model.set(Field.BUILT, "2011");
+    assertThat(choices("stove")).containsExactly("stove-none");
+    assertThat(choices("vent")).containsExactly("vent-none");
+  }
+
+  private List<String> choices(String equipment) {
+    return model.equipment().stream()
+        .filter(one -> one.id().equals(equipment))
+        .flatMap(one -> one.choices().stream())
+        .map(Choice::id)
+        .toList();
+  }
+
+  @Test
+  void equipmentThatCouldNotBeHadBecomesWhatTheYardFitted() {
+    model.fit("vent", "vent-fitted");
+    assertThat(model.draft().equipment()).containsEntry("vent", "vent-fitted");
+    model.set(Field.BUILT, "2011");
+    assertThat(model.draft().equipment()).containsEntry("vent", "vent-none");
+    assertThat(model.draft().equipment()).containsEntry("stove", "stove-none");
+  }
+
+  @Test
+  void anotherModelBringsItsOwnEquipment() {
+    model.set(Field.MODEL, "barge");
+    assertThat(model.draft().equipment()).containsOnlyKeys("helm").containsEntry("helm", "wheel");
+  }
+
+  @Test
+  void whatIsWrongStandsBesideItsField() {
+    model.set(Field.NAME, "  ");
+    model.set(Field.HULL, "100");
+    model.set(Field.BUILT, "2021");
+    model.set(Field.LAUNCHED, "31 February 2016");
+    model.set(Field.SEASON_TO, "");
+    model.set(Field.HOUR, "-3");
+    assertThat(model.problems())
+        .containsEntry(Field.NAME, "Write what the boat is called.")
+        .containsEntry(Field.HULL, "Hull numbers of this model are 1 to 99.")
+        .containsEntry(Field.BUILT, "This model was built 2010 to 2020.")
+        .containsKeys(Field.LAUNCHED, Field.SEASON_TO, Field.HOUR);
+    assertThat(model.save()).isFalse();
+    assertThat(written).isEmpty();
+  }
+
+  @Test
+  void aBoatCannotHaveBeenAfloatBeforeItWasBuilt() {
+    model.set(Field.LAUNCHED, "2015-06-01");
+    assertThat(model.problems()).containsOnlyKeys(Field.LAUNCHED);
+  }
+
+  @Test
+  void twoBoatsOfAModelCannotHaveOneHullNumber() {
+    model.newBoat();
+    model.set(Field.MODEL, "dinghy");
+    model.set(Field.HULL, "7");
+    assertThat(model.problems().get(Field.HULL)).contains("Knot");
+    model.set(Field.MODEL, "barge");
+    assertThat(model.problems()).doesNotContainKey(Field.HULL);
+  }
+
+  @Test
+  void savingWritesTheWholeBoatAndKeepsItsIdAndLog() {
+    model.set(Field.NAME, "Red Knot");
+    model.set(Field.USE, "charter");
+    model.set(Field.WATER, "brackish");
+    model.set(Field.SEASON_FROM, "1 may");
+    model.set(Field.SEASON_TO, "--09-30");
+    model.set(Field.HOUR, "12,5");
+    model.fit("vent", "vent-fitted");
+    assertThat(model.save()).isTrue();
+    Boat boat = written.get(0);
+    assertThat(boat.id()).isEqualTo("knot");
+    assertThat(boat.name()).isEqualTo("Red Knot");
+    assertThat(boat.use()).isEqualTo(Use.CHARTER);
+    assertThat(boat.water()).isEqualTo(Water.BRACKISH);
+    assertThat(boat.launched()).contains(LocalDate.of(2016, 5, 20));
+    assertThat(boat.season()).contains(new Season(MonthDay.of(5, 1), MonthDay.of(9, 30)));
+    assertThat(boat.hourIsWorth()).hasValue(12.5);
+    assertThat(boat.has("vent-fitted")).isTrue();
+    assertThat(boat.log()).hasSize(2);
+    assertThat(model.isChanged()).isFalse();
+    assertThat(notices.current().orElseThrow().text()).isEqualTo("Red Knot is saved.");
+  }
+
+  @Test
+  void aBoatThatCannotBeWrittenStaysUnsavedAndSaysSo() {
+    BoatFormModel failing =
+        new BoatFormModel(
+            session,
+            boat -> {
+              throw new IOException("the disk is full");
+            },
+            Steps.atOnce(notices),
+            notices);
+    failing.set(Field.NAME, "Red Knot");
+    failing.save();
+    assertThat(failing.isChanged()).isTrue();
+    assertThat(notices.current().orElseThrow().text()).contains("the disk is full");
+    assertThat(notices.current().orElseThrow().failure()).isTrue();
+  }
+
+  @Test
+  void aNewBoatSaysWhatIsMissingOnlyOnceSavingIsTried() {
+    model.newBoat();
+    assertThat(model.isNew()).isTrue();
+    assertThat(model.problems()).isEmpty();
+    assertThat(model.save()).isFalse();
+    assertThat(model.problems()).containsKeys(Field.NAME, Field.MODEL, Field.HULL, Field.BUILT);
+  }
+
+  @Test
+  void aNewBoatGetsAFolderNameOfItsOwnAndBecomesTheChosenOne() {
+    model.newBoat();
+    model.set(Field.NAME, "Knot");
+    model.set(Field.MODEL, "barge");
+    model.set(Field.HULL, "12");
+    model.set(Field.BUILT, "2008");
+    assertThat(model.save()).isTrue();
+    assertThat(written.get(0).id()).isEqualTo("knot-2");
+    assertThat(written.get(0).equipment()).containsEntry("helm", "wheel");
+    assertThat(model.isNew()).isFalse();
+  }
+
+  @Test
+  void stepsCanBeUndoneATypedFieldAtATime() {
+    model.set(Field.NAME, "K");
+    model.set(Field.NAME, "Kn");
+    model.fit("vent", "vent-fitted");
+    model.set(Field.NAME, "Kno");
+    model.undo();
+    assertThat(model.draft().text(Field.NAME)).isEqualTo("Kn");
+    model.undo();
+    assertThat(model.draft().equipment()).containsEntry("vent", "vent-none");
+    model.undo();
+    assertThat(model.draft().text(Field.NAME)).isEqualTo("Knot");
+    assertThat(model.canUndo()).isFalse();
+    assertThat(model.isChanged()).isFalse();
+  }
+
+  @Test
+  void goingElsewhereWithUnsavedChangesAsksAndStaysWhenToldTo() {
+    model.set(Field.NAME, "Red Knot");
+    model.open("stint");
+    assertThat(asked).isEqualTo(1);
+    assertThat(model.draft().text(Field.NAME)).isEqualTo("Red Knot");
+    answer = Answer.DROP;
+    model.open("stint");
+    assertThat(model.draft().text(Field.NAME)).isEqualTo("Stint");
+    assertThat(written).isEmpty();
+  }
+
+  @Test
+  void goingElsewhereCanSaveFirst() {
+    answer = Answer.SAVE;
+    model.set(Field.NAME, "Red Knot");
+    model.open("stint");
+    assertThat(written).extracting(Boat::name).containsExactly("Red Knot");
+    assertThat(model.draft().text(Field.NAME)).isEqualTo("Stint");
+  }
+
+  @Test
+  void savingThatFailsItsChecksStays() {
+    answer = Answer.SAVE;
+    model.set(Field.NAME, "");
+    model.open("stint");
+    assertThat(model.original().orElseThrow().id()).isEqualTo("knot");
+    assertThat(model.mayLeave()).isFalse();
+  }
+
+  @Test
+  void withoutChangesNothingIsAsked() {
+    model.open("stint");
+    assertThat(asked).isZero();
+    assertThat(model.mayLeave()).isTrue();
+  }
+
+  @Test
+  void readingTheWorkspaceAgainKeepsWhatIsBeingTyped() {
+    model.set(Field.NOTE, "half a sentence");
+    session.replace(SmallWorkspace.read());
+    assertThat(model.draft().text(Field.NOTE)).isEqualTo("half a sentence");
+  }
+}

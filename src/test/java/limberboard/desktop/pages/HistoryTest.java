@@ -1,0 +1,71 @@
+package limberboard.desktop.pages;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class HistoryTest {
+  private final History history = new History();
+
+  private String now() {
+    return history.now().map(History.Visit::id).orElse("");
+  }
+
+  @Test
+  void goesBackAndForwardThroughWhatWasRead() {
+    history.visit("a", 0);
+    history.visit("b", 0);
+    history.visit("c", 0);
+    history.back(0);
+    history.back(0);
+    assertThat(now()).isEqualTo("a");
+    assertThat(history.canGoBack()).isFalse();
+    history.back(0);
+    assertThat(now()).isEqualTo("a");
+    history.forward(0);
+    assertThat(now()).isEqualTo("b");
+    assertThat(history.canGoForward()).isTrue();
+  }
+
+  @Test
+  void aNewPageForgetsWhatLayAhead() {
+    history.visit("a", 0);
+    history.visit("b", 0);
+    history.back(0);
+    history.visit("c", 0);
+    assertThat(history.canGoForward()).isFalse();
+    history.back(0);
+    assertThat(now()).isEqualTo("a");
+  }
+
+  @Test
+  void remembersHowFarEachPageWasScrolled() {
+    history.visit("a", 0);
+    history.visit("b", 340);
+    history.back(90);
+    assertThat(history.now()).contains(new History.Visit("a", 340));
+    history.forward(340);
+    assertThat(history.now()).contains(new History.Visit("b", 90));
+  }
+
+  @Test
+  void openingThePageThatIsReadIsNoStep() {
+    history.visit("a", 0);
+    history.visit("a", 10);
+    assertThat(history.canGoBack()).isFalse();
+  }
+
+  @Test
+  void holdsOnToTheLatestPagesOnly() {
+    for (int i = 0; i < 1000; i++) {
+      history.visit("page-" + i, 0);
+    }
+    assertThat(now()).isEqualTo("page-999");
+    int steps = 0;
+    while (history.canGoBack()) {
+      history.back(0);
+      steps++;
+    }
+    assertThat(steps).isEqualTo(199);
+  }
+}
