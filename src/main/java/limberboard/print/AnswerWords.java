@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import limberboard.library.Cause;
 import limberboard.library.Check;
 import limberboard.library.Likelihood;
@@ -17,6 +18,7 @@ import limberboard.library.Likelihood;
 final class AnswerWords {
   private static final double CLEARLY_MORE = 1.2;
   private static final double CLEARLY_LESS = 0.6;
+  private static final int LONGEST_LIST = 4;
   private static final String ANY_OTHER = "any other cause";
 
   private final Check check;
@@ -32,22 +34,38 @@ final class AnswerWords {
   List<Inline> of(String answer) {
     double alike = 1.0 / check.answers().size();
     Map<String, Double> chances = chances(answer);
-    String speaksFor = said(chances, alike * CLEARLY_MORE, Double.POSITIVE_INFINITY);
-    String against = said(chances, Double.NEGATIVE_INFINITY, alike * CLEARLY_LESS);
+    Map<String, Double> more = between(chances, alike * CLEARLY_MORE, Double.POSITIVE_INFINITY);
+    Map<String, Double> less = between(chances, Double.NEGATIVE_INFINITY, alike * CLEARLY_LESS);
+    Map<String, Double> neither = new LinkedHashMap<>(chances);
+    neither.keySet().removeAll(more.keySet());
+    neither.keySet().removeAll(less.keySet());
     List<Inline> text = new ArrayList<>();
-    if (!speaksFor.isEmpty()) {
-      text.add(new Inline.Text("Speaks for: " + speaksFor + "."));
+    if (!more.isEmpty()) {
+      text.add(new Inline.Text("Speaks for: " + said(more) + "."));
     }
-    if (!against.isEmpty()) {
+    if (!less.isEmpty()) {
       if (!text.isEmpty()) {
         text.add(new Inline.LineBreak());
       }
-      text.add(new Inline.Text("Speaks against: " + against + "."));
+      text.add(new Inline.Text(against(less, neither, more.isEmpty())));
     }
     return text.isEmpty() ? Inline.text("Tells nothing by itself.") : text;
   }
 
-  /** Cause title to how likely the answer is with it, the likeliest first. */
+  /** Names what an answer speaks against; a long list is said by what is not on it. */
+  private static String against(
+      Map<String, Double> less, Map<String, Double> neither, boolean forNothing) {
+    if (less.size() <= LONGEST_LIST || neither.size() >= less.size()) {
+      return "Speaks against: " + said(less) + ".";
+    }
+    if (neither.isEmpty()) {
+      return "Speaks against all " + (forNothing ? "on the list." : "others.");
+    }
+    String except = String.join("; ", neither.keySet());
+    return "Speaks against all " + (forNothing ? "but: " : "others but: ") + except + ".";
+  }
+
+  /** Cause title to how likely the answer is with it. */
   private Map<String, Double> chances(String answer) {
     Map<String, Double> chances = new LinkedHashMap<>();
     for (Cause cause : causes) {
@@ -84,14 +102,21 @@ final class AnswerWords {
     return check.finds().getOrDefault(answer, Map.of()).get(cause);
   }
 
-  private static String said(Map<String, Double> chances, double least, double most) {
-    List<String> said =
-        chances.entrySet().stream()
-            .filter(entry -> entry.getValue() >= least && entry.getValue() <= most)
-            .sorted(Map.Entry.<String, Double>comparingByValue(Comparator.reverseOrder()))
-            .map(entry -> entry.getKey() + " (" + word(entry.getValue()) + ")")
-            .toList();
-    return String.join("; ", said);
+  /** Those whose chance lies in the range, the likeliest first. */
+  private static Map<String, Double> between(
+      Map<String, Double> chances, double least, double most) {
+    Map<String, Double> between = new LinkedHashMap<>();
+    chances.entrySet().stream()
+        .filter(entry -> entry.getValue() >= least && entry.getValue() <= most)
+        .sorted(Map.Entry.<String, Double>comparingByValue(Comparator.reverseOrder()))
+        .forEach(entry -> between.put(entry.getKey(), entry.getValue()));
+    return between;
+  }
+
+  private static String said(Map<String, Double> chances) {
+    return chances.entrySet().stream()
+        .map(entry -> entry.getKey() + " (" + word(entry.getValue()) + ")")
+        .collect(Collectors.joining("; "));
   }
 
   /** The nearest word of the likelihood scale. */

@@ -15,7 +15,7 @@ final class BlockXhtml {
 
   void block(Block block) {
     if (block instanceof Block.Paragraph paragraph) {
-      element("p", paragraph.text());
+      paragraph(paragraph);
     } else if (block instanceof Block.Heading heading) {
       element("h" + heading.level(), heading.text());
     } else if (block instanceof Block.Items items) {
@@ -36,6 +36,16 @@ final class BlockXhtml {
       element("p", notice.text(), "class", "notice");
     } else if (block instanceof Block.Facts facts) {
       facts(facts);
+    }
+  }
+
+  /** A paragraph with a picture is marked, so that it is not divided between two pages. */
+  private void paragraph(Block.Paragraph paragraph) {
+    boolean picture = paragraph.text().stream().anyMatch(Inline.Picture.class::isInstance);
+    if (picture) {
+      element("p", paragraph.text(), "class", "picture");
+    } else {
+      element("p", paragraph.text());
     }
   }
 

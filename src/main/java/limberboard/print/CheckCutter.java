@@ -10,6 +10,10 @@ import limberboard.print.Block.Side;
 
 /** Writes one check: the question, how to do it, what it takes, and what each answer says. */
 final class CheckCutter {
+  /** What stands in place of how a licensed check is made. */
+  static final String HOW_NOT_PRINTED =
+      "A person licensed for it makes this check, so how it is done is not printed here.";
+
   private static final int LEVEL = 3;
 
   private final Cutting cutting;
@@ -33,11 +37,7 @@ final class CheckCutter {
       blocks.add(new Block.Notice(text));
     }
     if (check.skill() == Skill.LICENSED) {
-      blocks.add(
-          new Block.Notice(
-              Inline.text(
-                  "A person licensed for it makes this check, so how it is done is not printed"
-                      + " here.")));
+      blocks.add(new Block.Notice(Inline.text(HOW_NOT_PRINTED)));
     } else {
       blocks.add(Block.Paragraph.of(check.how()));
       check

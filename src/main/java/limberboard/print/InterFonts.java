@@ -24,17 +24,31 @@ final class InterFonts {
 
   private InterFonts() {}
 
-  /** Makes Inter known to everything that paints letters; doing so again changes nothing. */
+  /** Makes Inter known to everything that paints letters, once. */
   static void registerForPainting() {
-    for (String file : FILES) {
-      try (InputStream in = InterFonts.class.getClassLoader().getResourceAsStream(FOLDER + file)) {
-        if (in != null) {
+    if (!Registered.ALL) {
+      throw new IllegalStateException("the program's fonts could not be registered");
+    }
+  }
+
+  /** Registers when it is first asked, and never again. */
+  private static final class Registered {
+    private static final boolean ALL = register();
+
+    private static boolean register() {
+      for (String file : FILES) {
+        try (InputStream in =
+            InterFonts.class.getClassLoader().getResourceAsStream(FOLDER + file)) {
+          if (in == null) {
+            return false;
+          }
           GraphicsEnvironment.getLocalGraphicsEnvironment()
               .registerFont(Font.createFont(Font.TRUETYPE_FONT, in));
+        } catch (IOException | FontFormatException e) {
+          return false;
         }
-      } catch (IOException | FontFormatException e) {
-        throw new IllegalStateException("the font " + file + " cannot be read", e);
       }
+      return true;
     }
   }
 

@@ -87,7 +87,8 @@ public final class PageCutter {
     return new Page<>(page.id(), page.path(), page.head(), details, page.body(), page.bodyLine());
   }
 
-  private static String cutFor(Boat boat) {
+  /** Says which boat something is cut to. */
+  static String cutFor(Boat boat) {
     return "Cut to "
         + boat.name()
         + ": "

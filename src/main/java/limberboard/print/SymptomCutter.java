@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import limberboard.boat.Fit;
 import limberboard.library.Cause;
 import limberboard.library.Check;
+import limberboard.library.Interval;
 import limberboard.library.Page;
 import limberboard.library.Symptom;
 
@@ -84,6 +86,7 @@ final class SymptomCutter {
     cutting
         .onlyFor(cause.fits())
         .ifPresent(words -> text.add(new Inline.Text(" This is " + words + ".")));
+    likelier(cause).forEach(words -> text.add(new Inline.Text(" " + words)));
     List<Inline> mend = new ArrayList<>();
     mend.add(new Inline.Text("Mend: "));
     mend.add(cutting.link(cause.mend()));
@@ -93,6 +96,21 @@ final class SymptomCutter {
         .ifPresent(
             page -> mend.add(new Inline.Text(" (" + SkillWords.of(page.details().skill()) + ")")));
     return List.of(new Block.Paragraph(text), new Block.Paragraph(mend));
+  }
+
+  /** What makes a cause more or less likely: on this boat, or, without one, on which boats. */
+  private List<String> likelier(Cause cause) {
+    List<String> sentences = new ArrayList<>();
+    for (Interval.Factor factor : cause.moreLikely()) {
+      String how = factor.times() < 1 ? "Less likely" : "More likely";
+      Optional<Fit> fit = cutting.fitting().map(boat -> boat.judge(factor.when()));
+      if (fit.isEmpty()) {
+        sentences.add(how + " on " + cutting.words().of(factor.when()) + ".");
+      } else if (fit.get().fits()) {
+        sentences.add(how + " on " + cutting.boatName() + ": " + fit.get().reason() + ".");
+      }
+    }
+    return sentences;
   }
 
   private Optional<Part> checks(Page<Symptom> page, List<Check> checks, List<Cause> causes) {

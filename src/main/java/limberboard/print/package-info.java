@@ -8,8 +8,12 @@
  *   <li>cut a page with a {@link limberboard.print.PageCutter}, for a boat or for none: the result
  *       is a {@link limberboard.print.CutPage};
  *   <li>render it with {@link limberboard.print.Xhtml} or {@link limberboard.print.PlainText};
- *   <li>write the XHTML as A4 with {@link limberboard.print.Pdf}, or show it in a window.
+ *   <li>write the XHTML as A4 with {@link limberboard.print.Pdf}, or show it in a window with
+ *       {@link limberboard.print.ClosedUserAgent} and {@link limberboard.print.ScreenPictures}.
  * </ol>
+ *
+ * <p>A trace becomes a {@link limberboard.print.CutPage} too, with {@link
+ * limberboard.print.TraceSheet}, and so comes out of every renderer.
  *
  * <p><b>Choices made.</b> Markdown is read into small records of our own ({@link
  * limberboard.print.Block}, {@link limberboard.print.Inline}) while it is cut, and this is where

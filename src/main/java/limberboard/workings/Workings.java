@@ -85,12 +85,15 @@ public final class Workings {
     Optional<Purchase> purchase =
         unit.flatMap(counted -> new PackChooser(page.details().packs(), counted).choose(value));
     String working = product.isWorthShowing() ? sum(product, exact, value) : "";
-    String holds = purchase.map(bought -> holdsText.of(bought, value, unit.get())).orElse("");
+    String holds =
+        working.isEmpty()
+            ? ""
+            : purchase.map(bought -> holdsText.of(bought, value, unit.get())).orElse("");
     return new Needed(
         page,
         use.purpose(),
         new Outcome.Reckoned(product.unit().quantity(value)),
-        working.isEmpty() || holds.isEmpty() ? working + holds : working + "; " + holds,
+        holds.isEmpty() ? working : working + "; " + holds,
         purchase);
   }
 

@@ -142,7 +142,13 @@ class PageCutterTest {
             Part.Role.CAUTIONS, Part.Role.BODY, Part.Role.CAUSES, Part.Role.CHECKS);
     assertThat(part(page, Part.Role.CAUSES))
         .containsSubsequence("1. A gas hose sweats.", "2. The drive's seal leaks. It hardens.")
-        .contains("Mend: Renew the drive's seal (an owner used to tools)");
+        .contains("Mend: Renew the drive's seal (an owner used to tools)")
+        .contains("More likely on Avocet: used for charter.")
+        .doesNotContain("30 years");
+    assertThat(part(yard.uncut("wet-bilge"), Part.Role.CAUSES))
+        .contains("This is only for boats with saildrive.")
+        .contains("More likely on boats used for charter.")
+        .contains("More likely on boats at least 30 years old.");
     assertThat(part(page, Part.Role.CHECKS))
         .containsSubsequence(
             "Does it taste of salt?", "Caution, see above: Fire", "Dip a finger in.")

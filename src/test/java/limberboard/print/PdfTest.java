@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import limberboard.library.Kind;
 import org.apache.pdfbox.Loader;
@@ -19,6 +20,8 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** PDFs, read back with another library. */
 class PdfTest {
@@ -98,6 +101,24 @@ class PdfTest {
       assertThat(drawings).isNotEmpty();
       assertThat(drawings.get(0).getBBox().getWidth()).isEqualTo(200f);
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {30, 33, 36, 39, 42, 45})
+  void aDrawingIsNotDividedBetweenTwoPages(int linesBefore) throws IOException {
+    List<Block> blocks =
+        new ArrayList<>(Collections.nCopies(linesBefore, new Block.Verbatim("line")));
+    blocks.add(
+        new Block.Paragraph(List.of(new Inline.Picture("articles/pictures/side.svg", "side"))));
+    int sheets = 0;
+    try (PDDocument pdf = read(page(blocks.toArray(Block[]::new)))) {
+      for (PDPage sheet : pdf.getPages()) {
+        for (COSName name : sheet.getResources().getXObjectNames()) {
+          sheets += sheet.getResources().getXObject(name) instanceof PDFormXObject ? 1 : 0;
+        }
+      }
+    }
+    assertThat(sheets).isEqualTo(1);
   }
 
   @Test

@@ -1,0 +1,162 @@
+package limberboard.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import limberboard.library.Library;
+import limberboard.library.Model.Access;
+import limberboard.library.Skill;
+import limberboard.print.Block.Side;
+import limberboard.trace.Contradiction;
+import limberboard.trace.FaultCheck;
+import limberboard.trace.NextStep;
+import limberboard.trace.Ranked;
+import limberboard.trace.Trace;
+import limberboard.trace.TrailEntry;
+import limberboard.workings.QuantityWords;
+
+/**
+ * Where a trace stands, as a sheet that any output can render: cautions first, what to do next, the
+ * causes with their chances, and the trail of answers. Immutable; any thread.
+ */
+public final class TraceSheet {
+  private static final double PER_CENT = 100;
+
+  private final Library library;
+
+  /** Sheets whose cautions and procedures are looked up in this library. */
+  public TraceSheet(Library library) {
+    this.library = library;
+  }
+
+  /** The sheet for a trace as it stands. */
+  public CutPage of(Trace trace) {
+    Cutting cutting =
+        new Cutting(library, Optional.of(trace.fault().fitting()), QuantityWords.METRIC);
+    NextStep next = trace.next();
+    List<Part> parts = new ArrayList<>();
+    cautions(trace, next, cutting).part().ifPresent(parts::add);
+    trace
+        .contradiction()
+        .map(Contradiction::text)
+        .map(text -> PageParts.notice("These answers do not go together", text))
+        .ifPresent(parts::add);
+    parts.add(next(trace, next, cutting));
+    parts.add(causes(trace, cutting));
+    trail(trace).ifPresent(parts::add);
+    return new CutPage(
+        trace.fault().page().id(),
+        trace.fault().page().kind(),
+        trace.fault().page().title(),
+        "Where the trace stands",
+        PageCutter.cutFor(trace.fault().fitting().boat()),
+        parts);
+  }
+
+  private Cautions cautions(Trace trace, NextStep next, Cutting cutting) {
+    Cautions cautions = new Cautions(cutting);
+    cautions.add(trace.fault().page().details().first());
+    if (next instanceof NextStep.DoCheck check) {
+      cautions.add(check.check().check().cautions());
+    }
+    library
+        .procedure(next.id())
+        .ifPresent(mend -> cautions.add(mend.details().cautions(), mend.title()));
+    return cautions;
+  }
+
+  private static Part next(Trace trace, NextStep next, Cutting cutting) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Paragraph(List.of(new Inline.Strong(asked(next, cutting)))));
+    if (next instanceof NextStep.DoCheck check) {
+      blocks.add(Block.Paragraph.of(how(check.check())));
+    }
+    List<Block.Fact> facts = new ArrayList<>();
+    List<String> open = next.toOpen().stream().map(Access::title).toList();
+    if (!open.isEmpty()) {
+      facts.add(Block.Fact.of("First", String.join("; then ", open)));
+    }
+    facts.add(Block.Fact.of("Time", TimeWords.minutes(next.minutes())));
+    facts.add(Block.Fact.of("Why", next.why()));
+    facts.add(
+        Block.Fact.of(
+            "From here",
+            "about "
+                + TimeWords.minutes(trace.expectedMinutes())
+                + " on average until it is mended or with the yard, by estimate"));
+    blocks.add(new Block.Facts(facts));
+    return new Part(Part.Role.CHECKS, "Next", blocks);
+  }
+
+  private static List<Inline> asked(NextStep next, Cutting cutting) {
+    return next instanceof NextStep.DoMend
+        ? List.of(cutting.link(next.id()))
+        : Inline.text(next.text());
+  }
+
+  private static String how(FaultCheck check) {
+    return check.check().skill() == Skill.LICENSED
+        ? CheckCutter.HOW_NOT_PRINTED
+        : check.check().how();
+  }
+
+  private static Part causes(Trace trace, Cutting cutting) {
+    List<List<List<Inline>>> rows = new ArrayList<>();
+    for (Ranked ranked : trace.ranking()) {
+      String mend = ranked.cause().mend();
+      rows.add(
+          List.of(
+              Inline.text(ranked.cause().title()),
+              Inline.text(ranked.word()),
+              Inline.text(perCent(ranked.chance())),
+              mend.isEmpty() ? List.of() : List.of(cutting.link(mend))));
+    }
+    String from = trace.ranking().get(0).cause().from();
+    return new Part(
+        Part.Role.CAUSES,
+        "Causes",
+        List.of(
+            Block.Paragraph.of("The chances before any answer: " + from + "."),
+            new Block.Table(
+                List.of(Side.LEFT, Side.LEFT, Side.RIGHT, Side.LEFT),
+                List.of(
+                    Inline.text("Cause"),
+                    Inline.text("Chance"),
+                    Inline.text("Per cent"),
+                    Inline.text("Mend")),
+                rows)));
+  }
+
+  private static String perCent(double chance) {
+    long whole = Math.round(chance * PER_CENT);
+    if (whole == 0 && chance > 0) {
+      return "under 1";
+    }
+    return whole == PER_CENT && chance < 1 ? "over 99" : Long.toString(whole);
+  }
+
+  private static Optional<Part> trail(Trace trace) {
+    List<List<List<Inline>>> rows = new ArrayList<>();
+    for (TrailEntry entry : trace.trail()) {
+      rows.add(
+          List.of(
+              Inline.text(entry.text()),
+              Inline.text(entry.answer()),
+              Inline.text(entry.changed())));
+    }
+    return rows.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Part(
+                Part.Role.TABLES,
+                "What was found",
+                List.of(
+                    new Block.Table(
+                        List.of(Side.LEFT, Side.LEFT, Side.LEFT),
+                        List.of(
+                            Inline.text("Check"),
+                            Inline.text("Answer"),
+                            Inline.text("What it changed")),
+                        rows))));
+  }
+}
