@@ -2,13 +2,14 @@ package limberboard.search;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import limberboard.boat.Fit;
 import limberboard.boat.Fitting;
 import limberboard.library.Condition;
 import limberboard.library.Library;
-import limberboard.library.Page;
 
 /**
  * The different conditions of a library's pages, each with a key that the index knows it by: what
@@ -26,12 +27,10 @@ final class FitKeys {
 
   /** The conditions of a library. */
   FitKeys(Library library) {
-    for (Page<?> page : library.pages()) {
-      Condition condition = page.head().fits();
-      if (!condition.isEmpty()) {
-        conditions.putIfAbsent(key(condition), condition);
-      }
-    }
+    Set<Condition> different = new HashSet<>();
+    library.pages().forEach(page -> different.add(page.head().fits()));
+    different.remove(Condition.ALWAYS);
+    different.forEach(condition -> conditions.put(key(condition), condition));
   }
 
   /** The key of a condition; equal conditions have equal keys. */

@@ -48,10 +48,9 @@ final class Guesses {
     int misspelt = 0;
     for (int i = 0; i < stretches.size(); i++) {
       SpellingTable.Stretch stretch = stretches.get(i);
-      Token first = stretch.tokens().get(0);
+      Token first = stretch.written().get(0);
       if (stretch.corrected()) {
-        correction.replace(first.start(), first.end(), spoken(stretch.tokens()));
-        stretch.tokens().forEach(token -> readings.add(plain(token)));
+        readings.addAll(corrected(stretch, correction));
       } else if (open && i == stretches.size() - 1) {
         readings.add(typing(first));
       } else if (isKnown(first.word())) {
@@ -62,6 +61,17 @@ final class Guesses {
       }
     }
     join(readings, correction);
+    return readings;
+  }
+
+  /** What is meant; a single word also as it was written, which some page may have. */
+  private List<Reading> corrected(SpellingTable.Stretch stretch, Correction correction) {
+    Token first = stretch.meant().get(0);
+    correction.replace(first.start(), first.end(), spoken(stretch.meant()));
+    List<Reading> readings = stretch.meant().stream().map(this::plain).toList();
+    if (stretch.written().size() == 1) {
+      readings.forEach(reading -> reading.mayBe(stretch.written().get(0).word(), 1));
+    }
     return readings;
   }
 
@@ -154,7 +164,8 @@ final class Guesses {
       if (vocabulary.pagesWith(joined) > 0) {
         left.mayBe(joined, 1);
         right.mayBe(joined, 1);
-      } else if (left.written().word().length() <= LONGEST_FIRST_PART
+      } else if (!right.isStop()
+          && left.written().word().length() <= LONGEST_FIRST_PART
           && joined.length() >= SHORTEST_MISSPELT_COMPOUND
           && nearly++ < MOST_MISSPELT_COMPOUNDS) {
         joinNearly(left, right, joined, correction);
@@ -164,12 +175,10 @@ final class Guesses {
 
   private void joinNearly(Reading left, Reading right, String joined, Correction correction)
       throws IOException {
-    for (Vocabulary.Similar found : vocabulary.similar(joined, 1)) {
-      if (found.edits() == 1) {
-        left.mayBe(found.word(), ONE_EDIT);
-        right.mayBe(found.word(), ONE_EDIT);
-        correction.replace(left.written().start(), right.written().end(), found.word());
-      }
+    for (Vocabulary.Similar found : vocabulary.oneEditAway(joined)) {
+      left.mayBe(found.word(), ONE_EDIT);
+      right.mayBe(found.word(), ONE_EDIT);
+      correction.replace(left.written().start(), right.written().end(), found.word());
     }
   }
 }

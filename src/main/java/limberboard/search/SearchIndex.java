@@ -33,6 +33,7 @@ public final class SearchIndex implements Closeable {
   private final WorkspaceFolders folders;
   private final Place place;
   private final Duration patience;
+  private final PageDigests digests = new PageDigests();
   private Optional<IndexStore> disk = Optional.empty();
   private Optional<IndexStore> memory = Optional.empty();
   private Optional<Library> library = Optional.empty();
@@ -99,7 +100,7 @@ public final class SearchIndex implements Closeable {
     if (!read.equals(words.read())) {
       words = Words.of(read, words.stopWords());
     }
-    Wanted wanted = new Wanted(library);
+    Wanted wanted = new Wanted(library, digests);
     FitKeys fitKeys = new FitKeys(library);
     try {
       Wanted.Difference written = updateStore(disk(), wanted, fitKeys);

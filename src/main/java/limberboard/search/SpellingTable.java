@@ -32,10 +32,15 @@ final class SpellingTable {
   /**
    * A stretch of a text put right.
    *
-   * @param tokens what is meant, in place of what was written
-   * @param corrected whether that is anything else than what was written
+   * @param written what was written
+   * @param meant what is meant by it; the same when it is not on the list
    */
-  record Stretch(List<Token> tokens, boolean corrected) {}
+  record Stretch(List<Token> written, List<Token> meant) {
+    /** Whether something else is meant than was written. */
+    boolean corrected() {
+      return !written.equals(meant);
+    }
+  }
 
   /** The text in stretches; what is not on the list stays as it is, word by word. */
   List<Stretch> correct(List<Token> tokens) {
@@ -44,9 +49,10 @@ final class SpellingTable {
       Optional<Integer> length = lengthAt(tokens, i);
       if (length.isPresent()) {
         List<Token> written = tokens.subList(i, i + length.get());
-        stretches.add(new Stretch(replaced(written), true));
+        stretches.add(new Stretch(written, replaced(written)));
       } else {
-        stretches.add(new Stretch(List.of(tokens.get(i)), false));
+        List<Token> word = List.of(tokens.get(i));
+        stretches.add(new Stretch(word, word));
       }
       i += length.orElse(1);
     }

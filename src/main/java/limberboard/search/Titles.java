@@ -1,8 +1,8 @@
 package limberboard.search;
 
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import limberboard.library.Library;
@@ -13,7 +13,7 @@ import limberboard.library.Page;
 /** What materials and zones are called in a library. Is not changed after it was made. */
 final class Titles {
   private final Library library;
-  private final Map<String, TreeSet<String>> zones = new HashMap<>();
+  private final Map<String, TreeSet<String>> zones = new TreeMap<>();
 
   Titles(Library library) {
     this.library = library;
@@ -38,6 +38,16 @@ final class Titles {
   Collection<String> ofZone(String id) {
     TreeSet<String> names = zones.get(id);
     return names == null ? Stream.of(spoken(id)).toList() : names;
+  }
+
+  /** A digest of all that materials and zones are called. */
+  byte[] digest() {
+    Digest digest = new Digest();
+    for (Page<Material> material : library.all(Material.class)) {
+      digest.add(material.id()).add(material.title());
+    }
+    zones.forEach((id, names) -> digest.add(id).add(names));
+    return digest.bytes();
   }
 
   private static String spoken(String id) {

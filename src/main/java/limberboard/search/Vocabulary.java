@@ -95,6 +95,11 @@ final class Vocabulary {
         .toList();
   }
 
+  /** Words that are one edit away from this one and begin with the same letter. */
+  List<Similar> oneEditAway(String word) throws IOException {
+    return word.length() > LONGEST_MISSPELT ? List.of() : similar(word, 1, 1);
+  }
+
   private List<Similar> similar(String word, int edits, int prefix) throws IOException {
     DirectSpellChecker checker = new DirectSpellChecker();
     checker.setMaxEdits(edits);

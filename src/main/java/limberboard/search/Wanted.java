@@ -3,13 +3,11 @@ package limberboard.search;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import limberboard.library.Library;
-import limberboard.library.Page;
 import org.apache.lucene.index.BinaryDocValues;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.IndexReader;
@@ -20,14 +18,12 @@ import org.apache.lucene.util.Bits;
 final class Wanted {
   private final Library library;
   private final Titles titles;
-  private final Map<String, byte[]> digests = new HashMap<>();
+  private final Map<String, byte[]> digests;
 
-  Wanted(Library library) {
+  Wanted(Library library, PageDigests digests) {
     this.library = library;
     this.titles = new Titles(library);
-    for (Page<?> page : library.pages()) {
-      digests.put(page.id(), PageText.of(page, titles).digest());
-    }
+    this.digests = digests.of(library, titles);
   }
 
   /**
