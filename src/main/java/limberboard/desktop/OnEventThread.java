@@ -6,7 +6,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 
-/** Does things on the event thread and waits for them. */
+/** Does things on the event thread and waits for them; at once when called there. */
 final class OnEventThread {
   private OnEventThread() {}
 
@@ -30,7 +30,11 @@ final class OnEventThread {
    */
   static <T> T get(Callable<T> step) throws IOException {
     FutureTask<T> task = new FutureTask<>(step);
-    EventQueue.invokeLater(task);
+    if (EventQueue.isDispatchThread()) {
+      task.run();
+    } else {
+      EventQueue.invokeLater(task);
+    }
     try {
       return task.get();
     } catch (InterruptedException e) {

@@ -2,6 +2,7 @@ package limberboard.desktop.base;
 
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executor;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Consumer;
 
 /**
@@ -30,7 +31,8 @@ public final class Background {
   }
 
   /**
-   * Runs work and hands its outcome on. Called on the event thread.
+   * Runs work and hands its outcome on. Called on the event thread. Once the window has been closed
+   * and its workers with it, work is no longer taken.
    *
    * @param doing what is being done, as a person reads it: "Reading the library"
    * @param work the work, off the event thread
@@ -38,7 +40,11 @@ public final class Background {
    */
   public <T> void run(String doing, Callable<? extends T> work, Consumer<? super T> done) {
     Object token = activity.begin(doing);
-    worker.execute(() -> attempt(doing, work, done, token));
+    try {
+      worker.execute(() -> attempt(doing, work, done, token));
+    } catch (RejectedExecutionException e) {
+      activity.end(token);
+    }
   }
 
   private <T> void attempt(

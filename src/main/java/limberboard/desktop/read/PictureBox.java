@@ -3,6 +3,8 @@ package limberboard.desktop.read;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import limberboard.print.Picture;
 import limberboard.print.SvgPicture;
@@ -21,6 +23,21 @@ public final class PictureBox extends JComponent {
   public PictureBox(Picture picture, String shows) {
     this.picture = picture;
     getAccessibleContext().setAccessibleName(shows);
+  }
+
+  @Override
+  public AccessibleContext getAccessibleContext() {
+    if (accessibleContext == null) {
+      accessibleContext = new AccessiblePicture();
+    }
+    return accessibleContext;
+  }
+
+  private final class AccessiblePicture extends AccessibleJComponent {
+    @Override
+    public AccessibleRole getAccessibleRole() {
+      return AccessibleRole.ICON;
+    }
   }
 
   @Override

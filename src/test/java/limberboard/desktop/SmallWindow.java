@@ -1,0 +1,256 @@
+package limberboard.desktop;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.EventQueue;
+import java.awt.GraphicsEnvironment;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.BooleanSupplier;
+import javax.swing.JComponent;
+import javax.swing.JFrame;
+import limberboard.boat.Boat;
+import limberboard.boat.BoatWriter;
+import limberboard.boat.Workspace;
+import limberboard.boat.WorkspaceReader;
+import limberboard.desktop.base.Forgetful;
+import limberboard.desktop.base.Memory;
+import limberboard.desktop.base.Settings;
+import limberboard.desktop.find.SearchSource;
+import limberboard.desktop.look.Theme;
+import limberboard.desktop.look.ThemeChoice;
+import limberboard.desktop.support.SmallWorkspace;
+import limberboard.library.Library;
+import limberboard.library.WorkspaceFolders;
+import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.core.Robot;
+import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.timing.Condition;
+import org.assertj.swing.timing.Pause;
+import org.junit.jupiter.api.Assumptions;
+
+/**
+ * The real window on a copy of the small workspace, with the real threads and real events. Reading,
+ * indexing, searching and writing are watched: each of them that runs on the event thread is noted.
+ */
+final class SmallWindow implements AutoCloseable {
+  private final WorkspaceFolders folders;
+  private final Workers workers = new Workers();
+  private final List<String> onEventThread = Collections.synchronizedList(new ArrayList<>());
+  private final AtomicReference<String> copied = new AtomicReference<>("");
+  private final AtomicReference<Optional<IOException>> failure =
+      new AtomicReference<>(Optional.empty());
+  private final List<Throwable> failures = Collections.synchronizedList(new ArrayList<>());
+  private final Robot robot;
+  private final FrameFixture frame;
+  private final Desk desk;
+
+  private SmallWindow(WorkspaceFolders folders, Memory memory) throws IOException {
+    this.folders = folders;
+    Thread.setDefaultUncaughtExceptionHandler((thread, thrown) -> failures.add(thrown));
+    this.robot = BasicRobot.robotWithNewAwtHierarchy();
+    robot.settings().delayBetweenEvents(20);
+    Settings settings = new Settings(memory);
+    this.desk =
+        OnEventThread.get(
+            () -> {
+              Theme.installFonts();
+              Theme.apply(settings.theme(), settings.textPercent());
+              return new Desk(outside(memory), settings);
+            });
+    this.frame = new FrameFixture(robot, desk.window().frame());
+  }
+
+  /** Opens the window and waits until the library has been read. */
+  static SmallWindow open(Path folder) throws IOException {
+    return open(folder, new Memory(new Forgetful()));
+  }
+
+  /** The same with what was remembered before. */
+  static SmallWindow open(Path folder, Memory memory) throws IOException {
+    Assumptions.assumeFalse(
+        GraphicsEnvironment.isHeadless(),
+        "There is no display, so the window is not tested. Run: xvfb-run -a mvn verify");
+    SmallWindow window = new SmallWindow(SmallWorkspace.copyTo(folder), memory);
+    OnEventThread.run(
+        () -> {
+          window.desk.window().show();
+          window.desk.loader().load();
+        });
+    window.until("the library is read", window.desk.session()::isRead);
+    window.until("the search is ready", window.desk.search()::isReady);
+    return window;
+  }
+
+  private Outside outside(Memory memory) {
+    WorkspaceReader reader = new WorkspaceReader(folders);
+    OpenIndex index = new OpenIndex(folders);
+    BoatWriter writer = new BoatWriter(folders);
+    return new Outside(
+        folders,
+        () -> read(reader),
+        library -> update(index, library),
+        boat -> write(writer, boat),
+        SmallWorkspace.clock(),
+        memory,
+        new Outside.Threads(
+            workers.library(), workers.search(), workers.pages(), EventQueue::invokeLater),
+        new TypingPause(30),
+        name -> Optional.of(folders.root().resolve(name)),
+        copied::set);
+  }
+
+  private Workspace read(WorkspaceReader reader) throws IOException {
+    watch("reading the workspace");
+    Optional<IOException> failing = failure.get();
+    if (failing.isPresent()) {
+      throw failing.get();
+    }
+    return reader.read();
+  }
+
+  private SearchSource update(OpenIndex index, Library library) throws IOException {
+    watch("building the index");
+    SearchSource source = index.update(library);
+    return query -> {
+      watch("searching");
+      return source.find(query);
+    };
+  }
+
+  private void write(BoatWriter writer, Boat boat) throws IOException {
+    watch("writing a boat");
+    writer.write(boat);
+  }
+
+  private void watch(String what) {
+    if (EventQueue.isDispatchThread()) {
+      onEventThread.add(what);
+    }
+  }
+
+  /** Slow work that ran on the event thread. */
+  List<String> slowOnEventThread() {
+    return List.copyOf(onEventThread);
+  }
+
+  /** What was thrown and caught by nobody. */
+  List<Throwable> failures() {
+    return List.copyOf(failures);
+  }
+
+  /** From now on reading the workspace fails. */
+  void failReading(String why) {
+    failure.set(Optional.of(new IOException(why)));
+  }
+
+  /** The text that was copied for other programs. */
+  String copied() {
+    return copied.get();
+  }
+
+  WorkspaceFolders folders() {
+    return folders;
+  }
+
+  Robot robot() {
+    return robot;
+  }
+
+  FrameFixture frame() {
+    return frame;
+  }
+
+  Desk desk() {
+    return desk;
+  }
+
+  /** Asks something of the window on the event thread. */
+  <T> T ask(Callable<T> question) {
+    try {
+      return OnEventThread.get(question);
+    } catch (IOException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  /** Does something on the event thread. */
+  void act(Runnable action) {
+    ask(
+        () -> {
+          action.run();
+          return true;
+        });
+    robot.waitForIdle();
+  }
+
+  /** Waits until something is so, asked on the event thread. */
+  void until(String what, BooleanSupplier condition) {
+    Pause.pause(
+        new Condition(what) {
+          @Override
+          public boolean test() {
+            return ask(condition::getAsBoolean);
+          }
+        },
+        20_000);
+    robot.waitForIdle();
+  }
+
+  /** The component of this name that is showing. */
+  <C extends Component> C find(String name, Class<C> kind) {
+    return robot.finder().findByName(name, kind, true);
+  }
+
+  /** Presses a key while others are held down. */
+  void press(int key, int... held) {
+    for (int one : held) {
+      robot.pressKey(one);
+    }
+    robot.pressAndReleaseKeys(key);
+    for (int one : held) {
+      robot.releaseKey(one);
+    }
+    robot.waitForIdle();
+  }
+
+  /** Puts the focus on a component, as Tab or F6 would. */
+  void focus(String name) {
+    robot.focusAndWaitForFocusGain(find(name, JComponent.class));
+  }
+
+  /** All components of the window that are showing. */
+  List<Component> showing() {
+    return ask(
+        () -> {
+          List<Component> all = new ArrayList<>();
+          JFrame shown = desk.window().frame();
+          collect(shown.getRootPane(), all);
+          return all;
+        });
+  }
+
+  private static void collect(Container container, List<Component> all) {
+    for (Component child : container.getComponents()) {
+      if (child.isShowing()) {
+        all.add(child);
+        if (child instanceof Container nested) {
+          collect(nested, all);
+        }
+      }
+    }
+  }
+
+  @Override
+  public void close() {
+    act(() -> Theme.apply(ThemeChoice.LIGHT, 100));
+    robot.cleanUp();
+    workers.close();
+  }
+}

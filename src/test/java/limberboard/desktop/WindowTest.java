@@ -1,0 +1,471 @@
+package limberboard.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
+import java.awt.Point;
+import java.awt.event.KeyEvent;
+import java.awt.geom.Point2D;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.Set;
+import javax.swing.AbstractButton;
+import javax.swing.JComponent;
+import javax.swing.JMenuItem;
+import javax.swing.JPopupMenu;
+import javax.swing.JTextField;
+import limberboard.desktop.base.Forgetful;
+import limberboard.desktop.base.Memory;
+import limberboard.desktop.base.Notices.Notice;
+import limberboard.desktop.drawing.BoatView;
+import limberboard.desktop.look.Theme;
+import limberboard.desktop.look.ThemeChoice;
+import limberboard.desktop.parts.CardList;
+import limberboard.desktop.parts.Wrapped;
+import limberboard.desktop.trace.Stage;
+import limberboard.library.Page;
+import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The window through real mouse and keyboard events. Needs a display; a virtual one will do. */
+@Timeout(180)
+class WindowTest {
+  @TempDir Path folder;
+  private SmallWindow window;
+
+  @BeforeAll
+  static void components() {
+    FailOnThreadViolationRepaintManager.install();
+  }
+
+  @AfterAll
+  static void usual() {
+    FailOnThreadViolationRepaintManager.uninstall();
+  }
+
+  @BeforeEach
+  void open() throws IOException {
+    window = SmallWindow.open(folder);
+  }
+
+  @AfterEach
+  void close() {
+    if (window != null) {
+      try {
+        assertThat(window.failures()).as("thrown and caught by nobody").isEmpty();
+        assertThat(window.slowOnEventThread()).as("slow work on the event thread").isEmpty();
+      } finally {
+        window.close();
+      }
+    }
+  }
+
+  private Desk desk() {
+    return window.desk();
+  }
+
+  private void chooseKnot() {
+    window.act(() -> desk().session().choose(Optional.of("knot")));
+  }
+
+  private Stage stage() {
+    return window.ask(() -> desk().trace().stage());
+  }
+
+  private String page() {
+    return window.ask(() -> desk().reading().page().map(Page::id).orElse(""));
+  }
+
+  private void untilStage(Stage stage) {
+    window.until("the stage is " + stage, () -> desk().trace().stage() == stage);
+  }
+
+  @Test
+  void typingInTheSearchFieldShowsHitsAndEnterOpensTheFirst() {
+    window.press(KeyEvent.VK_F, KeyEvent.VK_CONTROL);
+    window.robot().enterText("gasket strip");
+    window.until(
+        "hits for what was typed",
+        () -> desk().search().isUpToDate() && !desk().search().found().isEmpty());
+    CardList<?> hits = window.find("hits", CardList.class);
+    assertThat(hits.getModel().getSize()).isPositive();
+    window.press(KeyEvent.VK_ENTER);
+    window.until("a page is open", () -> desk().reading().page().isPresent());
+    assertThat(page()).isEqualTo("gasket-strip");
+    assertThat(window.find("page", JComponent.class).isShowing()).isTrue();
+  }
+
+  @Test
+  void arrowsMoveThroughTheHitsAndEscapePutsThemAway() {
+    window.press(KeyEvent.VK_F, KeyEvent.VK_CONTROL);
+    window.robot().enterText("locker");
+    window.until(
+        "several hits", () -> desk().search().isUpToDate() && desk().search().found().size() > 1);
+    window.press(KeyEvent.VK_DOWN);
+    window.press(KeyEvent.VK_DOWN);
+    String second = window.ask(() -> desk().search().found().get(1).target().id());
+    window.press(KeyEvent.VK_ESCAPE);
+    assertThat(window.showing()).noneMatch(component -> "hits".equals(component.getName()));
+    window.press(KeyEvent.VK_DOWN);
+    window.press(KeyEvent.VK_DOWN);
+    window.press(KeyEvent.VK_ENTER);
+    window.until("the second hit is open", () -> !page().isEmpty());
+    assertThat(page()).isEqualTo(second);
+  }
+
+  @Test
+  void theMousePointsAtAZoneAndAClickChoosesIt() {
+    chooseKnot();
+    BoatView profile = window.find("profile", BoatView.class);
+    window.until("the boat is drawn", () -> middleOf(profile).isPresent());
+    window.robot().moveMouse(profile, middleOf(profile).orElseThrow());
+    window.until(
+        "the locker is named",
+        () -> profile.getAccessibleContext().getAccessibleDescription().equals("Profile: Locker"));
+    assertThat(window.ask(() -> desk().trace().zone())).isEmpty();
+    window.robot().click(profile, middleOf(profile).orElseThrow());
+    window.until("the locker is chosen", () -> desk().trace().zone().isPresent());
+    assertThat(window.ask(() -> desk().trace().zone())).contains("locker");
+    CardList<?> symptoms = window.find("symptoms", CardList.class);
+    assertThat(window.ask(() -> symptoms.getModel().getSize())).isEqualTo(1);
+  }
+
+  private Optional<Point> middleOf(BoatView view) {
+    Optional<Point2D> onScreen = view.onScreen(new Point2D.Double(325, 145));
+    return onScreen.map(point -> new Point((int) point.getX(), (int) point.getY()));
+  }
+
+  @Test
+  void theKeyboardPointsAtZonesToo() {
+    chooseKnot();
+    BoatView profile = window.find("profile", BoatView.class);
+    window.until("the boat is drawn", () -> middleOf(profile).isPresent());
+    window.focus("profile");
+    window.press(KeyEvent.VK_RIGHT);
+    assertThat(window.ask(() -> profile.getAccessibleContext().getAccessibleDescription()))
+        .isEqualTo("Profile: Bow");
+    window.press(KeyEvent.VK_RIGHT);
+    window.press(KeyEvent.VK_RIGHT);
+    window.press(KeyEvent.VK_ENTER);
+    assertThat(window.ask(() -> desk().trace().zone())).contains("locker");
+    window.press(KeyEvent.VK_ESCAPE);
+    assertThat(window.ask(() -> desk().trace().zone())).isEmpty();
+  }
+
+  @Test
+  void aFaultIsTracedFromSymptomToMendWithTheKeyboard() {
+    chooseKnot();
+    window.focus("symptoms");
+    window.press(KeyEvent.VK_DOWN);
+    window.press(KeyEvent.VK_DOWN);
+    window.press(KeyEvent.VK_ENTER);
+    untilStage(Stage.CAUTIONS);
+    assertThat(texts()).contains("Water that gains on the pump sinks the boat.");
+    window.press(KeyEvent.VK_ENTER);
+    untilStage(Stage.CHECK);
+    String first = window.ask(() -> desk().trace().step().orElseThrow().text());
+    assertThat(texts()).contains(first);
+    window.press(KeyEvent.VK_SPACE);
+    window.until("an answer is noted", () -> answers() == 1);
+    changeFirstAnswer();
+    String changed = window.ask(() -> desk().trace().trace().orElseThrow().answers().toString());
+    window.robot().click(window.find("take-back-1", AbstractButton.class));
+    window.until("the answer is taken back", () -> answers() == 0);
+    assertThat(changed).isNotEqualTo("{}");
+    assertThat(texts()).contains(first);
+    answerAsTheHoseWould();
+    untilStage(Stage.MEND);
+    window.focus("did-not-help");
+    window.press(KeyEvent.VK_SPACE);
+    window.until("the mend is noted", () -> answers() >= 1 && stage() != Stage.MEND);
+  }
+
+  /** Changes the first answer to the second one on offer, with the mouse. */
+  private void changeFirstAnswer() {
+    String before = window.ask(() -> desk().trace().trace().orElseThrow().answers().toString());
+    window.robot().click(window.find("change-1", AbstractButton.class));
+    JPopupMenu menu = window.robot().findActivePopupMenu();
+    window.robot().click((JMenuItem) menu.getComponent(1));
+    window.until(
+        "the answer is another one",
+        () -> !desk().trace().trace().orElseThrow().answers().toString().equals(before));
+    assertThat(answers()).isEqualTo(1);
+  }
+
+  private int answers() {
+    return window.ask(() -> desk().trace().trace().map(trace -> trace.trail().size()).orElse(0));
+  }
+
+  private void answerAsTheHoseWould() {
+    for (int i = 0; i < 3 && stage() == Stage.CHECK; i++) {
+      String check = window.ask(() -> desk().trace().step().orElseThrow().id());
+      String answer =
+          switch (check) {
+            case "when" -> "after-washing";
+            case "clip" -> "turns";
+            default -> "holds";
+          };
+      int before = answers();
+      window.robot().click(window.find("answer-" + answer, AbstractButton.class));
+      window.until("it is noted", () -> answers() == before + 1);
+    }
+  }
+
+  @Test
+  void aMendedFaultSaysHowOftenToLookAgain() {
+    chooseKnot();
+    window.act(() -> desk().navigator().trace("wet-locker"));
+    untilStage(Stage.CAUTIONS);
+    window.robot().click(window.find("cautions-read", AbstractButton.class));
+    answerAsTheHoseWould();
+    untilStage(Stage.MEND);
+    window.robot().click(window.find("it-is-mended", AbstractButton.class));
+    untilStage(Stage.MENDED);
+    assertThat(texts())
+        .contains("Mended", "The drain hose weeps")
+        .anyMatch(text -> text.startsWith("Replace the locker gasket. How often:"));
+    window.press(KeyEvent.VK_ENTER);
+    untilStage(Stage.CHOOSING);
+  }
+
+  @Test
+  void whatOnlySomebodyLicensedMayMendIsHandedOverWithWhatWasFound() {
+    chooseKnot();
+    window.act(() -> desk().navigator().trace("gas-smell"));
+    untilStage(Stage.CAUTIONS);
+    window.press(KeyEvent.VK_ENTER);
+    window.until("past the cautions", () -> desk().trace().stage() != Stage.CAUTIONS);
+    if (stage() == Stage.CHECK) {
+      window.robot().click(window.find("cant-tell", AbstractButton.class));
+    }
+    untilStage(Stage.YARD);
+    window.robot().click(window.find("copy-report", AbstractButton.class));
+    assertThat(window.copied()).startsWith("A smell of gas").contains("The gas line leaks");
+    assertThat(texts()).anyMatch(text -> text.contains("somebody licensed for this work"));
+  }
+
+  private Set<String> texts() {
+    Set<String> texts = new LinkedHashSet<>();
+    for (Component component : window.showing()) {
+      if (component instanceof Wrapped text) {
+        texts.add(window.ask(text::getText));
+      }
+    }
+    return texts;
+  }
+
+  @Test
+  void pagesGoBackAndForwardByKeyboard() {
+    chooseKnot();
+    window.press(KeyEvent.VK_2, KeyEvent.VK_CONTROL);
+    window.act(() -> desk().reading().open("replace-gasket"));
+    window.act(() -> desk().reading().open("tighten-hose"));
+    window.focus("page");
+    window.press(KeyEvent.VK_LEFT, KeyEvent.VK_ALT);
+    assertThat(page()).isEqualTo("replace-gasket");
+    window.press(KeyEvent.VK_RIGHT, KeyEvent.VK_ALT);
+    assertThat(page()).isEqualTo("tighten-hose");
+  }
+
+  @Test
+  void theFilterNarrowsTheContentsAndTheTreeOpensPages() {
+    window.press(KeyEvent.VK_2, KeyEvent.VK_CONTROL);
+    window.focus("filter");
+    window.robot().enterText("torch");
+    window.until("one group is left", () -> desk().reading().filter().equals("torch"));
+    window.press(KeyEvent.VK_DOWN);
+    window.press(KeyEvent.VK_DOWN);
+    window.press(KeyEvent.VK_DOWN);
+    window.until("the page is open", () -> page().equals("torch"));
+  }
+
+  @Test
+  void aBoatIsChangedAndSaved() throws IOException {
+    chooseKnot();
+    window.press(KeyEvent.VK_3, KeyEvent.VK_CONTROL);
+    JTextField name = window.find("boat-NAME", JTextField.class);
+    window.robot().click(name);
+    window.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
+    window.robot().enterText("Red Knot");
+    assertThat(texts()).contains("There are unsaved changes.");
+    window.press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
+    window.until(
+        "the boat is saved and read again",
+        () -> desk().session().boat().map(boat -> boat.name().equals("Red Knot")).orElse(false));
+    assertThat(Files.readString(window.folders().boats().resolve("knot/boat.yaml")))
+        .contains("Red Knot");
+    assertThat(texts()).contains("Everything is saved.", "Red Knot is saved.");
+  }
+
+  @Test
+  void whatIsWrongInTheFormStandsBelowItsField() {
+    chooseKnot();
+    window.press(KeyEvent.VK_3, KeyEvent.VK_CONTROL);
+    window.robot().click(window.find("boat-HULL", JTextField.class));
+    window.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
+    window.robot().enterText("150");
+    assertThat(texts()).contains("Hull numbers of this model are 1 to 99.");
+  }
+
+  @Test
+  void theThemeIsSwitchedFromTheMenuAndEverythingFollows() {
+    chooseKnot();
+    window.act(() -> desk().navigator().openPage("replace-gasket"));
+    window.robot().click(window.find("view-menu", AbstractButton.class));
+    window.robot().click(window.find("theme-DARK", JMenuItem.class));
+    window.until("the theme is dark", Theme::isDark);
+    assertThat(window.ask(() -> desk().settings().theme())).isEqualTo(ThemeChoice.DARK);
+    for (Component component : window.showing()) {
+      if (component instanceof Wrapped text) {
+        int brightness = window.ask(() -> text.getForeground().getGreen());
+        assertThat(brightness).as(text.getText()).isGreaterThan(120);
+      }
+    }
+  }
+
+  @Test
+  void largeTextCutsNoButtonOff() {
+    chooseKnot();
+    window.act(() -> desk().settings().textPercent(200));
+    for (int key : new int[] {KeyEvent.VK_1, KeyEvent.VK_2, KeyEvent.VK_3}) {
+      window.press(key, KeyEvent.VK_CONTROL);
+      for (Component component : window.showing()) {
+        if (component instanceof AbstractButton button && !button.getText().isEmpty()) {
+          assertThat(window.ask(button::getHeight))
+              .as(button.getText())
+              .isGreaterThanOrEqualTo(window.ask(() -> button.getPreferredSize().height));
+        }
+      }
+    }
+  }
+
+  @Test
+  void filesThatChangeWhileTheWindowIsOpenAreReadAndNothingIsLost() throws IOException {
+    chooseKnot();
+    window.act(() -> desk().navigator().trace("wet-locker"));
+    untilStage(Stage.CAUTIONS);
+    window.act(() -> desk().trace().cautionsRead());
+    window.act(() -> desk().trace().answer("when", "after-rain"));
+    window.until("an answer is noted", () -> answers() == 1);
+    Path file = window.folders().articles().resolve("symptoms/wet-locker.md");
+    Files.writeString(
+        file, Files.readString(file).replace("title: Water in the locker", "title: A wet locker"));
+    window.act(() -> desk().loader().load());
+    window.until(
+        "the new title is there", () -> texts().stream().anyMatch("A wet locker, on Knot"::equals));
+    assertThat(answers()).isEqualTo(1);
+  }
+
+  @Test
+  void aFailureOffTheEventThreadIsShown() {
+    window.failReading("the folder articles cannot be listed");
+    window.act(() -> desk().loader().load());
+    window.until("a notice", () -> desk().notices().current().map(Notice::failure).orElse(false));
+    assertThat(texts()).anyMatch(text -> text.contains("the folder articles cannot be listed"));
+  }
+
+  @Test
+  void f6GoesThroughTheRegionsOfThePlaceAndTheStripAndBack() {
+    chooseKnot();
+    window.focus("search");
+    Set<String> names = new LinkedHashSet<>();
+    for (int i = 0; i < 8; i++) {
+      window.press(KeyEvent.VK_F6);
+      names.add(focused());
+    }
+    assertThat(names)
+        .contains(
+            "boat-chooser",
+            "view-menu",
+            "place-trace",
+            "profile",
+            "deck",
+            "zones",
+            "symptoms",
+            "search");
+    window.press(KeyEvent.VK_F6, KeyEvent.VK_SHIFT);
+    assertThat(focused()).isEqualTo("symptoms");
+  }
+
+  private String focused() {
+    return window.ask(
+        () -> {
+          Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+          return owner == null ? "" : String.valueOf(owner.getName());
+        });
+  }
+
+  @Test
+  void everyControlHasANameForThoseWhoListen() {
+    chooseKnot();
+    for (int key : new int[] {KeyEvent.VK_1, KeyEvent.VK_2, KeyEvent.VK_3}) {
+      window.press(key, KeyEvent.VK_CONTROL);
+      for (Component component : window.showing()) {
+        if (component.isFocusable()
+            && component instanceof JComponent control
+            && isControl(control)) {
+          String name = window.ask(() -> control.getAccessibleContext().getAccessibleName());
+          assertThat(name).as("%s %s", control.getName(), control.getClass()).isNotBlank();
+        }
+      }
+    }
+  }
+
+  private static boolean isControl(JComponent component) {
+    return component instanceof AbstractButton
+        || component instanceof javax.swing.text.JTextComponent
+        || component instanceof javax.swing.JComboBox
+        || component instanceof javax.swing.JList
+        || component instanceof javax.swing.JTree
+        || component instanceof javax.swing.JTable
+        || component instanceof BoatView;
+  }
+
+  @Test
+  void placeAndBoatAndPageAreThereNextTime() throws IOException {
+    chooseKnot();
+    Memory memory = new Memory(new Forgetful());
+    memory.remember("boat", "knot");
+    memory.remember("place", "pages");
+    memory.remember("page", "torch");
+    memory.remember("window", "not a window");
+    window.close();
+    window = SmallWindow.open(Files.createTempDirectory(folder, "again"), memory);
+    assertThat(window.ask(() -> desk().session().boat().orElseThrow().name())).isEqualTo("Knot");
+    assertThat(page()).isEqualTo("torch");
+    assertThat(window.find("page", JComponent.class).isShowing()).isTrue();
+  }
+
+  @Test
+  void aPageIsSavedAsPdf() {
+    chooseKnot();
+    window.act(() -> desk().navigator().openPage("replace-gasket"));
+    window.until("the page is open", () -> page().equals("replace-gasket"));
+    window.frame().button(new SaysSave()).click();
+    window.until(
+        "the file is there",
+        () -> Files.isRegularFile(window.folders().root().resolve("replace-gasket.pdf")));
+  }
+
+  private static final class SaysSave
+      extends org.assertj.swing.core.GenericTypeMatcher<javax.swing.JButton> {
+    SaysSave() {
+      super(javax.swing.JButton.class, true);
+    }
+
+    @Override
+    protected boolean isMatching(javax.swing.JButton button) {
+      return button.getText().startsWith("Save as PDF");
+    }
+  }
+}
