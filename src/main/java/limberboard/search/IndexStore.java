@@ -174,7 +174,7 @@ final class IndexStore implements Closeable {
   }
 
   /** Removes a damaged index. */
-  void clear() throws IOException {
+  private void clear() throws IOException {
     try (Lock lock = patiently(() -> directory.obtainLock(IndexWriter.WRITE_LOCK_NAME))) {
       lock.ensureValid();
       for (String file : directory.listAll()) {

@@ -192,10 +192,18 @@ public final class SearchIndex implements Closeable {
       return findNow(query);
     } catch (IOException | RuntimeException e) {
       if (closed || !makeAnew()) {
-        throw new IOException("the search index cannot be read: " + e.getMessage(), e);
+        throw unreadable(e);
       }
-      return findNow(query);
     }
+    try {
+      return findNow(query);
+    } catch (RuntimeException e) {
+      throw unreadable(e);
+    }
+  }
+
+  private static IOException unreadable(Exception e) {
+    return new IOException("the search index cannot be read: " + e.getMessage(), e);
   }
 
   private SearchResults findNow(SearchQuery query) throws IOException {
@@ -212,7 +220,9 @@ public final class SearchIndex implements Closeable {
     throw new IOException("the search index is closed");
   }
 
-  /** After damage was met while reading: throws the index away and builds it from the library. */
+  /**
+   * After damage was met while reading: reads the index against its checksums, or builds it anew.
+   */
   private synchronized boolean makeAnew() throws IOException {
     if (library.isEmpty()) {
       return false;
@@ -221,7 +231,6 @@ public final class SearchIndex implements Closeable {
     state = IndexState.nothing();
     old.leave();
     memory = Optional.empty();
-    disk().clear();
     update(library.get());
     return true;
   }

@@ -4,8 +4,11 @@ import static limberboard.search.SmallWorkspace.ids;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,7 +36,7 @@ class DamagedIndexTest {
     CUT_SHORT {
       @Override
       byte[] done(byte[] file) {
-        return java.util.Arrays.copyOf(file, file.length / 2);
+        return Arrays.copyOf(file, file.length / 2);
       }
     },
     EMPTIED {
@@ -147,6 +150,21 @@ class DamagedIndexTest {
   }
 
   @Test
+  void harmThatShowsOnlyWhenAQueryReadsIsMended() throws IOException {
+    try (SearchIndex index = workspace.index()) {
+      for (Path file : workspace.indexFiles()) {
+        try (RandomAccessFile inPlace = new RandomAccessFile(file.toFile(), "rw")) {
+          byte[] noise = new byte[(int) inPlace.length()];
+          Arrays.fill(noise, (byte) 0xFF);
+          inPlace.write(noise);
+        }
+      }
+      assertThat(ids(index, "wet bunk cushions")).first().isEqualTo("wet-bunk");
+      assertThat(index.update(workspace.library()).unchanged()).isTrue();
+    }
+  }
+
+  @Test
   void anIndexMadeByAnotherVersionIsBuiltAnew() throws IOException {
     workspace.index().close();
     for (String entry : List.of("format", "lucene", "words", "stop-words")) {
@@ -164,7 +182,7 @@ class DamagedIndexTest {
   private void restamp(String entry) throws IOException {
     try (FSDirectory directory = FSDirectory.open(workspace.folders().searchIndex());
         IndexWriter writer = new IndexWriter(directory, new IndexWriterConfig())) {
-      Map<String, String> data = new java.util.HashMap<>();
+      Map<String, String> data = new HashMap<>();
       writer.getLiveCommitData().forEach(e -> data.put(e.getKey(), e.getValue()));
       assertThat(data).containsKey(entry);
       data.put(entry, "0.0.1");
