@@ -9,6 +9,7 @@ import limberboard.library.Library;
 import limberboard.library.Minutes;
 import limberboard.library.Model;
 import limberboard.library.Page;
+import limberboard.library.Skill;
 import limberboard.trace.Contradiction;
 import limberboard.trace.NextStep;
 import limberboard.trace.Ranked;
@@ -73,7 +74,10 @@ final class TraceText {
     if (step instanceof NextStep.DoCheck check) {
       Check made = check.check().check();
       cautions(made.cautions());
-      out.println("  How: " + made.how());
+      out.println(
+          made.skill() == Skill.LICENSED
+              ? "  Only a person licensed for it may do this."
+              : "  How: " + made.how());
     }
     if (!step.toOpen().isEmpty()) {
       List<String> titles = step.toOpen().stream().map(Model.Access::title).toList();

@@ -7,15 +7,15 @@ public final class Minutes {
   private Minutes() {}
 
   /**
-   * Working time as one says it: {@code 1 minute}, {@code 45 minutes}, {@code 1 h 30 min}; whole
-   * minutes, at least one.
+   * Working time as it is written on a job card: {@code 45 min}, {@code 1 h}, {@code 1 h 30 min}.
+   * Rounded to whole minutes; what takes any time at all takes at least one.
    *
    * @param minutes 0 or more
    */
   public static String words(double minutes) {
-    long whole = Math.max(1, Math.round(minutes));
+    long whole = minutes > 0 ? Math.max(1, Math.round(minutes)) : 0;
     if (whole < IN_HOUR) {
-      return whole == 1 ? "1 minute" : whole + " minutes";
+      return whole + " min";
     }
     long rest = whole % IN_HOUR;
     return whole / IN_HOUR + " h" + (rest == 0 ? "" : " " + rest + " min");

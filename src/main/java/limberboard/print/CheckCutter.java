@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import limberboard.library.Cause;
 import limberboard.library.Check;
+import limberboard.library.Minutes;
 import limberboard.library.Skill;
 import limberboard.library.ToolUse;
 import limberboard.print.Block.Side;
@@ -54,7 +55,7 @@ final class CheckCutter {
   private List<Block.Fact> facts(Check check) {
     List<Block.Fact> facts = new ArrayList<>();
     facts.add(Block.Fact.of("Who", SkillWords.of(check.skill())));
-    facts.add(Block.Fact.of("Time", TimeWords.minutes(check.minutes())));
+    facts.add(Block.Fact.of("Time", Minutes.words(check.minutes())));
     way.inOneLine(check.access()).ifPresent(words -> facts.add(Block.Fact.of("First", words)));
     List<String> tools =
         check.tools().stream()

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.Fitting;
 import limberboard.library.Amount;
+import limberboard.library.Minutes;
 import limberboard.library.Model;
 import limberboard.library.Page;
 import limberboard.print.Block.Side;
@@ -143,7 +144,7 @@ final class ModelCutter {
       rows.add(
           List.of(
               Inline.text(access.title()),
-              Inline.text(TimeWords.minutes(access.minutes())),
+              Inline.text(Minutes.words(access.minutes())),
               Inline.text(String.join(", ", needs))));
     }
     return table(List.of("What", "Time", "First"), rows);

@@ -3,6 +3,7 @@ package limberboard.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import limberboard.library.Minutes;
 import limberboard.library.Page;
 import limberboard.library.Procedure;
 
@@ -31,7 +32,7 @@ final class ProcedureFacts {
   }
 
   private String time(Procedure procedure) {
-    String work = TimeWords.minutes(procedure.minutes());
+    String work = Minutes.words(procedure.minutes());
     Optional<Double> opening = way.minutes(procedure.access());
     if (opening.isEmpty()) {
       return procedure.access().isEmpty() ? work : work + ", besides what it takes to get there";
@@ -40,9 +41,9 @@ final class ProcedureFacts {
         ? work
         : work
             + ", and "
-            + TimeWords.minutes(opening.get())
+            + Minutes.words(opening.get())
             + " to get there: "
-            + TimeWords.minutes(procedure.minutes() + opening.get())
+            + Minutes.words(procedure.minutes() + opening.get())
             + " in all";
   }
 

@@ -6,7 +6,6 @@ import java.util.List;
 
 /** Times in words. */
 final class TimeWords {
-  private static final int MINUTES_IN_HOUR = 60;
   private static final int DAYS_IN_WEEK = 7;
   private static final List<String> SMALL =
       List.of("", "", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
@@ -16,17 +15,6 @@ final class TimeWords {
           "tenth");
 
   private TimeWords() {}
-
-  /** Working time: {@code 45 min}, {@code 1 h 30 min}. */
-  static String minutes(double minutes) {
-    long whole = Math.round(minutes);
-    long hours = whole / MINUTES_IN_HOUR;
-    long rest = whole % MINUTES_IN_HOUR;
-    if (hours == 0) {
-      return whole + " min";
-    }
-    return rest == 0 ? hours + " h" : hours + " h " + rest + " min";
-  }
 
   /** A period: {@code 6 months}, {@code 1 year and 6 months}. */
   static String period(Period period) {

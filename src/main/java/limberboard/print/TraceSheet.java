@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import limberboard.library.Library;
+import limberboard.library.Minutes;
 import limberboard.library.Model.Access;
 import limberboard.library.Skill;
 import limberboard.print.Block.Side;
@@ -76,13 +77,13 @@ public final class TraceSheet {
     if (!open.isEmpty()) {
       facts.add(Block.Fact.of("First", String.join("; then ", open)));
     }
-    facts.add(Block.Fact.of("Time", TimeWords.minutes(next.minutes())));
+    facts.add(Block.Fact.of("Time", Minutes.words(next.minutes())));
     facts.add(Block.Fact.of("Why", next.why()));
     facts.add(
         Block.Fact.of(
             "From here",
             "about "
-                + TimeWords.minutes(trace.expectedMinutes())
+                + Minutes.words(trace.expectedMinutes())
                 + " on average until it is mended or with the yard, by estimate"));
     blocks.add(new Block.Facts(facts));
     return new Part(Part.Role.CHECKS, "Next", blocks);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import limberboard.boat.AccessWays;
 import limberboard.boat.Fitting;
+import limberboard.library.Minutes;
 import limberboard.library.Model;
 import limberboard.library.Model.Access;
 import limberboard.library.Page;
@@ -23,7 +24,7 @@ final class WayThere {
     List<List<Inline>> lines = new ArrayList<>();
     if (cutting.fitting().isPresent()) {
       for (Access access : toOpen(cutting.fitting().get(), wanted)) {
-        lines.add(Inline.text(access.title() + " (" + TimeWords.minutes(access.minutes()) + ")"));
+        lines.add(Inline.text(access.title() + " (" + Minutes.words(access.minutes()) + ")"));
       }
     } else {
       wanted.forEach(id -> lines.add(Inline.text(title(id))));

@@ -2,6 +2,7 @@ package limberboard.trace;
 
 import java.util.List;
 import java.util.Set;
+import limberboard.library.Minutes;
 import limberboard.library.Model.Access;
 import limberboard.library.Seen;
 import limberboard.trace.Advice.Option;
@@ -73,7 +74,7 @@ record Reasons(Fault fault, double[] chances, Set<String> open) {
     FaultCause cause = fault.causes().get(leading);
     String otherwise =
         "No check or mend that is left is likely to save its own time; handing it over costs you "
-            + Wording.minutes(fault.yardMinutes())
+            + Minutes.words(fault.yardMinutes())
             + ".";
     if (cause.isSomethingElse() || cause.mendedByOwner() || chances[leading] < LIKELY) {
       return otherwise;

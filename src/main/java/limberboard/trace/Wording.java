@@ -1,15 +1,11 @@
 package limberboard.trace;
 
-import java.text.DecimalFormat;
-import java.text.DecimalFormatSymbols;
 import java.util.List;
-import java.util.Locale;
+import limberboard.library.Minutes;
 import limberboard.library.Model.Access;
 
 /** Numbers and names as a person reads them. */
 final class Wording {
-  private static final double LONG = 90;
-  private static final double HOUR = 60;
   private static final List<String> TIMES =
       List.of(
           "twice",
@@ -34,15 +30,6 @@ final class Wording {
     return "“" + text + "”";
   }
 
-  /** "1 minute", "20 minutes", "2.5 hours". */
-  static String minutes(double minutes) {
-    boolean hours = minutes >= LONG;
-    double number = hours ? Math.rint(minutes / HOUR * 2) / 2 : Math.rint(minutes * 2) / 2;
-    String unit = hours ? " hour" : " minute";
-    DecimalFormatSymbols point = DecimalFormatSymbols.getInstance(Locale.ROOT);
-    return new DecimalFormat("0.#", point).format(number) + unit + (number == 1 ? "" : "s");
-  }
-
   /** "12 %", "under 1 %", "over 99 %". */
   static String percent(double chance) {
     long whole = Math.round(chance * 100);
@@ -61,11 +48,11 @@ final class Wording {
         + " as likely";
   }
 
-  /** "3 minutes", or "23 minutes with what has to be opened first (…)". */
+  /** "3 min", or "23 min with what has to be opened first (…)". */
   static String cost(double minutes, List<Access> toOpen) {
     return toOpen.isEmpty()
-        ? minutes(minutes)
-        : minutes(minutes)
+        ? Minutes.words(minutes)
+        : Minutes.words(minutes)
             + " with what has to be opened first ("
             + String.join("; ", toOpen.stream().map(Access::title).toList())
             + ")";

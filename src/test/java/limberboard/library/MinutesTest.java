@@ -8,10 +8,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 class MinutesTest {
   @ParameterizedTest
   @CsvSource({
-    "0, 1 minute",
-    "1.4, 1 minute",
-    "1.5, 2 minutes",
-    "59.4, 59 minutes",
+    "0, 0 min",
+    "0.2, 1 min",
+    "1.4, 1 min",
+    "1.5, 2 min",
+    "59.4, 59 min",
     "59.5, 1 h",
     "90, 1 h 30 min",
     "240, 4 h"

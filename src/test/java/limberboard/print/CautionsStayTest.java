@@ -26,7 +26,7 @@ class CautionsStayTest {
   private static final SmallYard YARD = new SmallYard();
   private static final List<String> BOATS = List.of("avocet", "knot", "");
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = "20261125")
   void cautionsOfTheProcedureAreAlwaysThereAndFirst(
       @ForAll("procedures") Page<Procedure> page, @ForAll("boats") String boat) {
     CutPage cut =

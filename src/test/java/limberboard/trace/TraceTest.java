@@ -127,7 +127,7 @@ class TraceTest {
     assertThat(sure.next().why())
         .isEqualTo(
             "“The bowsprit seal no longer wipes the tube” is almost certain (96 %), mending it"
-                + " takes 60 minutes, and no check that is left would save more time than it"
+                + " takes 1 h, and no check that is left would save more time than it"
                 + " takes.");
   }
 
@@ -153,7 +153,7 @@ class TraceTest {
     assertThat(next.text()).isEqualTo("Is the seal split?");
     assertThat(next.why())
         .isEqualTo(
-            "3 minutes, and it tells “The bowsprit seal no longer wipes the tube” from the"
+            "3 min, and it tells “The bowsprit seal no longer wipes the tube” from the"
                 + " others.");
     assertThat(trace.done()).isFalse();
   }
@@ -180,7 +180,7 @@ class TraceTest {
         .extracting(access -> access.id())
         .containsExactly("headlining-down");
     assertThat(before.why())
-        .startsWith("35 minutes with what has to be opened first (Headlining taken down), and");
+        .startsWith("35 min with what has to be opened first (Headlining taken down), and");
   }
 
   @Test

@@ -10,20 +10,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 class WordingTest {
 
   @ParameterizedTest
-  @CsvSource({
-    "1, 1 minute",
-    "3, 3 minutes",
-    "2.5, 2.5 minutes",
-    "89, 89 minutes",
-    "90, 1.5 hours",
-    "240, 4 hours",
-    "250, 4 hours"
-  })
-  void saysMinutes(double minutes, String said) {
-    assertThat(Wording.minutes(minutes)).isEqualTo(said);
-  }
-
-  @ParameterizedTest
   @CsvSource({"0, 0 %", "0.002, under 1 %", "0.123, 12 %", "0.998, over 99 %", "1, 100 %"})
   void saysPerCent(double chance, String said) {
     assertThat(Wording.percent(chance)).isEqualTo(said);

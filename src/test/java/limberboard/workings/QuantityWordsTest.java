@@ -56,7 +56,7 @@ class QuantityWordsTest {
     assertThat(QuantityWords.plain(0.00001)).isEqualTo("0.00001");
   }
 
-  @Property
+  @Property(seed = "20261125")
   void whatIsWrittenIsReadBackAsTheSame(
       @ForAll @DoubleRange(min = 0.01, max = 10_000) double number,
       @ForAll @IntRange(min = 0, max = 8) int unit) {
