@@ -47,9 +47,9 @@ final class Vocabulary {
     this.reader = reader;
   }
 
-  /** Number of pages in the index. */
+  /** Number of pages in the index, those included that were removed and are still counted below. */
   int pages() {
-    return reader.numDocs();
+    return reader.maxDoc();
   }
 
   /** In how many pages a word occurs. */

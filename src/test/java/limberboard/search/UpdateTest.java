@@ -42,6 +42,19 @@ class UpdateTest {
   }
 
   @Test
+  void wordsOfEveryPageAreFoundWhilePagesThatWereReplacedStillLieInTheIndex() throws IOException {
+    try (SearchIndex index = workspace.index()) {
+      for (int i = 0; i < 9; i++) {
+        workspace.topic("topic-" + i, "Topic number " + i, "About plain things, again.");
+        index.update(workspace.library());
+        SearchResults results = index.find(SearchQuery.of("plain things").whileTyping());
+        assertThat(ids(results)).hasSize(20);
+        assertThat(results.hits()).allMatch(hit -> hit.score() > 0);
+      }
+    }
+  }
+
+  @Test
   void withoutChangesNothingIsWritten() throws IOException {
     workspace.index().close();
     List<Path> before = workspace.indexFiles();
