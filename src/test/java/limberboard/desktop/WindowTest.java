@@ -350,6 +350,25 @@ class WindowTest {
   }
 
   @Test
+  void whereThereIsLittleRoomCausesAndAnswersAreBehindATabAndNothingIsLost() {
+    chooseKnot();
+    window.act(() -> desk().navigator().trace("wet-locker"));
+    untilStage(Stage.CAUTIONS);
+    window.act(() -> desk().trace().cautionsRead());
+    assertThat(texts()).contains("Likeliest causes");
+    window.act(() -> desk().settings().textPercent(200));
+    window.until("the causes are behind a tab", () -> !texts().contains("Likeliest causes"));
+    assertThat(texts()).contains("When does the water come?");
+    javax.swing.JTabbedPane tabs =
+        window.robot().finder().findByType(javax.swing.JTabbedPane.class, true);
+    window.act(() -> tabs.setSelectedIndex(1));
+    assertThat(texts()).contains("Likeliest causes", "Your answers so far");
+    window.act(() -> desk().settings().textPercent(100));
+    window.until("they stand beside again", () -> texts().contains("Likeliest causes"));
+    assertThat(texts()).contains("When does the water come?");
+  }
+
+  @Test
   void filesThatChangeWhileTheWindowIsOpenAreReadAndNothingIsLost() throws IOException {
     chooseKnot();
     window.act(() -> desk().navigator().trace("wet-locker"));

@@ -99,6 +99,7 @@ final class BesidePanel extends JPanel {
             ? "Nothing in it yet. It is kept in the file log.csv in the boat's folder."
             : "What has been done, the newest first.");
     table.getParent().getParent().setVisible(!empty);
+    view.setVisible(model.model().isPresent());
     model.model().ifPresent(this::draw);
   }
 

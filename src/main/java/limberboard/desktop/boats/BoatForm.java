@@ -88,7 +88,7 @@ final class BoatForm extends JPanel {
     facts.line(Field.WATER.label(), water.control(), water);
     text(Field.SEASON_FROM, "15 April");
     text(Field.SEASON_TO, "15 October");
-    text(Field.HOUR, "in your money; weighs your time against a yard bill");
+    text(Field.HOUR, "in your own money");
     text(Field.NOTE, "");
     facts.wide(Text.heading("Fitted"));
     facts.wide(Text.quiet("Only what could be had for this model in its year of building."));

@@ -13,6 +13,7 @@ import limberboard.desktop.boats.BoatFormModel.UnsavedQuestion;
 import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Divider;
+import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.read.PagePictures;
@@ -20,6 +21,7 @@ import limberboard.desktop.read.PagePictures;
 /** The place where boats are entered and kept. */
 public final class BoatsPlace implements Place {
   private static final int ICON = 26;
+  private static final int LEAST_WIDTH = 680;
   private final BoatFormModel model;
   private final JPanel panel = new JPanel(new BorderLayout());
   private final CardLayout cards = new CardLayout();
@@ -46,7 +48,17 @@ public final class BoatsPlace implements Place {
     Column empty = new Column(0).padded(40, 40, 40, 40);
     empty.add(nothing);
     shown.add(empty, "nothing");
-    shown.add(Divider.beside("boats-beside", form, beside, 0.48, dividers), "form");
+    shown.add(
+        new Sides(
+            LEAST_WIDTH,
+            "Particulars",
+            form,
+            "Drawing and log",
+            beside,
+            "boats-beside",
+            0.48,
+            dividers),
+        "form");
     panel.add(Divider.beside("boats-list", list, shown, 0.2, dividers));
     model.askUnsaved(this::ask);
     model.onChange(this::refresh);

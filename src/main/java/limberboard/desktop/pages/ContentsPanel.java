@@ -2,6 +2,7 @@ package limberboard.desktop.pages;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.BorderLayout;
+import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.Enumeration;
 import java.util.HashSet;
@@ -85,6 +86,7 @@ final class ContentsPanel extends JPanel {
   private JComponent scrollingTree() {
     tree.setName("contents");
     tree.setRootVisible(false);
+    tree.setScrollsOnExpand(false);
     tree.setShowsRootHandles(true);
     tree.setRowHeight(0);
     tree.setOpaque(false);
@@ -185,7 +187,15 @@ final class ContentsPanel extends JPanel {
       tree.clearSelection();
     } else if (!path.get().equals(tree.getSelectionPath())) {
       tree.setSelectionPath(path.get());
-      tree.scrollPathToVisible(path.get());
+      scrollTo(path.get());
+    }
+  }
+
+  /** Scrolls up or down and never aside, so that headings are not cut off. */
+  private void scrollTo(TreePath path) {
+    Rectangle row = tree.getPathBounds(path);
+    if (row != null) {
+      tree.scrollRectToVisible(new Rectangle(0, row.y, 1, row.height));
     }
   }
 

@@ -11,12 +11,14 @@ import limberboard.desktop.base.Latest;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Divider;
+import limberboard.desktop.parts.Sides;
 import limberboard.desktop.read.CutReader;
 import limberboard.library.WorkspaceFolders;
 
 /** The place where the library is read. */
 public final class PagesPlace implements Place {
   private static final int ICON = 26;
+  private static final int LEAST_WIDTH = 700;
   private final JPanel panel = new JPanel(new BorderLayout());
   private final ContentsPanel contents;
   private final ReadingPanel reading;
@@ -47,7 +49,17 @@ public final class PagesPlace implements Place {
             new ProblemsPanel(model, folders, files, dividers),
             () -> model.page().ifPresent(page -> trace.accept(page.id())));
     around = new AroundPanel(model, model::open);
-    JComponent right = Divider.beside("pages-around", reading, around, 0.74, dividers);
+    Sides right =
+        new Sides(
+            LEAST_WIDTH,
+            "Page",
+            reading,
+            "Around this page",
+            around,
+            "pages-around",
+            0.74,
+            dividers);
+    model.onChange(right::showMain);
     panel.add(Divider.beside("pages-contents", contents, right, 0.26, dividers));
   }
 

@@ -17,6 +17,7 @@ import limberboard.desktop.parts.CardList;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Divider;
 import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.Wrapped;
 import limberboard.library.Problem;
 import limberboard.library.WorkspaceFolders;
 
@@ -26,6 +27,7 @@ final class ProblemsPanel extends JPanel {
   private final transient WorkspaceFolders folders;
   private final transient Latest latest;
   private final CardList<Problem> list;
+  private final Wrapped words = Text.quiet("");
   private final JTextArea source = new JTextArea();
 
   ProblemsPanel(
@@ -42,7 +44,7 @@ final class ProblemsPanel extends JPanel {
     source.getAccessibleContext().setAccessibleName("Text of the file");
     Column head = new Column(2).padded(0, 6, 4, 6);
     head.add(Text.title("Problems in the files"));
-    head.add(Text.quiet("Everything else works meanwhile. Choose one to see its file."));
+    head.add(words);
     JScrollPane text = new JScrollPane(source);
     text.setBorder(BorderFactory.createEmptyBorder());
     add(head, BorderLayout.NORTH);
@@ -55,6 +57,10 @@ final class ProblemsPanel extends JPanel {
     if (!model.problems().equals(list.entries())) {
       list.show(model.problems());
     }
+    words.setText(
+        model.problems().isEmpty()
+            ? "There are none any more."
+            : "Everything else works meanwhile. Choose one to see its file.");
   }
 
   private static Card card(Problem problem) {

@@ -129,6 +129,9 @@ public final class CardList<T> extends JList<T> {
         before = getWidth();
         setFixedCellHeight(ANY_HEIGHT);
         setFixedCellHeight(-1);
+        if (getSelectedIndex() >= 0) {
+          ensureIndexIsVisible(getSelectedIndex());
+        }
       }
     }
   }

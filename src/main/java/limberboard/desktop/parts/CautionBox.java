@@ -44,7 +44,7 @@ public final class CautionBox extends Column {
     Column act = new Column(4).padded(2, 0, 2, 0);
     int number = 1;
     for (String line : caution.act()) {
-      act.add(Row.growing(8, 1, Text.label(number + "."), Text.plain(line)));
+      act.add(Row.growing(8, 1, Text.label(number + "."), Text.reading(line)));
       number++;
     }
     List<JComponent> lines = new ArrayList<>(List.of(Text.reading(caution.danger()), act));
@@ -65,6 +65,16 @@ public final class CautionBox extends Column {
     String first = caution.act().isEmpty() ? "" : " " + caution.act().get(0);
     return new CautionBox(
         page.title(), List.of(Text.plain(caution.danger() + first)), List.of(controls));
+  }
+
+  /**
+   * The caution's name alone.
+   *
+   * @param page the caution
+   * @param controls shown at the right of its title
+   */
+  public static CautionBox title(Page<Caution> page, JComponent... controls) {
+    return new CautionBox(page.title(), List.of(), List.of(controls));
   }
 
   @Override

@@ -28,6 +28,12 @@ public class Column extends JPanel implements Scrollable {
     return this;
   }
 
+  /** Keeps its content to a readable width, in pixels of the usual text size, at the left. */
+  public final Column atMost(int width) {
+    ((ColumnLayout) getLayout()).atMost(width);
+    return this;
+  }
+
   /** This column in a scroll pane without a frame of its own. */
   public final JScrollPane scrolling() {
     JScrollPane pane =

@@ -1,5 +1,6 @@
 package limberboard.desktop.parts;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
@@ -9,14 +10,24 @@ import java.awt.LayoutManager;
 /** Stacks components, each as wide as the container and as high as it wants at that width. */
 final class ColumnLayout implements LayoutManager {
   private final int gap;
+  private int most = Integer.MAX_VALUE;
 
   ColumnLayout(int gap) {
     this.gap = gap;
   }
 
+  void atMost(int width) {
+    most = width;
+  }
+
+  /** The width that components get in this much room. */
+  private int narrowed(int room) {
+    return most == Integer.MAX_VALUE ? room : Math.min(room, UIScale.scale(most));
+  }
+
   @Override
   public Dimension preferredLayoutSize(Container parent) {
-    int width = Widths.inside(parent);
+    int width = narrowed(Widths.inside(parent));
     int height = 0;
     int widest = 0;
     for (Component child : parent.getComponents()) {
@@ -33,7 +44,7 @@ final class ColumnLayout implements LayoutManager {
   @Override
   public void layoutContainer(Container parent) {
     Insets insets = parent.getInsets();
-    int width = Math.max(1, parent.getWidth() - insets.left - insets.right);
+    int width = narrowed(Math.max(1, parent.getWidth() - insets.left - insets.right));
     int y = insets.top;
     for (Component child : parent.getComponents()) {
       if (child.isVisible()) {

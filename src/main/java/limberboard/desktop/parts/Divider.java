@@ -1,19 +1,28 @@
 package limberboard.desktop.parts;
 
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Dimension;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.OptionalInt;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JSplitPane;
+import javax.swing.plaf.basic.BasicSplitPaneUI;
 
-/** Two regions with a divider between them that can be moved and is remembered. */
+/**
+ * Two regions with a divider between them that can be moved and is remembered. The regions keep
+ * their shares of the room when the window grows or shrinks.
+ */
 public final class Divider extends JSplitPane {
   private static final int THOUSAND = 1000;
-  private final double usual;
+  private static final int LEAST_WIDTH = 150;
+  private static final int LEAST_HEIGHT = 60;
   private final transient Memory memory;
   private final String key;
-  private boolean placed;
+  private int share;
 
   /** Where dividers' places are kept, in thousandths of the room. */
   public interface Memory {
@@ -28,15 +37,16 @@ public final class Divider extends JSplitPane {
       String key, int orientation, JComponent one, JComponent other, double usual, Memory memory) {
     super(orientation, true, one, other);
     this.key = key;
-    this.usual = usual;
     this.memory = memory;
+    this.share = memory.place(key).orElse((int) Math.round(usual * THOUSAND));
     setBorder(BorderFactory.createEmptyBorder());
     setOpaque(false);
     setResizeWeight(usual);
-    one.setMinimumSize(new java.awt.Dimension(120, 80));
-    other.setMinimumSize(new java.awt.Dimension(120, 60));
-    addComponentListener(new FirstSize());
-    addPropertyChangeListener(DIVIDER_LOCATION_PROPERTY, e -> moved());
+    one.setMinimumSize(new Dimension(120, 80));
+    other.setMinimumSize(new Dimension(120, 60));
+    addComponentListener(new Resizes());
+    addPropertyChangeListener(DIVIDER_LOCATION_PROPERTY, e -> movedByKey());
+    listenToMouse();
   }
 
   /**
@@ -65,19 +75,46 @@ public final class Divider extends JSplitPane {
     return (getOrientation() == HORIZONTAL_SPLIT ? getWidth() : getHeight()) - getDividerSize();
   }
 
-  private void moved() {
-    if (placed && room() > 0) {
-      memory.remember(key, getDividerLocation() * THOUSAND / room());
+  private void movedByKey() {
+    if (memory != null && isFocusOwner()) {
+      keep();
     }
   }
 
-  private final class FirstSize extends ComponentAdapter {
+  private void keep() {
+    if (room() > 0) {
+      share = getDividerLocation() * THOUSAND / room();
+      memory.remember(key, share);
+    }
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    listenToMouse();
+  }
+
+  private void listenToMouse() {
+    if (memory != null && getUI() instanceof BasicSplitPaneUI ui) {
+      ui.getDivider().addMouseListener(new Drags());
+    }
+  }
+
+  private final class Drags extends MouseAdapter {
+    @Override
+    public void mouseReleased(MouseEvent e) {
+      keep();
+    }
+  }
+
+  private final class Resizes extends ComponentAdapter {
     @Override
     public void componentResized(ComponentEvent e) {
-      if (!placed && room() > 0) {
-        int thousandths = memory.place(key).orElse((int) Math.round(usual * THOUSAND));
-        setDividerLocation(room() * thousandths / THOUSAND);
-        placed = true;
+      if (room() > 0) {
+        int least =
+            UIScale.scale(getOrientation() == HORIZONTAL_SPLIT ? LEAST_WIDTH : LEAST_HEIGHT);
+        int place = Math.max(least, room() * share / THOUSAND);
+        setDividerLocation(Math.min(place, Math.max(0, room() - least)));
       }
     }
   }

@@ -1,5 +1,6 @@
 package limberboard.desktop.parts;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
@@ -12,6 +13,7 @@ import java.awt.LayoutManager;
  */
 final class FormLayout implements LayoutManager {
   private static final int MOST_LABEL = 220;
+  private static final int LEAST_FIELD = 150;
   private final int gap;
 
   FormLayout(int gap) {
@@ -49,6 +51,10 @@ final class FormLayout implements LayoutManager {
         y += high + gap;
         continue;
       }
+      if (field < UIScale.scale(LEAST_FIELD)) {
+        y += stack(insets, name, input, y, width, move) + gap;
+        continue;
+      }
       int height = Widths.heightAt(input, field);
       int nameHeight = name.getPreferredSize().height;
       if (move) {
@@ -60,6 +66,18 @@ final class FormLayout implements LayoutManager {
       y += Math.max(height, nameHeight) + gap;
     }
     return Math.max(0, y - gap);
+  }
+
+  /** Where there is little room the label stands above its field. */
+  private static int stack(
+      Insets insets, Component name, Component input, int y, int width, boolean move) {
+    int nameHeight = name.getPreferredSize().height;
+    int height = Widths.heightAt(input, width);
+    if (move) {
+      name.setBounds(insets.left, insets.top + y, width, nameHeight);
+      input.setBounds(insets.left, insets.top + y + nameHeight + 2, width, height);
+    }
+    return nameHeight + 2 + height;
   }
 
   /** The height of a field without what stands below it. */

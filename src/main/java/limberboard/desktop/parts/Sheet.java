@@ -9,6 +9,7 @@ import limberboard.desktop.look.Palette;
 /** A column on a sheet of its own, raised above the paper. */
 public class Sheet extends Column {
   private static final int ARC = 14;
+  private static final int READABLE = 780;
 
   /**
    * An empty sheet.
@@ -18,6 +19,17 @@ public class Sheet extends Column {
   public Sheet(int gap) {
     super(gap);
     padded(16, 18, 16, 18);
+  }
+
+  /**
+   * An empty sheet whose text keeps to a readable width.
+   *
+   * @param gap between components, in pixels
+   */
+  public static Sheet readable(int gap) {
+    Sheet sheet = new Sheet(gap);
+    sheet.atMost(READABLE);
+    return sheet;
   }
 
   /** Fills the room there is, and scrolls when it needs more. */

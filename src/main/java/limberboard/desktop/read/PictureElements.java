@@ -31,8 +31,12 @@ final class PictureElements implements ReplacedElementFactory {
     if (picture == null) {
       return null;
     }
-    double width = cssWidth > 0 ? cssWidth : Math.min(picture.width(), room(box));
-    double height = cssHeight > 0 ? cssHeight : picture.height() * width / (double) picture.width();
+    double wanted = cssWidth > 0 ? cssWidth : picture.width();
+    double width = Math.min(wanted, room(box));
+    double height =
+        cssHeight > 0
+            ? cssHeight * width / wanted
+            : picture.height() * width / (double) picture.width();
     Dimension size = new Dimension((int) Math.round(width), (int) Math.round(height));
     return new SwingReplacedElement(new PictureBox(picture, element.getAttribute("alt")), size);
   }

@@ -1,5 +1,8 @@
 package limberboard.desktop.trace;
 
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
@@ -22,6 +25,9 @@ import net.miginfocom.swing.MigLayout;
  * Where is it, and what do you notice? The boat with its zones, and the symptoms to choose from.
  */
 final class BeforePanel extends JPanel {
+  private static final int LEAST_WIDTH = 780;
+  private static final String WIDE_COLUMNS = "[grow,fill]14[180lp::240lp,fill][340lp::460lp,fill]";
+  private static final String NARROW_COLUMNS = "[grow 46,fill,0:0:]14[grow 54,fill,0:0:]";
   private final transient TraceModel model;
   private final transient PagePictures drawings;
   private final transient Latest latest;
@@ -30,6 +36,7 @@ final class BeforePanel extends JPanel {
   private final BoatView deck = new BoatView("Deck plan", zones, id -> model().zoneTitle(id));
   private final ZoneList zoneList;
   private final SymptomList symptoms;
+  private final JComponent views;
   private Shown shown = new Shown("", "", false);
 
   /** What the views show: boat, model page and whether it is dark. */
@@ -39,21 +46,20 @@ final class BeforePanel extends JPanel {
   private record Loaded(Optional<SvgPicture> profile, Optional<SvgPicture> deck) {}
 
   BeforePanel(TraceModel model, PagePictures drawings, Background background) {
-    super(
-        new MigLayout(
-            "insets 14 18 10 18, fill, gap 18",
-            "[grow,fill]0[180lp::240lp,fill][340lp::460lp,fill]",
-            "[grow,fill]"));
+    super(new MigLayout());
     this.model = model;
     this.drawings = drawings;
     this.latest = new Latest(background);
     this.zoneList = new ZoneList(model, zones);
     this.symptoms = new SymptomList(model);
+    this.views = views();
     profile.setName("profile");
     deck.setName("deck");
-    add(views(), "grow, push, wmin 300lp");
-    add(zoneList, "growy");
-    add(symptoms, "growy");
+    add(views);
+    add(zoneList);
+    add(symptoms);
+    arrange();
+    addComponentListener(new Resizes());
     zones.onChange(() -> model.chooseZone(zones.chosen()));
     model.onChange(this::refresh);
     refresh();
@@ -61,6 +67,27 @@ final class BeforePanel extends JPanel {
 
   private TraceModel model() {
     return model;
+  }
+
+  /** Three columns while there is room; otherwise the two lists stand one below the other. */
+  private void arrange() {
+    boolean narrow = getWidth() > 0 && getWidth() < UIScale.scale(LEAST_WIDTH);
+    MigLayout layout = (MigLayout) getLayout();
+    layout.setLayoutConstraints("insets 14 18 10 18, fill, gap 18");
+    layout.setColumnConstraints(narrow ? NARROW_COLUMNS : WIDE_COLUMNS);
+    layout.setRowConstraints(narrow ? "[grow 45,fill,0:0:][grow 55,fill,0:0:]" : "[grow,fill]");
+    layout.setComponentConstraints(views, narrow ? "cell 0 0 1 2, grow" : "cell 0 0, grow");
+    layout.setComponentConstraints(zoneList, "cell 1 0, grow, wmin 0, hmin 0");
+    layout.setComponentConstraints(
+        symptoms, (narrow ? "cell 1 1" : "cell 2 0") + ", grow, wmin 0, hmin 0");
+    revalidate();
+  }
+
+  private final class Resizes extends ComponentAdapter {
+    @Override
+    public void componentResized(ComponentEvent e) {
+      arrange();
+    }
   }
 
   private JComponent views() {

@@ -15,6 +15,7 @@ final class CautionBand extends Column {
   private final transient TraceModel model;
   private final JToggleButton more = new JToggleButton("What to do");
   private final Column boxes = new Column(6);
+  private boolean brief;
   private List<Page<Caution>> shown = List.of();
 
   CautionBand(TraceModel model) {
@@ -39,13 +40,21 @@ final class CautionBand extends Column {
     }
   }
 
+  /** Shows no more than the cautions' names until asked for more, where there is little room. */
+  void brief(boolean little) {
+    brief = little;
+    fill();
+  }
+
   private void fill() {
     boxes.removeAll();
     for (Page<Caution> page : shown) {
       JComponent[] controls =
           page.equals(shown.get(0)) ? new JComponent[] {more} : new JComponent[0];
       boxes.add(
-          more.isSelected() ? CautionBox.whole(page, controls) : CautionBox.brief(page, controls));
+          more.isSelected()
+              ? CautionBox.whole(page, controls)
+              : brief ? CautionBox.title(page, controls) : CautionBox.brief(page, controls));
     }
     more.setText(more.isSelected() ? "In brief" : "What to do");
     revalidate();

@@ -13,9 +13,11 @@ import limberboard.desktop.parts.Text;
 
 /** The cautions of a symptom, alone on the screen before the first question. */
 final class CautionsPanel extends JPanel {
+  private static final int READABLE = 860;
   private final transient TraceModel model;
-  private final Column column = new Column(12).padded(20, 26, 20, 26);
+  private final Column column = new Column(12).padded(20, 26, 20, 26).atMost(READABLE);
   private final JButton read;
+  private final Row buttons;
 
   CautionsPanel(TraceModel model) {
     super(new BorderLayout());
@@ -23,11 +25,8 @@ final class CautionsPanel extends JPanel {
     read = Buttons.main("Read. Go on to the first question", model::cautionsRead);
     read.setName("cautions-read");
     JButton back = Buttons.plain("Another symptom", model::startAgain);
-    Row buttons = Row.wrapping(10, read, back);
-    Column foot = new Column(0).padded(8, 26, 16, 26);
-    foot.add(buttons);
+    buttons = Row.wrapping(10, read, back);
     add(column.scrolling(), BorderLayout.CENTER);
-    add(foot, BorderLayout.SOUTH);
     model.onChange(this::refresh);
     refresh();
   }
@@ -49,6 +48,7 @@ final class CautionsPanel extends JPanel {
     column.add(Text.title(symptom));
     column.add(Text.reading("Before anything else:"));
     model.cautions().forEach(page -> column.add(CautionBox.whole(page)));
+    column.add(buttons);
     column.revalidate();
     column.repaint();
   }

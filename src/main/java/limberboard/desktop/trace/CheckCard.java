@@ -1,13 +1,11 @@
 package limberboard.desktop.trace;
 
-import java.awt.BorderLayout;
 import java.awt.Component;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JMenuItem;
-import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
@@ -15,39 +13,40 @@ import limberboard.desktop.look.Theme;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.CautionBox;
 import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Docked;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Sheet;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.read.PagePictures;
 import limberboard.desktop.read.PictureBox;
+import limberboard.library.Caution;
 import limberboard.library.Check;
+import limberboard.library.Page;
 import limberboard.print.Picture;
 import limberboard.trace.NextStep;
 import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.Trace;
 
 /** One check: its cautions, the question in large type, how it is done, and buttons to answer. */
-final class CheckCard extends JPanel {
+final class CheckCard extends Docked {
   private final transient TraceModel model;
   private final transient PagePictures pictures;
   private final transient Latest latest;
   private final transient Names names;
-  private final Sheet sheet = new Sheet(10);
+  private final Sheet sheet = Sheet.readable(10);
   private final Column picture = new Column(0);
   private final Row answers = Row.wrapping(10);
   private Optional<JButton> firstAnswer = Optional.empty();
 
   CheckCard(TraceModel model, PagePictures pictures, Background background, Names names) {
-    super(new BorderLayout(0, 10));
+    super(10);
     this.model = model;
     this.pictures = pictures;
     this.latest = new Latest(background);
     this.names = names;
-    setOpaque(false);
     Column foot = new Column(0).padded(0, 2, 2, 2);
     foot.add(answers);
-    add(sheet.scrolling(), BorderLayout.CENTER);
-    add(foot, BorderLayout.SOUTH);
+    dock(sheet, foot);
   }
 
   /** The button that takes the focus when the check comes up. */
@@ -61,7 +60,7 @@ final class CheckCard extends JPanel {
     picture.setVisible(false);
     Check check = step.check().check();
     sheet.add(Text.quiet(facts(trace, step)));
-    names.cautions(check.cautions()).forEach(page -> sheet.add(CautionBox.brief(page)));
+    notShownYet(check).forEach(page -> sheet.add(CautionBox.brief(page)));
     sheet.add(Text.question(check.ask()));
     if (Names.ownerMay(check.skill())) {
       addHow(trace, step, check);
@@ -75,6 +74,13 @@ final class CheckCard extends JPanel {
     sheet.scrollRectToVisible(new java.awt.Rectangle(0, 0, 1, 1));
     revalidate();
     repaint();
+  }
+
+  /** The check's cautions without those that stand above the whole trace anyway. */
+  private List<Page<Caution>> notShownYet(Check check) {
+    return names.cautions(check.cautions()).stream()
+        .filter(page -> !model.cautions().contains(page))
+        .toList();
   }
 
   private void addHow(Trace trace, DoCheck step, Check check) {

@@ -1,14 +1,13 @@
 package limberboard.desktop.trace;
 
-import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.JButton;
-import javax.swing.JPanel;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Docked;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Sheet;
 import limberboard.desktop.parts.Text;
@@ -16,10 +15,10 @@ import limberboard.trace.FaultCause;
 import limberboard.trace.Trace;
 
 /** The fault is mended: what it was, and what keeps it from coming back. */
-final class MendedCard extends JPanel {
+final class MendedCard extends Docked {
   private final transient Function<FaultCause, List<String>> prevention;
   private final transient Consumer<String> openPage;
-  private final Sheet sheet = new Sheet(10);
+  private final Sheet sheet = Sheet.readable(10);
   private final JButton again;
   private Optional<FaultCause> cause = Optional.empty();
 
@@ -31,10 +30,9 @@ final class MendedCard extends JPanel {
    */
   MendedCard(
       TraceModel model, Function<FaultCause, List<String>> prevention, Consumer<String> openPage) {
-    super(new BorderLayout(0, 10));
+    super(10);
     this.prevention = prevention;
     this.openPage = openPage;
-    setOpaque(false);
     again = Buttons.main("Trace another fault", model::startAgain);
     again.setName("another-fault");
     JButton page =
@@ -43,8 +41,7 @@ final class MendedCard extends JPanel {
     JButton notYet = Buttons.plain("It is not mended after all", model::notMendedAfterAll);
     Column foot = new Column(0).padded(0, 2, 2, 2);
     foot.add(Row.wrapping(10, again, page, notYet));
-    add(sheet.scrolling(), BorderLayout.CENTER);
-    add(foot, BorderLayout.SOUTH);
+    dock(sheet, foot);
   }
 
   JButton first() {

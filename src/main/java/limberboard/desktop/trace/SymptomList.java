@@ -86,6 +86,9 @@ final class SymptomList extends JPanel {
     if (!noticed.fit().fits()) {
       return "Not on this boat";
     }
+    if (model.zone().isEmpty()) {
+      return "On this boat";
+    }
     return noticed.here() ? "Here" : "Elsewhere on this boat";
   }
 }

@@ -14,6 +14,7 @@ import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Divider;
 import limberboard.desktop.parts.Row;
+import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.trace.NextStep;
@@ -21,6 +22,7 @@ import limberboard.trace.Trace;
 
 /** A trace under way: the step, the causes beside it, the answers below, cautions on top. */
 final class TracingPanel extends JPanel {
+  private static final int LEAST_WIDTH = 800;
   private final transient TraceModel model;
   private final CheckCard check;
   private final MendCard mend;
@@ -32,6 +34,9 @@ final class TracingPanel extends JPanel {
   private final TrailPanel trail;
   private final CausesPanel causes;
   private final transient TrailSlots slots;
+  private final CautionBand band;
+  private Sides sides;
+  private String shown = "";
 
   TracingPanel(
       TraceModel model,
@@ -49,6 +54,7 @@ final class TracingPanel extends JPanel {
     this.mended = mended;
     this.causes = causes;
     this.trail = new TrailPanel(model);
+    this.band = new CautionBand(model);
     this.slots = new TrailSlots(trail, steps, causes);
     setBorder(javax.swing.BorderFactory.createEmptyBorder(12, 18, 12, 18));
     steps.setOpaque(false);
@@ -67,23 +73,41 @@ final class TracingPanel extends JPanel {
     again.setName("start-again");
     Column top = new Column(8);
     top.add(Row.growing(12, 0, what, again));
-    top.add(new CautionBand(model));
+    top.add(band);
     return top;
   }
 
   private JComponent middle(Divider.Memory dividers) {
-    JComponent divided =
-        Divider.beside("trace-causes", slots.left(), slots.right(), 0.68, dividers);
+    sides =
+        new Sides(
+            LEAST_WIDTH,
+            "Next step",
+            slots.left(),
+            "Causes and answers",
+            slots.right(),
+            "trace-causes",
+            0.68,
+            dividers);
+    sides.onFold(this::fold);
     slots
         .left()
         .addComponentListener(
             new ComponentAdapter() {
               @Override
               public void componentResized(ComponentEvent e) {
-                slots.place(model.stage());
+                place(model.stage());
               }
             });
-    return divided;
+    return sides;
+  }
+
+  private void place(Stage stage) {
+    slots.place(stage, sides.isNarrow());
+  }
+
+  private void fold() {
+    band.brief(sides.isNarrow());
+    place(model.stage());
   }
 
   List<JComponent> regions() {
@@ -110,8 +134,13 @@ final class TracingPanel extends JPanel {
     Boat boat = trace.get().fault().fitting().boat();
     what.setText(trace.get().fault().page().title() + ", on " + boat.name());
     fill(trace.get(), stage);
+    String step = stage + model.step().map(NextStep::id).orElse("");
+    if (!step.equals(shown)) {
+      shown = step;
+      sides.showMain();
+    }
     cards.show(steps, stage.name());
-    slots.place(stage);
+    place(stage);
   }
 
   private void fill(Trace trace, Stage stage) {

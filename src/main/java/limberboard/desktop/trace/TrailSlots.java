@@ -7,7 +7,8 @@ import javax.swing.JPanel;
 
 /**
  * Where the trail stands: below the question while checks are made, and below the causes once a
- * page wants all the height at the left. It takes what it needs, up to a third.
+ * page wants all the height at the left, or when there is little room. It takes what it needs, up
+ * to a third.
  */
 final class TrailSlots {
   private static final int SHARE = 3;
@@ -31,9 +32,9 @@ final class TrailSlots {
     return right;
   }
 
-  /** Puts the trail where it belongs at this stage. */
-  void place(Stage stage) {
-    JPanel wanted = stage == Stage.CHECK ? left : right;
+  /** Puts the trail where it belongs at this stage and in this much room. */
+  void place(Stage stage, boolean narrow) {
+    JPanel wanted = stage == Stage.CHECK && !narrow ? left : right;
     if (trail.getParent() != wanted) {
       left.remove(trail);
       right.remove(trail);

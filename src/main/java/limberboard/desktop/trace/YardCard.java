@@ -1,13 +1,12 @@
 package limberboard.desktop.trace;
 
-import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JButton;
-import javax.swing.JPanel;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Docked;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Sheet;
 import limberboard.desktop.parts.Text;
@@ -17,11 +16,11 @@ import limberboard.trace.Ranked;
 import limberboard.trace.Trace;
 
 /** The fault goes to the yard, with everything that has been found so far. */
-final class YardCard extends JPanel {
+final class YardCard extends Docked {
   private static final int LIKELY = 3;
   private final transient TraceModel model;
   private final transient Consumer<String> copy;
-  private final Sheet sheet = new Sheet(10);
+  private final Sheet sheet = Sheet.readable(10);
   private final JButton copyButton;
   private String report = "";
 
@@ -32,18 +31,16 @@ final class YardCard extends JPanel {
    * @param copy puts a text where other programs can take it from
    */
   YardCard(TraceModel model, Consumer<String> copy) {
-    super(new BorderLayout(0, 10));
+    super(10);
     this.model = model;
     this.copy = copy;
-    setOpaque(false);
     copyButton = Buttons.main("Copy what was found", () -> this.copy.accept(report));
     copyButton.setName("copy-report");
     JButton mended = Buttons.plain("The yard has mended it", this::mended);
     mended.setName("yard-mended");
     Column foot = new Column(0).padded(0, 2, 2, 2);
     foot.add(Row.wrapping(10, copyButton, mended));
-    add(sheet.scrolling(), BorderLayout.CENTER);
-    add(foot, BorderLayout.SOUTH);
+    dock(sheet, foot);
   }
 
   JButton first() {
@@ -65,8 +62,10 @@ final class YardCard extends JPanel {
     trace.contradiction().ifPresent(clash -> sheet.add(new ContradictionBox(clash)));
     sheet.add(Text.caption("Likeliest so far"));
     for (Ranked ranked : trace.ranking().subList(0, Math.min(LIKELY, trace.ranking().size()))) {
-      sheet.add(Text.strong(ranked.cause().title()));
-      sheet.add(Text.plain(line(ranked)));
+      Column cause = new Column(1);
+      cause.add(Text.strong(ranked.cause().title()));
+      cause.add(Text.plain(line(ranked)));
+      sheet.add(cause);
     }
     sheet.add(
         Text.quiet(

@@ -1,0 +1,117 @@
+package limberboard.desktop.parts;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BorderLayout;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JTabbedPane;
+import javax.swing.SwingUtilities;
+
+/**
+ * A main region with another one beside it while there is room, and as two tabs when there is not:
+ * in a small window, or with large text.
+ */
+public final class Sides extends JPanel {
+  private final int least;
+  private final JComponent main;
+  private final JComponent other;
+  private final Divider divider;
+  private final JTabbedPane tabs = new JTabbedPane();
+  private final String mainTitle;
+  private final String otherTitle;
+  private final List<Runnable> listeners = new ArrayList<>();
+  private boolean narrow;
+
+  /**
+   * Two regions.
+   *
+   * @param least the width from which on they stand side by side, in pixels of the usual text size
+   * @param mainTitle what the main region is called on its tab
+   * @param main the main region
+   * @param otherTitle what the other region is called on its tab
+   * @param other the other region
+   * @param key by which the place of the divider is remembered
+   * @param usual the main region's share of the width, 0 to 1
+   * @param memory remembers it
+   */
+  public Sides(
+      int least,
+      String mainTitle,
+      JComponent main,
+      String otherTitle,
+      JComponent other,
+      String key,
+      double usual,
+      Divider.Memory memory) {
+    super(new BorderLayout());
+    this.least = least;
+    this.main = main;
+    this.other = other;
+    this.mainTitle = mainTitle;
+    this.otherTitle = otherTitle;
+    this.divider = Divider.beside(key, main, other, usual, memory);
+    setOpaque(false);
+    add(divider);
+  }
+
+  /** Calls the listener when the regions come to stand side by side, or behind one another. */
+  public void onFold(Runnable listener) {
+    listeners.add(listener);
+  }
+
+  /** Whether the regions are tabs. */
+  public boolean isNarrow() {
+    return narrow;
+  }
+
+  /** Brings the main region to the front. */
+  public void showMain() {
+    if (narrow) {
+      tabs.setSelectedIndex(0);
+    }
+  }
+
+  @Override
+  public void doLayout() {
+    super.doLayout();
+    boolean wanted = getWidth() < UIScale.scale(least);
+    if (wanted != narrow && getWidth() > 0) {
+      SwingUtilities.invokeLater(this::fold);
+    }
+  }
+
+  private void fold() {
+    boolean wanted = getWidth() < UIScale.scale(least);
+    if (wanted == narrow) {
+      return;
+    }
+    narrow = wanted;
+    removeAll();
+    tabs.removeAll();
+    if (narrow) {
+      tabs.addTab(mainTitle, main);
+      tabs.addTab(otherTitle, other);
+      add(tabs);
+    } else {
+      divider.setLeftComponent(main);
+      divider.setRightComponent(other);
+      main.setVisible(true);
+      other.setVisible(true);
+      add(divider);
+    }
+    List.copyOf(listeners).forEach(Runnable::run);
+    revalidate();
+    repaint();
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (tabs != null) {
+      SwingUtilities.updateComponentTreeUI(narrow ? divider : tabs);
+      revalidate();
+    }
+  }
+}
