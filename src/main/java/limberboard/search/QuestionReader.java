@@ -125,14 +125,10 @@ final class QuestionReader {
     }
   }
 
-  /**
-   * The inverse document frequency of BM25, bounded so that one rare word cannot decide alone.
-   * Pages that were replaced are counted by the index until it tidies up, so there can seem to be
-   * more pages with a word than pages.
-   */
+  /** The inverse document frequency of BM25, bounded so that one rare word cannot decide alone. */
   private double rarity(int pagesWith) {
     double pages = vocabulary.pages();
-    double least = Math.min(pages, Math.max(pagesWith, pages / 50));
+    double least = Math.max(pagesWith, pages / 50);
     return Math.log(1 + (pages - least + 0.5) / (least + 0.5));
   }
 }
