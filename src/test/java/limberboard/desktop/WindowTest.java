@@ -229,6 +229,9 @@ class WindowTest {
     window.robot().click(window.find("cautions-read", AbstractButton.class));
     answerAsTheHoseWould();
     untilStage(Stage.MEND);
+    window.robot().click(window.find("save-trace", AbstractButton.class));
+    Path sheet = window.folders().root().resolve("trace-wet-locker.pdf");
+    window.until("the sheet is there", () -> Files.isRegularFile(sheet));
     window.robot().click(window.find("it-is-mended", AbstractButton.class));
     untilStage(Stage.MENDED);
     assertThat(texts())

@@ -79,6 +79,11 @@ public final class CutReader {
     refresh();
   }
 
+  /** What saves as PDF. */
+  public PdfSaver saver() {
+    return saver;
+  }
+
   /** Saves the page that is shown as PDF. */
   public void savePdf() {
     order().ifPresent(saver::save);

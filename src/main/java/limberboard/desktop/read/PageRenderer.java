@@ -69,8 +69,8 @@ public final class PageRenderer {
   }
 
   /** A page for paper, as XHTML. */
-  public String paper(Order order) {
-    return new Xhtml(pictures).render(order.cut(), Look.PAPER);
+  public String paper(CutPage cut) {
+    return new Xhtml(pictures).render(cut, Look.PAPER);
   }
 
   private Map<String, Picture> read(Document document, Look look) {

@@ -4,10 +4,12 @@ import java.io.ByteArrayOutputStream;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Notices;
 import limberboard.library.SafeFiles;
 import limberboard.library.WorkspaceFolders;
+import limberboard.print.CutPage;
 import limberboard.print.Pdf;
 
 /** Saves pages as PDF, for printing with whatever prints. For the event thread only. */
@@ -40,17 +42,27 @@ public final class PdfSaver {
     this.ask = ask;
   }
 
-  /** Asks where to and saves. */
+  /** Asks where to and saves a page. */
   public void save(PageRenderer.Order order) {
-    ask.apply(order.page().id() + ".pdf").ifPresent(file -> write(order, file));
+    save(order.page().id(), order::cut);
   }
 
-  private void write(PageRenderer.Order order, Path file) {
+  /**
+   * Asks where to and saves a sheet.
+   *
+   * @param name a file name without ending
+   * @param sheet makes the sheet, off the event thread
+   */
+  public void save(String name, Supplier<CutPage> sheet) {
+    ask.apply(name + ".pdf").ifPresent(file -> write(sheet, file));
+  }
+
+  private void write(Supplier<CutPage> sheet, Path file) {
     background.run(
         "Saving the PDF",
         () -> {
           ByteArrayOutputStream out = new ByteArrayOutputStream();
-          new Pdf().write(renderer.paper(order), folders.root(), out);
+          new Pdf().write(renderer.paper(sheet.get()), folders.root(), out);
           SafeFiles.write(file, out.toByteArray());
           return file;
         },

@@ -1,6 +1,5 @@
 package limberboard.desktop.read;
 
-import java.awt.Dimension;
 import java.util.Map;
 import limberboard.print.Picture;
 import org.w3c.dom.Element;
@@ -10,7 +9,7 @@ import org.xhtmlrenderer.extend.UserAgentCallback;
 import org.xhtmlrenderer.layout.LayoutContext;
 import org.xhtmlrenderer.render.BlockBox;
 import org.xhtmlrenderer.simple.extend.FormSubmissionListener;
-import org.xhtmlrenderer.swing.SwingReplacedElement;
+import org.xhtmlrenderer.swing.ImageReplacedElement;
 
 /** Puts pictures that have been read in the place of their {@code img} elements. */
 final class PictureElements implements ReplacedElementFactory {
@@ -37,8 +36,9 @@ final class PictureElements implements ReplacedElementFactory {
         cssHeight > 0
             ? cssHeight * width / wanted
             : picture.height() * width / (double) picture.width();
-    Dimension size = new Dimension((int) Math.round(width), (int) Math.round(height));
-    return new SwingReplacedElement(new PictureBox(picture, element.getAttribute("alt")), size);
+    int wide = Math.max(1, (int) Math.round(width));
+    int high = Math.max(1, (int) Math.round(height));
+    return new ImageReplacedElement(picture.image(wide, high), wide, high);
   }
 
   private static double room(BlockBox box) {

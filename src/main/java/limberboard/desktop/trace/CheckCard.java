@@ -21,6 +21,7 @@ import limberboard.desktop.read.PagePictures;
 import limberboard.desktop.read.PictureBox;
 import limberboard.library.Caution;
 import limberboard.library.Check;
+import limberboard.library.Minutes;
 import limberboard.library.Page;
 import limberboard.print.Picture;
 import limberboard.trace.NextStep;
@@ -124,7 +125,7 @@ final class CheckCard extends Docked {
     return "Step "
         + number
         + ", a check. Takes "
-        + Wording.minutes(step.minutes())
+        + Minutes.words(step.minutes())
         + (step.toOpen().isEmpty() ? "" : " with opening up")
         + ". For "
         + Wording.who(check.skill())
@@ -170,7 +171,7 @@ final class CheckCard extends Docked {
   private void open(Component at, List<NextStep> others) {
     JPopupMenu menu = new JPopupMenu("Do something else");
     for (NextStep step : others) {
-      JMenuItem item = new JMenuItem(step.text() + "  (" + Wording.minutes(step.minutes()) + ")");
+      JMenuItem item = new JMenuItem(step.text() + "  (" + Minutes.words(step.minutes()) + ")");
       item.addActionListener(e -> model.pick(step));
       menu.add(item);
     }

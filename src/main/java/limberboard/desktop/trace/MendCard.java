@@ -33,7 +33,7 @@ final class MendCard extends JPanel {
         Buttons.plain(
             "It did not help", () -> cause.ifPresent(tried -> model.didNotHelp(tried.id())));
     notMended.setName("did-not-help");
-    JButton save = Buttons.plain("Print or save as PDF …", reader::savePdf);
+    JButton save = Buttons.plain("Print or save page as PDF …", reader::savePdf);
     save.setName("save-pdf");
     Column foot = new Column(0).padded(0, 2, 2, 2);
     foot.add(Row.wrapping(10, mended, notMended, save));

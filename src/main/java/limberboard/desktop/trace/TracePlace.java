@@ -16,6 +16,9 @@ import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Divider;
 import limberboard.desktop.read.CutReader;
 import limberboard.desktop.read.PagePictures;
+import limberboard.desktop.read.PdfSaver;
+import limberboard.library.Library;
+import limberboard.print.TraceSheet;
 import limberboard.trace.FaultCause;
 
 /** The place where a fault is traced to its cause and mended. */
@@ -59,6 +62,7 @@ public final class TracePlace implements Place {
             new YardCard(model, clipboard),
             new MendedCard(model, cause -> prevention(session, cause), navigator::openPage),
             new CausesPanel(model, navigator::openPage),
+            () -> saveTrace(session, model, reader.saver()),
             dividers);
     return new TracePlace(
         model,
@@ -66,6 +70,16 @@ public final class TracePlace implements Place {
         new BeforePanel(model, drawings, background),
         new CautionsPanel(model),
         tracing);
+  }
+
+  private static void saveTrace(Session session, TraceModel model, PdfSaver saver) {
+    Library library = session.library();
+    model
+        .trace()
+        .ifPresent(
+            trace ->
+                saver.save(
+                    "trace-" + trace.fault().page().id(), () -> new TraceSheet(library).of(trace)));
   }
 
   private static List<String> prevention(Session session, FaultCause cause) {

@@ -35,6 +35,7 @@ final class TracingPanel extends JPanel {
   private final CausesPanel causes;
   private final transient TrailSlots slots;
   private final CautionBand band;
+  private final transient Runnable saveTrace;
   private Sides sides;
   private String shown = "";
 
@@ -45,6 +46,7 @@ final class TracingPanel extends JPanel {
       YardCard yard,
       MendedCard mended,
       CausesPanel causes,
+      Runnable saveTrace,
       Divider.Memory dividers) {
     super(new BorderLayout(0, 10));
     this.model = model;
@@ -53,6 +55,7 @@ final class TracingPanel extends JPanel {
     this.yard = yard;
     this.mended = mended;
     this.causes = causes;
+    this.saveTrace = saveTrace;
     this.trail = new TrailPanel(model);
     this.band = new CautionBand(model);
     this.slots = new TrailSlots(trail, steps, causes);
@@ -71,8 +74,11 @@ final class TracingPanel extends JPanel {
   private JComponent top() {
     JButton again = Buttons.plain("Start again", model::startAgain);
     again.setName("start-again");
+    JButton save = Buttons.plain("Save trace as PDF …", saveTrace);
+    save.setName("save-trace");
+    save.setToolTipText("Where this trace stands, as a sheet to print");
     Column top = new Column(8);
-    top.add(Row.growing(12, 0, what, again));
+    top.add(Row.growing(12, 0, what, save, again));
     top.add(band);
     return top;
   }

@@ -3,6 +3,7 @@ package limberboard.desktop.trace;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import limberboard.library.Minutes;
 import limberboard.library.Model.Access;
 import limberboard.library.Skill;
 import limberboard.trace.Ranked;
@@ -10,7 +11,6 @@ import limberboard.trace.Ranked;
 /** Numbers and facts of a trace in words. */
 final class Wording {
   private static final double HUNDRED = 100;
-  private static final int HOUR = 60;
 
   private Wording() {}
 
@@ -44,27 +44,10 @@ final class Wording {
     return capital(answer.replace('-', ' '));
   }
 
-  /** Minutes as a person says them. */
-  static String minutes(double minutes) {
-    long rounded = Math.max(1, Math.round(minutes));
-    if (rounded < HOUR) {
-      return rounded == 1 ? "1 minute" : rounded + " minutes";
-    }
-    long quarter = Math.round(minutes / 15);
-    String hours =
-        switch ((int) (quarter % 4)) {
-          case 1 -> quarter / 4 + "¼";
-          case 2 -> quarter / 4 + "½";
-          case 3 -> quarter / 4 + "¾";
-          default -> Long.toString(quarter / 4);
-        };
-    return hours + (hours.equals("1") ? " hour" : " hours");
-  }
-
   /** What must be opened first. */
   static String access(List<Access> access) {
     return access.stream()
-        .map(open -> open.title() + " (" + minutes(open.minutes()) + ")")
+        .map(open -> open.title() + " (" + Minutes.words(open.minutes()) + ")")
         .collect(Collectors.joining(", then "));
   }
 

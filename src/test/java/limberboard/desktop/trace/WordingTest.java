@@ -20,20 +20,6 @@ class WordingTest {
   }
 
   @ParameterizedTest
-  @CsvSource({
-    "0.2,1 minute",
-    "1,1 minute",
-    "45,45 minutes",
-    "60,1 hour",
-    "75,1¼ hours",
-    "90,1½ hours",
-    "240,4 hours"
-  })
-  void minutesAreSaidAsPeopleSayThem(double minutes, String words) {
-    assertThat(Wording.minutes(minutes)).isEqualTo(words);
-  }
-
-  @ParameterizedTest
   @CsvSource({"runs-from-screw,Runs from screw", "salt,Salt", "'',''"})
   void answersAreReadWithoutHyphens(String answer, String words) {
     assertThat(Wording.answer(answer)).isEqualTo(words);
