@@ -32,7 +32,7 @@ class SafeFilesTest {
     Configuration small =
         Configuration.unix().toBuilder().setBlockSize(512).setMaxSize(4096).build();
     try (FileSystem disk = Jimfs.newFileSystem(small)) {
-      Path file = disk.getPath("/work/file.txt");
+      Path file = disk.getPath("/disk/file.txt");
       SafeFiles.write(file, "precious");
       assertThatThrownBy(() -> SafeFiles.write(file, "x".repeat(100_000)))
           .isInstanceOf(IOException.class);
