@@ -6,6 +6,8 @@ import java.awt.datatransfer.StringSelection;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.prefs.Preferences;
 import limberboard.boat.BoatWriter;
 import limberboard.boat.WorkspaceReader;
@@ -21,6 +23,9 @@ import limberboard.library.WorkspaceFolders;
  * thread fonts, theme, frame; then, off it, the workspace and the index.
  */
 final class DesktopStart {
+  /** Held on to, because a logger that nobody holds forgets its level. */
+  private static final Logger PREFERENCES_LOG = Logger.getLogger("java.util.prefs");
+
   private static final int TYPING_PAUSE = 120;
   private static final Duration QUIET = Duration.ofMillis(400);
   private final WorkspaceFolders folders;
@@ -41,6 +46,7 @@ final class DesktopStart {
     System.setProperty("apple.laf.useScreenMenuBar", "true");
     System.setProperty("apple.awt.application.name", "Limberboard");
     System.setProperty("xr.util-logging.loggingEnabled", "false");
+    PREFERENCES_LOG.setLevel(Level.SEVERE);
   }
 
   private Outside outside(Memory memory, Workers workers) {

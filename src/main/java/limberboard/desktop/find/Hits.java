@@ -4,6 +4,8 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Point;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
@@ -44,6 +46,15 @@ final class Hits {
     panel.add(head, BorderLayout.NORTH);
     panel.add(scroller, BorderLayout.CENTER);
     model.onChange(this::refresh);
+    field.addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent e) {
+            if (isShown()) {
+              place();
+            }
+          }
+        });
   }
 
   /** From now on hits are shown when there are any. */

@@ -11,6 +11,7 @@ import limberboard.desktop.base.Latest;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Divider;
+import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.read.CutReader;
 import limberboard.library.WorkspaceFolders;
@@ -60,6 +61,8 @@ public final class PagesPlace implements Place {
             0.74,
             dividers);
     model.onChange(right::showMain);
+    Keys.within(panel, "alt LEFT", model::back);
+    Keys.within(panel, "alt RIGHT", model::forward);
     panel.add(Divider.beside("pages-contents", contents, right, 0.26, dividers));
   }
 

@@ -11,7 +11,6 @@ import javax.swing.JToggleButton;
 import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
-import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
@@ -53,8 +52,6 @@ final class ReadingPanel extends JPanel {
     shown.add(problems, "problems");
     add(tools(), BorderLayout.NORTH);
     add(shown, BorderLayout.CENTER);
-    Keys.within(this, "alt LEFT", model::back);
-    Keys.within(this, "alt RIGHT", model::forward);
     model.positionFrom(() -> reader.pane().position());
     model.onChange(this::refresh);
     refresh();

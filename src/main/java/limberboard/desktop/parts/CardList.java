@@ -119,6 +119,12 @@ public final class CardList<T> extends JList<T> {
     }
   }
 
+  /** Asks every entry anew how high it is. */
+  public void refreshHeights() {
+    setFixedCellHeight(ANY_HEIGHT);
+    setFixedCellHeight(-1);
+  }
+
   /** Heights depend on the width, and the list keeps heights until told that they have changed. */
   private final class Resizes extends ComponentAdapter {
     private int before;
@@ -127,8 +133,7 @@ public final class CardList<T> extends JList<T> {
     public void componentResized(ComponentEvent e) {
       if (getWidth() != before) {
         before = getWidth();
-        setFixedCellHeight(ANY_HEIGHT);
-        setFixedCellHeight(-1);
+        refreshHeights();
         if (getSelectedIndex() >= 0) {
           ensureIndexIsVisible(getSelectedIndex());
         }

@@ -44,7 +44,7 @@ public final class CautionBox extends Column {
     Column act = new Column(4).padded(2, 0, 2, 0);
     int number = 1;
     for (String line : caution.act()) {
-      act.add(Row.growing(8, 1, Text.label(number + "."), Text.reading(line)));
+      act.add(Row.growing(8, 1, Text.number(number), Text.reading(line)));
       number++;
     }
     List<JComponent> lines = new ArrayList<>(List.of(Text.reading(caution.danger()), act));

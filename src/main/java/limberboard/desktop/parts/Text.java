@@ -60,6 +60,13 @@ public final class Text {
     return new JLabel(text);
   }
 
+  /** The number of a line to be read. */
+  public static JLabel number(int number) {
+    JLabel label = new JLabel(number + ".");
+    label.putClientProperty("FlatLaf.styleClass", "large");
+    return label;
+  }
+
   /** A short label of the rank of a heading. */
   public static JLabel boldLabel(String text) {
     JLabel label = new JLabel(text);

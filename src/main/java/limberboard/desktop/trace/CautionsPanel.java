@@ -24,7 +24,7 @@ final class CautionsPanel extends JPanel {
     this.model = model;
     read = Buttons.main("Read. Go on to the first question", model::cautionsRead);
     read.setName("cautions-read");
-    JButton back = Buttons.plain("Another symptom", model::startAgain);
+    JButton back = Buttons.plain("Another symptom", model::leave);
     buttons = Row.wrapping(10, read, back);
     add(column.scrolling(), BorderLayout.CENTER);
     model.onChange(this::refresh);

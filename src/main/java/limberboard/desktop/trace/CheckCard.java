@@ -1,12 +1,8 @@
 package limberboard.desktop.trace;
 
-import java.awt.Component;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import javax.swing.JButton;
-import javax.swing.JMenuItem;
-import javax.swing.JPopupMenu;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
 import limberboard.desktop.look.Theme;
@@ -24,7 +20,6 @@ import limberboard.library.Check;
 import limberboard.library.Minutes;
 import limberboard.library.Page;
 import limberboard.print.Picture;
-import limberboard.trace.NextStep;
 import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.Trace;
 
@@ -37,6 +32,7 @@ final class CheckCard extends Docked {
   private final Sheet sheet = Sheet.readable(10);
   private final Column picture = new Column(0);
   private final Row answers = Row.wrapping(10);
+  private final transient OtherSteps others;
   private Optional<JButton> firstAnswer = Optional.empty();
 
   CheckCard(TraceModel model, PagePictures pictures, Background background, Names names) {
@@ -45,6 +41,7 @@ final class CheckCard extends Docked {
     this.pictures = pictures;
     this.latest = new Latest(background);
     this.names = names;
+    this.others = new OtherSteps(model);
     Column foot = new Column(0).padded(0, 2, 2, 2);
     foot.add(answers);
     dock(sheet, foot);
@@ -147,35 +144,8 @@ final class CheckCard extends Docked {
     JButton unsure = Buttons.large("Can't tell", () -> model.cantTell(check.id()));
     unsure.setName("cant-tell");
     answers.add(unsure);
-    List<NextStep> others = others(trace, step);
-    if (!others.isEmpty()) {
-      answers.add(otherStep(others));
-    }
-  }
-
-  private static List<NextStep> others(Trace trace, NextStep shown) {
-    return trace.alternatives().stream()
-        .map(Trace.Alternative::step)
-        .filter(step -> !(step.kind() + step.id()).equals(shown.kind() + shown.id()))
-        .collect(Collectors.toList());
-  }
-
-  private JButton otherStep(List<NextStep> others) {
-    JButton[] made = new JButton[1];
-    JButton button = Buttons.plain("Do something else …", () -> open(made[0], others));
-    made[0] = button;
-    button.setName("other-step");
-    return button;
-  }
-
-  private void open(Component at, List<NextStep> others) {
-    JPopupMenu menu = new JPopupMenu("Do something else");
-    for (NextStep step : others) {
-      JMenuItem item = new JMenuItem(step.text() + "  (" + Minutes.words(step.minutes()) + ")");
-      item.addActionListener(e -> model.pick(step));
-      menu.add(item);
-    }
-    menu.show(at, 0, at.getHeight());
+    others.offer(trace, step);
+    answers.add(others.button());
   }
 
   static Column labelled(String label, String text) {

@@ -20,12 +20,14 @@ final class MendCard extends JPanel {
   private final Column head = new Column(6);
   private final JButton mended;
   private final JButton notMended;
+  private final transient OtherSteps others;
   private Optional<FaultCause> cause = Optional.empty();
 
   MendCard(TraceModel model, CutReader reader) {
     super(new BorderLayout(0, 8));
     this.model = model;
     this.reader = reader;
+    this.others = new OtherSteps(model);
     setOpaque(false);
     mended = Buttons.main("It is mended", () -> model.itIsMended(cause));
     mended.setName("it-is-mended");
@@ -36,7 +38,7 @@ final class MendCard extends JPanel {
     JButton save = Buttons.plain("Print or save page as PDF …", reader::savePdf);
     save.setName("save-pdf");
     Column foot = new Column(0).padded(0, 2, 2, 2);
-    foot.add(Row.wrapping(10, mended, notMended, save));
+    foot.add(Row.wrapping(10, mended, notMended, others.button(), save));
     add(head, BorderLayout.NORTH);
     add(reader.component(), BorderLayout.CENTER);
     add(foot, BorderLayout.SOUTH);
@@ -56,6 +58,7 @@ final class MendCard extends JPanel {
     head.add(Text.title(step.cause().title()));
     head.add(Text.quiet(step.why()));
     trace.contradiction().ifPresent(clash -> head.add(new ContradictionBox(clash)));
+    others.offer(trace, step);
     reader.show(step.cause().mend());
     revalidate();
     repaint();

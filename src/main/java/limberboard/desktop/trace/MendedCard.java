@@ -33,7 +33,7 @@ final class MendedCard extends Docked {
     super(10);
     this.prevention = prevention;
     this.openPage = openPage;
-    again = Buttons.main("Trace another fault", model::startAgain);
+    again = Buttons.main("Trace another fault", model::finish);
     again.setName("another-fault");
     JButton page =
         Buttons.plain(

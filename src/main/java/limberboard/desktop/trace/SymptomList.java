@@ -47,6 +47,8 @@ final class SymptomList extends JPanel {
     List<Noticed> symptoms = model.symptoms();
     if (!symptoms.equals(list.entries())) {
       list.show(symptoms);
+    } else {
+      list.refreshHeights();
     }
     everything.setSelected(model.everything());
     where.setText(words(symptoms));
@@ -67,6 +69,10 @@ final class SymptomList extends JPanel {
     Card card = Card.of(noticed.page().title(), noticed.page().head().summary());
     if (!noticed.fit().fits()) {
       card = card.second().noting("Not on this boat: " + noticed.fit().reason());
+    }
+    int answers = model.answersGiven(noticed.page().id());
+    if (answers > 0) {
+      card = card.noting("Begun: " + answers + (answers == 1 ? " answer" : " answers"));
     }
     return isFirstOfGroup(noticed) ? card.under(group(noticed)) : card;
   }

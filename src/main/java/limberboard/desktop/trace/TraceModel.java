@@ -1,7 +1,6 @@
 package limberboard.desktop.trace;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,7 +25,7 @@ public final class TraceModel {
   private final Session session;
   private final Latest latest;
   private final List<Runnable> listeners = new ArrayList<>();
-  private final Map<String, Tracing> tracings = new HashMap<>();
+  private final Tracings tracings = new Tracings();
   private Workspace seen;
   private Optional<String> zone = Optional.empty();
   private boolean everything;
@@ -134,18 +133,31 @@ public final class TraceModel {
   }
 
   /**
-   * Starts tracing a symptom on the chosen boat.
+   * Starts tracing a symptom on the chosen boat, or goes on where its trace was left.
    *
    * @return whether there is such a symptom that fits the chosen boat
    */
   public boolean start(String symptom) {
+    Optional<Tracing> begun = begun(symptom);
     Optional<Fault> fault = fault(symptom);
-    fault.ifPresent(
-        found -> {
-          boolean read = found.page().details().first().isEmpty();
-          compute(Tracing.begin(Trace.begin(found), read));
-        });
+    begun.ifPresentOrElse(
+        this::keep,
+        () ->
+            fault.ifPresent(
+                found -> {
+                  boolean read = found.page().details().first().isEmpty();
+                  compute(Tracing.begin(Trace.begin(found), read));
+                }));
     return fault.isPresent();
+  }
+
+  private Optional<Tracing> begun(String symptom) {
+    return session.boat().flatMap(boat -> tracings.of(boat.id(), symptom));
+  }
+
+  /** How many answers have been given to a symptom's trace on the chosen boat. */
+  public int answersGiven(String symptom) {
+    return begun(symptom).map(tracing -> tracing.trace().trail().size()).orElse(0);
   }
 
   private Optional<Fault> fault(String symptom) {
@@ -164,7 +176,7 @@ public final class TraceModel {
   }
 
   private Optional<Tracing> tracing() {
-    return session.boat().map(boat -> tracings.get(boat.id()));
+    return session.boat().flatMap(boat -> tracings.current(boat.id()));
   }
 
   /** The step that is shown. */
@@ -234,12 +246,28 @@ public final class TraceModel {
     tracing().ifPresent(tracing -> keep(tracing.with(tracing.trace())));
   }
 
-  /** Gives up the trace of the chosen boat. */
-  public void startAgain() {
-    session.boat().ifPresent(boat -> tracings.remove(boat.id()));
+  /** Leaves the trace as it stands, to choose another symptom. */
+  public void leave() {
     latest.drop();
     working = false;
+    session.boat().ifPresent(boat -> tracings.leave(boat.id()));
     tell();
+  }
+
+  /** Forgets the trace that is shown, to choose another symptom. */
+  public void finish() {
+    tracing().ifPresent(tracings::forget);
+    leave();
+  }
+
+  /** Takes all answers back and begins the same trace anew. */
+  public void startAgain() {
+    tracing()
+        .ifPresent(
+            tracing -> {
+              boolean read = tracing.cautionsRead();
+              compute(Tracing.begin(Trace.begin(tracing.trace().fault()), read));
+            });
   }
 
   private void change(UnaryOperator<Trace> change) {
@@ -264,15 +292,15 @@ public final class TraceModel {
   }
 
   private void keep(Tracing tracing) {
-    tracings.put(tracing.trace().fault().fitting().boat().id(), tracing);
+    tracings.keep(tracing);
     tell();
   }
 
   private void sessionChanged() {
     if (session.workspace() != seen) {
       seen = session.workspace();
-      tracings.replaceAll((boat, tracing) -> new Again(seen, session.today()).of(tracing));
-      tracings.values().removeIf(tracing -> !Again.stillThere(tracing, seen));
+      tracings.renew(
+          new Again(seen, session.today())::of, tracing -> Again.stillThere(tracing, seen));
     }
     if (zone.isPresent() && zones().stream().noneMatch(found -> found.id().equals(zone.get()))) {
       zone = Optional.empty();

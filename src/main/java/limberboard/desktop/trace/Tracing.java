@@ -25,6 +25,14 @@ record Tracing(
     return new Tracing(trace, cautionsRead, Optional.empty(), Optional.empty(), false);
   }
 
+  String boat() {
+    return trace.fault().fitting().boat().id();
+  }
+
+  String symptom() {
+    return trace.fault().page().id();
+  }
+
   Tracing read() {
     return new Tracing(trace, true, picked, mended, over);
   }

@@ -74,11 +74,15 @@ final class TracingPanel extends JPanel {
   private JComponent top() {
     JButton again = Buttons.plain("Start again", model::startAgain);
     again.setName("start-again");
+    again.setToolTipText("Takes all answers back");
+    JButton other = Buttons.plain("Another symptom", model::leave);
+    other.setName("another-symptom");
+    other.setToolTipText("This trace stays as it is");
     JButton save = Buttons.plain("Save trace as PDF …", saveTrace);
     save.setName("save-trace");
     save.setToolTipText("Where this trace stands, as a sheet to print");
     Column top = new Column(8);
-    top.add(Row.growing(12, 0, what, save, again));
+    top.add(Row.growing(12, 0, what, save, other, again));
     top.add(band);
     return top;
   }

@@ -22,6 +22,7 @@ final class YardCard extends Docked {
   private final transient Consumer<String> copy;
   private final Sheet sheet = Sheet.readable(10);
   private final JButton copyButton;
+  private final transient OtherSteps others;
   private String report = "";
 
   /**
@@ -34,12 +35,13 @@ final class YardCard extends Docked {
     super(10);
     this.model = model;
     this.copy = copy;
+    this.others = new OtherSteps(model);
     copyButton = Buttons.main("Copy what was found", () -> this.copy.accept(report));
     copyButton.setName("copy-report");
     JButton mended = Buttons.plain("The yard has mended it", this::mended);
     mended.setName("yard-mended");
     Column foot = new Column(0).padded(0, 2, 2, 2);
-    foot.add(Row.wrapping(10, copyButton, mended));
+    foot.add(Row.wrapping(10, copyButton, mended, others.button()));
     dock(sheet, foot);
   }
 
@@ -56,6 +58,7 @@ final class YardCard extends Docked {
 
   void show(Trace trace, CallYard step) {
     report = new YardReport(trace).text();
+    others.offer(trace, step);
     sheet.removeAll();
     sheet.add(Text.title("Hand it to the yard"));
     sheet.add(Text.reading(step.why()));

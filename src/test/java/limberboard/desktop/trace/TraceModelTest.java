@@ -131,8 +131,33 @@ class TraceModelTest {
     assertThat(model.mended().orElseThrow().title()).isEqualTo("The drain hose weeps");
     model.notMendedAfterAll();
     assertThat(model.stage()).isEqualTo(Stage.MEND);
-    model.startAgain();
+    model.finish();
     assertThat(model.stage()).isEqualTo(Stage.CHOOSING);
+    assertThat(model.answersGiven("wet-locker")).isZero();
+  }
+
+  @Test
+  void aTraceThatIsLeftForAnotherSymptomGoesOnWhereItWas() {
+    trace();
+    model.answer("when", "after-rain");
+    Stage before = model.stage();
+    model.leave();
+    assertThat(model.stage()).isEqualTo(Stage.CHOOSING);
+    assertThat(model.answersGiven("wet-locker")).isEqualTo(1);
+    model.start("gas-smell");
+    assertThat(model.stage()).isEqualTo(Stage.CAUTIONS);
+    model.start("wet-locker");
+    assertThat(model.trace().orElseThrow().answers()).containsEntry("when", "after-rain");
+    assertThat(model.stage()).isEqualTo(before);
+  }
+
+  @Test
+  void startingAgainTakesAllAnswersBack() {
+    trace();
+    model.answer("when", "after-rain");
+    model.startAgain();
+    assertThat(model.trace().orElseThrow().trail()).isEmpty();
+    assertThat(model.stage()).isEqualTo(Stage.CHECK);
   }
 
   @Test
