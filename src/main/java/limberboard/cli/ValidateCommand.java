@@ -1,11 +1,13 @@
 package limberboard.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import limberboard.boat.Workspace;
 import limberboard.library.Problem;
+import limberboard.library.WorkspaceFolders;
+import limberboard.search.SearchWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -32,14 +34,18 @@ final class ValidateCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Workspace read = session.workspace(session.folders(workspace.folder()));
+    WorkspaceFolders folders = session.folders(workspace.folder());
+    Workspace read = session.workspace(folders);
+    List<Problem> problems = new ArrayList<>(read.problems());
+    problems.addAll(SearchWords.read(folders).problems());
     Counts counts = Counts.of(read);
     if (json) {
-      new JsonOutput(session.out()).print(new Validation(counts, read.problems()));
+      new JsonOutput(session.out())
+          .print(new Validation(counts, problems.stream().map(JsonProblem::of).toList()));
     } else {
-      print(read.problems(), counts);
+      print(problems, counts);
     }
-    boolean errors = read.problems().stream().anyMatch(p -> p.severity() == Problem.Severity.ERROR);
+    boolean errors = problems.stream().anyMatch(p -> p.severity() == Problem.Severity.ERROR);
     return errors ? ExitCode.PROBLEMS : ExitCode.OK;
   }
 
@@ -50,15 +56,7 @@ final class ValidateCommand implements Callable<Integer> {
   }
 
   /** What {@code --json} prints. */
-  record Validation(Counts counts, List<JsonProblem> problems) {
-    Validation(Counts counts, Iterable<Problem> problems) {
-      this(
-          counts,
-          java.util.stream.StreamSupport.stream(problems.spliterator(), false)
-              .map(JsonProblem::of)
-              .toList());
-    }
-  }
+  record Validation(Counts counts, List<JsonProblem> problems) {}
 
   /** A problem as {@code --json} prints it. */
   record JsonProblem(
@@ -72,9 +70,5 @@ final class ValidateCommand implements Callable<Integer> {
           p.wrong(),
           p.right());
     }
-  }
-
-  static String joined(List<String> parts) {
-    return parts.stream().collect(Collectors.joining(", "));
   }
 }

@@ -292,6 +292,8 @@ class TerminalTest {
     Ran bad = run("validate");
     assertThat(bad.code()).isEqualTo(ExitCode.PROBLEMS);
     assertThat(bad.out()).contains("articles/topics/a.md:1: has no header").contains("1 problem");
+    workspace.write("index/words/synonyms.txt", "alone\n");
+    assertThat(run("validate").out()).contains("index/words/synonyms.txt:1").contains("2 problems");
     JsonNode json = run("validate", "--json").json();
     assertThat(names(json)).containsExactly("counts", "problems");
     assertThat(names(json.get("problems").get(0)))
