@@ -3,6 +3,7 @@ package limberboard.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.GraphicsEnvironment;
 import java.awt.KeyboardFocusManager;
 import java.awt.Point;
 import java.awt.event.KeyEvent;
@@ -45,6 +46,10 @@ class WindowTest {
 
   @BeforeAll
   static void components() {
+    if (GraphicsEnvironment.isHeadless()) {
+      System.out.println(
+          "The window's tests are skipped: there is no display. Run them with: xvfb-run -a mvn verify");
+    }
     FailOnThreadViolationRepaintManager.install();
   }
 
