@@ -16,7 +16,7 @@ enum Scene {
   TRACE_BEFORE {
     @Override
     void set(Desk desk) {
-      desk.trace().chooseZone(Optional.of("forward-cabin"));
+      desk.trace().where().choose(Optional.of("forward-cabin"));
       desk.window().go(desk.place("trace"));
     }
   },

@@ -3,10 +3,12 @@ package limberboard.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
 import java.awt.KeyboardFocusManager;
 import java.awt.Point;
 import java.awt.event.KeyEvent;
+import java.awt.event.WindowEvent;
 import java.awt.geom.Point2D;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -15,13 +17,18 @@ import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
 import javax.swing.AbstractButton;
+import javax.swing.JButton;
 import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JFrame;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import limberboard.desktop.base.Forgetful;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Notices.Notice;
+import limberboard.desktop.boats.Field;
 import limberboard.desktop.drawing.BoatView;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.look.ThemeChoice;
@@ -137,10 +144,10 @@ class WindowTest {
     window.until(
         "the locker is named",
         () -> profile.getAccessibleContext().getAccessibleDescription().equals("Profile: Locker"));
-    assertThat(window.ask(() -> desk().trace().zone())).isEmpty();
+    assertThat(window.ask(() -> desk().trace().where().zone())).isEmpty();
     window.robot().click(profile, middleOf(profile).orElseThrow());
-    window.until("the locker is chosen", () -> desk().trace().zone().isPresent());
-    assertThat(window.ask(() -> desk().trace().zone())).contains("locker");
+    window.until("the locker is chosen", () -> desk().trace().where().zone().isPresent());
+    assertThat(window.ask(() -> desk().trace().where().zone())).contains("locker");
     CardList<?> symptoms = window.find("symptoms", CardList.class);
     assertThat(window.ask(() -> symptoms.getModel().getSize())).isEqualTo(1);
   }
@@ -162,9 +169,9 @@ class WindowTest {
     window.press(KeyEvent.VK_RIGHT);
     window.press(KeyEvent.VK_RIGHT);
     window.press(KeyEvent.VK_ENTER);
-    assertThat(window.ask(() -> desk().trace().zone())).contains("locker");
+    assertThat(window.ask(() -> desk().trace().where().zone())).contains("locker");
     window.press(KeyEvent.VK_ESCAPE);
-    assertThat(window.ask(() -> desk().trace().zone())).isEmpty();
+    assertThat(window.ask(() -> desk().trace().where().zone())).isEmpty();
   }
 
   @Test
@@ -474,6 +481,48 @@ class WindowTest {
   }
 
   @Test
+  void closingAsksAboutUnsavedChangesAndStaysWhenToldTo() {
+    chooseKnot();
+    JFrame frame = desk().window().frame();
+    window.act(() -> desk().boats().set(Field.NAME, "Red Knot"));
+    close(frame);
+    press("Stay");
+    assertThat(window.ask(frame::isDisplayable)).isTrue();
+    close(frame);
+    press("Drop changes");
+    window.until("the window is closed", () -> !frame.isDisplayable());
+    assertThat(window.ask(() -> desk().boats().isChanged())).isFalse();
+  }
+
+  private static void close(JFrame frame) {
+    EventQueue.invokeLater(
+        () -> frame.dispatchEvent(new WindowEvent(frame, WindowEvent.WINDOW_CLOSING)));
+  }
+
+  /** Presses a button of the question that is asked. */
+  private void press(String words) {
+    JButton[] found = new JButton[1];
+    window.until(
+        "the question is asked",
+        () -> {
+          found[0] =
+              window.robot().finder().findAll(button -> isShowing(button, words)).stream()
+                  .map(JButton.class::cast)
+                  .findFirst()
+                  .orElse(null);
+          return found[0] != null;
+        });
+    window.robot().click(found[0]);
+  }
+
+  private static boolean isShowing(Component component, String words) {
+    return component instanceof JButton button
+        && button.isShowing()
+        && SwingUtilities.getWindowAncestor(button) instanceof JDialog
+        && words.equals(button.getText());
+  }
+
+  @Test
   void aPageIsSavedAsPdf() {
     chooseKnot();
     window.act(() -> desk().navigator().openPage("replace-gasket"));
@@ -484,14 +533,13 @@ class WindowTest {
         () -> Files.isRegularFile(window.folders().root().resolve("replace-gasket.pdf")));
   }
 
-  private static final class SaysSave
-      extends org.assertj.swing.core.GenericTypeMatcher<javax.swing.JButton> {
+  private static final class SaysSave extends org.assertj.swing.core.GenericTypeMatcher<JButton> {
     SaysSave() {
-      super(javax.swing.JButton.class, true);
+      super(JButton.class, true);
     }
 
     @Override
-    protected boolean isMatching(javax.swing.JButton button) {
+    protected boolean isMatching(JButton button) {
       return button.getText().startsWith("Save as PDF");
     }
   }

@@ -39,16 +39,34 @@ public final class Background {
    * @param done takes the outcome, on the event thread
    */
   public <T> void run(String doing, Callable<? extends T> work, Consumer<? super T> done) {
+    run(doing, work, done, () -> {});
+  }
+
+  /**
+   * The same with something to be done when the work fails, on the event thread, before the failure
+   * is shown.
+   *
+   * @param doing what is being done, as a person reads it
+   * @param work the work, off the event thread
+   * @param done takes the outcome, on the event thread
+   * @param failed puts right what waited for the outcome
+   */
+  public <T> void run(
+      String doing, Callable<? extends T> work, Consumer<? super T> done, Runnable failed) {
     Object token = activity.begin(doing);
     try {
-      worker.execute(() -> attempt(doing, work, done, token));
+      worker.execute(() -> attempt(doing, work, done, failed, token));
     } catch (RejectedExecutionException e) {
       activity.end(token);
     }
   }
 
   private <T> void attempt(
-      String doing, Callable<? extends T> work, Consumer<? super T> done, Object token) {
+      String doing,
+      Callable<? extends T> work,
+      Consumer<? super T> done,
+      Runnable failed,
+      Object token) {
     try {
       T outcome = work.call();
       eventThread.execute(
@@ -60,6 +78,7 @@ public final class Background {
       eventThread.execute(
           () -> {
             activity.end(token);
+            failed.run();
             notices.failure(doing, e);
           });
     }

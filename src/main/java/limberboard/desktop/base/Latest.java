@@ -18,6 +18,12 @@ public final class Latest {
 
   /** Like {@link Background#run}, but the outcome is dropped if newer work has been given since. */
   public <T> void run(String doing, Callable<? extends T> work, Consumer<? super T> done) {
+    run(doing, work, done, () -> {});
+  }
+
+  /** The same with something to be done when the work fails and nothing newer has been given. */
+  public <T> void run(
+      String doing, Callable<? extends T> work, Consumer<? super T> done, Runnable failed) {
     long mine = ++newest;
     background.<T>run(
         doing,
@@ -25,6 +31,11 @@ public final class Latest {
         outcome -> {
           if (mine == newest) {
             done.accept(outcome);
+          }
+        },
+        () -> {
+          if (mine == newest) {
+            failed.run();
           }
         });
   }

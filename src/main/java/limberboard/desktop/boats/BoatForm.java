@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -136,7 +137,7 @@ final class BoatForm extends JPanel {
             word ->
                 new Item(
                     word.word(),
-                    word.spoken().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+                    word.spoken().substring(0, 1).toUpperCase(Locale.ROOT)
                         + word.spoken().substring(1)
                         + (word instanceof Water ? " water" : "")))
         .toList();

@@ -1,9 +1,9 @@
 package limberboard.desktop.boats;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,39 +17,18 @@ import limberboard.library.Page;
 
 /** What the boats place shows and does, without Swing. For the event thread only. */
 public final class BoatFormModel {
-  private static final int MOST_STEPS = 200;
   private final Session session;
   private final BoatStore store;
   private final Background background;
   private final Notices notices;
   private final List<Runnable> listeners = new ArrayList<>();
-  private final Deque<Draft> before = new ArrayDeque<>();
-  private Optional<Field> lastTyped = Optional.empty();
+  private final DraftSteps steps = new DraftSteps();
   private Optional<Boat> original = Optional.empty();
-  private Draft saved = Draft.blank();
-  private Draft draft = Draft.blank();
   private Optional<String> followed = Optional.empty();
   private boolean isNew;
   private boolean tried;
   private Runnable reload = () -> {};
   private UnsavedQuestion question = () -> UnsavedQuestion.Answer.STAY;
-
-  /** Asks what is to be done with unsaved changes. */
-  @FunctionalInterface
-  public interface UnsavedQuestion {
-    /** What can be done. */
-    enum Answer {
-      /** Save them, then go. */
-      SAVE,
-      /** Drop them and go. */
-      DROP,
-      /** Stay. */
-      STAY
-    }
-
-    /** Asks. */
-    Answer ask();
-  }
 
   /**
    * A model on the chosen boat.
@@ -90,9 +69,7 @@ public final class BoatFormModel {
 
   /** The boats, by name. */
   public List<Boat> boats() {
-    return session.workspace().boats().stream()
-        .sorted(java.util.Comparator.comparing(Boat::name))
-        .toList();
+    return session.workspace().boats().stream().sorted(Comparator.comparing(Boat::name)).toList();
   }
 
   /** The models there are. */
@@ -117,17 +94,17 @@ public final class BoatFormModel {
 
   /** What is in the form. */
   public Draft draft() {
-    return draft;
+    return steps.now();
   }
 
   /** The page of the form's model. */
   public Optional<Page<Model>> model() {
-    return session.library().model(draft.text(Field.MODEL));
+    return session.library().model(draft().text(Field.MODEL));
   }
 
   /** What can be fitted to the boat in the form. */
   public List<Equipment> equipment() {
-    return equipped().choices(draft);
+    return equipped().choices(draft());
   }
 
   private Equipped equipped() {
@@ -138,19 +115,19 @@ public final class BoatFormModel {
   public Map<Field, String> problems() {
     Map<Field, String> problems = new HashMap<>(allProblems());
     if (isNew && !tried) {
-      problems.keySet().removeIf(field -> draft.text(field).isBlank());
+      problems.keySet().removeIf(field -> draft().text(field).isBlank());
     }
     return problems;
   }
 
   private Map<Field, String> allProblems() {
     return new DraftCheck(session.library(), session.workspace().boats(), original.map(Boat::id))
-        .problems(draft);
+        .problems(draft());
   }
 
   /** Whether there are unsaved changes. */
   public boolean isChanged() {
-    return hasForm() && !draft.equals(saved);
+    return hasForm() && steps.isChanged();
   }
 
   /** Opens a boat's form, asking about unsaved changes first. */
@@ -198,70 +175,51 @@ public final class BoatFormModel {
     original = boat;
     isNew = false;
     tried = false;
-    saved = boat.map(Draft::of).map(equipped()::putRight).orElse(Draft.blank());
-    draft = saved;
-    before.clear();
-    lastTyped = Optional.empty();
+    steps.open(boat.map(Draft::of).map(equipped()::putRight).orElse(Draft.blank()));
     tell();
   }
 
   /** Puts a text into a field. */
   public void set(Field field, String text) {
-    if (text.equals(draft.text(field))) {
+    if (text.equals(draft().text(field))) {
       return;
     }
-    boolean goesOn = lastTyped.equals(Optional.of(field));
-    Draft next = draft.with(field, text);
+    Draft next = draft().with(field, text);
     if (field == Field.MODEL || field == Field.BUILT) {
       next = equipped().putRight(next);
     }
-    step(next, goesOn);
-    lastTyped = Optional.of(field);
+    steps.step(next, Optional.of(field));
+    tell();
   }
 
   /** Chooses equipment. */
   public void fit(String equipment, String choice) {
-    if (!choice.equals(draft.equipment().get(equipment))) {
-      Map<String, String> chosen = new java.util.LinkedHashMap<>(draft.equipment());
+    if (!choice.equals(draft().equipment().get(equipment))) {
+      Map<String, String> chosen = new LinkedHashMap<>(draft().equipment());
       chosen.put(equipment, choice);
-      step(draft.with(chosen), false);
-      lastTyped = Optional.empty();
+      steps.step(draft().with(chosen), Optional.empty());
+      tell();
     }
-  }
-
-  private void step(Draft next, boolean goesOn) {
-    if (!goesOn) {
-      before.push(draft);
-      if (before.size() > MOST_STEPS) {
-        before.removeLast();
-      }
-    }
-    draft = next;
-    tell();
   }
 
   /** Whether there is a step to undo. */
   public boolean canUndo() {
-    return !before.isEmpty();
+    return steps.canUndo();
   }
 
   /** Undoes the last step: everything typed into one field, or one choice. */
   public void undo() {
     if (canUndo()) {
-      draft = before.pop();
-      lastTyped = Optional.empty();
+      steps.undo();
       tell();
     }
   }
 
   /** Drops everything since the last saving. */
   public void dropChanges() {
-    draft = saved;
-    before.clear();
-    lastTyped = Optional.empty();
+    steps.drop();
     tried = false;
     if (isNew) {
-      isNew = false;
       show(session.boat());
     } else {
       tell();
@@ -276,8 +234,8 @@ public final class BoatFormModel {
       tell();
       return false;
     }
-    Boat boat = DraftBoat.of(draft, model.get(), original, session.workspace().boats());
-    Draft written = draft;
+    Boat boat = DraftBoat.of(draft(), model.get(), original, session.workspace().boats());
+    Draft written = draft();
     boolean first = isNew;
     background.run(
         "Saving " + boat.name(),
@@ -294,8 +252,7 @@ public final class BoatFormModel {
     if (stillHere) {
       original = Optional.of(boat);
       isNew = false;
-      saved = written;
-      before.clear();
+      steps.saved(written);
     }
     notices.tell(boat.name() + " is saved.");
     if (first) {

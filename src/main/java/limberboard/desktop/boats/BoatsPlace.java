@@ -9,7 +9,6 @@ import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import limberboard.desktop.base.Latest;
 import limberboard.desktop.base.Place;
-import limberboard.desktop.boats.BoatFormModel.UnsavedQuestion;
 import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Divider;

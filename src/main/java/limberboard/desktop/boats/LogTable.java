@@ -1,5 +1,6 @@
 package limberboard.desktop.boats;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -18,10 +19,7 @@ final class LogTable extends AbstractTableModel {
   }
 
   void show(Boat boat) {
-    entries =
-        boat.log().stream()
-            .sorted(java.util.Comparator.comparing(LogEntry::date).reversed())
-            .toList();
+    entries = boat.log().stream().sorted(Comparator.comparing(LogEntry::date).reversed()).toList();
     fireTableDataChanged();
   }
 

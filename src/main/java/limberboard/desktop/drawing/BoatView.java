@@ -19,6 +19,7 @@ import java.util.function.Function;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
+import javax.swing.UIManager;
 import limberboard.desktop.look.Palette;
 import limberboard.print.SvgPicture;
 
@@ -149,7 +150,7 @@ public final class BoatView extends JComponent {
   @Override
   public void updateUI() {
     super.updateUI();
-    setFont(javax.swing.UIManager.getFont("Label.font"));
+    setFont(UIManager.getFont("Label.font"));
   }
 
   @Override

@@ -2,6 +2,7 @@ package limberboard.desktop.pages;
 
 import java.awt.BorderLayout;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -64,7 +65,7 @@ final class AroundPanel extends JPanel {
       return "For every boat.";
     }
     String why = fit.reason();
-    return why.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + why.substring(1) + ".";
+    return why.substring(0, 1).toUpperCase(Locale.ROOT) + why.substring(1) + ".";
   }
 
   private void problems() {

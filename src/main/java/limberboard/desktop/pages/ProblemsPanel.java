@@ -2,6 +2,7 @@ package limberboard.desktop.pages;
 
 import java.awt.BorderLayout;
 import java.awt.Font;
+import java.awt.Insets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.swing.BorderFactory;
@@ -40,7 +41,7 @@ final class ProblemsPanel extends JPanel {
     list = new CardList<Problem>("Problems in the files", ProblemsPanel::card).onChoose(this::show);
     list.setName("problem-list");
     source.setEditable(false);
-    source.setMargin(new java.awt.Insets(8, 10, 8, 10));
+    source.setMargin(new Insets(8, 10, 8, 10));
     source.getAccessibleContext().setAccessibleName("Text of the file");
     Column head = new Column(2).padded(0, 6, 4, 6);
     head.add(Text.title("Problems in the files"));

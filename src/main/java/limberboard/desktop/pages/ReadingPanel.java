@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -37,7 +38,7 @@ final class ReadingPanel extends JPanel {
     this.model = model;
     this.reader = reader;
     setOpaque(false);
-    setBorder(javax.swing.BorderFactory.createEmptyBorder(12, 8, 8, 8));
+    setBorder(BorderFactory.createEmptyBorder(12, 8, 8, 8));
     back = Buttons.icon(LineIcon.back(ICON), "Back (Alt+Left)", model::back);
     back.setName("back");
     forward = Buttons.icon(LineIcon.forward(ICON), "Forward (Alt+Right)", model::forward);

@@ -2,6 +2,10 @@ package limberboard.desktop.read;
 
 import java.awt.BorderLayout;
 import java.awt.Graphics;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
@@ -120,21 +124,21 @@ public final class ReadingPane extends JPanel {
   private static final class Focusable extends XHTMLPanel {
     Focusable() {
       addFocusListener(
-          new java.awt.event.FocusAdapter() {
+          new FocusAdapter() {
             @Override
-            public void focusGained(java.awt.event.FocusEvent e) {
+            public void focusGained(FocusEvent e) {
               repaint();
             }
 
             @Override
-            public void focusLost(java.awt.event.FocusEvent e) {
+            public void focusLost(FocusEvent e) {
               repaint();
             }
           });
       addMouseListener(
-          new java.awt.event.MouseAdapter() {
+          new MouseAdapter() {
             @Override
-            public void mousePressed(java.awt.event.MouseEvent e) {
+            public void mousePressed(MouseEvent e) {
               requestFocusInWindow();
             }
           });

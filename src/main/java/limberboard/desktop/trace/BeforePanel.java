@@ -32,8 +32,8 @@ final class BeforePanel extends JPanel {
   private final transient PagePictures drawings;
   private final transient Latest latest;
   private final transient ZoneChoice zones = new ZoneChoice();
-  private final BoatView profile = new BoatView("Profile", zones, id -> model().zoneTitle(id));
-  private final BoatView deck = new BoatView("Deck plan", zones, id -> model().zoneTitle(id));
+  private final BoatView profile = new BoatView("Profile", zones, id -> model().where().title(id));
+  private final BoatView deck = new BoatView("Deck plan", zones, id -> model().where().title(id));
   private final ZoneList zoneList;
   private final SymptomList symptoms;
   private final JComponent views;
@@ -60,7 +60,7 @@ final class BeforePanel extends JPanel {
     add(symptoms);
     arrange();
     addComponentListener(new Resizes());
-    zones.onChange(() -> model.chooseZone(zones.chosen()));
+    zones.onChange(() -> model.where().choose(zones.chosen()));
     model.onChange(this::refresh);
     refresh();
   }
@@ -109,7 +109,7 @@ final class BeforePanel extends JPanel {
 
   /** Brings everything up to date, and loads the drawing when it is another one. */
   private void refresh() {
-    zones.choose(model.zone());
+    zones.choose(model.where().zone());
     Optional<Fitting> fitting = model.fitting();
     if (fitting.isEmpty()) {
       return;

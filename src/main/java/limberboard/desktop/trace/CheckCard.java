@@ -1,5 +1,6 @@
 package limberboard.desktop.trace;
 
+import java.awt.Rectangle;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
@@ -69,7 +70,7 @@ final class CheckCard extends Docked {
     trace.contradiction().ifPresent(clash -> sheet.add(new ContradictionBox(clash)));
     sheet.add(labelled("Why this check", step.why()));
     fillAnswers(trace, step, check);
-    sheet.scrollRectToVisible(new java.awt.Rectangle(0, 0, 1, 1));
+    sheet.scrollRectToVisible(new Rectangle(0, 0, 1, 1));
     revalidate();
     repaint();
   }

@@ -26,7 +26,7 @@ final class SymptomList extends JPanel {
     everything.setName("everything");
     everything.setMnemonic('h');
     everything.setToolTipText("Symptoms of other places, and those of other boats with the reason");
-    everything.addActionListener(e -> model.everything(everything.isSelected()));
+    everything.addActionListener(e -> model.where().everything(everything.isSelected()));
     Column head = new Column(2);
     head.add(Text.title("What do you notice?"));
     head.add(where);
@@ -44,19 +44,23 @@ final class SymptomList extends JPanel {
   }
 
   private void refresh() {
-    List<Noticed> symptoms = model.symptoms();
+    List<Noticed> symptoms = model.where().symptoms();
     if (!symptoms.equals(list.entries())) {
       list.show(symptoms);
     } else {
       list.refreshHeights();
     }
-    everything.setSelected(model.everything());
+    everything.setSelected(model.where().everything());
     where.setText(words(symptoms));
   }
 
   private String words(List<Noticed> symptoms) {
     String place =
-        model.zone().map(id -> "In: " + model.zoneTitle(id) + ".").orElse("Anywhere on the boat.");
+        model
+            .where()
+            .zone()
+            .map(id -> "In: " + model.where().title(id) + ".")
+            .orElse("Anywhere on the boat.");
     if (symptoms.isEmpty()) {
       return place
           + " The library has no symptom for this place on this boat. Choose another place, or show"
@@ -78,10 +82,10 @@ final class SymptomList extends JPanel {
   }
 
   private boolean isFirstOfGroup(Noticed noticed) {
-    if (!model.everything()) {
+    if (!model.where().everything()) {
       return false;
     }
-    return model.symptoms().stream()
+    return model.where().symptoms().stream()
         .filter(other -> group(other).equals(group(noticed)))
         .findFirst()
         .filter(noticed::equals)
@@ -92,7 +96,7 @@ final class SymptomList extends JPanel {
     if (!noticed.fit().fits()) {
       return "Not on this boat";
     }
-    if (model.zone().isEmpty()) {
+    if (model.where().zone().isEmpty()) {
       return "On this boat";
     }
     return noticed.here() ? "Here" : "Elsewhere on this boat";

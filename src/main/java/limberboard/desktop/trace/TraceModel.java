@@ -2,7 +2,6 @@ package limberboard.desktop.trace;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import limberboard.boat.Boat;
@@ -12,7 +11,6 @@ import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
 import limberboard.desktop.base.Session;
 import limberboard.library.Caution;
-import limberboard.library.Model.Zone;
 import limberboard.library.Page;
 import limberboard.library.Symptom;
 import limberboard.trace.Fault;
@@ -26,9 +24,8 @@ public final class TraceModel {
   private final Latest latest;
   private final List<Runnable> listeners = new ArrayList<>();
   private final Tracings tracings = new Tracings();
+  private final Whereabouts where;
   private Workspace seen;
-  private Optional<String> zone = Optional.empty();
-  private boolean everything;
   private boolean working;
 
   /**
@@ -40,6 +37,7 @@ public final class TraceModel {
   public TraceModel(Session session, Background background) {
     this.session = session;
     this.latest = new Latest(background);
+    this.where = new Whereabouts(session, this::tell);
     this.seen = session.workspace();
     session.onChange(this::sessionChanged);
   }
@@ -75,61 +73,9 @@ public final class TraceModel {
     session.choose(Optional.of(id));
   }
 
-  /** The zones of the chosen boat's model. */
-  public List<Zone> zones() {
-    return session.boat().map(boat -> boat.model().details().places()).orElse(List.of());
-  }
-
-  /** What a zone of the chosen boat's model is called. */
-  public String zoneTitle(String id) {
-    return session
-        .boat()
-        .flatMap(boat -> boat.model().details().zone(id))
-        .map(Zone::title)
-        .orElse(id);
-  }
-
-  /** The chosen zone. */
-  public Optional<String> zone() {
-    return zone;
-  }
-
-  /** Chooses a zone, or none. */
-  public void chooseZone(Optional<String> id) {
-    if (!id.equals(zone)) {
-      zone = id;
-      tell();
-    }
-  }
-
-  /** Whether symptoms of other zones and other boats are shown too. */
-  public boolean everything() {
-    return everything;
-  }
-
-  /** Shows symptoms of other zones and other boats too, or not. */
-  public void everything(boolean all) {
-    everything = all;
-    tell();
-  }
-
-  /** The symptoms to choose from. */
-  public List<Noticed> symptoms() {
-    return choice().map(choice -> choice.symptoms(zone, everything)).orElse(List.of());
-  }
-
-  /** How many symptoms are noticed in each zone. */
-  public Map<String, Integer> counts() {
-    return choice().map(SymptomChoice::counts).orElse(Map.of());
-  }
-
-  /** How many symptoms fit the chosen boat, wherever they are noticed. */
-  public int allSymptoms() {
-    return choice().map(choice -> choice.symptoms(Optional.empty(), false).size()).orElse(0);
-  }
-
-  private Optional<SymptomChoice> choice() {
-    return session.fitting().map(fitting -> new SymptomChoice(session.library(), fitting));
+  /** Where something is noticed, and the symptoms to choose from. */
+  public Whereabouts where() {
+    return where;
   }
 
   /**
@@ -138,17 +84,14 @@ public final class TraceModel {
    * @return whether there is such a symptom that fits the chosen boat
    */
   public boolean start(String symptom) {
-    Optional<Tracing> begun = begun(symptom);
     Optional<Fault> fault = fault(symptom);
-    begun.ifPresentOrElse(
-        this::keep,
-        () ->
-            fault.ifPresent(
-                found -> {
-                  boolean read = found.page().details().first().isEmpty();
-                  compute(Tracing.begin(Trace.begin(found), read));
-                }));
+    fault.ifPresent(found -> begun(symptom).ifPresentOrElse(this::keep, () -> begin(found)));
     return fault.isPresent();
+  }
+
+  private void begin(Fault fault) {
+    boolean nothingToRead = fault.page().details().first().isEmpty();
+    compute(Tracing.begin(Trace.begin(fault), nothingToRead));
   }
 
   private Optional<Tracing> begun(String symptom) {
@@ -278,6 +221,7 @@ public final class TraceModel {
 
   private void compute(Tracing tracing) {
     working = true;
+    Workspace from = seen;
     latest.run(
         "Weighing the answers",
         () -> {
@@ -287,8 +231,9 @@ public final class TraceModel {
         },
         done -> {
           working = false;
-          keep(done);
-        });
+          keep(from == seen ? done : new Again(seen, session.today()).of(done));
+        },
+        () -> working = false);
   }
 
   private void keep(Tracing tracing) {
@@ -302,9 +247,7 @@ public final class TraceModel {
       tracings.renew(
           new Again(seen, session.today())::of, tracing -> Again.stillThere(tracing, seen));
     }
-    if (zone.isPresent() && zones().stream().noneMatch(found -> found.id().equals(zone.get()))) {
-      zone = Optional.empty();
-    }
+    where.check();
     tell();
   }
 

@@ -6,6 +6,7 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -59,7 +60,7 @@ final class TracingPanel extends JPanel {
     this.trail = new TrailPanel(model);
     this.band = new CautionBand(model);
     this.slots = new TrailSlots(trail, steps, causes);
-    setBorder(javax.swing.BorderFactory.createEmptyBorder(12, 18, 12, 18));
+    setBorder(BorderFactory.createEmptyBorder(12, 18, 12, 18));
     steps.setOpaque(false);
     steps.add(check, Stage.CHECK.name());
     steps.add(mend, Stage.MEND.name());

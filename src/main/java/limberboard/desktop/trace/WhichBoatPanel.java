@@ -2,6 +2,7 @@ package limberboard.desktop.trace;
 
 import java.awt.BorderLayout;
 import java.util.List;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -25,7 +26,7 @@ final class WhichBoatPanel extends JPanel {
   WhichBoatPanel(TraceModel model, Runnable newBoat) {
     super(new BorderLayout(0, 10));
     this.model = model;
-    setBorder(javax.swing.BorderFactory.createEmptyBorder(20, 26, 20, 26));
+    setBorder(BorderFactory.createEmptyBorder(20, 26, 20, 26));
     boats =
         new CardList<Boat>("Boats", WhichBoatPanel::card)
             .framed()

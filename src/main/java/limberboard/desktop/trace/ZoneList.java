@@ -57,9 +57,9 @@ final class ZoneList extends JPanel {
   private void refresh() {
     refreshing = true;
     List<Entry> entries = new ArrayList<>();
-    Map<String, Integer> counts = model.counts();
-    entries.add(new Entry(Optional.empty(), "Anywhere", model.allSymptoms()));
-    for (Zone zone : model.zones()) {
+    Map<String, Integer> counts = model.where().counts();
+    entries.add(new Entry(Optional.empty(), "Anywhere", model.where().allSymptoms()));
+    for (Zone zone : model.where().zones()) {
       entries.add(
           new Entry(Optional.of(zone.id()), zone.title(), counts.getOrDefault(zone.id(), 0)));
     }
@@ -67,7 +67,7 @@ final class ZoneList extends JPanel {
       list.show(entries);
     }
     entries.stream()
-        .filter(entry -> entry.id().equals(model.zone()))
+        .filter(entry -> entry.id().equals(model.where().zone()))
         .findFirst()
         .ifPresent(entry -> list.setSelectedValue(entry, true));
     refreshing = false;

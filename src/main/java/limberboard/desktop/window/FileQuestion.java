@@ -4,6 +4,7 @@ import java.awt.KeyboardFocusManager;
 import java.awt.Window;
 import java.io.File;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
@@ -36,7 +37,7 @@ public final class FileQuestion {
 
   private static Path withEnding(Path file) {
     String name = file.getFileName().toString();
-    return name.toLowerCase(java.util.Locale.ROOT).endsWith(".pdf")
+    return name.toLowerCase(Locale.ROOT).endsWith(".pdf")
         ? file
         : file.resolveSibling(name + ".pdf");
   }

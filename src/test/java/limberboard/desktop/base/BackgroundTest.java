@@ -54,6 +54,21 @@ class BackgroundTest {
   }
 
   @Test
+  void whatWaitedForTheOutcomeIsPutRightBeforeTheFailureIsShown() {
+    background.run(
+        "Weighing",
+        () -> {
+          throw new IOException("no");
+        },
+        done::add,
+        () -> done.add(notices.current().isPresent() ? "too late" : "put right"));
+    worker.all();
+    eventThread.all();
+    assertThat(done).containsExactly("put right");
+    assertThat(notices.current()).isPresent();
+  }
+
+  @Test
   void endlessRecursionBecomesANoticeToo() {
     background.run("Laying out", () -> endless(1), done::add);
     worker.all();

@@ -12,7 +12,7 @@ import limberboard.boat.Boat;
 import limberboard.boat.Season;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Session;
-import limberboard.desktop.boats.BoatFormModel.UnsavedQuestion.Answer;
+import limberboard.desktop.boats.UnsavedQuestion.Answer;
 import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
 import limberboard.library.Model.Choice;

@@ -53,14 +53,14 @@ class TraceModelTest {
   void offersTheSymptomsOfTheChosenZoneThatFitTheBoat() {
     read();
     assertThat(titles()).containsExactly("A smell of gas", "Water in the locker");
-    model.chooseZone(Optional.of("locker"));
+    model.where().choose(Optional.of("locker"));
     assertThat(titles()).containsExactly("Water in the locker");
-    assertThat(model.counts()).containsEntry("locker", 1).containsEntry("mast", 0);
-    assertThat(model.allSymptoms()).isEqualTo(2);
+    assertThat(model.where().counts()).containsEntry("locker", 1).containsEntry("mast", 0);
+    assertThat(model.where().allSymptoms()).isEqualTo(2);
   }
 
   private List<String> titles() {
-    return model.symptoms().stream().map(noticed -> noticed.page().title()).toList();
+    return model.where().symptoms().stream().map(noticed -> noticed.page().title()).toList();
   }
 
   @Test
@@ -68,9 +68,9 @@ class TraceModelTest {
     read();
     session.choose(Optional.of("stint"));
     assertThat(titles()).containsExactly("Water in the locker");
-    model.everything(true);
+    model.where().everything(true);
     assertThat(titles()).containsExactly("Water in the locker", "A smell of gas");
-    Noticed last = model.symptoms().get(1);
+    Noticed last = model.where().symptoms().get(1);
     assertThat(last.fit().fits()).isFalse();
     assertThat(last.fit().reason()).contains("gas");
     assertThat(model.start("gas-smell")).isFalse();
