@@ -512,7 +512,10 @@ class WindowTest {
                   .orElse(null);
           return found[0] != null;
         });
-    window.robot().click(found[0]);
+    JDialog question = (JDialog) SwingUtilities.getWindowAncestor(found[0]);
+    window.robot().focusAndWaitForFocusGain(found[0]);
+    window.press(KeyEvent.VK_SPACE);
+    window.until("the question is gone", () -> !question.isShowing());
   }
 
   private static boolean isShowing(Component component, String words) {
