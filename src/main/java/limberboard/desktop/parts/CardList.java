@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JList;
 import javax.swing.JScrollPane;
@@ -95,13 +94,7 @@ public final class CardList<T> extends JList<T> {
 
   /** This list in a scroll pane without a frame. */
   public JScrollPane scrolling() {
-    JScrollPane pane =
-        new JScrollPane(
-            this, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-    pane.setBorder(BorderFactory.createEmptyBorder());
-    pane.setOpaque(false);
-    pane.getViewport().setOpaque(false);
-    return pane;
+    return Scrolling.of(this);
   }
 
   @Override

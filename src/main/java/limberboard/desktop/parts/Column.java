@@ -36,13 +36,7 @@ public class Column extends JPanel implements Scrollable {
 
   /** This column in a scroll pane without a frame of its own. */
   public final JScrollPane scrolling() {
-    JScrollPane pane =
-        new JScrollPane(
-            this, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-    pane.setBorder(BorderFactory.createEmptyBorder());
-    pane.setOpaque(false);
-    pane.getViewport().setOpaque(false);
-    return pane;
+    return Scrolling.of(this);
   }
 
   /** Always computed, because it depends on the width that is about to be given. */

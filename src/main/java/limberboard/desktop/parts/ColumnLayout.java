@@ -5,10 +5,9 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Insets;
-import java.awt.LayoutManager;
 
 /** Stacks components, each as wide as the container and as high as it wants at that width. */
-final class ColumnLayout implements LayoutManager {
+final class ColumnLayout extends InOrderLayout {
   private final int gap;
   private int most = Integer.MAX_VALUE;
 
@@ -59,15 +58,5 @@ final class ColumnLayout implements LayoutManager {
   public Dimension minimumLayoutSize(Container parent) {
     Insets insets = parent.getInsets();
     return new Dimension(insets.left + insets.right + 1, insets.top + insets.bottom + 1);
-  }
-
-  @Override
-  public void addLayoutComponent(String name, Component component) {
-    // every component is treated alike
-  }
-
-  @Override
-  public void removeLayoutComponent(Component component) {
-    // every component is treated alike
   }
 }

@@ -1,10 +1,8 @@
 package limberboard.desktop.parts;
 
-import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Insets;
-import java.awt.LayoutManager;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 
@@ -36,7 +34,7 @@ public class Docked extends JPanel {
   }
 
   /** The first component as high as it wants and has room for, the second one below it. */
-  private static final class Below implements LayoutManager {
+  private static final class Below extends InOrderLayout {
     private final int gap;
 
     Below(int gap) {
@@ -63,21 +61,6 @@ public class Docked extends JPanel {
     @Override
     public Dimension preferredLayoutSize(Container parent) {
       return new Dimension(400, 300);
-    }
-
-    @Override
-    public Dimension minimumLayoutSize(Container parent) {
-      return new Dimension(1, 1);
-    }
-
-    @Override
-    public void addLayoutComponent(String name, Component component) {
-      // the order decides
-    }
-
-    @Override
-    public void removeLayoutComponent(Component component) {
-      // the order decides
     }
   }
 }

@@ -5,13 +5,12 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Insets;
-import java.awt.LayoutManager;
 
 /**
  * A form: components come in pairs, a label and its field, one pair a line. Labels are as wide as
  * the widest, fields take the rest and are as high as they want at that width.
  */
-final class FormLayout implements LayoutManager {
+final class FormLayout extends InOrderLayout {
   private static final int MOST_LABEL = 220;
   private static final int LEAST_FIELD = 150;
   private final int gap;
@@ -94,20 +93,5 @@ final class FormLayout implements LayoutManager {
       }
     }
     return Math.min(widest, Math.max(MOST_LABEL, parent.getWidth() / 2));
-  }
-
-  @Override
-  public Dimension minimumLayoutSize(Container parent) {
-    return new Dimension(1, 1);
-  }
-
-  @Override
-  public void addLayoutComponent(String name, Component component) {
-    // pairs follow from the order
-  }
-
-  @Override
-  public void removeLayoutComponent(Component component) {
-    // pairs follow from the order
   }
 }

@@ -4,13 +4,12 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Insets;
-import java.awt.LayoutManager;
 
 /**
  * Components side by side: one takes the width that the others leave, and the row is as high as the
  * highest wants to be at its width.
  */
-final class RowLayout implements LayoutManager {
+final class RowLayout extends InOrderLayout {
   private final int gap;
   private final int growing;
 
@@ -75,20 +74,5 @@ final class RowLayout implements LayoutManager {
       widths[growing] = Math.max(1, left);
     }
     return widths;
-  }
-
-  @Override
-  public Dimension minimumLayoutSize(Container parent) {
-    return new Dimension(1, 1);
-  }
-
-  @Override
-  public void addLayoutComponent(String name, Component component) {
-    // every component is treated alike
-  }
-
-  @Override
-  public void removeLayoutComponent(Component component) {
-    // every component is treated alike
   }
 }

@@ -4,12 +4,11 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Insets;
-import java.awt.LayoutManager;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Components in lines from the left, going on below where the width runs out. */
-final class WrapLayout implements LayoutManager {
+final class WrapLayout extends InOrderLayout {
   private final int gap;
 
   WrapLayout(int gap) {
@@ -60,20 +59,5 @@ final class WrapLayout implements LayoutManager {
     }
     line.clear();
     return high;
-  }
-
-  @Override
-  public Dimension minimumLayoutSize(Container parent) {
-    return new Dimension(1, 1);
-  }
-
-  @Override
-  public void addLayoutComponent(String name, Component component) {
-    // every component is treated alike
-  }
-
-  @Override
-  public void removeLayoutComponent(Component component) {
-    // every component is treated alike
   }
 }

@@ -1,0 +1,24 @@
+package limberboard.desktop.parts;
+
+import java.awt.Component;
+import javax.swing.BorderFactory;
+import javax.swing.JScrollPane;
+
+/**
+ * Scroll panes as the window has them: up and down only, without a frame or ground of their own.
+ */
+final class Scrolling {
+  private Scrolling() {}
+
+  static JScrollPane of(Component content) {
+    JScrollPane pane =
+        new JScrollPane(
+            content,
+            JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED,
+            JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+    pane.setBorder(BorderFactory.createEmptyBorder());
+    pane.setOpaque(false);
+    pane.getViewport().setOpaque(false);
+    return pane;
+  }
+}
