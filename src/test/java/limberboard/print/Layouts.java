@@ -31,7 +31,9 @@ final class Layouts {
 
   private static XHTMLPanel panel(Document document, Pictures pictures, Look look) {
     XHTMLPanel panel = new XHTMLPanel(new ClosedUserAgent());
-    panel.getSharedContext().setReplacedElementFactory(new ScreenPictures(pictures, look));
+    panel
+        .getSharedContext()
+        .setReplacedElementFactory(new ScreenPictures(source -> pictures.find(source, look)));
     panel.setSize(new Dimension(WIDTH, 100));
     panel.setDocument(document, null);
     BufferedImage image = new BufferedImage(WIDTH, 100, BufferedImage.TYPE_INT_RGB);

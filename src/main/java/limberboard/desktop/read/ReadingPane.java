@@ -7,6 +7,8 @@ import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
@@ -17,6 +19,8 @@ import javax.swing.SwingUtilities;
 import limberboard.desktop.look.Palette;
 import limberboard.desktop.parts.Keys;
 import limberboard.print.ClosedUserAgent;
+import limberboard.print.Picture;
+import limberboard.print.ScreenPictures;
 import org.xhtmlrenderer.layout.SharedContext;
 import org.xhtmlrenderer.simple.XHTMLPanel;
 import org.xhtmlrenderer.simple.extend.XhtmlNamespaceHandler;
@@ -30,7 +34,7 @@ import org.xhtmlrenderer.swing.LinkListener;
 public final class ReadingPane extends JPanel {
   private static final int LINE = 48;
   private final XHTMLPanel page = new Focusable();
-  private final PictureElements pictures = new PictureElements();
+  private transient Map<String, Picture> pictures = Map.of();
   private final JScrollPane scroller;
   private final transient Consumer<String> follow;
 
@@ -43,7 +47,8 @@ public final class ReadingPane extends JPanel {
     super(new BorderLayout());
     this.follow = follow;
     SharedContext context = page.getSharedContext();
-    context.setReplacedElementFactory(pictures);
+    context.setReplacedElementFactory(
+        new ScreenPictures(address -> Optional.ofNullable(pictures.get(address))));
     context.setUserAgentCallback(new ClosedUserAgent());
     context.getTextRenderer().setSmoothingThreshold(0);
     listenToLinks();
@@ -98,7 +103,7 @@ public final class ReadingPane extends JPanel {
   /** Shows a page from its beginning, or, when it is the same page again, where it was. */
   public void show(Rendered rendered, boolean samePlace) {
     int at = samePlace ? bar().getValue() : 0;
-    pictures.use(rendered.pictures());
+    pictures = rendered.pictures();
     page.setDocument(rendered.document(), "page:", new XhtmlNamespaceHandler());
     page.getAccessibleContext().setAccessibleName(rendered.cut().title());
     page.getAccessibleContext().setAccessibleDescription(rendered.spoken());
