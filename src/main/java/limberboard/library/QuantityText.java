@@ -4,38 +4,29 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import javax.measure.MetricPrefix;
 import javax.measure.Quantity;
-import javax.measure.Unit;
 import tech.units.indriya.AbstractUnit;
 import tech.units.indriya.quantity.Quantities;
-import tech.units.indriya.unit.Units;
 
 /** Reads quantities as pages write them: {@code 400 mm}, {@code 1.2 l}, {@code 4}. */
 public final class QuantityText {
   private static final Pattern QUANTITY = Pattern.compile("(\\d+(?:\\.\\d+)?)(?: ([A-Za-z0-9]+))?");
-  private static final Map<String, Unit<?>> UNITS = new LinkedHashMap<>();
+  private static final Map<String, KnownUnit> UNITS = new LinkedHashMap<>();
 
   static {
-    Unit<?> millimetre = MetricPrefix.MILLI(Units.METRE);
-    Unit<?> centimetre = MetricPrefix.CENTI(Units.METRE);
-    UNITS.put("mm", millimetre);
-    UNITS.put("cm", centimetre);
-    UNITS.put("m", Units.METRE);
-    UNITS.put("mm2", millimetre.multiply(millimetre));
-    UNITS.put("cm2", centimetre.multiply(centimetre));
-    UNITS.put("m2", Units.SQUARE_METRE);
-    UNITS.put("ml", MetricPrefix.MILLI(Units.LITRE));
-    UNITS.put("l", Units.LITRE);
-    UNITS.put("g", Units.GRAM);
-    UNITS.put("kg", Units.KILOGRAM);
-    UNITS.put("N", Units.NEWTON);
-    UNITS.put("kN", MetricPrefix.KILO(Units.NEWTON));
-    UNITS.put("min", Units.MINUTE);
-    UNITS.put("h", Units.HOUR);
+    for (KnownUnit unit : KnownUnit.values()) {
+      if (unit != KnownUnit.PIECES) {
+        UNITS.put(written(unit), unit);
+      }
+    }
   }
 
   private QuantityText() {}
+
+  /** A unit as it is typed: {@code mm2} for mm². */
+  private static String written(KnownUnit unit) {
+    return unit.symbol().replace('²', '2');
+  }
 
   /**
    * Reads a quantity; a number without a unit is dimensionless (a count).
@@ -53,12 +44,12 @@ public final class QuantityText {
     if (unit == null) {
       return Quantities.getQuantity(number, AbstractUnit.ONE);
     }
-    Unit<?> known = UNITS.get(unit);
+    KnownUnit known = UNITS.get(unit);
     if (known == null) {
       throw new IllegalArgumentException(
           "the unit \"" + unit + "\" is not known; use one of " + String.join(" ", UNITS.keySet()));
     }
-    return Quantities.getQuantity(number, known);
+    return known.quantity(number);
   }
 
   /** Whether the text begins like a quantity and so is not a measure's name. */

@@ -1,6 +1,7 @@
 package limberboard.workings;
 
 import limberboard.library.CountingUnit;
+import limberboard.library.KnownUnit;
 import limberboard.library.Material.Pack;
 
 /** Says how far a pack goes: {@code a 290 ml cartridge holds 40 of these}. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
+import limberboard.library.KnownUnit;
 
 /**
  * Imperial and United States customary units; the factors' sources are named in {@link

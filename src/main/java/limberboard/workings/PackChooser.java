@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import limberboard.library.CountingUnit;
+import limberboard.library.KnownUnit;
 import limberboard.library.Material.Pack;
 import limberboard.workings.Purchase.Counted;
 

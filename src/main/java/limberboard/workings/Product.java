@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import limberboard.library.Amount;
+import limberboard.library.KnownUnit;
 import limberboard.library.MaterialUse.Bead;
 import limberboard.library.MaterialUse.Coat;
 import limberboard.library.MaterialUse.Cord;

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import limberboard.library.Amount;
+import limberboard.library.KnownUnit;
 import limberboard.library.Model;
 
 /** One factor of a working: what an amount is on a boat. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import limberboard.library.CountingUnit;
+import limberboard.library.KnownUnit;
 import limberboard.library.Material;
 import limberboard.library.Page;
 

@@ -3,6 +3,7 @@ package limberboard.workings;
 import java.util.Optional;
 import limberboard.boat.Boat;
 import limberboard.library.CountingUnit;
+import limberboard.library.KnownUnit;
 import limberboard.library.Material;
 import limberboard.library.MaterialUse;
 import limberboard.library.Model;

@@ -1,4 +1,4 @@
-package limberboard.workings;
+package limberboard.library;
 
 import static javax.measure.MetricPrefix.CENTI;
 import static javax.measure.MetricPrefix.KILO;
@@ -16,25 +16,39 @@ import java.util.OptionalDouble;
 import javax.measure.IncommensurableException;
 import javax.measure.Quantity;
 import javax.measure.Unit;
-import limberboard.library.CountingUnit;
 import tech.units.indriya.quantity.Quantities;
 
 /** The units that amounts are written in, with the symbols a reader expects. */
-enum KnownUnit {
+public enum KnownUnit {
+  /** Millimetres. */
   MILLIMETRE(MILLI(METRE), "mm"),
+  /** Centimetres. */
   CENTIMETRE(CENTI(METRE), "cm"),
+  /** Metres. */
   METRES(METRE, "m"),
+  /** Square millimetres. */
   SQUARE_MILLIMETRE(MILLI(METRE).multiply(MILLI(METRE)), "mm²"),
+  /** Square centimetres. */
   SQUARE_CENTIMETRE(CENTI(METRE).multiply(CENTI(METRE)), "cm²"),
+  /** Square metres. */
   SQUARE_METRES(SQUARE_METRE, "m²"),
+  /** Millilitres. */
   MILLILITRE(MILLI(LITRE), "ml"),
+  /** Litres. */
   LITRES(LITRE, "l"),
+  /** Grams. */
   GRAMS(GRAM, "g"),
+  /** Kilograms. */
   KILOGRAM(KILO(GRAM), "kg"),
+  /** Newtons. */
   NEWTONS(NEWTON, "N"),
+  /** Kilonewtons. */
   KILONEWTON(KILO(NEWTON), "kN"),
+  /** Minutes. */
   MINUTES(MINUTE, "min"),
+  /** Hours. */
   HOURS(HOUR, "h"),
+  /** Pieces; without a symbol. */
   PIECES(METRE.divide(METRE), "");
 
   private static final double SAME = 1e-9;
@@ -47,26 +61,28 @@ enum KnownUnit {
     this.symbol = symbol;
   }
 
-  Unit<?> unit() {
+  /** The unit of measure. */
+  public Unit<?> unit() {
     return unit;
   }
 
-  String symbol() {
+  /** The symbol a reader expects; empty for pieces. */
+  public String symbol() {
     return symbol;
   }
 
   /** The value of a quantity in this unit; empty when it is of another dimension. */
-  OptionalDouble of(Quantity<?> quantity) {
+  public OptionalDouble of(Quantity<?> quantity) {
     return converted(quantity.getUnit(), quantity.getValue().doubleValue());
   }
 
   /** Whether the quantity has this unit's dimension. */
-  boolean measures(Quantity<?> quantity) {
+  public boolean measures(Quantity<?> quantity) {
     return quantity.getUnit().isCompatible(unit);
   }
 
   /** A quantity in this unit. */
-  Quantity<?> quantity(double value) {
+  public Quantity<?> quantity(double value) {
     return Quantities.getQuantity(value, unit);
   }
 
@@ -82,7 +98,7 @@ enum KnownUnit {
   }
 
   /** The known unit that is the quantity's own, whichever way it was put together. */
-  static Optional<KnownUnit> ownOf(Quantity<?> quantity) {
+  public static Optional<KnownUnit> ownOf(Quantity<?> quantity) {
     for (KnownUnit known : values()) {
       OptionalDouble one = known.converted(quantity.getUnit(), 1);
       if (one.isPresent() && Math.abs(one.getAsDouble() - 1) <= SAME) {
@@ -93,7 +109,7 @@ enum KnownUnit {
   }
 
   /** The unit that a material's amounts are counted in. */
-  static KnownUnit counting(CountingUnit unit) {
+  public static KnownUnit counting(CountingUnit unit) {
     return switch (unit) {
       case ML -> MILLILITRE;
       case G -> GRAMS;
