@@ -7,11 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
 
 /** Parses one page by itself, without looking at any other. */
 final class PageParser {
-  private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
   private static final BodyScan NOTHING = new BodyScan(List.of(), List.of(), List.of(), List.of());
 
   private final HeaderBinder binder = new HeaderBinder();
@@ -53,13 +51,13 @@ final class PageParser {
   private ParsedPage parse(String id, String path, Kind kind, HeaderText text) {
     YamlTree tree = YamlTree.read(path, text.header(), text.headerLine());
     BodyScan scan = BodyScan.of(text.body(), text.bodyLine());
-    if (!ID.matcher(id).matches()) {
+    if (!Ids.isId(id)) {
       tree.report()
           .error("", "the file's name is no page id", "use lower-case letters, digits and hyphens");
     }
     boolean readable = !tree.root().isEmpty() || tree.report().isEmpty();
     Optional<Page<?>> page =
-        readable && ID.matcher(id).matches() ? bind(id, path, kind, tree, text) : Optional.empty();
+        readable && Ids.isId(id) ? bind(id, path, kind, tree, text) : Optional.empty();
     return new ParsedPage(
         id, path, page, scan, new TreeMap<>(tree.report().lines()), tree.report().problems());
   }

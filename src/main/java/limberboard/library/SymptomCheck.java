@@ -4,11 +4,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
 
 /** Checks symptom pages: causes, checks and what the checks say about the causes. */
 final class SymptomCheck implements PageCheck<Symptom> {
-  private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
   private static final int MOST_ANSWERS = 6;
   private static final double SLACK = 1e-9;
 
@@ -60,7 +58,7 @@ final class SymptomCheck implements PageCheck<Symptom> {
   }
 
   private static void id(String id, Set<String> seen, String pointer, Report report) {
-    if (!ID.matcher(id).matches()) {
+    if (!Ids.isId(id)) {
       report.error(
           pointer + "/id", "\"" + id + "\" is no id", "use lower-case letters, digits and hyphens");
     }
@@ -82,7 +80,7 @@ final class SymptomCheck implements PageCheck<Symptom> {
     }
     Set<String> seen = new HashSet<>();
     for (int i = 0; i < answers.size(); i++) {
-      if (!ID.matcher(answers.get(i)).matches()) {
+      if (!Ids.isId(answers.get(i))) {
         report.error(
             pointer + "/answers/" + i,
             "\"" + answers.get(i) + "\" is no answer",
