@@ -5,15 +5,14 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
-import limberboard.trace.Advice;
-import limberboard.trace.AnswerModel;
-import limberboard.trace.AskBeforeYard;
-import limberboard.trace.EffortModel;
-import limberboard.trace.EffortModel.CheckEffort;
-import limberboard.trace.EffortModel.MendEffort;
-import limberboard.trace.OneStep;
-import limberboard.trace.Policy;
-import limberboard.trace.Situation;
+import limberboard.effort.Advice;
+import limberboard.effort.AnswerModel;
+import limberboard.effort.EffortModel;
+import limberboard.effort.EffortModel.CheckEffort;
+import limberboard.effort.EffortModel.MendEffort;
+import limberboard.effort.Planner;
+import limberboard.effort.Policy;
+import limberboard.effort.Situation;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -41,7 +40,7 @@ public class TraceBench {
   @Param({"10", "50", "200", "1000"})
   public int causes;
 
-  private final Policy policy = new AskBeforeYard(new OneStep());
+  private final Policy policy = new Planner();
   private EffortModel model;
   private Situation beginning;
 
@@ -61,7 +60,7 @@ public class TraceBench {
           new MendEffort(10 + random.nextInt(110), access(random), 0.93, random.nextInt(5) > 0));
     }
     double[] accessMinutes = random.doubles(ACCESS, 3, 60).toArray();
-    model = new EffortModel(new AnswerModel(weights, tables), checks, mends, accessMinutes, 240);
+    model = new EffortModel(new AnswerModel(weights, tables), checks, mends, accessMinutes, 240, 60);
     beginning = model.beginning();
   }
 

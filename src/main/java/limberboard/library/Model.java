@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param measures what amounts refer to, by name
  * @param access what it takes to reach each place
  * @param yardMinutes what handing a fault to the yard costs the owner, in minutes
+ * @param yardSearchMinutes what it costs more when the yard has to look for the cause itself
  */
 public record Model(
     @Required Range built,
@@ -27,10 +28,12 @@ public record Model(
     Map<String, Amount.Fixed> rig,
     Map<String, Amount.Fixed> measures,
     List<Access> access,
-    Integer yardMinutes)
+    Integer yardMinutes,
+    Integer yardSearchMinutes)
     implements Details {
 
   private static final int USUAL_YARD_MINUTES = 240;
+  private static final int USUAL_SEARCHES_IN_YARD_MINUTES = 4;
 
   /** Absent entries get their defaults. */
   public Model {
@@ -41,6 +44,10 @@ public record Model(
     measures = Absent.map(measures);
     access = Absent.list(access);
     yardMinutes = yardMinutes == null ? USUAL_YARD_MINUTES : yardMinutes;
+    yardSearchMinutes =
+        yardSearchMinutes == null
+            ? yardMinutes / USUAL_SEARCHES_IN_YARD_MINUTES
+            : yardSearchMinutes;
   }
 
   @Override

@@ -3,6 +3,7 @@ package limberboard.trace;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import limberboard.effort.Share;
 import limberboard.library.Check;
 import limberboard.library.Likelihood;
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import limberboard.effort.AnswerModel;
 import limberboard.trace.Contradiction.Against;
 
 /**

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.Function;
 import limberboard.boat.Fitting;
 import limberboard.boat.RecordedCase;
+import limberboard.effort.EffortModel;
 import limberboard.library.Library;
 import limberboard.library.Page;
 import limberboard.library.Symptom;

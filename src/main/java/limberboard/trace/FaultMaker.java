@@ -10,6 +10,10 @@ import java.util.Set;
 import limberboard.boat.AccessWays;
 import limberboard.boat.Fitting;
 import limberboard.boat.RecordedCase;
+import limberboard.effort.AnswerModel;
+import limberboard.effort.EffortModel;
+import limberboard.effort.EffortModel.CheckEffort;
+import limberboard.effort.EffortModel.MendEffort;
 import limberboard.library.Cause;
 import limberboard.library.Check;
 import limberboard.library.Library;
@@ -19,8 +23,6 @@ import limberboard.library.Procedure;
 import limberboard.library.Seen;
 import limberboard.library.Skill;
 import limberboard.library.Symptom;
-import limberboard.trace.EffortModel.CheckEffort;
-import limberboard.trace.EffortModel.MendEffort;
 
 /** Puts a {@link Fault} together. */
 final class FaultMaker {
@@ -29,6 +31,7 @@ final class FaultMaker {
   private final Library library;
   private final AccessWays ways;
   private final double yardMinutes;
+  private final double searchMinutes;
   private final List<Cause> listed;
   private final FaultPriors priors;
   private final Map<String, Integer> accessNumbers = new LinkedHashMap<>();
@@ -40,6 +43,8 @@ final class FaultMaker {
     this.library = library;
     this.ways = new AccessWays(fitting);
     this.yardMinutes = Usable.positive(fitting.boat().model().details().yardMinutes());
+    this.searchMinutes =
+        Usable.orNone(fitting.boat().model().details().yardSearchMinutes().doubleValue());
     this.listed =
         page.details().causes().stream().filter(cause -> fitting.fits(cause.fits())).toList();
     this.priors = new FaultPriors(page, listed, fitting, cases);
@@ -125,10 +130,12 @@ final class FaultMaker {
                         cause.mendMinutes(),
                         numbers(cause.mendAccess()),
                         cause.cures(),
-                        cause.mendedByOwner()))
+                        cause.mendedByOwner(),
+                        cause.seen() == Seen.AT_ONCE,
+                        !cause.isSomethingElse()))
             .toList();
     double[] minutes = accessMinutes.stream().mapToDouble(Double::doubleValue).toArray();
-    return new EffortModel(answers, checkEfforts, mendEfforts, minutes, yardMinutes);
+    return new EffortModel(answers, checkEfforts, mendEfforts, minutes, yardMinutes, searchMinutes);
   }
 
   private BitSet numbers(List<Access> access) {

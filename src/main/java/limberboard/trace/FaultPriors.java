@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import limberboard.boat.Fitting;
 import limberboard.boat.RecordedCase;
+import limberboard.effort.Share;
 import limberboard.library.Cause;
 import limberboard.library.Page;
 import limberboard.library.Symptom;

@@ -2,10 +2,10 @@ package limberboard.trace;
 
 import java.util.List;
 import java.util.Set;
+import limberboard.effort.Advice.Option;
 import limberboard.library.Minutes;
 import limberboard.library.Model.Access;
 import limberboard.library.Seen;
-import limberboard.trace.Advice.Option;
 import limberboard.trace.NextStep.CallYard;
 import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.NextStep.DoMend;
@@ -25,7 +25,7 @@ record Reasons(Fault fault, double[] chances, Set<String> open) {
     return switch (option.action()) {
       case CHECK -> check(option);
       case MEND -> mend(option);
-      case YARD -> new CallYard(option.minutes(), yard());
+      case YARD -> new CallYard(option.minutes(), yard(option.minutes()));
     };
   }
 
@@ -44,7 +44,6 @@ record Reasons(Fault fault, double[] chances, Set<String> open) {
         switch (option.grounds()) {
           case SAFETY -> "Safety asks for this before anything else: " + why;
           case EFFORT -> why;
-          case TELL_THE_YARD -> "It may well end with the yard, which will want to know: " + why;
         };
     return new DoCheck(check, option.minutes(), toOpen, whyNow);
   }
@@ -66,7 +65,7 @@ record Reasons(Fault fault, double[] chances, Set<String> open) {
     return new DoMend(cause, option.minutes(), toOpen, why);
   }
 
-  private String yard() {
+  private String yard(double minutes) {
     int leading = 0;
     for (int i = 1; i < chances.length - 1; i++) {
       leading = chances[i] > chances[leading] ? i : leading;
@@ -74,7 +73,7 @@ record Reasons(Fault fault, double[] chances, Set<String> open) {
     FaultCause cause = fault.causes().get(leading);
     String otherwise =
         "No check or mend that is left is likely to save its own time; handing it over costs you "
-            + Minutes.words(fault.yardMinutes())
+            + Minutes.words(minutes)
             + ".";
     if (cause.isSomethingElse() || cause.mendedByOwner() || chances[leading] < LIKELY) {
       return otherwise;

@@ -1,6 +1,7 @@
 package limberboard.trace;
 
 import java.util.stream.IntStream;
+import limberboard.effort.AnswerModel;
 
 /**
  * Finds what a check tells apart: the cause whose answers differ most from the others', weighted by

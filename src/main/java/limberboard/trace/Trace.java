@@ -7,6 +7,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import limberboard.effort.Advice;
+import limberboard.effort.Planner;
+import limberboard.effort.Policy;
+import limberboard.effort.Situation;
 import limberboard.library.Symptom;
 import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.TrailStep.Answered;
@@ -38,11 +42,10 @@ public final class Trace {
   }
 
   /**
-   * Begins a trace that looks {@link OneStep one step} ahead and {@link AskBeforeYard asks before
-   * it hands over}.
+   * Begins a trace that looks for the best strategy as far as that is done {@link Planner at once}.
    */
   public static Trace begin(Fault fault) {
-    return begin(fault, new AskBeforeYard(new OneStep()));
+    return begin(fault, new Planner());
   }
 
   /** Begins a trace that chooses its steps by a policy of one's own. */
@@ -151,6 +154,16 @@ public final class Trace {
    */
   public record Alternative(NextStep step, double expectedMinutes) {}
 
+  /**
+   * How a step can turn out when it is done now, and what the trace is then: what each answer would
+   * do. Works nothing out beyond the chances; ask the traces it leads to for more.
+   *
+   * @param step one of {@link #next} and {@link #alternatives}
+   */
+  public List<Outcome> outcomes(NextStep step) {
+    return new Outcomes(this, situation.get().chances()).of(step);
+  }
+
   private Reasons reasons() {
     return new Reasons(fault, situation.get().chances(), trail.opened(fault));
   }
@@ -158,6 +171,14 @@ public final class Trace {
   /** What it costs on average from here, in minutes, until mended or handed to the yard. */
   public double expectedMinutes() {
     return advice.get().best().expectedMinutes();
+  }
+
+  /**
+   * Proven: whatever is done from here, it costs at least this many minutes on average. Where it
+   * equals {@link #expectedMinutes} nothing can be better than what is proposed.
+   */
+  public double atLeastMinutes() {
+    return advice.get().atLeast();
   }
 
   /** What has been done, in order. */

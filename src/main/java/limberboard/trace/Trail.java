@@ -9,9 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import limberboard.library.Model.Access;
+import limberboard.effort.AnswerModel;
+import limberboard.effort.EffortModel.MendEffort;
+import limberboard.effort.Situation;
+import limberboard.library.Seen;
 import limberboard.trace.TrailStep.Answered;
-import limberboard.trace.TrailStep.CouldNotTell;
 import limberboard.trace.TrailStep.MendFailed;
 
 /**
@@ -88,26 +90,39 @@ record Trail(List<TrailStep> steps, List<TrailStep> recent) {
 
   /** The causes' chances. */
   double[] chances(Fault fault) {
-    double[] factors = new double[fault.causes().size()];
-    Arrays.fill(factors, 1);
-    for (TrailStep step : steps) {
-      if (step instanceof MendFailed failed) {
-        int cause = fault.causeNumber(failed.id());
-        factors[cause] = 1 - fault.causes().get(cause).cures();
-      }
-    }
-    return fault.model().answers().chances(answerNumbers(fault), factors);
+    return new FailedMends(fault, failed(fault))
+        .chances(fault.model().answers().chances(answerNumbers(fault)));
   }
 
-  /** Ids of the access that these steps have opened. */
+  /** The numbers of the causes whose mends were tried. */
+  BitSet failed(Fault fault) {
+    BitSet failed = new BitSet();
+    for (TrailStep step : steps) {
+      if (step instanceof MendFailed) {
+        failed.set(fault.causeNumber(step.id()));
+      }
+    }
+    return failed;
+  }
+
+  /**
+   * Ids of the access that is open: what these steps have opened since the last mend whose cure
+   * shows only later, for which everything was closed up again.
+   */
   Set<String> opened(Fault fault) {
     Set<String> opened = new LinkedHashSet<>();
     for (TrailStep step : steps) {
-      List<Access> access =
-          step instanceof MendFailed
-              ? fault.causes().get(fault.causeNumber(step.id())).mendAccess()
-              : fault.checks().get(fault.checkNumber(step.id())).access();
-      access.forEach(entry -> opened.add(entry.id()));
+      if (step instanceof MendFailed) {
+        FaultCause cause = fault.causes().get(fault.causeNumber(step.id()));
+        if (cause.seen() == Seen.LATER) {
+          opened.clear();
+        } else {
+          cause.mendAccess().forEach(entry -> opened.add(entry.id()));
+        }
+      } else {
+        FaultCheck check = fault.checks().get(fault.checkNumber(step.id()));
+        check.access().forEach(entry -> opened.add(entry.id()));
+      }
     }
     return opened;
   }
@@ -116,18 +131,20 @@ record Trail(List<TrailStep> steps, List<TrailStep> recent) {
   Situation situation(Fault fault) {
     BitSet open = new BitSet();
     BitSet asked = new BitSet();
-    BitSet tried = new BitSet();
     for (TrailStep step : steps) {
       if (step instanceof MendFailed) {
-        int cause = fault.causeNumber(step.id());
-        tried.set(cause);
-        open.or(fault.model().mends().get(cause).access());
-      } else if (step instanceof Answered || step instanceof CouldNotTell) {
+        MendEffort mend = fault.model().mends().get(fault.causeNumber(step.id()));
+        if (mend.shownAtOnce()) {
+          open.or(mend.access());
+        } else {
+          open.clear();
+        }
+      } else {
         int check = fault.checkNumber(step.id());
         asked.set(check);
         open.or(fault.model().checks().get(check).access());
       }
     }
-    return new Situation(chances(fault), open, asked, tried);
+    return new Situation(chances(fault), open, asked, failed(fault));
   }
 }

@@ -13,10 +13,10 @@
  *       limberboard.trace.Trace#next} step and its {@link limberboard.trace.Trace#contradiction}.
  * </ol>
  *
- * <p>Beneath the pages lies a core that knows only numbers: {@link limberboard.trace.AnswerModel}
- * (causes, answers, Bayes' rule) and {@link limberboard.trace.EffortModel} (minutes, access). A
- * {@link limberboard.trace.Policy} turns numbers into advice; {@link limberboard.trace.OneStep} is
- * one.
+ * <p>Beneath the pages lies a core that knows only numbers, {@link limberboard.effort}; {@link
+ * limberboard.trace.Fault} turns pages into them. Where a trace can lead from where it stands is
+ * told by {@link limberboard.trace.Trace#outcomes}, and drawn out as a whole by {@link
+ * limberboard.trace.DiagnosticTree}.
  *
  * <p><b>Choices made.</b> One fault at a time, with <i>something else</i> always on the list, so
  * that no list is ever taken as complete. Answers are independent of each other given the cause.

@@ -37,6 +37,7 @@ class FitTest {
             null,
             null,
             null,
+            null,
             null);
     Boat boat =
         new Boat(

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import limberboard.boat.Boat;
 import limberboard.boat.Workspace;
+import limberboard.effort.AnswerModel;
 import limberboard.trace.Articles.Fitted;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import limberboard.boat.RecordedCase;
+import limberboard.effort.EffortModel;
 import limberboard.library.Library;
 import limberboard.library.Model.Access;
 import limberboard.library.Seen;

@@ -1,6 +1,7 @@
 package limberboard.trace;
 
 import java.util.Random;
+import limberboard.effort.Policy;
 import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.NextStep.DoMend;
 

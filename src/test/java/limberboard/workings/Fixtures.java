@@ -42,6 +42,7 @@ final class Fixtures {
             null,
             measures,
             null,
+            null,
             null);
     return new Boat(
         "avocet",

@@ -33,6 +33,7 @@ class ZoneMapTest {
               null,
               null,
               null,
+              null,
               null));
 
   @ParameterizedTest

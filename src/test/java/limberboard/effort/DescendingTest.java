@@ -1,4 +1,4 @@
-package limberboard.trace;
+package limberboard.effort;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

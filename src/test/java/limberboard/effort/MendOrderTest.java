@@ -1,12 +1,12 @@
-package limberboard.trace;
+package limberboard.effort;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.BitSet;
 import java.util.List;
-import limberboard.trace.EffortModel.MendEffort;
-import limberboard.trace.RandomModels.AccessShape;
+import limberboard.effort.EffortModel.MendEffort;
+import limberboard.effort.RandomModels.AccessShape;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;

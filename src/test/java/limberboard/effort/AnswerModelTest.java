@@ -1,6 +1,6 @@
-package limberboard.trace;
+package limberboard.effort;
 
-import static limberboard.trace.AnswerModel.NOT_ANSWERED;
+import static limberboard.effort.AnswerModel.NOT_ANSWERED;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -81,14 +81,6 @@ class AnswerModelTest {
     AnswerModel model = new AnswerModel(new double[] {3, 1}, List.<double[][]>of(sure));
     assertThat(model.chances(new int[] {1})).containsExactly(0.75, 0.25);
     assertThat(model.logEvidence(new int[] {1})).isEqualTo(Double.NEGATIVE_INFINITY);
-  }
-
-  @Test
-  void takesAFailedMendIntoAccount() {
-    AnswerModel model = new AnswerModel(new double[] {0.5, 0.5}, List.of());
-    assertThat(model.chances(new int[0], new double[] {0.1, 1}))
-        .containsExactly(new double[] {1 / 11.0, 10 / 11.0}, within(EXACT));
-    assertThat(model.chances(new int[0], new double[] {0, 1})).containsExactly(0, 1);
   }
 
   @Test

@@ -1,16 +1,16 @@
-package limberboard.trace;
+package limberboard.effort;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.BitSet;
 import java.util.List;
-import limberboard.trace.Advice.Action;
-import limberboard.trace.Advice.Grounds;
-import limberboard.trace.Advice.Option;
-import limberboard.trace.EffortModel.CheckEffort;
-import limberboard.trace.EffortModel.MendEffort;
-import limberboard.trace.RandomModels.AccessShape;
+import limberboard.effort.Advice.Action;
+import limberboard.effort.Advice.Grounds;
+import limberboard.effort.Advice.Option;
+import limberboard.effort.EffortModel.CheckEffort;
+import limberboard.effort.EffortModel.MendEffort;
+import limberboard.effort.RandomModels.AccessShape;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;

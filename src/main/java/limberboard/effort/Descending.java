@@ -1,4 +1,4 @@
-package limberboard.trace;
+package limberboard.effort;
 
 /** Sorts numbers of things by a key, the largest first; equal keys keep their order. */
 final class Descending {

@@ -1,4 +1,4 @@
-package limberboard.trace;
+package limberboard.effort;
 
 import java.util.Arrays;
 import java.util.List;
@@ -104,21 +104,6 @@ public final class AnswerModel {
    */
   public double[] chances(int[] answers) {
     return Share.ofLogs(logWeights(answers), priors);
-  }
-
-  /**
-   * The chances of the causes after some answers and something else that was seen.
-   *
-   * @param answers for each check the number of its answer, or {@link #NOT_ANSWERED}
-   * @param factors for each cause how likely it made what else was seen, 0 to 1
-   * @return chances that sum to 1; the priors when all of it is impossible under every cause
-   */
-  public double[] chances(int[] answers, double[] factors) {
-    double[] weights = logWeights(answers);
-    for (int cause = 0; cause < weights.length; cause++) {
-      weights[cause] += Math.log(factors[cause]);
-    }
-    return Share.ofLogs(weights, priors);
   }
 
   /**

@@ -1,4 +1,4 @@
-package limberboard.trace;
+package limberboard.effort;
 
 import java.util.List;
 
@@ -6,8 +6,9 @@ import java.util.List;
  * What can be done next, best first.
  *
  * @param options never empty; the first is the advice
+ * @param atLeast proven: whatever is done from here, it costs at least this many minutes on average
  */
-public record Advice(List<Option> options) {
+public record Advice(List<Option> options, double atLeast) {
   /**
    * Copies the options.
    *
@@ -25,6 +26,14 @@ public record Advice(List<Option> options) {
     return options.get(0);
   }
 
+  /**
+   * How much the advice may cost more than the best there is: the share of its expected minutes
+   * that is not proven to be needed, 0 to 1. At 0 nothing can be better.
+   */
+  public double gap() {
+    return Math.max(0, 1 - atLeast / best().expectedMinutes());
+  }
+
   /** What kind of step an option is. */
   public enum Action {
     /** Mend a cause. */
@@ -40,9 +49,7 @@ public record Advice(List<Option> options) {
     /** Safety asks for it before anything else. */
     SAFETY,
     /** What it costs on average. */
-    EFFORT,
-    /** It is cheap, and the fault should not be handed over without it. */
-    TELL_THE_YARD
+    EFFORT
   }
 
   /**
@@ -57,9 +64,9 @@ public record Advice(List<Option> options) {
    */
   public record Option(
       Action action, int index, double minutes, double expectedMinutes, Grounds grounds) {
-    /** The same option on other grounds. */
-    Option on(Grounds others) {
-      return new Option(action, index, minutes, expectedMinutes, others);
+    /** The same option with another expectation. */
+    Option expecting(double minutesThen) {
+      return new Option(action, index, minutes, minutesThen, grounds);
     }
   }
 }

@@ -1,11 +1,11 @@
-package limberboard.trace;
+package limberboard.effort;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 
 /** Brings weights to chances that sum to 1. */
-final class Share {
+public final class Share {
   private Share() {}
 
   /**
@@ -14,7 +14,7 @@ final class Share {
    * @throws IllegalArgumentException when there are none, one is negative or not finite, or all are
    *     0
    */
-  static double[] ofOne(double[] weights) {
+  public static double[] ofOne(double[] weights) {
     double sum = 0;
     for (double weight : weights) {
       if (!(weight >= 0) || Double.isInfinite(weight)) {
@@ -33,7 +33,7 @@ final class Share {
   }
 
   /** Chances from logarithms of weights; where every weight is 0, a copy of the other shares. */
-  static double[] ofLogs(double[] logs, double[] otherwise) {
+  public static double[] ofLogs(double[] logs, double[] otherwise) {
     double top = Arrays.stream(logs).max().orElse(Double.NEGATIVE_INFINITY);
     if (top == Double.NEGATIVE_INFINITY) {
       return otherwise.clone();
@@ -52,7 +52,7 @@ final class Share {
    *
    * @param given for each answer its likelihood, 0 to 1, if the page gives one
    */
-  static double[] ofAnswers(List<OptionalDouble> given) {
+  public static double[] ofAnswers(List<OptionalDouble> given) {
     double sum = given.stream().mapToDouble(value -> value.orElse(0)).sum();
     long open = given.stream().filter(OptionalDouble::isEmpty).count();
     double[] shares = new double[given.size()];

@@ -1,10 +1,10 @@
-package limberboard.trace;
+package limberboard.effort;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
-import limberboard.trace.EffortModel.MendEffort;
+import limberboard.effort.EffortModel.MendEffort;
 
 /**
  * What it takes on average to mend the fault without any further check: mends in the order of their
@@ -21,7 +21,11 @@ import limberboard.trace.EffortModel.MendEffort;
  * <p>Working space is kept between calls: one object belongs to one thread.
  */
 final class MendOrder {
+  private static final BitSet NOTHING = new BitSet();
+
   private final EffortModel model;
+  private final double mostYard;
+  private final double[] leftOver;
   private final double[] cures;
   private final double[] minutes;
   private final Descending descending;
@@ -41,6 +45,8 @@ final class MendOrder {
   MendOrder(EffortModel model) {
     int causes = model.mends().size();
     this.model = model;
+    this.mostYard = model.yardMinutes() + model.searchMinutes();
+    this.leftOver = new double[causes];
     this.cures = new double[causes];
     this.minutes = new double[causes];
     for (int cause = 0; cause < causes; cause++) {
@@ -70,7 +76,7 @@ final class MendOrder {
     spent = 0;
     length = 0;
     bestLength = 0;
-    best = left * model.yardMinutes();
+    best = model.handOver(weights);
     groups.begin(open);
     groups.findBlocks(ranked, count, done, gain, minutes);
     int at = 0;
@@ -82,9 +88,12 @@ final class MendOrder {
         break;
       }
       if (group < 0 || (anyOpen && ratio[ranked[at]] >= groups.blockRatio(group))) {
-        mend(at);
+        if (!mend(at, weights)) {
+          groups.findBlocks(ranked, count, done, gain, minutes);
+          at = 0;
+        }
       } else {
-        openAndMend(group);
+        mendBlock(group, weights);
         at = 0;
       }
     }
@@ -115,7 +124,7 @@ final class MendOrder {
     double least = Math.max(0, left - curable);
     count = 0;
     for (int cause = 0; cause < cures.length; cause++) {
-      if (gain[cause] > 0 && gain[cause] * model.yardMinutes() > least * minutes[cause]) {
+      if (gain[cause] > 0 && gain[cause] * mostYard > least * minutes[cause]) {
         ratio[cause] = gain[cause] / minutes[cause];
         ranked[count++] = cause;
       }
@@ -132,28 +141,49 @@ final class MendOrder {
     return at;
   }
 
-  private void openAndMend(int group) {
-    spent += groups.minutes(group) * left;
+  private void mendBlock(int group, double[] weights) {
     int last = groups.blockEnd(group);
     for (int at = 0; at <= last; at++) {
       if (!done[at] && model.mendAccessOf(ranked[at]) == group) {
-        mend(at);
+        mend(at, weights);
       }
     }
-    groups.open(group);
     groups.findBlocks(ranked, count, done, gain, minutes);
   }
 
-  private void mend(int at) {
+  /** Mends, with what still has to be opened for it; whether things stay open afterwards. */
+  private boolean mend(int at, double[] weights) {
     int cause = ranked[at];
+    int group = model.mendAccessOf(cause);
     done[at] = true;
-    spent += minutes[cause] * left;
+    spent += (minutes[cause] + groups.minutes(group)) * left;
     left = Math.max(0, left - gain[cause]);
     order[length++] = cause;
-    double withYardNext = spent + left * model.yardMinutes();
-    if (withYardNext < best) {
-      best = withYardNext;
-      bestLength = length;
+    if (spent + left * model.yardMinutes() < best) {
+      double withYardNext = spent + handOver(weights);
+      if (withYardNext < best) {
+        best = withYardNext;
+        bestLength = length;
+      }
     }
+    boolean shown = model.mends().get(cause).shownAtOnce();
+    if (!shown) {
+      groups.begin(NOTHING);
+    } else if (!groups.isOpen(group)) {
+      groups.open(group);
+    }
+    return shown;
+  }
+
+  /** What the yard costs after the mends made so far. */
+  private double handOver(double[] weights) {
+    if (model.searchMinutes() == 0) {
+      return left * model.yardMinutes();
+    }
+    System.arraycopy(weights, 0, leftOver, 0, weights.length);
+    for (int i = 0; i < length; i++) {
+      leftOver[order[i]] -= gain[order[i]];
+    }
+    return model.handOver(leftOver);
   }
 }

@@ -1,4 +1,4 @@
-package limberboard.trace;
+package limberboard.effort;
 
 import java.util.Arrays;
 import java.util.BitSet;
@@ -10,8 +10,8 @@ import java.util.Map;
  * Everything a {@link Policy} weighs, as numbers: the {@link AnswerModel}, what each check and mend
  * costs in minutes, and the access they share.
  *
- * <p>An access is paid once, by the first step that needs it. The yard can always be called and
- * ends the trace. Immutable.
+ * <p>An access is paid once, by the first step that needs it, and again after a mend whose cure
+ * shows only later. The yard can always be called and ends the trace. Immutable.
  */
 public final class EffortModel {
   private final AnswerModel answers;
@@ -19,6 +19,7 @@ public final class EffortModel {
   private final List<MendEffort> mends;
   private final double[] accessMinutes;
   private final double yardMinutes;
+  private final double searchMinutes;
   private final List<BitSet> mendAccess;
   private final int[] mendAccessOf;
 
@@ -44,16 +45,30 @@ public final class EffortModel {
    * @param access numbers of everything that must be open for it
    * @param cures chance that it cures the fault when that is the cause, 0 to 1
    * @param byOwner whether the owner may do it; otherwise only the yard cures this cause
+   * @param shownAtOnce whether a cure shows at once; otherwise the boat is closed up until it
+   *     shows, and nothing is open any more when it did not cure
+   * @param canBeNamed whether the yard can be told that this is it; something else has no name
    */
-  public record MendEffort(double minutes, BitSet access, double cures, boolean byOwner) {
+  public record MendEffort(
+      double minutes,
+      BitSet access,
+      double cures,
+      boolean byOwner,
+      boolean shownAtOnce,
+      boolean canBeNamed) {
     /** Copies the access. */
     public MendEffort {
       access = (BitSet) access.clone();
     }
+
+    /** A mend whose cure shows at once, of a cause that has a name. */
+    public MendEffort(double minutes, BitSet access, double cures, boolean byOwner) {
+      this(minutes, access, cures, byOwner, true, true);
+    }
   }
 
   /**
-   * Makes a model.
+   * Makes a model in which the yard takes the same whatever it is told.
    *
    * @param answers the causes and what answers they give
    * @param checks what each check of {@code answers} costs
@@ -68,17 +83,43 @@ public final class EffortModel {
       List<MendEffort> mends,
       double[] accessMinutes,
       double yardMinutes) {
+    this(answers, checks, mends, accessMinutes, yardMinutes, 0);
+  }
+
+  /**
+   * Makes a model.
+   *
+   * @param answers the causes and what answers they give
+   * @param checks what each check of {@code answers} costs
+   * @param mends what mending each cause of {@code answers} costs
+   * @param accessMinutes what each access costs once
+   * @param yardMinutes what handing the fault to the yard costs, greater than 0
+   * @param searchMinutes what it costs more when the yard has to look for the cause itself, because
+   *     it was told a wrong one or none, 0 or more
+   * @throws IllegalArgumentException when the numbers of checks or mends do not match
+   */
+  public EffortModel(
+      AnswerModel answers,
+      List<CheckEffort> checks,
+      List<MendEffort> mends,
+      double[] accessMinutes,
+      double yardMinutes,
+      double searchMinutes) {
     if (checks.size() != answers.checks() || mends.size() != answers.causes()) {
       throw new IllegalArgumentException("every check and every cause needs its effort");
     }
     if (!(yardMinutes > 0)) {
       throw new IllegalArgumentException("the yard takes more than 0 minutes, not " + yardMinutes);
     }
+    if (!(searchMinutes >= 0)) {
+      throw new IllegalArgumentException("a search takes 0 minutes or more, not " + searchMinutes);
+    }
     this.answers = answers;
     this.checks = List.copyOf(checks);
     this.mends = List.copyOf(mends);
     this.accessMinutes = accessMinutes.clone();
     this.yardMinutes = yardMinutes;
+    this.searchMinutes = searchMinutes;
     Map<BitSet, Integer> numbers = new LinkedHashMap<>();
     this.mendAccessOf = new int[mends.size()];
     for (int mend = 0; mend < mendAccessOf.length; mend++) {
@@ -103,9 +144,31 @@ public final class EffortModel {
     return mends;
   }
 
-  /** What handing the fault to the yard costs, in minutes. */
+  /** What handing the fault to the yard costs when it is told the right cause, in minutes. */
   public double yardMinutes() {
     return yardMinutes;
+  }
+
+  /** What it costs more when the yard has to look for the cause itself, in minutes. */
+  public double searchMinutes() {
+    return searchMinutes;
+  }
+
+  /**
+   * What handing the fault to the yard costs on average when the likeliest cause is named to it.
+   *
+   * @param weights a weight for each cause; the result is multiplied by their sum
+   */
+  public double handOver(double[] weights) {
+    double sum = 0;
+    double named = 0;
+    for (int cause = 0; cause < weights.length; cause++) {
+      sum += weights[cause];
+      if (weights[cause] > named && mends.get(cause).canBeNamed()) {
+        named = weights[cause];
+      }
+    }
+    return sum * yardMinutes + (sum - named) * searchMinutes;
   }
 
   /** The distinct sets of access that mends need. */

@@ -1,12 +1,12 @@
-package limberboard.trace;
+package limberboard.effort;
 
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.DoubleStream;
-import limberboard.trace.EffortModel.CheckEffort;
-import limberboard.trace.EffortModel.MendEffort;
+import limberboard.effort.EffortModel.CheckEffort;
+import limberboard.effort.EffortModel.MendEffort;
 
 /** Random numbers of the shape of a fault, the same for the same seed. */
 final class RandomModels {

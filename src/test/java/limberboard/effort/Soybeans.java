@@ -1,4 +1,4 @@
-package limberboard.trace;
+package limberboard.effort;
 
 import java.io.IOException;
 import java.io.InputStream;

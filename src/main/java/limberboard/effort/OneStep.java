@@ -1,14 +1,14 @@
-package limberboard.trace;
+package limberboard.effort;
 
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
-import limberboard.trace.Advice.Action;
-import limberboard.trace.Advice.Grounds;
-import limberboard.trace.Advice.Option;
-import limberboard.trace.EffortModel.CheckEffort;
+import limberboard.effort.Advice.Action;
+import limberboard.effort.Advice.Grounds;
+import limberboard.effort.Advice.Option;
+import limberboard.effort.EffortModel.CheckEffort;
 
 /**
  * Looks one step ahead: every open check is judged as if it were the last one, that is by its cost
@@ -30,7 +30,10 @@ public final class OneStep implements Policy {
 
   @Override
   public Advice advise(EffortModel model, Situation now) {
-    return new Advice(new Weighing(model, now).options());
+    LowerBound bound = new LowerBound(model);
+    double atLeast =
+        bound.minutes(now.chances(), bound.costs(now.open()), now.asked(), now.tried());
+    return new Advice(new Weighing(model, now).options(), atLeast);
   }
 
   /** Options within a thousand-millionth of a minute of each other count as equal. */
@@ -68,7 +71,7 @@ public final class OneStep implements Policy {
       for (int cause : worthTrying) {
         others.add(mend(cause));
       }
-      double yard = model.yardMinutes();
+      double yard = model.handOver(chances);
       others.add(new Option(Action.YARD, 0, yard, yard, Grounds.EFFORT));
       for (int check = 0; check < model.checks().size(); check++) {
         if (!asked.get(check)) {
@@ -89,7 +92,8 @@ public final class OneStep implements Policy {
       weights[cause] *= 1 - model.mends().get(cause).cures();
       BitSet triedThen = (BitSet) tried.clone();
       triedThen.set(cause);
-      double rest = mends.minutes(weights, openWith(access), triedThen);
+      BitSet openThen = model.mends().get(cause).shownAtOnce() ? openWith(access) : new BitSet();
+      double rest = mends.minutes(weights, openThen, triedThen);
       return new Option(Action.MEND, cause, cost, cost + rest, Grounds.EFFORT);
     }
 

@@ -1,8 +1,8 @@
-package limberboard.trace;
+package limberboard.effort;
 
 /**
  * A rule for what to do next. Implementations are stateless and may be shared between threads; they
- * may be exchanged without touching a {@link Trace}.
+ * may be exchanged without touching what follows them.
  */
 @FunctionalInterface
 public interface Policy {

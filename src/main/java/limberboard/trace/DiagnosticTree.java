@@ -1,0 +1,129 @@
+package limberboard.trace;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * The strategy for a fault drawn out as a tree: at each fork the step the trace proposes there, and
+ * a branch for each way it can turn out. Immutable.
+ *
+ * @param from the trace at whose present position the tree begins
+ * @param rarest branches that are reached with less than this chance are not drawn further, 0 to 1
+ * @param root where it begins
+ * @param forks all forks, each before those behind it; the first is the root
+ */
+public record DiagnosticTree(Trace from, double rarest, Fork root, List<Fork> forks) {
+  /** Small enough that what is left out is seldom met: one course in five hundred. */
+  public static final double USUAL_RAREST = 0.002;
+
+  /** Copies the forks. */
+  public DiagnosticTree {
+    forks = List.copyOf(forks);
+  }
+
+  /**
+   * Draws out the tree of a trace from where it stands. Takes as long as asking the trace for its
+   * next step at every fork.
+   *
+   * @param from where to begin
+   * @param rarest branches reached with less than this chance are not drawn further; 0 draws all
+   */
+  public static DiagnosticTree of(Trace from, double rarest) {
+    List<Fork> forks = new ArrayList<>();
+    Fork root = new Growing(rarest, new ArrayList<>()).fork(from, 1);
+    root.forEach(forks::add);
+    return new DiagnosticTree(from, rarest, root, forks);
+  }
+
+  /** The fork where a trace stands now, when it is on this tree. */
+  public Optional<Fork> where(Trace trace) {
+    return forks.stream().filter(fork -> fork.at().equals(trace)).findFirst();
+  }
+
+  /** The chance of coming to a branch that is not drawn further, 0 to 1. */
+  public double notDrawn() {
+    return forks.stream()
+        .flatMap(fork -> fork.branches().stream().map(branch -> new Reached(fork, branch)))
+        .filter(reached -> reached.branch().end() == End.TOO_RARE)
+        .mapToDouble(reached -> reached.fork().chance() * reached.branch().chance())
+        .sum();
+  }
+
+  private record Reached(Fork fork, Branch branch) {}
+
+  /**
+   * A place in the tree.
+   *
+   * @param number counted from 1, each fork before those behind it
+   * @param at the trace when it stands here: its chances, trail and contradiction
+   * @param step what is done here, the same as {@code at.next()}
+   * @param expectedMinutes what it costs on average from here until mended or handed to the yard
+   * @param chance of coming here from where the tree begins, 0 to 1
+   * @param branches how the step can turn out, in the page's order; none for the yard
+   */
+  public record Fork(
+      int number,
+      Trace at,
+      NextStep step,
+      double expectedMinutes,
+      double chance,
+      List<Branch> branches) {
+    /** Copies the branches. */
+    public Fork {
+      branches = List.copyOf(branches);
+    }
+
+    /** Visits this fork and all behind it, each before those behind it. */
+    public void forEach(Consumer<Fork> visitor) {
+      visitor.accept(this);
+      branches.forEach(branch -> branch.then().ifPresent(fork -> fork.forEach(visitor)));
+    }
+  }
+
+  /** How a branch goes on. */
+  public enum End {
+    /** At a fork. */
+    FORK,
+    /** The fault is mended. */
+    MENDED,
+    /** It is too rare to be drawn; the program goes on from there. */
+    TOO_RARE
+  }
+
+  /**
+   * One way a step can turn out.
+   *
+   * @param finding what is found
+   * @param chance how likely that is at its fork, 0 to 1
+   * @param end how it goes on
+   * @param then the fork it leads to, where it leads to one
+   */
+  public record Branch(Finding finding, double chance, End end, Optional<Fork> then) {}
+
+  /** A tree in the making; counts the forks. */
+  private record Growing(double rarest, List<Integer> numbers) {
+
+    Fork fork(Trace at, double chance) {
+      int number = numbers.size() + 1;
+      numbers.add(number);
+      NextStep step = at.next();
+      List<Branch> branches =
+          at.outcomes(step).stream().map(outcome -> branch(outcome, chance)).toList();
+      return new Fork(number, at, step, at.expectedMinutes(), chance, branches);
+    }
+
+    private Branch branch(Outcome outcome, double chance) {
+      double here = chance * outcome.chance();
+      if (outcome.then().isEmpty()) {
+        return new Branch(outcome.finding(), outcome.chance(), End.MENDED, Optional.empty());
+      }
+      if (here < rarest) {
+        return new Branch(outcome.finding(), outcome.chance(), End.TOO_RARE, Optional.empty());
+      }
+      Fork then = fork(outcome.then().get(), here);
+      return new Branch(outcome.finding(), outcome.chance(), End.FORK, Optional.of(then));
+    }
+  }
+}

@@ -1,0 +1,43 @@
+package limberboard.trace;
+
+/** One way a step can turn out. */
+public sealed interface Finding {
+  /** In words: the answer, "can't tell", "mended", "not cured". */
+  String words();
+
+  /**
+   * A check gave an answer.
+   *
+   * @param answer the answer, as in the file
+   */
+  record Answer(String answer) implements Finding {
+    @Override
+    public String words() {
+      return Wording.spoken(answer);
+    }
+  }
+
+  /** A check could not be told. */
+  record CouldNotTell() implements Finding {
+    @Override
+    public String words() {
+      return "can't tell";
+    }
+  }
+
+  /** A mend cured the fault; the trace ends. */
+  record Mended() implements Finding {
+    @Override
+    public String words() {
+      return "mended";
+    }
+  }
+
+  /** A mend did not cure it. */
+  record NotCured() implements Finding {
+    @Override
+    public String words() {
+      return "not cured";
+    }
+  }
+}
