@@ -68,6 +68,7 @@ public final class Terminal {
         new BoatsCommand(session),
         new ValidateCommand(session),
         new SearchQualityCommand(session),
+        new TraceQualityCommand(session),
         new PicturesCommand(session, window));
   }
 

@@ -32,7 +32,9 @@ final class TraceCommand implements Callable<Integer> {
   @Option(
       names = "--answer",
       paramLabel = "CHECK=ANSWER",
-      description = "What has been found; ? as the answer means it could not be told.")
+      description =
+          "What has been found; ? as the answer means it could not be told, CAUSE=not-cured that its"
+              + " mend was made and did not cure.")
   private List<String> answers = List.of();
 
   @Option(names = "--json", description = "Print JSON.")

@@ -15,12 +15,15 @@ record TraceRequest(String symptom, Optional<String> boat, List<Found> found) {
   /** The answer that says that a check cannot be told. */
   static final String CANT_TELL = "?";
 
+  /** Said of a cause: its mend was made and did not cure. */
+  static final String NOT_CURED = "not-cured";
+
   private static final String BOAT = "boat";
 
   /**
-   * An answer to a check, or {@link #CANT_TELL}.
+   * An answer to a check, or {@link #CANT_TELL}; or a cause with {@link #NOT_CURED}.
    *
-   * @param check check id
+   * @param check check id, or cause id
    * @param answer answer
    */
   record Found(String check, String answer) {

@@ -13,6 +13,7 @@ import limberboard.library.Skill;
 import limberboard.trace.Contradiction;
 import limberboard.trace.NextStep;
 import limberboard.trace.Ranked;
+import limberboard.trace.SecondFault;
 import limberboard.trace.Trace;
 
 /** Prints a trace for a person at a terminal: cautions first. */
@@ -66,6 +67,7 @@ final class TraceText {
     String from = trace.ranking().get(0).cause().from();
     out.println("         Chances before any answer: " + from + ".");
     trace.contradiction().map(Contradiction::text).ifPresent(text -> out.println("NOTE: " + text));
+    trace.secondFault().map(SecondFault::text).ifPresent(text -> out.println("NOTE: " + text));
   }
 
   /** What to do next, with what must be opened and why. */

@@ -11,6 +11,7 @@ import limberboard.library.Page;
 import limberboard.trace.Contradiction;
 import limberboard.trace.NextStep;
 import limberboard.trace.Ranked;
+import limberboard.trace.SecondFault;
 import limberboard.trace.Trace;
 
 /** A trace's state as {@code trace --json} prints it; the keys are documented and stay. */
@@ -21,11 +22,13 @@ record TraceView(
     List<CauseView> causes,
     StepView next,
     double expectedMinutes,
+    double atLeastMinutes,
     boolean done,
     boolean settled,
     Map<String, String> answers,
     Optional<String> changed,
-    Optional<String> contradiction) {
+    Optional<String> contradiction,
+    Optional<String> secondFault) {
 
   /** A caution that comes before any question. */
   record CautionView(
@@ -88,10 +91,12 @@ record TraceView(
         trace.ranking().stream().map(CauseView::of).toList(),
         StepView.of(trace.next()),
         trace.expectedMinutes(),
+        trace.atLeastMinutes(),
         trace.done(),
         trace.settled(),
         trace.answers(),
         trace.explain(),
-        trace.contradiction().map(Contradiction::text));
+        trace.contradiction().map(Contradiction::text),
+        trace.secondFault().map(SecondFault::text));
   }
 }

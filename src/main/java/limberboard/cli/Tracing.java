@@ -27,15 +27,23 @@ final class Tracing {
     Trace trace = begin(symptom(request.symptom()), fitting(request.boat()));
     try {
       for (TraceRequest.Found found : request.found()) {
-        trace =
-            found.answer().equals(TraceRequest.CANT_TELL)
-                ? trace.cantTell(found.check())
-                : trace.answer(found.check(), found.answer());
+        trace = with(trace, found);
       }
     } catch (IllegalArgumentException e) {
       throw new Failure(ExitCode.NOT_FOUND, e.getMessage());
     }
     return trace;
+  }
+
+  private static Trace with(Trace trace, TraceRequest.Found found) {
+    if (found.answer().equals(TraceRequest.CANT_TELL)) {
+      return trace.cantTell(found.check());
+    }
+    boolean check =
+        trace.fault().checks().stream().anyMatch(each -> each.id().equals(found.check()));
+    return found.answer().equals(TraceRequest.NOT_CURED) && !check
+        ? trace.mendTried(found.check())
+        : trace.answer(found.check(), found.answer());
   }
 
   /** A trace of a symptom on a boat, from the beginning. */

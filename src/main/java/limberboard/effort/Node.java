@@ -9,10 +9,13 @@ import limberboard.effort.LowerBound.Costs;
  * cost from there on, and the moves that may still be the best.
  */
 final class Node {
+  private static final double ROUNDING = 1e12;
+
   final double[] chances;
   final Costs costs;
   final BitSet asked;
   final BitSet tried;
+  private final int hash;
   double atLeast;
   double atMost;
   Move[] moves;
@@ -58,6 +61,39 @@ final class Node {
     this.costs = costs;
     this.asked = asked;
     this.tried = tried;
+    int mixed = 31 * (31 * costs.number() + asked.hashCode()) + tried.hashCode();
+    for (double chance : chances) {
+      mixed = 31 * mixed + Long.hashCode(rounded(chance));
+    }
+    this.hash = mixed;
+  }
+
+  private static long rounded(double chance) {
+    return Math.round(chance * ROUNDING);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Node that
+        && hash == that.hash
+        && costs == that.costs
+        && asked.equals(that.asked)
+        && tried.equals(that.tried)
+        && sameChances(that.chances);
+  }
+
+  private boolean sameChances(double[] others) {
+    for (int cause = 0; cause < chances.length; cause++) {
+      if (rounded(chances[cause]) != rounded(others[cause])) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  @Override
+  public int hashCode() {
+    return hash;
   }
 
   /** Whether its moves are known. */

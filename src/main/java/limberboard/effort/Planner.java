@@ -45,7 +45,7 @@ public final class Planner implements Policy {
     Advice first = oneStep.advise(model, now);
     Search search = new Search(model, now);
     Node root = search.root();
-    search.run(EXACT, Math.max(1, work));
+    search.run(EXACT, Double.POSITIVE_INFINITY, Math.max(1, work));
     List<Option> safety = new ArrayList<>();
     List<Option> others = new ArrayList<>();
     for (Option option : first.options()) {

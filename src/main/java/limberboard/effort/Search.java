@@ -1,7 +1,6 @@
 package limberboard.effort;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
@@ -32,35 +31,16 @@ import limberboard.effort.Node.Move;
  * <p>One object belongs to one thread and one search.
  */
 final class Search {
-  private static final double ROUNDING = 1e12;
   private static final double IMPOSSIBLE = 1e-12;
 
   private final EffortModel model;
   private final AnswerModel answers;
   private final LowerBound lower;
   private final MendOrder upper;
-  private final Map<Key, Node> nodes = new HashMap<>();
+  private final Map<Node, Node> nodes = new HashMap<>();
   private final Node root;
   private final double[] weights;
   private long work;
-
-  /** What makes two situations the same. */
-  private record Key(Costs costs, BitSet asked, BitSet tried, long[] chances, int hash) {
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Key that
-          && hash == that.hash
-          && costs == that.costs
-          && Arrays.equals(chances, that.chances)
-          && asked.equals(that.asked)
-          && tried.equals(that.tried);
-    }
-
-    @Override
-    public int hashCode() {
-      return hash;
-    }
-  }
 
   /**
    * Begins a search.
@@ -93,13 +73,14 @@ final class Search {
   }
 
   /**
-   * Goes on until the first node's doubt is small enough or the work is done.
+   * Goes on until the first node's doubt is small enough, enough is proven or the work is done.
    *
    * @param doubt in minutes, 0 or more
+   * @param enough stops when the first node is proven to cost at least this, in minutes
    * @param workAllowed chances that may be weighed in all
    */
-  void run(double doubt, long workAllowed) {
-    while (root.doubt() > doubt && work < workAllowed) {
+  void run(double doubt, double enough, long workAllowed) {
+    while (root.doubt() > doubt && root.atLeast < enough && work < workAllowed) {
       step();
     }
   }
@@ -298,16 +279,10 @@ final class Search {
 
   private Node node(double[] weights, double sum, Costs costs, BitSet asked, BitSet tried) {
     double[] chances = new double[weights.length];
-    long[] rounded = new long[weights.length];
     for (int cause = 0; cause < chances.length; cause++) {
       chances[cause] = weights[cause] / sum;
-      rounded[cause] = Math.round(chances[cause] * ROUNDING);
     }
-    int hash = Arrays.hashCode(rounded);
-    hash = 31 * (31 * (31 * hash + costs.number()) + asked.hashCode()) + tried.hashCode();
-    return nodes.computeIfAbsent(
-        new Key(costs, asked, tried, rounded, hash),
-        unseen -> bounded(new Node(chances, costs, asked, tried)));
+    return nodes.computeIfAbsent(new Node(chances, costs, asked, tried), this::bounded);
   }
 
   private Node bounded(Node node) {

@@ -12,6 +12,7 @@ import limberboard.trace.Contradiction;
 import limberboard.trace.FaultCheck;
 import limberboard.trace.NextStep;
 import limberboard.trace.Ranked;
+import limberboard.trace.SecondFault;
 import limberboard.trace.Trace;
 import limberboard.trace.TrailEntry;
 import limberboard.workings.QuantityWords;
@@ -41,6 +42,11 @@ public final class TraceSheet {
         .contradiction()
         .map(Contradiction::text)
         .map(text -> PageParts.notice("These answers do not go together", text))
+        .ifPresent(parts::add);
+    trace
+        .secondFault()
+        .map(SecondFault::text)
+        .map(text -> PageParts.notice("There may be a second fault", text))
         .ifPresent(parts::add);
     parts.add(next(trace, next, cutting));
     parts.add(causes(trace, cutting));

@@ -215,6 +215,14 @@ public final class Trace {
     return new Clash(fault, trail.answerNumbers(fault)).found();
   }
 
+  /**
+   * Whether two things seem to be wrong at once: a mend that usually cures did not, or the answers
+   * fit a pair of causes better than any single one. The trace itself goes on to look for one.
+   */
+  public Optional<SecondFault> secondFault() {
+    return new TwoFaults(fault, trail.answerNumbers(fault), trail.failed(fault)).found();
+  }
+
   /** Whether nothing is left to check: the next step is a mend or the yard. */
   public boolean done() {
     return !(next() instanceof DoCheck);

@@ -136,11 +136,13 @@ class TerminalTest {
             "causes",
             "next",
             "expectedMinutes",
+            "atLeastMinutes",
             "done",
             "settled",
             "answers",
             "changed",
-            "contradiction");
+            "contradiction",
+            "secondFault");
     assertThat(names(trace.get("cautions").get(0)))
         .containsExactly("id", "title", "danger", "do", "seek");
     assertThat(names(trace.get("causes").get(0)))
@@ -189,6 +191,48 @@ class TerminalTest {
     JsonNode after = run("trace", "wet-cabin", "--answer", "taste=?", "--json").json();
     assertThat(after.get("causes")).isEqualTo(before.get("causes"));
     assertThat(after.get("next").get("kind").asText()).isNotEqualTo("check");
+  }
+
+  @Test
+  void aMendThatDidNotCureIsAnAnswerToo() throws IOException {
+    JsonNode before = run("trace", "wet-cabin", "--boat", "knot", "--json").json();
+    JsonNode after =
+        run("trace", "wet-cabin", "--boat", "knot", "--answer", "seal=not-cured", "--json").json();
+    assertThat(chance(after, "seal")).isLessThan(chance(before, "seal") / 2);
+    assertThat(run("trace", "wet-cabin", "--boat", "knot", "--answer", "sail=not-cured").code())
+        .isEqualTo(65);
+  }
+
+  private static double chance(JsonNode trace, String cause) {
+    return StreamSupport.stream(trace.get("causes").spliterator(), false)
+        .filter(node -> node.get("id").asText().equals(cause))
+        .findFirst()
+        .orElseThrow()
+        .get("chance")
+        .asDouble();
+  }
+
+  @Test
+  void tracingIsComparedWithSimplerRulesAndTheBound() throws IOException {
+    Ran table = run("trace-quality", "--symptom", "wet-cabin");
+    assertThat(table.code()).isZero();
+    assertThat(table.out())
+        .contains("| wet-cabin | knot |", "exact", "1 rows, 1 of them exact")
+        .contains("saved against the file's order");
+    JsonNode row = run("trace-quality", "--symptom", "wet-cabin", "--json").json().get(0);
+    assertThat(names(row)).containsExactly("symptom", "boat", "minutes", "aboveBest");
+    assertThat(names(row.get("minutes")))
+        .containsExactly(
+            "ours",
+            "oneStep",
+            "fileOrder",
+            "fileQuestions",
+            "mendsOnly",
+            "mostTelling",
+            "atLeast",
+            "exact");
+    assertThat(row.get("minutes").get("exact").asBoolean()).isTrue();
+    assertThat(run("trace-quality", "--symptom", "dry-cabin").code()).isEqualTo(65);
   }
 
   @Test
