@@ -86,6 +86,22 @@ final class LowerBound {
   }
 
   /**
+   * What it would cost if the cause were known; a first step comes on top, whichever it is, with
+   * its minutes without access.
+   *
+   * @param weights a weight for each cause; the result is multiplied by their sum
+   * @param costs what everything costs now
+   * @param tried causes whose mend is not to be tried again
+   */
+  double ifKnown(double[] weights, Costs costs, BitSet tried) {
+    double known = 0;
+    for (int cause = 0; cause < weights.length; cause++) {
+      known += weights[cause] * (tried.get(cause) ? handedOver[cause] : costs.known()[cause]);
+    }
+    return known;
+  }
+
+  /**
    * The bound.
    *
    * @param weights a weight for each cause; the result is multiplied by their sum
@@ -96,11 +112,10 @@ final class LowerBound {
   double minutes(double[] weights, Costs costs, BitSet asked, BitSet tried) {
     double sum = 0;
     double named = 0;
-    double known = 0;
+    double known = ifKnown(weights, costs, tried);
     for (int cause = 0; cause < weights.length; cause++) {
       double weight = weights[cause];
       sum += weight;
-      known += weight * (tried.get(cause) ? handedOver[cause] : costs.known()[cause]);
       if (weight > named && model.mends().get(cause).canBeNamed()) {
         named = weight;
       }

@@ -51,6 +51,7 @@ public final class Planner implements Policy {
     for (Option option : first.options()) {
       (option.grounds() == Grounds.SAFETY ? safety : others).add(known(option, root));
     }
+    others.addAll(unforeseen(first, root));
     others.sort(
         Comparator.comparingDouble(
                 (Option option) -> Math.rint(option.expectedMinutes() / ROUNDING))
@@ -58,6 +59,22 @@ public final class Planner implements Policy {
             .thenComparingInt(Option::index));
     safety.addAll(others);
     return new Advice(safety, Math.min(root.atLeast, safety.get(0).expectedMinutes()));
+  }
+
+  /** Mends that pay only with the checks after them, which one step ahead does not see. */
+  private static List<Option> unforeseen(Advice first, Node root) {
+    List<Option> more = new ArrayList<>();
+    if (root.isExpanded()) {
+      for (Node.Move move : root.moves) {
+        boolean known =
+            first.options().stream()
+                .anyMatch(option -> option.action() == move.action && option.index() == move.index);
+        if (!known && move.atMost < Double.POSITIVE_INFINITY) {
+          more.add(new Option(move.action, move.index, move.minutes, move.atMost, Grounds.EFFORT));
+        }
+      }
+    }
+    return more;
   }
 
   private static Option known(Option option, Node root) {

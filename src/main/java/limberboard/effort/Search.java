@@ -126,12 +126,11 @@ final class Search {
 
   /** Finds a node's moves; the walk ends there. */
   private Node expand(Node node) {
-    int pinned = pinned(node);
+    int pinned = pinned(node.asked);
     List<Move> moves = new ArrayList<>();
     if (pinned >= 0) {
       Move move = check(node, pinned);
       lookInto(node, move);
-      node.atMost = Double.POSITIVE_INFINITY;
       moves.add(move);
     } else {
       Move yard = new Move(Action.YARD, 0, model.handOver(node.chances));
@@ -143,9 +142,10 @@ final class Search {
           moves.add(mend(node, cause));
         }
       }
+      double spare = node.atMost - lower.ifKnown(node.chances, node.costs, node.tried);
       for (int check = 0; check < node.costs.checks().length; check++) {
         if (!node.asked.get(check)
-            && node.costs.checks()[check] < node.doubt()
+            && model.checks().get(check).minutes() < spare
             && tells(node.chances, check)) {
           moves.add(check(node, check));
         }
@@ -155,9 +155,9 @@ final class Search {
     return null;
   }
 
-  private int pinned(Node node) {
+  private int pinned(BitSet asked) {
     for (int check = 0; check < model.checks().size(); check++) {
-      if (model.checks().get(check).comesFirst() && !node.asked.get(check)) {
+      if (model.checks().get(check).comesFirst() && !asked.get(check)) {
         return check;
       }
     }
@@ -285,8 +285,12 @@ final class Search {
     return nodes.computeIfAbsent(new Node(chances, costs, asked, tried), this::bounded);
   }
 
+  /** Without a check there is no plan that can be carried out as long as safety demands one. */
   private Node bounded(Node node) {
-    node.atMost = upper.minutes(node.chances, node.costs.open(), node.tried);
+    node.atMost =
+        pinned(node.asked) >= 0
+            ? Double.POSITIVE_INFINITY
+            : upper.minutes(node.chances, node.costs.open(), node.tried);
     node.atLeast =
         Math.min(node.atMost, lower.minutes(node.chances, node.costs, node.asked, node.tried));
     return node;

@@ -45,6 +45,56 @@ final class RandomModels {
         new AnswerModel(priors, tables), efforts, mends, minutes, between(200, 1_500));
   }
 
+  /**
+   * A model with everything that a page can say: mends whose cure shows later, causes without a
+   * name, a yard that has to search, sure mends, and sometimes a check that comes first. The yard
+   * may be cheap or dear.
+   */
+  EffortModel fullModel(int causes, int checks, int access, AccessShape shape) {
+    EffortModel plain = model(causes, checks, access, shape);
+    List<CheckEffort> efforts = new ArrayList<>();
+    int first = random.nextInt(4) == 0 && checks > 0 ? random.nextInt(checks) : -1;
+    for (int i = 0; i < checks; i++) {
+      CheckEffort effort = plain.checks().get(i);
+      double cantTell = random.nextBoolean() ? 0 : effort.cantTell();
+      efforts.add(new CheckEffort(effort.minutes(), effort.access(), cantTell, i == first));
+    }
+    List<MendEffort> mends = new ArrayList<>();
+    for (MendEffort mend : plain.mends()) {
+      mends.add(
+          new MendEffort(
+              mend.minutes(),
+              mend.access(),
+              random.nextInt(3) == 0 ? 1 : mend.cures(),
+              mend.byOwner(),
+              random.nextInt(3) > 0,
+              random.nextInt(4) > 0));
+    }
+    double[] minutes = DoubleStream.generate(() -> between(2, 90)).limit(access).toArray();
+    double search = random.nextBoolean() ? 0 : between(5, 300);
+    return new EffortModel(
+        plain.answers(), efforts, mends, minutes, Math.pow(10, between(1, 3)), search);
+  }
+
+  /** Somewhere in the middle of a trace: some asked, some tried, some open, any chances. */
+  Situation situation(EffortModel model) {
+    double[] weights =
+        DoubleStream.generate(() -> random.nextInt(4) == 0 ? 0 : random.nextDouble())
+            .limit(model.mends().size())
+            .toArray();
+    weights[random.nextInt(weights.length)] += 0.1;
+    return new Situation(
+        Share.ofOne(weights), some(4), some(model.checks().size()), some(weights.length));
+  }
+
+  private BitSet some(int of) {
+    BitSet some = new BitSet();
+    for (int i = 0; i < of; i++) {
+      some.set(i, random.nextInt(3) == 0);
+    }
+    return some;
+  }
+
   private double[][] table(int causes, int answers) {
     double[][] table = new double[answers][causes];
     for (int cause = 0; cause < causes; cause++) {
