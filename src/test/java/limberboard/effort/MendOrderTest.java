@@ -54,6 +54,17 @@ class MendOrderTest {
         .isLessThanOrEqualTo(byTryingAll(model) * 1.1);
   }
 
+  /** A yard that has to search, cures that show later, access of any kind: a plan all the same. */
+  @Property(tries = 1_000, seed = "20261125", edgeCases = EdgeCasesMode.NONE)
+  void isNeverBelowTheBestOfAllOrders(
+      @ForAll @LongRange(min = 0) long seed,
+      @ForAll @IntRange(min = 1, max = 5) int causes,
+      @ForAll @IntRange(min = 0, max = 3) int access,
+      @ForAll AccessShape shape) {
+    EffortModel model = new RandomModels(seed).fullModel(causes, 0, access, shape);
+    assertThat(byOrder(model)).isGreaterThanOrEqualTo(byTryingAll(model) - EXACT);
+  }
+
   private static double byOrder(EffortModel model) {
     return new MendOrder(model).minutes(model.beginning().chances(), new BitSet(), new BitSet());
   }
