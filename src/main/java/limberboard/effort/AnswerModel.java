@@ -91,6 +91,38 @@ public final class AnswerModel {
     return likelihoods[check][answer][cause];
   }
 
+  /**
+   * The same model with one cause that many times as likely before any answer, and the others as
+   * likely among themselves as they were.
+   *
+   * @param times greater than 0
+   */
+  public AnswerModel withPrior(int cause, double times) {
+    double[] changed = priors.clone();
+    changed[cause] *= times;
+    return new AnswerModel(changed, List.of(likelihoods));
+  }
+
+  /**
+   * The same model with another likelihood of one answer under one cause; that cause's other
+   * answers share the rest in the proportions they had, or in equal parts where they had none.
+   *
+   * @param value 0 to 1
+   */
+  public AnswerModel withLikelihood(int check, int answer, int cause, double value) {
+    double[][] table = likelihoods[check];
+    double rest = 1 - table[answer][cause];
+    double[][] changed = new double[table.length][];
+    for (int i = 0; i < table.length; i++) {
+      changed[i] = table[i].clone();
+      double share = rest > 0 ? table[i][cause] / rest : 1.0 / (table.length - 1);
+      changed[i][cause] = i == answer ? value : (1 - value) * share;
+    }
+    double[][][] tables = likelihoods.clone();
+    tables[check] = changed;
+    return new AnswerModel(priors, List.of(tables));
+  }
+
   /** One row of a check's table, by cause; not to be changed. */
   double[] row(int check, int answer) {
     return likelihoods[check][answer];

@@ -129,6 +129,15 @@ public final class EffortModel {
     this.mendAccess = List.copyOf(numbers.keySet());
   }
 
+  /**
+   * The same efforts with other chances.
+   *
+   * @param others of the same causes, checks and answers
+   */
+  public EffortModel with(AnswerModel others) {
+    return new EffortModel(others, checks, mends, accessMinutes, yardMinutes, searchMinutes);
+  }
+
   /** The causes and what answers they give. */
   public AnswerModel answers() {
     return answers;

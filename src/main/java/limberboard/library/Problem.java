@@ -1,5 +1,7 @@
 package limberboard.library;
 
+import java.util.Locale;
+
 /**
  * Something in a file that is not as it should be.
  *
@@ -18,7 +20,9 @@ public record Problem(
     /** Something does not work. */
     ERROR,
     /** Worth a look. */
-    WARNING
+    WARNING,
+    /** Not wrong, but it could be better; only said to those who ask for it. */
+    ADVICE
   }
 
   /** A problem that makes something not work. */
@@ -31,13 +35,18 @@ public record Problem(
     return new Problem(Severity.WARNING, file, line, key, wrong, right);
   }
 
+  /** The same, taken as advice. */
+  public Problem asAdvice() {
+    return new Problem(Severity.ADVICE, file, line, key, wrong, right);
+  }
+
   /** One line: {@code file:line: key: what is wrong; what would be right}. */
   @Override
   public String toString() {
     return file
         + (line > 0 ? ":" + line : "")
         + ": "
-        + (severity == Severity.WARNING ? "warning: " : "")
+        + (severity == Severity.ERROR ? "" : severity.name().toLowerCase(Locale.ROOT) + ": ")
         + (key.isEmpty() ? "" : key + ": ")
         + wrong
         + (right.isEmpty() ? "" : "; " + right);

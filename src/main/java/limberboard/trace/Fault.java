@@ -63,6 +63,11 @@ public final class Fault {
     return new FaultMaker(page, fitting, library, cases).fault();
   }
 
+  /** The same fault with other numbers behind it. */
+  Fault with(EffortModel numbers) {
+    return new Fault(page, fitting, causes, checks, numbers);
+  }
+
   /** The symptom. */
   public Page<Symptom> page() {
     return page;
@@ -122,6 +127,16 @@ public final class Fault {
       throw unknown("answer", answer, checks.get(check).answers());
     }
     return number;
+  }
+
+  /** Whether this boat can have the cause. */
+  boolean hasCause(String id) {
+    return causeNumbers.containsKey(id);
+  }
+
+  /** Whether the check makes sense on this boat. */
+  boolean hasCheck(String id) {
+    return checkNumbers.containsKey(id);
   }
 
   private int number(String what, String id, Map<String, Integer> numbers) {

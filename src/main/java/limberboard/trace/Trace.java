@@ -53,6 +53,26 @@ public final class Trace {
     return new Trace(fault, policy, Trail.EMPTY);
   }
 
+  /** The same trail on another reckoning of the same fault. */
+  Trace on(Fault reckonedOtherwise) {
+    return new Trace(reckonedOtherwise, policy, trail);
+  }
+
+  /** The rule by which steps are chosen. */
+  Policy policy() {
+    return policy;
+  }
+
+  /** Where it stands, as numbers. */
+  Situation situation() {
+    return situation.get();
+  }
+
+  /** What can be done next, as numbers. */
+  Advice advice() {
+    return advice.get();
+  }
+
   /** The fault that is being traced. */
   public Fault fault() {
     return fault;

@@ -134,4 +134,32 @@ class AnswerModelTest {
     assertThat(model.prior(0)).isEqualTo(0.5);
     assertThat(model.likelihood(0, 0, 0)).isEqualTo(0.9);
   }
+
+  @Test
+  void aCauseMadeTwiceAsLikelyLeavesTheOthersAsTheyWereAmongThemselves() {
+    AnswerModel model = new AnswerModel(new double[] {1, 2, 1}, List.of());
+    AnswerModel changed = model.withPrior(0, 2);
+    assertThat(changed.prior(0)).isCloseTo(0.4, within(EXACT));
+    assertThat(changed.prior(1)).isCloseTo(0.4, within(EXACT));
+    assertThat(changed.prior(2)).isCloseTo(0.2, within(EXACT));
+    assertThat(model.prior(0)).isEqualTo(0.25);
+  }
+
+  /** What is left to 1 is shared as before: 0.3 and 0.1 as 3 to 1; nothing at all, equally. */
+  @Test
+  void aLikelihoodIsChangedUnderOneCauseOnly() {
+    double[][] table = {{0.6, 1}, {0.3, 0}, {0.1, 0}};
+    double[] even = {1, 1};
+    AnswerModel model = new AnswerModel(even, List.of(table, table));
+    AnswerModel first = model.withLikelihood(1, 0, 0, 0.2);
+    assertThat(first.likelihood(1, 0, 0)).isCloseTo(0.2, within(EXACT));
+    assertThat(first.likelihood(1, 1, 0)).isCloseTo(0.6, within(EXACT));
+    assertThat(first.likelihood(1, 2, 0)).isCloseTo(0.2, within(EXACT));
+    assertThat(first.likelihood(1, 0, 1)).isEqualTo(1);
+    assertThat(first.likelihood(0, 0, 0)).isEqualTo(0.6);
+    AnswerModel second = model.withLikelihood(0, 0, 1, 0.5);
+    assertThat(second.likelihood(0, 1, 1)).isCloseTo(0.25, within(EXACT));
+    assertThat(second.likelihood(0, 2, 1)).isCloseTo(0.25, within(EXACT));
+    assertThat(model.likelihood(0, 0, 1)).isEqualTo(1);
+  }
 }

@@ -33,6 +33,17 @@ class UnusableFiguresTest {
     assertThat(trace.answer("smell", "bad").expectedMinutes()).isFinite().isPositive();
   }
 
+  @ParameterizedTest
+  @ValueSource(doubles = {0, Double.NaN, Double.POSITIVE_INFINITY, 1e300})
+  void standsBeingReviewed(double figure) {
+    Fault fault = fault(figure);
+    PageReview review = new PageReview(fault.page(), List.of(fault));
+    assertThat(review.warnings()).isEmpty();
+    assertThat(review.advice()).extracting(Remark::pointer).contains("/checks/0");
+    assertThat(Sensitivity.of(fault).estimates())
+        .allMatch(estimate -> Double.isFinite(estimate.minutesLost()));
+  }
+
   /** One cause twice, one with the figure, a check with the figure and a check without answers. */
   private static Fault fault(double figure) {
     Fault knot = Leak.onKnot();
