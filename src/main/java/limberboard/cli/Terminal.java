@@ -67,6 +67,7 @@ public final class Terminal {
         new TraceCommand(session),
         new BoatsCommand(session),
         new ValidateCommand(session),
+        new SensitivityCommand(session),
         new SearchQualityCommand(session),
         new TraceQualityCommand(session),
         new PicturesCommand(session, window));

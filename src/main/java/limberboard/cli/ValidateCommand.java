@@ -1,8 +1,10 @@
 package limberboard.cli;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import limberboard.boat.Workspace;
 import limberboard.library.Problem;
@@ -19,7 +21,9 @@ import picocli.CommandLine.Option;
     description = {
       "Checks every file of the workspace.",
       "Prints one line a problem (file, line, key, what is wrong, what would be right) and counts."
-          + " The exit code is 1 when there are errors; warnings alone leave it 0."
+          + " The exit code is 1 when there are errors; warnings alone leave it 0.",
+      "With --strategies it also follows the plan for every symptom on every boat, which may take"
+          + " minutes, and prints as advice what the plans make no use of."
     })
 final class ValidateCommand implements Callable<Integer> {
   private final Session session;
@@ -27,6 +31,11 @@ final class ValidateCommand implements Callable<Integer> {
 
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
+
+  @Option(
+      names = "--strategies",
+      description = "Also say which mends, checks and causes the plans make no use of.")
+  private boolean strategies;
 
   ValidateCommand(Session session) {
     this.session = session;
@@ -38,12 +47,16 @@ final class ValidateCommand implements Callable<Integer> {
     Workspace read = session.workspace(folders);
     List<Problem> problems = new ArrayList<>(read.problems());
     problems.addAll(SearchWords.read(folders).problems());
+    Reviews reviews = new Reviews(session, folders, read);
+    problems.addAll(reviews.warnings());
+    Optional<List<Problem>> advice = strategies ? Optional.of(reviews.advice()) : Optional.empty();
     Counts counts = Counts.of(read);
     if (json) {
       new JsonOutput(session.out())
-          .print(new Validation(counts, problems.stream().map(JsonProblem::of).toList()));
+          .print(new Validation(counts, JsonProblem.all(problems), advice.map(JsonProblem::all)));
     } else {
       print(problems, counts);
+      advice.ifPresent(this::printAdvice);
     }
     boolean errors = problems.stream().anyMatch(p -> p.severity() == Problem.Severity.ERROR);
     return errors ? ExitCode.PROBLEMS : ExitCode.OK;
@@ -55,13 +68,26 @@ final class ValidateCommand implements Callable<Integer> {
     session.out().println(problems.size() == 1 ? "1 problem" : problems.size() + " problems");
   }
 
-  /** What {@code --json} prints. */
-  record Validation(Counts counts, List<JsonProblem> problems) {}
+  private void printAdvice(List<Problem> advice) {
+    advice.forEach(piece -> session.out().println(piece));
+    session
+        .out()
+        .println(advice.size() == 1 ? "1 piece of advice" : advice.size() + " pieces of advice");
+  }
+
+  /** What {@code --json} prints; advice only where it was asked for. */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record Validation(
+      Counts counts, List<JsonProblem> problems, Optional<List<JsonProblem>> advice) {}
 
   /** A problem as {@code --json} prints it. */
   record JsonProblem(
       String severity, String file, int line, String key, String wrong, String right) {
-    static JsonProblem of(Problem p) {
+    static List<JsonProblem> all(List<Problem> problems) {
+      return problems.stream().map(JsonProblem::of).toList();
+    }
+
+    private static JsonProblem of(Problem p) {
       return new JsonProblem(
           p.severity().name().toLowerCase(Locale.ROOT),
           p.file(),

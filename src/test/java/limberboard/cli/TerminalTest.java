@@ -344,6 +344,116 @@ class TerminalTest {
         .containsExactly("severity", "file", "line", "key", "wrong", "right");
   }
 
+  private static final String ALIKE =
+      """
+      ---
+      title: Two alike
+      zones: [cabin]
+      causes:
+        - {id: seal, title: The seal leaks, weight: 3, mend: mend}
+        - {id: rain, title: Rain comes in, weight: 3, mend: mend-hatch}
+      checks:
+        - id: look
+          ask: Is it wet?
+          how: Look.
+          minutes: 100
+          answers: [yes, no]
+          finds: {yes: {seal: usually, rain: usually}}
+      ---
+      """;
+
+  @Test
+  void validationWarnsOfCausesThatCannotBeToldApart() throws IOException {
+    workspace.write("articles/symptoms/alike.md", ALIKE);
+    Ran ran = run("validate");
+    assertThat(ran.code()).isEqualTo(ExitCode.OK);
+    assertThat(ran.out())
+        .contains("articles/symptoms/alike.md:5: warning: causes[1]: no check tells \"seal\"")
+        .endsWith("1 problem" + System.lineSeparator());
+    JsonNode warning = run("validate", "--json").json().get("problems").get(0);
+    assertThat(warning.get("severity").asText()).isEqualTo("warning");
+    assertThat(warning.get("line").asInt()).isEqualTo(5);
+    assertThat(warning.get("key").asText()).isEqualTo("causes[1]");
+  }
+
+  @Test
+  void aPageWithErrorsIsNotReviewed() {
+    workspace.write("articles/symptoms/alike.md", ALIKE.replace("mend: mend}", "mend: nothing}"));
+    Ran ran = run("validate", "--strategies");
+    assertThat(ran.code()).isEqualTo(ExitCode.PROBLEMS);
+    assertThat(ran.out()).contains("1 problem").doesNotContain("no check tells", "never asks");
+  }
+
+  @Test
+  void adviceOnStrategiesIsGivenWhenAskedForAndIsNoProblem() throws IOException {
+    workspace.write("articles/symptoms/alike.md", ALIKE.replace("rain: usually", "rain: often"));
+    assertThat(run("validate").out()).doesNotContain("advice").contains("0 problems");
+    Ran ran = run("validate", "--strategies");
+    assertThat(ran.code()).isEqualTo(ExitCode.OK);
+    assertThat(ran.out())
+        .contains("0 problems")
+        .contains("articles/symptoms/alike.md:8: advice: checks[1]: the plan never asks for")
+        .endsWith("1 piece of advice" + System.lineSeparator());
+    JsonNode json = run("validate", "--strategies", "--json").json();
+    assertThat(names(json)).containsExactly("counts", "problems", "advice");
+    assertThat(names(json.get("advice").get(0)))
+        .containsExactly("severity", "file", "line", "key", "wrong", "right");
+    assertThat(json.get("advice").get(0).get("severity").asText()).isEqualTo("advice");
+  }
+
+  @Test
+  void sensitivityHasTheDocumentedKeys() throws IOException {
+    workspace.write(
+        "articles/symptoms/order.md",
+        """
+        ---
+        title: Which first
+        zones: [cabin]
+        causes:
+          - {id: seal, title: The seal leaks, weight: 9, mend: mend}
+          - {id: rain, title: Rain comes in, weight: 5, mend: mend-hatch}
+        checks:
+          - {id: look, ask: Wet, how: Look., minutes: 90, answers: [yes, no], finds: {yes: {seal: always}}}
+        ---
+        """);
+    JsonNode json = run("sensitivity", "order", "--boat", "knot", "--json").json();
+    assertThat(names(json))
+        .containsExactly(
+            "symptom",
+            "boat",
+            "first",
+            "expectedMinutes",
+            "atLeastMinutes",
+            "changes",
+            "estimates");
+    JsonNode estimate = json.get("estimates").get(0);
+    assertThat(names(estimate))
+        .containsExactly(
+            "kind", "cause", "check", "answer", "value", "wrong", "then", "minutesLost");
+    assertThat(names(estimate.get("then"))).containsExactly("kind", "id");
+    String documented = Files.readString(Path.of("docs/terminal.md"));
+    for (JsonNode node : List.of(json, estimate)) {
+      assertThat(names(node)).allSatisfy(name -> assertThat(documented).contains("\"" + name));
+    }
+    assertThat(estimate.get("kind").asText()).isEqualTo("weight");
+    assertThat(estimate.get("check").isNull()).isTrue();
+    assertThat(estimate.get("wrong").asText()).isIn("twice", "half");
+    assertThat(run("sensitivity", "order").out())
+        .contains("Worth measuring first:")
+        .contains("how common seal is")
+        .contains("would come first");
+  }
+
+  @Test
+  void sensitivityOfWhatIsNotThereSaysSo() {
+    assertThat(run("sensitivity", "wet-cabn").code()).isEqualTo(ExitCode.NOT_FOUND);
+    assertThat(run("sensitivity").code()).isEqualTo(ExitCode.USAGE);
+    assertThat(run("sensitivity", "wet-cabin", "--answer", "taste").code())
+        .isEqualTo(ExitCode.USAGE);
+    assertThat(run("sensitivity", "wet-cabin", "--answer", "taste=salt").out())
+        .contains("First step: the mend mend.");
+  }
+
   @Test
   void boatsAreListed() throws IOException {
     assertThat(run("boats").out()).contains("Knot").contains("Plover 20").contains("hull 17");

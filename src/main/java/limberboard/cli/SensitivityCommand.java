@@ -1,0 +1,61 @@
+package limberboard.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import limberboard.boat.Workspace;
+import limberboard.trace.Sensitivity;
+import limberboard.trace.Trace;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code sensitivity}: which estimates of a symptom page are worth measuring first. */
+@Command(
+    name = "sensitivity",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Says which estimates of a symptom page decide what is checked or mended first.",
+      "Every weight and likelihood is made twice and half of what it is, one at a time; those that"
+          + " change the first step are listed by what it then costs to do what is proposed now."
+          + " This takes up to a minute."
+    })
+final class SensitivityCommand implements Callable<Integer> {
+  private final Session session;
+  @Mixin private WorkspaceOption workspace;
+  @Mixin private BoatOption boat;
+
+  @Parameters(paramLabel = "SYMPTOM", description = "The symptom's id.")
+  private String symptom;
+
+  @Option(
+      names = "--answer",
+      paramLabel = "CHECK=ANSWER",
+      description = "Something already found, to look at what is done after it.")
+  private List<String> answers = List.of();
+
+  @Option(names = "--json", description = "Print JSON.")
+  private boolean json;
+
+  SensitivityCommand(Session session) {
+    this.session = session;
+  }
+
+  @Override
+  public Integer call() {
+    Workspace read = session.workspace(session.folders(workspace.folder()));
+    TraceRequest request =
+        new TraceRequest(
+            symptom, boat.id(), answers.stream().map(TraceRequest.Found::parse).toList());
+    Trace trace = new Tracing(session, read).trace(request);
+    session.err().println("trying every estimate at twice and half of what it is");
+    session.err().flush();
+    Sensitivity sensitivity = Sensitivity.of(trace);
+    if (json) {
+      new JsonOutput(session.out()).print(SensitivityView.of(sensitivity));
+    } else {
+      new SensitivityText(session.out()).print(sensitivity);
+    }
+    return ExitCode.OK;
+  }
+}
