@@ -2,6 +2,7 @@ package limberboard.desktop.trace;
 
 import javax.swing.JButton;
 import javax.swing.JLabel;
+import limberboard.desktop.base.Wording;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;

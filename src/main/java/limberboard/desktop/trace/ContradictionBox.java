@@ -1,6 +1,7 @@
 package limberboard.desktop.trace;
 
 import java.awt.Graphics;
+import limberboard.desktop.base.Wording;
 import limberboard.desktop.look.Palette;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Text;

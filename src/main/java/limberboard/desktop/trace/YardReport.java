@@ -1,6 +1,7 @@
 package limberboard.desktop.trace;
 
 import limberboard.boat.Boat;
+import limberboard.desktop.base.Wording;
 import limberboard.trace.Ranked;
 import limberboard.trace.Trace;
 import limberboard.trace.TrailEntry;

@@ -1,4 +1,4 @@
-package limberboard.desktop.trace;
+package limberboard.desktop.base;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

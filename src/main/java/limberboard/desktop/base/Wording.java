@@ -1,4 +1,4 @@
-package limberboard.desktop.trace;
+package limberboard.desktop.base;
 
 import java.util.List;
 import java.util.Locale;
@@ -9,13 +9,13 @@ import limberboard.library.Skill;
 import limberboard.trace.Ranked;
 
 /** Numbers and facts of a trace in words. */
-final class Wording {
+public final class Wording {
   private static final double HUNDRED = 100;
 
   private Wording() {}
 
   /** A chance in per cent, never quite 0 and never quite 100. */
-  static String percent(double chance) {
+  public static String percent(double chance) {
     if (chance < 0.005) {
       return "under 1 %";
     }
@@ -26,33 +26,33 @@ final class Wording {
   }
 
   /** A chance in words, and what it was before the last answer when that was another one. */
-  static String chance(Ranked ranked) {
+  public static String chance(Ranked ranked) {
     String word = capital(ranked.word());
     String before = percent(ranked.before());
     return before.equals(percent(ranked.chance())) ? word : word + ", was " + before;
   }
 
   /** A text with a capital at its beginning. */
-  static String capital(String text) {
+  public static String capital(String text) {
     return text.isEmpty()
         ? text
         : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   /** An answer as a person reads it. */
-  static String answer(String answer) {
+  public static String answer(String answer) {
     return capital(answer.replace('-', ' '));
   }
 
   /** What must be opened first. */
-  static String access(List<Access> access) {
+  public static String access(List<Access> access) {
     return access.stream()
         .map(open -> open.title() + " (" + Minutes.words(open.minutes()) + ")")
         .collect(Collectors.joining(", then "));
   }
 
   /** Who may do it. */
-  static String who(Skill skill) {
+  public static String who(Skill skill) {
     return switch (skill) {
       case OWNER -> "any owner";
       case HANDY -> "an owner used to tools";
