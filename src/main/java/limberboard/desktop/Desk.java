@@ -24,8 +24,11 @@ import limberboard.desktop.read.CutReader;
 import limberboard.desktop.read.PagePictures;
 import limberboard.desktop.read.PageRenderer;
 import limberboard.desktop.read.PdfSaver;
+import limberboard.desktop.trace.Aspects;
 import limberboard.desktop.trace.TraceModel;
 import limberboard.desktop.trace.TracePlace;
+import limberboard.desktop.trace.WhyModel;
+import limberboard.desktop.tree.TreeModel;
 import limberboard.desktop.window.MainWindow;
 import limberboard.print.Pictures;
 
@@ -40,6 +43,7 @@ final class Desk {
   private final Session session;
   private final SearchModel search;
   private final TraceModel trace;
+  private final Aspects aspects;
   private final PagesModel reading;
   private final BoatFormModel boats;
   private final Loader loader;
@@ -58,6 +62,9 @@ final class Desk {
     this.search =
         new SearchModel(session, background(outside.threads().search()), outside.typing());
     this.trace = new TraceModel(session, pages);
+    this.aspects =
+        new Aspects(
+            trace, new TreeModel(background(outside.threads().trees())), new WhyModel(pages));
     this.reading = new PagesModel(session, outside.memory());
     this.boats = new BoatFormModel(session, outside.boats(), library, notices);
     this.loader = new Loader(outside.reader(), outside.index(), library, session, search);
@@ -88,6 +95,7 @@ final class Desk {
     return TracePlace.make(
         session,
         trace,
+        aspects,
         pages,
         drawings,
         reader(renderer, navigator()::openPage),
@@ -206,6 +214,10 @@ final class Desk {
 
   TraceModel trace() {
     return trace;
+  }
+
+  Aspects aspects() {
+    return aspects;
   }
 
   PagesModel reading() {

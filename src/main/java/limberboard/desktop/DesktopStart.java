@@ -59,7 +59,11 @@ final class DesktopStart {
         Clock.systemDefaultZone(),
         memory,
         new Outside.Threads(
-            workers.library(), workers.search(), workers.pages(), EventQueue::invokeLater),
+            workers.library(),
+            workers.search(),
+            workers.pages(),
+            workers.trees(),
+            EventQueue::invokeLater),
         new TypingPause(TYPING_PAUSE),
         FileQuestion::askPdf,
         text ->

@@ -69,7 +69,9 @@ record Outside(
    * @param library reads the workspace, builds the index, writes boats
    * @param search searches
    * @param pages renders
+   * @param trees draws out whole trees
    * @param event the event thread
    */
-  record Threads(Executor library, Executor search, Executor pages, Executor event) {}
+  record Threads(
+      Executor library, Executor search, Executor pages, Executor trees, Executor event) {}
 }

@@ -21,9 +21,9 @@ import limberboard.search.SearchResults;
 
 /**
  * Makes pictures of the real window in its usual states, for the user guide and the front page:
- * {@code trace-before}, {@code trace-during}, {@code trace-after}, {@code pages} and {@code boats},
- * each in both themes. The window is driven through its models and painted as it stands; a display
- * is needed, and a virtual one will do.
+ * {@code trace-before}, {@code trace-during}, {@code trace-after}, {@code trace-why}, {@code
+ * trace-tree}, {@code pages} and {@code boats}, each in both themes. The window is driven through
+ * its models and painted as it stands; a display is needed, and a virtual one will do.
  */
 public final class Pictures {
   private static final Dimension USUAL = new Dimension(1280, 800);
@@ -98,7 +98,7 @@ public final class Pictures {
         boat -> {},
         Clock.fixed(today.atStartOfDay(ZoneOffset.UTC).toInstant(), ZoneOffset.UTC),
         memory,
-        new Outside.Threads(direct, direct, direct, direct),
+        new Outside.Threads(direct, direct, direct, direct, direct),
         Runnable::run,
         name -> Optional.empty(),
         text -> {});

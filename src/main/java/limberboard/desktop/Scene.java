@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import limberboard.desktop.trace.Aspect;
 import limberboard.desktop.trace.Stage;
 import limberboard.desktop.trace.TraceModel;
 import limberboard.library.Check;
@@ -36,6 +37,22 @@ enum Scene {
       desk.window().go(desk.place("trace"));
       begin(desk.trace());
       answer(desk.trace(), 20);
+    }
+  },
+  /** Why a check comes next. */
+  TRACE_WHY {
+    @Override
+    void set(Desk desk) {
+      TRACE_DURING.set(desk);
+      desk.aspects().look(Aspect.WHY);
+    }
+  },
+  /** The whole tree, after a check has been answered. */
+  TRACE_TREE {
+    @Override
+    void set(Desk desk) {
+      TRACE_DURING.set(desk);
+      desk.aspects().look(Aspect.TREE);
     }
   },
   /** A procedure is read. */

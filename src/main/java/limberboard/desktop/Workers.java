@@ -10,6 +10,7 @@ final class Workers implements AutoCloseable {
   private final ExecutorService library = one("library");
   private final ExecutorService search = one("search");
   private final ExecutorService pages = one("pages");
+  private final ExecutorService trees = one("trees");
 
   private static ExecutorService one(String name) {
     return Executors.newSingleThreadExecutor(
@@ -35,12 +36,18 @@ final class Workers implements AutoCloseable {
     return pages;
   }
 
+  /** Draws out whole trees, which takes longer than anybody would wait for an answer. */
+  ExecutorService trees() {
+    return trees;
+  }
+
   /** Takes no more work, and waits a while for what is still being written. */
   @Override
   public void close() {
     library.shutdown();
     search.shutdownNow();
     pages.shutdown();
+    trees.shutdownNow();
     try {
       if (!library.awaitTermination(LONGEST_SECONDS, TimeUnit.SECONDS)) {
         library.shutdownNow();

@@ -3,7 +3,9 @@ package limberboard.trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
+import java.util.function.IntPredicate;
 
 /**
  * The strategy for a fault drawn out as a tree: at each fork the step the trace proposes there, and
@@ -31,8 +33,20 @@ public record DiagnosticTree(Trace from, double rarest, Fork root, List<Fork> fo
    * @param rarest branches reached with less than this chance are not drawn further; 0 draws all
    */
   public static DiagnosticTree of(Trace from, double rarest) {
+    return of(from, rarest, forks -> true);
+  }
+
+  /**
+   * The same for somebody who waits for it, and may not want to any longer.
+   *
+   * @param from where to begin
+   * @param rarest branches reached with less than this chance are not drawn further; 0 draws all
+   * @param goOn asked before each fork, on the same thread, with the number of forks so far
+   * @throws CancellationException when told not to go on
+   */
+  public static DiagnosticTree of(Trace from, double rarest, IntPredicate goOn) {
     List<Fork> forks = new ArrayList<>();
-    Fork root = new Growing(rarest, new ArrayList<>()).fork(from, 1);
+    Fork root = new Growing(rarest, goOn, new ArrayList<>()).fork(from, 1);
     root.forEach(forks::add);
     return new DiagnosticTree(from, rarest, root, forks);
   }
@@ -103,9 +117,12 @@ public record DiagnosticTree(Trace from, double rarest, Fork root, List<Fork> fo
   public record Branch(Finding finding, double chance, End end, Optional<Fork> then) {}
 
   /** A tree in the making; counts the forks. */
-  private record Growing(double rarest, List<Integer> numbers) {
+  private record Growing(double rarest, IntPredicate goOn, List<Integer> numbers) {
 
     Fork fork(Trace at, double chance) {
+      if (!goOn.test(numbers.size())) {
+        throw new CancellationException("the tree is no longer wanted");
+      }
       int number = numbers.size() + 1;
       numbers.add(number);
       NextStep step = at.next();

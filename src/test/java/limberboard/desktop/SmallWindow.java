@@ -100,7 +100,11 @@ final class SmallWindow implements AutoCloseable {
         SmallWorkspace.clock(),
         memory,
         new Outside.Threads(
-            workers.library(), workers.search(), workers.pages(), EventQueue::invokeLater),
+            workers.library(),
+            workers.search(),
+            workers.pages(),
+            workers.trees(),
+            EventQueue::invokeLater),
         new TypingPause(30),
         name -> Optional.of(folders.root().resolve(name)),
         copied::set);

@@ -1,11 +1,11 @@
 package limberboard.desktop.trace;
 
 import java.awt.Rectangle;
-import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
+import limberboard.desktop.base.Wording;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.CautionBox;
@@ -16,10 +16,8 @@ import limberboard.desktop.parts.Sheet;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.read.PagePictures;
 import limberboard.desktop.read.PictureBox;
-import limberboard.library.Caution;
 import limberboard.library.Check;
 import limberboard.library.Minutes;
-import limberboard.library.Page;
 import limberboard.print.Picture;
 import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.Trace;
@@ -59,7 +57,7 @@ final class CheckCard extends Docked {
     picture.setVisible(false);
     Check check = step.check().check();
     sheet.add(Text.quiet(facts(trace, step)));
-    notShownYet(check).forEach(page -> sheet.add(CautionBox.brief(page)));
+    new StepCautions(model, names).of(step).forEach(page -> sheet.add(CautionBox.brief(page)));
     sheet.add(Text.question(check.ask()));
     if (Names.ownerMay(check.skill())) {
       addHow(trace, step, check);
@@ -73,13 +71,6 @@ final class CheckCard extends Docked {
     sheet.scrollRectToVisible(new Rectangle(0, 0, 1, 1));
     revalidate();
     repaint();
-  }
-
-  /** The check's cautions without those that stand above the whole trace anyway. */
-  private List<Page<Caution>> notShownYet(Check check) {
-    return names.cautions(check.cautions()).stream()
-        .filter(page -> !model.cautions().contains(page))
-        .toList();
   }
 
   private void addHow(Trace trace, DoCheck step, Check check) {

@@ -8,12 +8,13 @@ import limberboard.desktop.parts.Buttons;
 import limberboard.library.Minutes;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
+import limberboard.trace.Trace.Alternative;
 
 /** A button that offers every other step than the one shown: other checks, mends, the yard. */
 final class OtherSteps {
   private final TraceModel model;
   private final JButton button;
-  private List<NextStep> others = List.of();
+  private List<Alternative> others = List.of();
 
   OtherSteps(TraceModel model) {
     this.model = model;
@@ -30,16 +31,28 @@ final class OtherSteps {
   void offer(Trace trace, NextStep shown) {
     others =
         trace.alternatives().stream()
-            .map(Trace.Alternative::step)
-            .filter(step -> !(step.kind() + step.id()).equals(shown.kind() + shown.id()))
+            .filter(other -> !key(other.step()).equals(key(shown)))
             .toList();
     button.setVisible(!others.isEmpty());
   }
 
+  private static String key(NextStep step) {
+    return step.kind() + step.id();
+  }
+
   private void open() {
     JPopupMenu menu = new JPopupMenu("Do something else");
-    for (NextStep step : others) {
-      String words = step.text() + "  (" + step.kind() + ", " + Minutes.words(step.minutes()) + ")";
+    for (Alternative other : others) {
+      NextStep step = other.step();
+      String words =
+          step.text()
+              + "  ("
+              + step.kind()
+              + ", "
+              + Minutes.words(step.minutes())
+              + ", in all about "
+              + Minutes.words(other.expectedMinutes())
+              + ")";
       JMenuItem item = new JMenuItem(words);
       item.addActionListener(e -> model.pick(step));
       menu.add(item);

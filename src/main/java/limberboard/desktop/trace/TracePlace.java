@@ -38,6 +38,7 @@ public final class TracePlace implements Place {
    *
    * @param session tells library and boat
    * @param model what is shown
+   * @param aspects what of it is looked at
    * @param background reads drawings
    * @param drawings the drawings
    * @param reader shows mends' pages
@@ -48,20 +49,24 @@ public final class TracePlace implements Place {
   public static TracePlace make(
       Session session,
       TraceModel model,
+      Aspects aspects,
       Background background,
       PagePictures drawings,
       CutReader reader,
       Navigator navigator,
       Consumer<String> clipboard,
       Divider.Memory dividers) {
+    Names names = new Names(session);
     TracingPanel tracing =
         new TracingPanel(
             model,
-            new CheckCard(model, drawings, background, new Names(session)),
+            new CheckCard(model, drawings, background, names),
             new MendCard(model, reader),
             new YardCard(model, clipboard),
             new MendedCard(model, cause -> prevention(session, cause), navigator::openPage),
             new CausesPanel(model, navigator::openPage),
+            aspects,
+            new StepCautions(model, names),
             () -> saveTrace(session, model, reader.saver()),
             dividers);
     return new TracePlace(

@@ -1,5 +1,6 @@
 package limberboard.desktop.trace;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.event.ComponentAdapter;
@@ -18,12 +19,14 @@ import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
+import limberboard.desktop.tree.TreePanel;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
 
 /** A trace under way: the step, the causes beside it, the answers below, cautions on top. */
 final class TracingPanel extends JPanel {
   private static final int LEAST_WIDTH = 800;
+  private static final int ONE_LINE = 1040;
   private final transient TraceModel model;
   private final CheckCard check;
   private final MendCard mend;
@@ -37,6 +40,13 @@ final class TracingPanel extends JPanel {
   private final transient TrailSlots slots;
   private final CautionBand band;
   private final transient Runnable saveTrace;
+  private final transient Aspects aspects;
+  private final AspectSwitch looks;
+  private final WhyPanel why;
+  private final TreePanel tree;
+  private final CardLayout views = new CardLayout();
+  private final JPanel view = new JPanel(views);
+  private final Column top = new Column(8);
   private Sides sides;
   private String shown = "";
 
@@ -47,6 +57,8 @@ final class TracingPanel extends JPanel {
       YardCard yard,
       MendedCard mended,
       CausesPanel causes,
+      Aspects aspects,
+      TreePanel.Cautions cautions,
       Runnable saveTrace,
       Divider.Memory dividers) {
     super(new BorderLayout(0, 10));
@@ -57,6 +69,10 @@ final class TracingPanel extends JPanel {
     this.mended = mended;
     this.causes = causes;
     this.saveTrace = saveTrace;
+    this.aspects = aspects;
+    this.looks = new AspectSwitch(aspects);
+    this.why = new WhyPanel(model, aspects.why(), () -> aspects.look(Aspect.STEP), dividers);
+    this.tree = new TreePanel(aspects.tree(), cautions, dividers);
     this.trail = new TrailPanel(model);
     this.band = new CautionBand(model);
     this.slots = new TrailSlots(trail, steps, causes);
@@ -66,13 +82,33 @@ final class TracingPanel extends JPanel {
     steps.add(mend, Stage.MEND.name());
     steps.add(yard, Stage.YARD.name());
     steps.add(mended, Stage.MENDED.name());
-    add(top(), BorderLayout.NORTH);
-    add(middle(dividers), BorderLayout.CENTER);
+    view.setOpaque(false);
+    view.add(middle(dividers), Aspect.STEP.name());
+    view.add(why, Aspect.WHY.name());
+    view.add(tree, Aspect.TREE.name());
+    fillTop();
+    add(top, BorderLayout.NORTH);
+    add(view, BorderLayout.CENTER);
     model.onChange(this::refresh);
+    aspects.onChange(this::look);
+    addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent e) {
+            fillTop();
+          }
+        });
     refresh();
   }
 
-  private JComponent top() {
+  /** What is looked at has changed. */
+  private void look() {
+    views.show(view, aspects.now().name());
+    regions().get(0).requestFocusInWindow();
+    revalidate();
+  }
+
+  private void fillTop() {
     JButton again = Buttons.plain("Start again", model::startAgain);
     again.setName("start-again");
     again.setToolTipText("Takes all answers back");
@@ -82,10 +118,16 @@ final class TracingPanel extends JPanel {
     JButton save = Buttons.plain("Save trace as PDF …", saveTrace);
     save.setName("save-trace");
     save.setToolTipText("Where this trace stands, as a sheet to print");
-    Column top = new Column(8);
-    top.add(Row.growing(12, 0, what, save, other, again));
+    boolean roomy = getWidth() == 0 || getWidth() >= UIScale.scale(ONE_LINE);
+    top.removeAll();
+    if (roomy) {
+      top.add(Row.growing(12, 0, what, looks, save, other, again));
+    } else {
+      top.add(Row.growing(12, 0, what, save, other, again));
+      top.add(looks);
+    }
     top.add(band);
-    return top;
+    top.revalidate();
   }
 
   private JComponent middle(Divider.Memory dividers) {
@@ -122,11 +164,18 @@ final class TracingPanel extends JPanel {
   }
 
   List<JComponent> regions() {
-    return List.of(steps, trail, causes);
+    return switch (aspects.now()) {
+      case STEP -> List.of(steps, trail, causes);
+      case WHY -> why.regions();
+      case TREE -> tree.regions();
+    };
   }
 
   /** The control that takes the focus when a step comes up. */
-  Optional<JButton> first() {
+  Optional<? extends JComponent> first() {
+    if (aspects.now() != Aspect.STEP) {
+      return Optional.of(regions().get(0));
+    }
     return switch (model.stage()) {
       case CHECK -> check.first();
       case MEND -> Optional.of(mend.first());
@@ -143,6 +192,7 @@ final class TracingPanel extends JPanel {
       return;
     }
     Boat boat = trace.get().fault().fitting().boat();
+    looks.refresh();
     what.setText(trace.get().fault().page().title() + ", on " + boat.name());
     fill(trace.get(), stage);
     String step = stage + model.step().map(NextStep::id).orElse("");

@@ -1,0 +1,29 @@
+package limberboard.desktop.trace;
+
+/** What is looked at while a fault is traced. */
+public enum Aspect {
+  /** The next step: a question, a mend, the yard. */
+  STEP("Next step", 'N'),
+  /** Why it is the next step, and what else could be done. */
+  WHY("Why", 'Y'),
+  /** The whole strategy. */
+  TREE("The whole tree", 'W');
+
+  private final String title;
+  private final char mnemonic;
+
+  Aspect(String title, char mnemonic) {
+    this.title = title;
+    this.mnemonic = mnemonic;
+  }
+
+  /** What a person reads. */
+  public String title() {
+    return title;
+  }
+
+  /** The key that goes there together with Alt. */
+  public char mnemonic() {
+    return mnemonic;
+  }
+}

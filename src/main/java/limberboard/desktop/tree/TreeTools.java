@@ -1,0 +1,75 @@
+package limberboard.desktop.tree;
+
+import java.awt.BorderLayout;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import limberboard.desktop.parts.Buttons;
+import limberboard.desktop.parts.Row;
+import limberboard.desktop.parts.Text;
+
+/** The buttons above a tree. */
+final class TreeTools extends JPanel {
+  private final transient TreeModel model;
+  private final TreeView view;
+  private final JButton here;
+  private final JButton other = Buttons.plain("", this::changeTree);
+  private final JLabel size = Text.label("");
+
+  TreeTools(TreeModel model, TreeView view) {
+    super(new BorderLayout());
+    this.model = model;
+    this.view = view;
+    setOpaque(false);
+    here = tool("Where I am", "tree-here", "Goes to where you are (H)", this::toHere);
+    here.setMnemonic('H');
+    JButton smaller =
+        tool("Smaller", "tree-smaller", "Ctrl and minus", () -> view.zoom(view.zoom().by(-1)));
+    JButton larger =
+        tool("Larger", "tree-larger", "Ctrl and plus", () -> view.zoom(view.zoom().by(1)));
+    JButton fit = tool("Fit", "tree-fit", "Everything that is unfolded at once", view::fit);
+    JButton unfold =
+        tool(
+            "Unfold all",
+            "tree-unfold",
+            "Shows everything",
+            () -> model.walk().ifPresent(TreeWalk::unfoldAll));
+    JButton fold =
+        tool(
+            "Fold again",
+            "tree-fold",
+            "Shows the first steps and the way to where you are",
+            () -> model.walk().ifPresent(TreeWalk::foldAgain));
+    other.setName("tree-other");
+    add(Row.wrapping(8, here, smaller, size, larger, fit, unfold, fold, other));
+    view.onZoom(this::refresh);
+  }
+
+  private static JButton tool(String text, String name, String tip, Runnable action) {
+    JButton button = Buttons.plain(text, action);
+    button.setName(name);
+    button.setToolTipText(tip);
+    return button;
+  }
+
+  private void toHere() {
+    model.walk().ifPresent(TreeWalk::toHere);
+    view.revealSelected();
+    view.requestFocusInWindow();
+  }
+
+  private void changeTree() {
+    if (model.isFromHere()) {
+      model.showFromBeginning();
+    } else {
+      model.showFromHere();
+    }
+  }
+
+  void refresh() {
+    here.setEnabled(model.walk().flatMap(TreeWalk::here).isPresent());
+    size.setText(view.zoom().words());
+    other.setText(model.isFromHere() ? "From the beginning" : "From where I am");
+    other.setVisible(model.wentAnotherWay());
+  }
+}
