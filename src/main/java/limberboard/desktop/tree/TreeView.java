@@ -207,7 +207,7 @@ public final class TreeView extends JComponent implements Scrollable {
   }
 
   /** Where a fork's box lies in this component. */
-  Optional<Rectangle> onScreen(Fork fork) {
+  public Optional<Rectangle> onScreen(Fork fork) {
     return layoutNow()
         .flatMap(now -> now.box(fork))
         .map(
