@@ -56,16 +56,12 @@ final class SensitivityText {
             .orElseGet(() -> "how common " + estimate.cause().id() + " is");
     out.printf(
         Locale.ROOT,
-        "%6.1f min  %s: %.0f %%; were it %s that, %s would come first%n",
+        "%6.1f min  %s: %.0f %%; were it %.0f %%, %s would come first%n",
         estimate.minutesLost(),
         what,
         100 * estimate.value(),
-        word(estimate),
+        100 * estimate.instead(),
         named(estimate.then()));
-  }
-
-  private static String word(DecisiveEstimate estimate) {
-    return estimate.wrong().name().toLowerCase(Locale.ROOT);
   }
 
   private static String named(NextStep step) {

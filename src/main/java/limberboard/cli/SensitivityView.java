@@ -45,6 +45,7 @@ record SensitivityView(
       Optional<String> answer,
       double value,
       String wrong,
+      double instead,
       StepView then,
       double minutesLost) {
     static EstimateView of(DecisiveEstimate estimate) {
@@ -55,6 +56,7 @@ record SensitivityView(
           estimate.found().map(DecisiveEstimate.Answer::answer),
           estimate.value(),
           estimate.wrong().name().toLowerCase(Locale.ROOT),
+          estimate.instead(),
           StepView.of(estimate.then()),
           estimate.minutesLost());
     }

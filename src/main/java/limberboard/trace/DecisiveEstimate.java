@@ -11,6 +11,8 @@ import java.util.Optional;
  *     chance before any answer
  * @param value what the estimate is now, 0 to 1
  * @param wrong which way it would have to be wrong
+ * @param instead what it would then be in truth, 0 to 1: a cause's chance once all chances sum to 1
+ *     again; a likelihood not more than {@code always} is
  * @param then what would then be done next
  * @param minutesLost what it would then cost more on average to do what is proposed now
  */
@@ -19,6 +21,7 @@ public record DecisiveEstimate(
     Optional<Answer> found,
     double value,
     Wrong wrong,
+    double instead,
     NextStep then,
     double minutesLost) {
 

@@ -70,6 +70,12 @@ record EstimateChange(
                 answers.withLikelihood(check, answer, cause, changed)));
   }
 
+  private double instead() {
+    return check == NO_CHECK
+        ? changed.prior(cause)
+        : changed.likelihood(check, answer, cause);
+  }
+
   /** What is changed, in the fault's words. */
   DecisiveEstimate decides(Fault fault, NextStep then, double minutesLost) {
     Optional<DecisiveEstimate.Answer> found =
@@ -78,6 +84,6 @@ record EstimateChange(
             : Optional.of(
                 new DecisiveEstimate.Answer(
                     fault.checks().get(check), fault.checks().get(check).answers().get(answer)));
-    return new DecisiveEstimate(fault.causes().get(cause), found, value, wrong, then, minutesLost);
+    return new DecisiveEstimate(fault.causes().get(cause), found, value, wrong, instead(), then, minutesLost);
   }
 }

@@ -61,12 +61,14 @@ class SensitivityTest {
               assertThat(estimate.cause().id()).isEqualTo("a");
               assertThat(estimate.wrong()).isEqualTo(Wrong.HALF);
               assertThat(estimate.value()).isCloseTo(0.6, within(1e-8));
+              assertThat(estimate.instead()).isCloseTo(3.0 / 7, within(1e-8));
             })
         .anySatisfy(
             estimate -> {
               assertThat(estimate.cause().id()).isEqualTo("b");
               assertThat(estimate.wrong()).isEqualTo(Wrong.TWICE);
               assertThat(estimate.value()).isCloseTo(0.4, within(1e-8));
+              assertThat(estimate.instead()).isCloseTo(4.0 / 7, within(1e-8));
             });
   }
 
@@ -108,6 +110,7 @@ class SensitivityTest {
     assertThat(found).hasSize(2);
     assertThat(found).allMatch(estimate -> estimate.kind().equals("likelihood"));
     assertThat(found).allMatch(estimate -> estimate.wrong() == Wrong.HALF);
+    assertThat(found).allSatisfy(e -> assertThat(e.instead()).isCloseTo(0.45, within(1e-9)));
     assertThat(found).allMatch(estimate -> estimate.then().kind().equals("mend"));
     assertThat(found).allSatisfy(e -> assertThat(e.minutesLost()).isCloseTo(1.5, within(1e-5)));
     assertThat(found)
