@@ -71,9 +71,7 @@ record EstimateChange(
   }
 
   private double instead() {
-    return check == NO_CHECK
-        ? changed.prior(cause)
-        : changed.likelihood(check, answer, cause);
+    return check == NO_CHECK ? changed.prior(cause) : changed.likelihood(check, answer, cause);
   }
 
   /** What is changed, in the fault's words. */
@@ -84,6 +82,7 @@ record EstimateChange(
             : Optional.of(
                 new DecisiveEstimate.Answer(
                     fault.checks().get(check), fault.checks().get(check).answers().get(answer)));
-    return new DecisiveEstimate(fault.causes().get(cause), found, value, wrong, instead(), then, minutesLost);
+    return new DecisiveEstimate(
+        fault.causes().get(cause), found, value, wrong, instead(), then, minutesLost);
   }
 }

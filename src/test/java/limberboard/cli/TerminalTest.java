@@ -429,15 +429,7 @@ class TerminalTest {
     JsonNode estimate = json.get("estimates").get(0);
     assertThat(names(estimate))
         .containsExactly(
-            "kind",
-            "cause",
-            "check",
-            "answer",
-            "value",
-            "wrong",
-            "instead",
-            "then",
-            "minutesLost");
+            "kind", "cause", "check", "answer", "value", "wrong", "instead", "then", "minutesLost");
     assertThat(names(estimate.get("then"))).containsExactly("kind", "id");
     String documented = Files.readString(Path.of("docs/terminal.md"));
     for (JsonNode node : List.of(json, estimate)) {
