@@ -36,8 +36,12 @@ final class SmallProblem {
 
   /** A check that always gives an answer; a row for each answer, a column for each cause. */
   SmallProblem check(double minutes, double[]... table) {
+    return check(new CheckEffort(minutes, new BitSet(), 0, false), table);
+  }
+
+  SmallProblem check(CheckEffort effort, double[]... table) {
     tables.add(table);
-    checks.add(new CheckEffort(minutes, new BitSet(), 0, false));
+    checks.add(effort);
     return this;
   }
 
