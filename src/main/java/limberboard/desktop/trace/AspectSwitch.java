@@ -1,8 +1,9 @@
 package limberboard.desktop.trace;
 
-import java.awt.FlowLayout;
 import java.util.EnumMap;
 import java.util.Map;
+import javax.swing.Box;
+import javax.swing.BoxLayout;
 import javax.swing.ButtonGroup;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
@@ -10,11 +11,12 @@ import limberboard.desktop.parts.Keys;
 
 /** Chooses what is looked at: the next step, why, the whole tree. */
 final class AspectSwitch extends JPanel {
+  private static final int GAP = 6;
   private final transient Aspects aspects;
   private final Map<Aspect, JToggleButton> buttons = new EnumMap<>(Aspect.class);
 
   AspectSwitch(Aspects aspects) {
-    super(new FlowLayout(FlowLayout.LEADING, 4, 0));
+    setLayout(new BoxLayout(this, BoxLayout.LINE_AXIS));
     this.aspects = aspects;
     setOpaque(false);
     getAccessibleContext().setAccessibleName("What is looked at");
@@ -28,6 +30,7 @@ final class AspectSwitch extends JPanel {
       group.add(button);
       buttons.put(aspect, button);
       add(button);
+      add(Box.createHorizontalStrut(GAP));
     }
     aspects.onChange(this::refresh);
     refresh();

@@ -65,7 +65,7 @@ final class CheckCard extends Docked {
       sheet.add(Text.reading(Names.otherHands(check.skill())));
     }
     trace.explain().ifPresent(changed -> sheet.add(labelled("Your last answer", changed)));
-    trace.contradiction().ifPresent(clash -> sheet.add(new ContradictionBox(clash)));
+    RemarkBox.addTo(sheet, trace);
     sheet.add(labelled("Why this check", step.why()));
     fillAnswers(trace, step, check);
     sheet.scrollRectToVisible(new Rectangle(0, 0, 1, 1));

@@ -41,8 +41,11 @@ final class EffectTable extends JTable {
     fitRows();
   }
 
-  /** Shows effects, likeliest cause and next step with their figures. */
-  void show(List<Effect> effects) {
+  /** Shows the effects of a step of this kind. */
+  void show(String kind, List<Effect> effects) {
+    String head = kind.equals("mend") ? "Outcome" : HEADS.get(0);
+    getColumnModel().getColumn(0).setHeaderValue(head);
+    getTableHeader().repaint();
     Fixed rows = (Fixed) getModel();
     rows.setRowCount(0);
     for (Effect effect : effects) {
@@ -55,7 +58,7 @@ final class EffectTable extends JTable {
                 .map(ranked -> ranked.cause().title() + ", " + Wording.percent(ranked.chance()))
                 .orElse("The fault is mended"),
             effect.next().map(next -> Wording.capital(next.kind()) + ": " + next.text()).orElse(""),
-            Minutes.words(effect.minutes())
+            effect.next().map(next -> Minutes.words(effect.minutes())).orElse("")
           });
     }
     fitRows();
@@ -103,7 +106,7 @@ final class EffectTable extends JTable {
     @Override
     public Component getTableCellRendererComponent(
         JTable table, Object value, boolean selected, boolean focused, int row, int column) {
-      setText(String.valueOf(value));
+      setText(String.valueOf(value).replace(" %", "\u00a0%"));
       setFont(table.getFont());
       setForeground(selected ? table.getSelectionForeground() : table.getForeground());
       setBackground(selected ? table.getSelectionBackground() : table.getBackground());

@@ -57,7 +57,7 @@ final class MendCard extends JPanel {
     head.removeAll();
     head.add(Text.title(step.cause().title()));
     head.add(Text.quiet(step.why()));
-    trace.contradiction().ifPresent(clash -> head.add(new ContradictionBox(clash)));
+    RemarkBox.addTo(head, trace);
     others.offer(trace, step);
     reader.show(step.cause().mend());
     revalidate();

@@ -123,8 +123,8 @@ final class TracingPanel extends JPanel {
     if (roomy) {
       top.add(Row.growing(12, 0, what, looks, save, other, again));
     } else {
-      top.add(Row.growing(12, 0, what, save, other, again));
-      top.add(looks);
+      top.add(what);
+      top.add(Row.wrapping(8, looks, save, other, again));
     }
     top.add(band);
     top.revalidate();

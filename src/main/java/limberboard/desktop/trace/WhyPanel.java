@@ -30,6 +30,7 @@ final class WhyPanel extends JPanel {
   private final transient Runnable toStep;
   private final Wrapped reason = Text.plain("");
   private final Wrapped proven = Text.strong("");
+  private final Column remarks = new Column(4);
   private final CardList<Alternative> options = new CardList<>("What could be done", this::card);
   private final Wrapped question = Text.heading("");
   private final Wrapped working = Text.quiet("");
@@ -60,6 +61,7 @@ final class WhyPanel extends JPanel {
     Column top = new Column(4);
     top.add(reason);
     top.add(proven);
+    top.add(remarks);
     add(top, BorderLayout.NORTH);
     add(
         new Sides(
@@ -138,9 +140,11 @@ final class WhyPanel extends JPanel {
             });
     reason.setText(model.proposed().map(this::because).orElse(""));
     proven.setText(model.proven().orElse(""));
+    remarks.removeAll();
+    model.trace().ifPresent(at -> RemarkBox.addTo(remarks, at));
     question.setText(model.chosen().map(NextStep::text).orElse(""));
     working.setText(explained());
-    table.show(model.effects());
+    table.show(model.chosen().map(NextStep::kind).orElse(""), model.effects());
     boolean other =
         model.chosen().isPresent()
             && model.proposed().filter(now -> isSame(now, model.chosen().get())).isEmpty();
@@ -163,7 +167,9 @@ final class WhyPanel extends JPanel {
     }
     return model.effects().isEmpty()
         ? "Handing it over ends the trace: there is no answer to wait for."
-        : "What each answer would do:";
+        : model.chosen().filter(step -> step.kind().equals("mend")).isPresent()
+            ? "How it can turn out, and what would come then:"
+            : "What each answer would do:";
   }
 
   private void instead() {

@@ -63,7 +63,7 @@ final class YardCard extends Docked {
     sheet.removeAll();
     sheet.add(Text.title("Hand it to the yard"));
     sheet.add(Text.reading(step.why()));
-    trace.contradiction().ifPresent(clash -> sheet.add(new ContradictionBox(clash)));
+    RemarkBox.addTo(sheet, trace);
     sheet.add(Text.caption("Likeliest so far"));
     for (Ranked ranked : trace.ranking().subList(0, Math.min(LIKELY, trace.ranking().size()))) {
       Column cause = new Column(1);

@@ -6,10 +6,11 @@ import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import limberboard.desktop.base.Wording;
-import limberboard.desktop.parts.CautionBox;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Text;
+import limberboard.library.Caution;
 import limberboard.library.Minutes;
+import limberboard.library.Page;
 import limberboard.trace.DiagnosticTree.Branch;
 import limberboard.trace.DiagnosticTree.Fork;
 import limberboard.trace.NextStep;
@@ -34,6 +35,16 @@ final class ForkDetails extends JPanel {
     add(column.scrolling(), BorderLayout.CENTER);
   }
 
+  /** Puts something below everything else, or takes it away again. */
+  void foot(JComponent foot, boolean shown) {
+    if (shown) {
+      add(foot, BorderLayout.SOUTH);
+    } else {
+      remove(foot);
+    }
+    revalidate();
+  }
+
   JComponent region() {
     return column;
   }
@@ -41,12 +52,16 @@ final class ForkDetails extends JPanel {
   void show(TreeWalk walk) {
     Fork fork = walk.selected();
     column.removeAll();
-    cautions.of(fork.step()).forEach(page -> column.add(CautionBox.brief(page)));
+    List<Page<Caution>> dangers = cautions.of(fork.step());
+    if (!dangers.isEmpty()) {
+      column.add(new StepCautionsBox(dangers));
+    }
     boolean here = walk.isHere(fork);
     column.add(Text.quiet(ForkWords.kind(fork) + (here ? ". You are here." : "")));
     column.add(Text.heading(fork.step().text()));
     column.add(Text.plain(effort(fork)));
     fork.at().contradiction().ifPresent(clash -> column.add(Text.plain(clash.text())));
+    fork.at().secondFault().ifPresent(second -> column.add(Text.plain(second.text())));
     addWay(fork);
     addCauses(fork);
     addOutcomes(fork);

@@ -30,6 +30,7 @@ public final class TreePanel extends JPanel {
   private final JPanel shown = new JPanel(cards);
   private final TreeView view = new TreeView();
   private final JScrollPane scroller = new JScrollPane(view);
+  private final Column top = new Column(6);
   private final TreeTools tools;
   private final Wrapped summary = Text.quiet("");
   private final ForkDetails details;
@@ -59,14 +60,13 @@ public final class TreePanel extends JPanel {
     shown.setOpaque(false);
     scroller.setBorder(BorderFactory.createEmptyBorder());
     scroller.getVerticalScrollBar().setUnitIncrement(40);
-    Column top = new Column(6);
     top.add(tools);
     top.add(summary);
     JPanel drawn = new JPanel(new BorderLayout(0, 8));
     drawn.setOpaque(false);
     drawn.add(top, BorderLayout.NORTH);
     drawn.add(scroller, BorderLayout.CENTER);
-    shown.add(
+    Sides sides =
         new Sides(
             LEAST_WIDTH,
             "The whole tree",
@@ -75,12 +75,21 @@ public final class TreePanel extends JPanel {
             details,
             "tree-step",
             0.74,
-            dividers),
-        TREE);
+            dividers);
+    sides.onFold(() -> fold(sides.isNarrow()));
+    shown.add(sides, TREE);
     shown.add(waiting, WAIT);
     add(shown, BorderLayout.CENTER);
     model.onChange(this::refresh);
     refresh();
+  }
+
+  /** Where there is little room the tree takes it, and what it is goes beside the step. */
+  private void fold(boolean narrow) {
+    details.foot(summary, narrow);
+    if (!narrow) {
+      top.add(summary);
+    }
   }
 
   /** The regions that F6 goes through. */

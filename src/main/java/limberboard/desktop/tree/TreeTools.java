@@ -24,9 +24,13 @@ final class TreeTools extends JPanel {
     here = tool("Where I am", "tree-here", "Goes to where you are (H)", this::toHere);
     here.setMnemonic('H');
     JButton smaller =
-        tool("Smaller", "tree-smaller", "Ctrl and minus", () -> view.zoom(view.zoom().by(-1)));
+        tool(
+            "\u2212",
+            "tree-smaller",
+            "Smaller (Ctrl and minus)",
+            () -> view.zoom(view.zoom().by(-1)));
     JButton larger =
-        tool("Larger", "tree-larger", "Ctrl and plus", () -> view.zoom(view.zoom().by(1)));
+        tool("+", "tree-larger", "Larger (Ctrl and plus)", () -> view.zoom(view.zoom().by(1)));
     JButton fit = tool("Fit", "tree-fit", "Everything that is unfolded at once", view::fit);
     JButton unfold =
         tool(
@@ -40,6 +44,8 @@ final class TreeTools extends JPanel {
             "tree-fold",
             "Shows the first steps and the way to where you are",
             () -> model.walk().ifPresent(TreeWalk::foldAgain));
+    smaller.getAccessibleContext().setAccessibleName("Smaller");
+    larger.getAccessibleContext().setAccessibleName("Larger");
     other.setName("tree-other");
     add(Row.wrapping(8, here, smaller, size, larger, fit, unfold, fold, other));
     view.onZoom(this::refresh);

@@ -234,6 +234,7 @@ public final class TreeView extends JComponent implements Scrollable {
               room.grow(box.width / 4, box.height);
               room.width = Math.min(room.width + box.width * 3 / 2, getVisibleRect().width);
               scrollRectToVisible(room);
+              box.grow(0, Math.min(box.height / 2, getVisibleRect().height / 4));
               scrollRectToVisible(box);
             });
   }
