@@ -1,6 +1,7 @@
 package limberboard.print;
 
 import java.util.List;
+import java.util.Optional;
 
 /** A piece of a page that stands by itself. */
 public sealed interface Block {
@@ -136,6 +137,43 @@ public sealed interface Block {
       text = List.copyOf(text);
     }
   }
+
+  /**
+   * A drawing made for this page, in SVG.
+   *
+   * @param svg the drawing
+   * @param alt what it shows, in words
+   */
+  record Drawing(String svg, String alt) implements Block {}
+
+  /**
+   * A fork of a diagnostic tree; never divided between two sheets.
+   *
+   * @param number its number in the tree, from 1
+   * @param from the number of the fork that leads here; empty at the root
+   * @param what what is done here
+   * @param facts time, what to open first, who may do it: one line each
+   * @param ways how it can turn out, in order
+   */
+  record Fork(
+      int number, Optional<Integer> from, List<Inline> what, List<String> facts, List<Way> ways)
+      implements Block {
+    /** Copies the lists. */
+    public Fork {
+      what = List.copyOf(what);
+      facts = List.copyOf(facts);
+      ways = List.copyOf(ways);
+    }
+  }
+
+  /**
+   * One way a step can turn out.
+   *
+   * @param finding what is found
+   * @param chance how likely that is, in words
+   * @param then where to go on, in words
+   */
+  record Way(String finding, String chance, String then) {}
 
   /**
    * Facts, each with its name.

@@ -41,7 +41,25 @@ final class BlockText {
       out.paragraph(InlineText.of(notice.text()));
     } else if (block instanceof Block.Facts facts) {
       facts(facts);
+    } else if (block instanceof Block.Drawing drawing) {
+      out.paragraph(InlineReader.notShown(drawing.alt()));
+    } else if (block instanceof Block.Fork fork) {
+      fork(fork);
     }
+  }
+
+  private void fork(Block.Fork fork) {
+    out.item(fork.number() + ". ");
+    String from = fork.from().map(number -> " (from " + number + ")").orElse("");
+    out.wrapped(InlineText.of(fork.what()) + from);
+    fork.facts().forEach(out::wrapped);
+    for (Block.Way way : fork.ways()) {
+      out.item("- ");
+      out.wrapped(way.finding() + ", " + way.chance() + ": " + way.then());
+      out.out();
+    }
+    out.out();
+    out.gap();
   }
 
   private void items(Block.Items items) {

@@ -6,10 +6,14 @@ import java.util.Locale;
 /** Writes blocks as XHTML. For one page, on one thread. */
 final class BlockXhtml {
   private final Markup out;
+  private final Pictures pictures;
+  private final Look look;
   private final InlineXhtml inlines;
 
   BlockXhtml(Markup out, Pictures pictures, Look look) {
     this.out = out;
+    this.pictures = pictures;
+    this.look = look;
     this.inlines = new InlineXhtml(out, pictures, look);
   }
 
@@ -36,7 +40,56 @@ final class BlockXhtml {
       element("p", notice.text(), "class", "notice");
     } else if (block instanceof Block.Facts facts) {
       facts(facts);
+    } else if (block instanceof Block.Drawing drawing) {
+      drawing(drawing);
+    } else if (block instanceof Block.Fork fork) {
+      fork(fork);
     }
+  }
+
+  /** The drawing stands in the page itself, so that it needs no file. */
+  private void drawing(Block.Drawing drawing) {
+    String source = DrawnInPage.source(drawing.svg());
+    pictures
+        .find(source, look)
+        .map(
+            picture ->
+                PictureSize.within(picture, TreeDrawing.PAPER_WIDTH, TreeDrawing.PAPER_HEIGHT))
+        .ifPresent(
+            size ->
+                out.open("p", "class", "picture")
+                    .empty(
+                        "img",
+                        "src",
+                        source,
+                        "alt",
+                        drawing.alt(),
+                        "style",
+                        "width: " + size.width() + "px; height: " + size.height() + "px")
+                    .close("p")
+                    .line());
+  }
+
+  private void fork(Block.Fork fork) {
+    out.open("table", "class", "fork").open("tbody").open("tr").line();
+    out.open("td", "class", "fork-number").text(Integer.toString(fork.number()));
+    fork.from().ifPresent(from -> out.element("div", "from\u00a0" + from, "class", "fork-from"));
+    out.close("td").open("td", "class", "fork-step");
+    element("div", fork.what(), "class", "fork-what");
+    fork.facts().forEach(fact -> out.element("div", fact, "class", "fork-fact"));
+    out.close("td").open("td", "class", "fork-ways");
+    if (!fork.ways().isEmpty()) {
+      out.open("table").open("tbody");
+      fork.ways().forEach(this::way);
+      out.close("tbody").close("table");
+    }
+    out.close("td").close("tr").close("tbody").close("table").line();
+  }
+
+  private void way(Block.Way way) {
+    out.open("tr").element("td", way.finding(), "class", "way-finding");
+    out.element("td", Typography.joined(way.chance()), "class", "way-chance");
+    out.element("td", Typography.joined(way.then()), "class", "way-then").close("tr").line();
   }
 
   /** A paragraph with a picture is marked, so that it is not divided between two pages. */

@@ -70,8 +70,8 @@ final class Markup {
   }
 
   /** An element with nothing but text in it, in which nothing is marked. */
-  Markup plainElement(String element, String text) {
-    return open(element).characters(text).close(element);
+  Markup plainElement(String element, String text, String... attributes) {
+    return open(element, attributes).characters(text).close(element);
   }
 
   private Markup characters(String text) {

@@ -12,7 +12,12 @@ record PictureSize(int width, int height) {
 
   /** Its own size, or smaller where that would not fit between the margins of a page. */
   static PictureSize onPage(Picture picture) {
-    double scale = Math.min(1, Math.min(WIDEST / picture.width(), HIGHEST / picture.height()));
+    return within(picture, WIDEST, HIGHEST);
+  }
+
+  /** Its own size, or smaller where that would not fit into this. */
+  static PictureSize within(Picture picture, double widest, double highest) {
+    double scale = Math.min(1, Math.min(widest / picture.width(), highest / picture.height()));
     return new PictureSize(scaled(picture.width(), scale), scaled(picture.height(), scale));
   }
 

@@ -34,11 +34,14 @@ public final class Pictures {
   /**
    * Reads a picture.
    *
-   * @param path relative to the workspace, with {@code /}
+   * @param path relative to the workspace, with {@code /}, or a drawing that stands in the page
    * @param look whose colours a drawing gets
    * @return the picture; empty when there is none, or it cannot be read or must not be shown
    */
   public Optional<Picture> find(String path, Look look) {
+    if (DrawnInPage.is(path)) {
+      return DrawnInPage.svg(path).flatMap(svg -> SvgPicture.parse(svg, look)).map(p -> p);
+    }
     return folders.flatMap(found -> file(found, path)).flatMap(file -> read(file, look));
   }
 

@@ -22,8 +22,6 @@ import limberboard.workings.QuantityWords;
  * causes with their chances, and the trail of answers. Immutable; any thread.
  */
 public final class TraceSheet {
-  private static final double PER_CENT = 100;
-
   private final Library library;
 
   /** Sheets whose cautions and procedures are looked up in this library. */
@@ -115,7 +113,7 @@ public final class TraceSheet {
           List.of(
               Inline.text(ranked.cause().title()),
               Inline.text(ranked.word()),
-              Inline.text(perCent(ranked.chance())),
+              Inline.text(PerCent.number(ranked.chance())),
               mend.isEmpty() ? List.of() : List.of(cutting.link(mend))));
     }
     String from = trace.ranking().get(0).cause().from();
@@ -132,14 +130,6 @@ public final class TraceSheet {
                     Inline.text("Per cent"),
                     Inline.text("Mend")),
                 rows)));
-  }
-
-  private static String perCent(double chance) {
-    long whole = Math.round(chance * PER_CENT);
-    if (whole == 0 && chance > 0) {
-      return "under 1";
-    }
-    return whole == PER_CENT && chance < 1 ? "over 99" : Long.toString(whole);
   }
 
   private static Optional<Part> trail(Trace trace) {

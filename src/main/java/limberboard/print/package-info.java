@@ -13,7 +13,9 @@
  * </ol>
  *
  * <p>A trace becomes a {@link limberboard.print.CutPage} too, with {@link
- * limberboard.print.TraceSheet}, and so comes out of every renderer.
+ * limberboard.print.TraceSheet}, and so comes out of every renderer; so does the whole strategy for
+ * a fault, with {@link limberboard.print.TreeSheet}. {@link limberboard.print.TreeDrawing} draws it
+ * as one SVG, and {@link limberboard.print.TreeText} indents it for a terminal.
  *
  * <p><b>Choices made.</b> Markdown is read into small records of our own ({@link
  * limberboard.print.Block}, {@link limberboard.print.Inline}) while it is cut, and this is where

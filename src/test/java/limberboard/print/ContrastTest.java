@@ -58,7 +58,7 @@ class ContrastTest {
     return selectors.contains(".dark") ? DARK_GROUNDS : LIGHT_GROUNDS;
   }
 
-  private static double contrast(String one, String other) {
+  static double contrast(String one, String other) {
     double first = luminance(Color.decode(one));
     double second = luminance(Color.decode(other));
     return (Math.max(first, second) + 0.05) / (Math.min(first, second) + 0.05);
