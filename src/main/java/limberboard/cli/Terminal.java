@@ -65,6 +65,7 @@ public final class Terminal {
         new FindCommand(session),
         new ReadCommand(session),
         new TraceCommand(session),
+        new TreeCommand(session),
         new BoatsCommand(session),
         new ValidateCommand(session),
         new SensitivityCommand(session),

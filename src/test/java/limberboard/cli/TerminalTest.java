@@ -236,6 +236,103 @@ class TerminalTest {
   }
 
   @Test
+  void aTreeAsJsonHasTheDocumentedKeys() throws IOException {
+    JsonNode tree = run("tree", "wet-cabin", "--boat", "knot", "--json").json();
+    assertThat(names(tree))
+        .containsExactly(
+            "symptom",
+            "boat",
+            "cautions",
+            "expectedMinutes",
+            "atLeastMinutes",
+            "rarest",
+            "notDrawn",
+            "forks");
+    JsonNode root = tree.get("forks").get(0);
+    assertThat(names(root))
+        .containsExactly(
+            "number",
+            "kind",
+            "id",
+            "text",
+            "minutes",
+            "expectedMinutes",
+            "chance",
+            "open",
+            "leading",
+            "branches");
+    assertThat(names(root.get("leading").get(0))).containsExactly("cause", "chance");
+    assertThat(names(root.get("branches").get(0)))
+        .containsExactly("finding", "kind", "chance", "end", "then");
+    String documented = Files.readString(Path.of("docs/terminal.md"));
+    for (JsonNode node : List.of(tree, root, root.get("branches").get(0))) {
+      assertThat(names(node)).allSatisfy(name -> assertThat(documented).contains("\"" + name));
+    }
+  }
+
+  @Test
+  void aTreeBeginsWhereTheTraceStandsAndItsBranchesLeadToItsForks() throws IOException {
+    JsonNode trace = run("trace", "wet-cabin", "--answer", "taste=salt", "--json").json();
+    JsonNode tree =
+        run("tree", "wet-cabin", "--answer", "taste=salt", "--rarest", "0", "--json").json();
+    assertThat(tree.get("expectedMinutes")).isEqualTo(trace.get("expectedMinutes"));
+    assertThat(tree.get("atLeastMinutes")).isEqualTo(trace.get("atLeastMinutes"));
+    assertThat(tree.get("notDrawn").asDouble()).isZero();
+    JsonNode forks = tree.get("forks");
+    assertThat(forks.get(0).get("id")).isEqualTo(trace.get("next").get("id"));
+    int ends = 0;
+    for (int i = 0; i < forks.size(); i++) {
+      assertThat(forks.get(i).get("number").asInt()).isEqualTo(i + 1);
+      for (JsonNode branch : forks.get(i).get("branches")) {
+        boolean goesOn = branch.get("end").asText().equals("fork");
+        assertThat(branch.get("then").isInt()).isEqualTo(goesOn);
+        assertThat(branch.get("end").asText()).isIn("fork", "mended");
+        ends += goesOn ? 1 : 0;
+      }
+    }
+    assertThat(ends).isEqualTo(forks.size() - 1);
+  }
+
+  @Test
+  void aTreeAsTextHasItsCautionFirst() {
+    Ran ran = run("tree", "wet-cabin", "--boat", "knot");
+    assertThat(ran.code()).isEqualTo(ExitCode.OK);
+    assertThat(ran.out())
+        .containsSubsequence(
+            "Cut to Knot", "CAUTION: Flooding", "How to read it", "1. Does it taste of salt?")
+        .contains("    2. ", "mended, ", "Mend: Mend the hatch");
+  }
+
+  @Test
+  void aTreeIsWrittenAsDrawingAndForPaper() throws IOException {
+    Ran ran = run("tree", "wet-cabin", "--svg", "out/tree.svg", "--pdf", "out/tree.pdf");
+    assertThat(ran.code()).isEqualTo(ExitCode.OK);
+    assertThat(ran.out().lines()).hasSize(2).allMatch(line -> line.startsWith("Written: "));
+    assertThat(Files.readString(folder.resolve("out/tree.svg")))
+        .startsWith("<svg ")
+        .contains("Does it taste of salt?");
+    assertThat(
+            new String(
+                Files.readAllBytes(folder.resolve("out/tree.pdf")), StandardCharsets.ISO_8859_1))
+        .startsWith("%PDF-");
+    Ran both = run("tree", "wet-cabin", "--svg", "out/tree.svg", "--json");
+    assertThat(both.json().get("forks")).isNotEmpty();
+    assertThat(both.err()).contains("Written: ");
+  }
+
+  @Test
+  void aTreeThatCannotBeMadeOrWrittenSaysWhatWouldBeRight() throws IOException {
+    Files.writeString(folder.resolve("file"), "a file, no folder");
+    Ran unwritable = run("tree", "wet-cabin", "--svg", "file/tree.svg");
+    assertThat(unwritable.code()).isEqualTo(ExitCode.IO);
+    assertThat(unwritable.err()).contains("could not be written").contains("tree.svg");
+    assertThat(run("tree", "wet-cabin", "--rarest", "2").err()).contains("a share from 0 to 1");
+    assertThat(run("tree", "wet-cabin", "--rarest", "NaN").code()).isEqualTo(ExitCode.USAGE);
+    assertThat(run("tree", "wet-cabn").code()).isEqualTo(ExitCode.NOT_FOUND);
+    assertThat(run("tree", "other-boats", "--boat", "knot").code()).isEqualTo(ExitCode.NOT_FOUND);
+  }
+
+  @Test
   void whatIsNotThereIsSaidWithWhatIs() {
     Ran symptom = run("trace", "wet-cabn", "--boat", "knot");
     assertThat(symptom.code()).isEqualTo(ExitCode.NOT_FOUND);

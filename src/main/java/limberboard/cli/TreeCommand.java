@@ -1,0 +1,123 @@
+package limberboard.cli;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import limberboard.boat.Workspace;
+import limberboard.library.Library;
+import limberboard.library.SafeFiles;
+import limberboard.library.WorkspaceFolders;
+import limberboard.print.Look;
+import limberboard.print.Pdf;
+import limberboard.print.Pictures;
+import limberboard.print.TreeDrawing;
+import limberboard.print.TreeSheet;
+import limberboard.print.TreeText;
+import limberboard.print.Xhtml;
+import limberboard.trace.DiagnosticTree;
+import limberboard.trace.Trace;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code tree}: the whole strategy for a symptom on a boat, drawn and printed. */
+@Command(
+    name = "tree",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Shows every step from a symptom to its mend on one boat, whatever the answers are.",
+      "As text if nothing else is asked for; --pdf for paper, --svg for one large drawing."
+    })
+final class TreeCommand implements Callable<Integer> {
+  private static final int WIDTH = 100;
+
+  private final Session session;
+  @Mixin private WorkspaceOption workspace;
+  @Mixin private BoatOption boat;
+
+  @Parameters(paramLabel = "SYMPTOM", description = "The symptom's id.")
+  private String symptom;
+
+  @Option(names = "--svg", paramLabel = "FILE", description = "Draw the tree as SVG.")
+  private Optional<Path> svg = Optional.empty();
+
+  @Option(names = "--pdf", paramLabel = "FILE", description = "Write it by numbers as A4 PDF.")
+  private Optional<Path> pdf = Optional.empty();
+
+  @Option(names = "--json", description = "Print JSON.")
+  private boolean json;
+
+  @Option(
+      names = "--rarest",
+      paramLabel = "SHARE",
+      description = "Leave out ways taken less often than this, 0 to 1; 0.002 if not given.")
+  private double rarest = DiagnosticTree.USUAL_RAREST;
+
+  @Option(
+      names = "--answer",
+      paramLabel = "CHECK=ANSWER",
+      description = "What has been found already; ? as the answer means it could not be told.")
+  private List<String> answers = List.of();
+
+  TreeCommand(Session session) {
+    this.session = session;
+  }
+
+  @Override
+  public Integer call() {
+    if (!(rarest >= 0 && rarest <= 1)) {
+      throw new Failure(ExitCode.USAGE, "--rarest is a share from 0 to 1, such as 0.01");
+    }
+    WorkspaceFolders folders = session.folders(workspace.folder());
+    Workspace read = session.workspace(folders);
+    Trace trace =
+        new Tracing(session, read)
+            .trace(
+                new TraceRequest(
+                    symptom, boat.id(), answers.stream().map(TraceRequest.Found::parse).toList()));
+    DiagnosticTree tree = DiagnosticTree.of(trace, rarest);
+    Library library = read.library();
+    svg.ifPresent(
+        file -> write(file, new TreeDrawing(library).whole(tree).getBytes(StandardCharsets.UTF_8)));
+    pdf.ifPresent(file -> write(file, pdf(tree, library, folders)));
+    if (json) {
+      new JsonOutput(session.out()).print(TreeView.of(tree, library));
+    } else if (svg.isEmpty() && pdf.isEmpty()) {
+      session.out().print(new TreeText(library).render(tree, WIDTH));
+    }
+    return ExitCode.OK;
+  }
+
+  private static byte[] pdf(DiagnosticTree tree, Library library, WorkspaceFolders folders) {
+    try {
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      String xhtml =
+          new Xhtml(Pictures.in(folders)).render(new TreeSheet(library).of(tree), Look.PAPER);
+      new Pdf().write(xhtml, folders.root(), bytes);
+      return bytes.toByteArray();
+    } catch (IOException e) {
+      throw new Failure(ExitCode.IO, "the tree cannot be laid out as PDF: " + e.getMessage());
+    }
+  }
+
+  /** With {@code --json} only JSON goes to the output, so that it can be read by a program. */
+  private void write(Path asked, byte[] bytes) {
+    Path file = session.folder().resolve(asked);
+    try {
+      SafeFiles.write(file, bytes);
+    } catch (IOException e) {
+      throw new Failure(
+          ExitCode.IO,
+          file
+              + " could not be written; name a file in a folder you may write to ("
+              + e.getMessage()
+              + ")");
+    }
+    (json ? session.err() : session.out()).println("Written: " + file);
+  }
+}
