@@ -1,8 +1,8 @@
 package limberboard.trace;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import limberboard.effort.Advice;
 import limberboard.effort.Advice.Action;
 import limberboard.effort.Advice.Grounds;
@@ -11,12 +11,12 @@ import limberboard.effort.Following;
 
 /**
  * What it costs on average to begin with one step or another, reckoned one step further than the
- * trace's own advice: the step, and then what the trace expects after each way it can turn out. One
- * object belongs to one thread.
+ * trace's own advice: the step, and then what the trace expects after each way it can turn out.
+ * Remembers what it has reckoned; may be shared between threads.
  */
 final class FirstSteps {
   private final Trace trace;
-  private final Map<Deed, Double> known = new HashMap<>();
+  private final Map<Deed, Double> known = new ConcurrentHashMap<>();
 
   FirstSteps(Trace trace) {
     this.trace = trace;

@@ -50,10 +50,11 @@ public record PageReview(Page<Symptom> page, List<Fault> faults) {
   /**
    * What the plans for these boats make no use of, which need not be wrong: owners' mends that cost
    * more than the yard, checks that the plans never ask for, and causes that they never end at.
-   * Takes as long as drawing a {@link DiagnosticTree} for each boat.
+   * Takes as long as drawing a {@link DiagnosticTree} for each boat, shared out between the
+   * processors.
    */
   public List<Remark> advice() {
-    List<PlanUse> uses = faults.stream().map(PlanUse::of).toList();
+    List<PlanUse> uses = faults.parallelStream().map(PlanUse::of).toList();
     List<Remark> remarks = new ArrayList<>(new DearMends(this).remarks());
     remarks.addAll(new UnreachedCauses(this, uses).remarks());
     remarks.addAll(new IdleChecks(this, uses).remarks());

@@ -1,6 +1,5 @@
 package limberboard.trace;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -38,7 +37,7 @@ public record Sensitivity(Trace at, int changes, List<DecisiveEstimate> estimate
 
   /**
    * Tries the estimates where a trace stands. Takes as long as asking the trace for its next step
-   * some hundred times.
+   * some hundred times, shared out between the processors.
    */
   public static Sensitivity of(Trace trace) {
     if (trace.advice().best().grounds() == Grounds.SAFETY) {
@@ -46,10 +45,14 @@ public record Sensitivity(Trace at, int changes, List<DecisiveEstimate> estimate
     }
     FirstSteps asEstimated = new FirstSteps(trace);
     List<EstimateChange> changes = EstimateChange.all(trace);
-    List<DecisiveEstimate> found = new ArrayList<>();
-    changes.forEach(change -> tried(trace, asEstimated, change).ifPresent(found::add));
-    found.sort(Comparator.comparingDouble(DecisiveEstimate::minutesLost).reversed());
-    return new Sensitivity(trace, changes.size(), found);
+    return new Sensitivity(
+        trace,
+        changes.size(),
+        changes.parallelStream()
+            .map(change -> tried(trace, asEstimated, change))
+            .flatMap(Optional::stream)
+            .sorted(Comparator.comparingDouble(DecisiveEstimate::minutesLost).reversed())
+            .toList());
   }
 
   private static Optional<DecisiveEstimate> tried(

@@ -155,6 +155,15 @@ class SensitivityTest {
         .isSortedAccordingTo(Comparator.comparingDouble(DecisiveEstimate::minutesLost).reversed());
   }
 
+  /** The work is shared out between processors, which must not show. */
+  @Test
+  void comesToTheSameEachTime() {
+    Fault fault = new RandomFaults(7).fault(6, 5);
+    Sensitivity first = Sensitivity.of(fault);
+    assertThat(first.estimates()).isNotEmpty();
+    assertThat(Sensitivity.of(fault)).isEqualTo(first);
+  }
+
   @Test
   void standsAPageWithoutCausesOrChecks() {
     assertThat(Sensitivity.of(new RandomFaults(1).fault(0, 0)).estimates()).isEmpty();
