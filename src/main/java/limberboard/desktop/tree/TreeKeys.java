@@ -17,14 +17,14 @@ final class TreeKeys {
     walk(view, "ENTER", walk -> walk.toggle(walk.selected()));
     walk(view, "SPACE", walk -> walk.toggle(walk.selected()));
     for (String plus : new String[] {"PLUS", "EQUALS", "ADD"}) {
-      Keys.focused(view, "control " + plus, () -> view.zoom(view.zoom().by(1)));
+      Keys.focused(view, "control " + plus, () -> view.sight().zoom(view.sight().zoom().by(1)));
     }
-    Keys.focused(view, "control shift EQUALS", () -> view.zoom(view.zoom().by(1)));
+    Keys.focused(view, "control shift EQUALS", () -> view.sight().zoom(view.sight().zoom().by(1)));
     for (String minus : new String[] {"MINUS", "SUBTRACT"}) {
-      Keys.focused(view, "control " + minus, () -> view.zoom(view.zoom().by(-1)));
+      Keys.focused(view, "control " + minus, () -> view.sight().zoom(view.sight().zoom().by(-1)));
     }
     for (String zero : new String[] {"0", "NUMPAD0"}) {
-      Keys.focused(view, "control " + zero, () -> view.zoom(Zoom.USUAL));
+      Keys.focused(view, "control " + zero, () -> view.sight().zoom(Zoom.USUAL));
     }
   }
 
@@ -34,7 +34,7 @@ final class TreeKeys {
         key,
         () -> {
           view.walk().ifPresent(action);
-          view.revealSelected();
+          view.sight().reveal();
         });
   }
 }

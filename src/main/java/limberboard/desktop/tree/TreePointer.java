@@ -20,12 +20,12 @@ final class TreePointer extends MouseAdapter {
   }
 
   private Optional<Fork> mark(MouseEvent e) {
-    Point2D point = view.inLayout(e.getPoint());
+    Point2D point = view.sight().inLayout(e.getPoint());
     return view.layoutNow().flatMap(layout -> layout.markAt(point));
   }
 
   private Optional<Fork> fork(MouseEvent e) {
-    Point2D point = view.inLayout(e.getPoint());
+    Point2D point = view.sight().inLayout(e.getPoint());
     return view.layoutNow().flatMap(layout -> layout.at(point));
   }
 
@@ -49,7 +49,7 @@ final class TreePointer extends MouseAdapter {
   public void mouseDragged(MouseEvent e) {
     Point now = e.getLocationOnScreen();
     view.setCursor(Cursor.getPredefinedCursor(Cursor.MOVE_CURSOR));
-    view.drag(now.x - grip.x, now.y - grip.y);
+    view.sight().drag(now.x - grip.x, now.y - grip.y);
     grip = now;
   }
 
@@ -67,7 +67,7 @@ final class TreePointer extends MouseAdapter {
   @Override
   public void mouseWheelMoved(MouseWheelEvent e) {
     if (e.isControlDown()) {
-      view.zoom(view.zoom().by(-e.getPreciseWheelRotation()), e.getPoint());
+      view.sight().zoom(view.sight().zoom().by(-e.getPreciseWheelRotation()), e.getPoint());
     } else {
       view.getParent().dispatchEvent(SwingUtilities.convertMouseEvent(view, e, view.getParent()));
     }

@@ -28,10 +28,14 @@ final class TreeTools extends JPanel {
             "\u2212",
             "tree-smaller",
             "Smaller (Ctrl and minus)",
-            () -> view.zoom(view.zoom().by(-1)));
+            () -> view.sight().zoom(view.sight().zoom().by(-1)));
     JButton larger =
-        tool("+", "tree-larger", "Larger (Ctrl and plus)", () -> view.zoom(view.zoom().by(1)));
-    JButton fit = tool("Fit", "tree-fit", "Everything that is unfolded at once", view::fit);
+        tool(
+            "+",
+            "tree-larger",
+            "Larger (Ctrl and plus)",
+            () -> view.sight().zoom(view.sight().zoom().by(1)));
+    JButton fit = tool("Fit", "tree-fit", "Everything that is unfolded at once", view.sight()::fit);
     JButton unfold =
         tool(
             "Unfold all",
@@ -48,7 +52,7 @@ final class TreeTools extends JPanel {
     larger.getAccessibleContext().setAccessibleName("Larger");
     other.setName("tree-other");
     add(Row.wrapping(8, here, smaller, size, larger, fit, unfold, fold, other));
-    view.onZoom(this::refresh);
+    view.sight().onZoom(this::refresh);
   }
 
   private static JButton tool(String text, String name, String tip, Runnable action) {
@@ -60,7 +64,7 @@ final class TreeTools extends JPanel {
 
   private void toHere() {
     model.walk().ifPresent(TreeWalk::toHere);
-    view.revealSelected();
+    view.sight().reveal();
     view.requestFocusInWindow();
   }
 
@@ -74,7 +78,7 @@ final class TreeTools extends JPanel {
 
   void refresh() {
     here.setEnabled(model.walk().flatMap(TreeWalk::here).isPresent());
-    size.setText(view.zoom().words());
+    size.setText(view.sight().zoom().words());
     other.setText(model.isFromHere() ? "From the beginning" : "From where I am");
     other.setVisible(model.wentAnotherWay());
   }

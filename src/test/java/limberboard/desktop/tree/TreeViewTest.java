@@ -51,12 +51,12 @@ class TreeViewTest {
   void ofAThousandForksOnlyThoseInSightArePainted() throws Exception {
     onEventThread(this::show);
     assertThat(walk.visible()).hasSize(1093);
-    onEventThread(() -> view.zoom(Zoom.USUAL));
+    onEventThread(() -> view.sight().zoom(Zoom.USUAL));
     onEventThread(this::layOut);
-    onEventThread(() -> view.reveal(walk.selected()));
+    onEventThread(() -> view.sight().reveal());
     onEventThread(this::paint);
     assertThat(view.painted()).isBetween(1, 60);
-    onEventThread(view::fit);
+    onEventThread(view.sight()::fit);
     onEventThread(this::layOut);
     onEventThread(this::paint);
     assertThat(view.painted()).isGreaterThan(60);
@@ -65,16 +65,16 @@ class TreeViewTest {
   @Test
   void theWheelZoomsWithControlAndKeepsThePointBelowThePointer() throws Exception {
     onEventThread(this::show);
-    onEventThread(() -> view.zoom(Zoom.USUAL));
+    onEventThread(() -> view.sight().zoom(Zoom.USUAL));
     onEventThread(this::layOut);
-    onEventThread(() -> view.drag(0, -5000));
+    onEventThread(() -> view.sight().drag(0, -5000));
     Point corner = scroller.getViewport().getViewPosition();
     Point pointer = new Point(corner.x + 300, corner.y + 200);
-    var below = view.inLayout(pointer);
+    var below = view.sight().inLayout(pointer);
     onEventThread(() -> view.dispatchEvent(wheel(pointer, InputEvent.CTRL_DOWN_MASK, -1)));
-    assertThat(view.zoom().factor()).isGreaterThan(1);
+    assertThat(view.sight().zoom().factor()).isGreaterThan(1);
     Point moved = scroller.getViewport().getViewPosition();
-    var now = view.inLayout(new Point(moved.x + 300, moved.y + 200));
+    var now = view.sight().inLayout(new Point(moved.x + 300, moved.y + 200));
     assertThat(now.distance(below)).isLessThan(2);
   }
 
