@@ -73,7 +73,8 @@ public record DiagnosticTree(Trace from, double rarest, Fork root, List<Fork> fo
    * @param number counted from 1, each fork before those behind it
    * @param at the trace when it stands here: its chances, trail and contradiction
    * @param step what is done here, the same as {@code at.next()}
-   * @param expectedMinutes what it costs on average from here until mended or handed to the yard
+   * @param expectedMinutes what it costs on average from here until mended or handed to the yard,
+   *     reckoned back from the ends of the tree: never more than the trace says here, and closer
    * @param chance of coming here from where the tree begins, 0 to 1
    * @param branches how the step can turn out, in the page's order; none for the yard
    */
@@ -128,7 +129,23 @@ public record DiagnosticTree(Trace from, double rarest, Fork root, List<Fork> fo
       NextStep step = at.next();
       List<Branch> branches =
           at.outcomes(step).stream().map(outcome -> branch(outcome, chance)).toList();
-      return new Fork(number, at, step, at.expectedMinutes(), chance, branches);
+      return new Fork(number, at, step, expected(at, step, branches), chance, branches);
+    }
+
+    /** Branches that are not drawn count as much as the trace expects for all of them. */
+    private static double expected(Trace at, NextStep step, List<Branch> branches) {
+      double said = at.expectedMinutes();
+      double minutes = step.minutes();
+      for (Branch branch : branches) {
+        double behind =
+            switch (branch.end()) {
+              case MENDED -> 0;
+              case FORK -> branch.then().orElseThrow().expectedMinutes();
+              case TOO_RARE -> said - step.minutes();
+            };
+        minutes += branch.chance() * behind;
+      }
+      return Math.min(said, minutes);
     }
 
     private Branch branch(Outcome outcome, double chance) {

@@ -39,7 +39,7 @@ class DiagnosticTreeTest {
     for (Fork fork : tree.forks()) {
       Trace fresh = again(begin(workspace, boat), fork);
       assertThat(fork.step()).isEqualTo(fresh.next());
-      assertThat(fork.expectedMinutes()).isEqualTo(fresh.expectedMinutes());
+      assertThat(fork.expectedMinutes()).isBetween(fork.step().minutes(), fresh.expectedMinutes());
     }
   }
 
