@@ -8,6 +8,7 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.MouseEvent;
 import java.util.Optional;
+import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
@@ -23,7 +24,7 @@ import limberboard.trace.DiagnosticTree.Fork;
  * Shows a tree. The mouse drags it, folds it at the marks, and selects; the keys walk through it.
  * Only what is in sight is painted.
  */
-public final class TreeView extends JComponent implements Scrollable {
+public final class TreeView extends JComponent implements Scrollable, Accessible {
   private static final int SCROLL = 40;
   private final transient Sight sight = new Sight(this);
   private transient Optional<TreeWalk> walk = Optional.empty();
@@ -192,11 +193,24 @@ public final class TreeView extends JComponent implements Scrollable {
     return accessibleContext;
   }
 
-  /** A tree for those who listen; the selected fork is its description. */
+  /** A tree for those who listen: its parts are its forks, its description the selected one. */
   private final class AccessibleTree extends AccessibleJComponent {
     @Override
     public AccessibleRole getAccessibleRole() {
       return AccessibleRole.TREE;
+    }
+
+    @Override
+    public int getAccessibleChildrenCount() {
+      return walk.map(shown -> shown.visible().size()).orElse(0);
+    }
+
+    /** A fork that no fold hides, by its place in the tree. */
+    @Override
+    public Accessible getAccessibleChild(int index) {
+      return walk.filter(shown -> index >= 0 && index < shown.visible().size())
+          .map(shown -> new AccessibleFork(TreeView.this, shown, shown.visible().get(index), index))
+          .orElse(null);
     }
   }
 

@@ -10,6 +10,7 @@ import java.awt.event.MouseWheelEvent;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
 import javax.accessibility.AccessibleRole;
+import javax.accessibility.AccessibleState;
 import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
@@ -124,5 +125,23 @@ class TreeViewTest {
     onEventThread(walk::right);
     onEventThread(() -> view.show(Optional.of(walk)));
     assertThat(accessible.getAccessibleDescription()).isNotEqualTo(root);
+  }
+
+  @Test
+  void everyForkInSightOfTheFoldsIsAPartOfTheTreeForThoseWhoListen() throws Exception {
+    onEventThread(this::show);
+    onEventThread(walk::foldAgain);
+    var tree = view.getAccessibleContext();
+    assertThat(tree.getAccessibleChildrenCount()).isEqualTo(walk.visible().size());
+    var root = tree.getAccessibleChild(0).getAccessibleContext();
+    assertThat(root.getAccessibleName()).isEqualTo(ForkWords.spoken(walk, walk.tree().root()));
+    assertThat(root.getAccessibleStateSet().toArray())
+        .contains(AccessibleState.SELECTED, AccessibleState.EXPANDED);
+    var next = tree.getAccessibleChild(1).getAccessibleContext();
+    assertThat(next.getAccessibleIndexInParent()).isEqualTo(1);
+    assertThat(next.getAccessibleStateSet().toArray())
+        .contains(AccessibleState.COLLAPSED)
+        .doesNotContain(AccessibleState.SELECTED);
+    assertThat(tree.getAccessibleChild(walk.visible().size())).isNull();
   }
 }
