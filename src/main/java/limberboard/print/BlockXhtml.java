@@ -76,7 +76,7 @@ final class BlockXhtml {
     fork.from().ifPresent(from -> out.element("div", "from\u00a0" + from, "class", "fork-from"));
     out.close("td").open("td", "class", "fork-step");
     element("div", fork.what(), "class", "fork-what");
-    fork.facts().forEach(fact -> out.element("div", fact, "class", "fork-fact"));
+    fork.facts().forEach(fact -> out.element("div", Typography.joined(fact), "class", "fork-fact"));
     out.close("td").open("td", "class", "fork-ways");
     if (!fork.ways().isEmpty()) {
       out.open("table").open("tbody");

@@ -33,11 +33,11 @@ public final class TreeDrawing {
 
   /** The whole tree, with its cautions and how to read it above. */
   public String whole(DiagnosticTree tree) {
-    TreeLayout measured = new TreeLayout(tree, TreeStyle.WHOLE, EDGE, 0);
-    TreeHead head =
-        new TreeHead(
-            new TreeSheet(library).front(tree, BY_LINE), EDGE, Math.max(measured.right(), 900));
-    TreeLayout placed = new TreeLayout(tree, TreeStyle.WHOLE, EDGE, head.bottom());
+    TreeSheet sheet = new TreeSheet(library);
+    TreeLayout measured = new TreeLayout(tree, TreeStyle.WHOLE, sheet.facts(tree), EDGE, 0);
+    TreeHead head = new TreeHead(sheet.front(tree, BY_LINE), EDGE, Math.max(measured.right(), 900));
+    TreeLayout placed =
+        new TreeLayout(tree, TreeStyle.WHOLE, sheet.facts(tree), EDGE, head.bottom());
     TreeSvg out =
         new TreeSvg(
             tree.from().fault().page().title(),
@@ -54,10 +54,10 @@ public final class TreeDrawing {
    */
   String beginning(DiagnosticTree tree) {
     int levels = PAPER_LEVELS;
-    TreeLayout placed = new TreeLayout(tree, TreeStyle.paper(levels), 1, 1);
+    TreeLayout placed = new TreeLayout(tree, TreeStyle.paper(levels), TreeWords::facts, 1, 1);
     while (levels > 1 && placed.height() > PAPER_HEIGHT) {
       levels--;
-      placed = new TreeLayout(tree, TreeStyle.paper(levels), 1, 1);
+      placed = new TreeLayout(tree, TreeStyle.paper(levels), TreeWords::facts, 1, 1);
     }
     TreeSvg out =
         new TreeSvg(tree.from().fault().page().title(), placed.right() + 1, placed.height() + 2);

@@ -2,6 +2,7 @@ package limberboard.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import limberboard.library.Minutes;
 import limberboard.print.DrawnBox.Line;
 import limberboard.print.DrawnBox.Shape;
@@ -25,14 +26,25 @@ final class TreeLayout {
   private static final double PORT = 22;
 
   private final TreeStyle style;
+  private final Function<Fork, List<String>> facts;
   private final List<DrawnBox> boxes = new ArrayList<>();
   private final List<DrawnEdge> edges = new ArrayList<>();
   private double width;
   private double height;
 
-  /** Places the tree with its upper left corner here. */
-  TreeLayout(DiagnosticTree tree, TreeStyle style, double x, double y) {
+  /**
+   * Places the tree with its upper left corner here.
+   *
+   * @param facts what there is to say at a fork, one line each
+   */
+  TreeLayout(
+      DiagnosticTree tree,
+      TreeStyle style,
+      Function<Fork, List<String>> facts,
+      double x,
+      double y) {
     this.style = style;
+    this.facts = facts;
     Node root = node(tree.root(), 1);
     height = root.height();
     place(root, x, y);
@@ -114,7 +126,7 @@ final class TreeLayout {
     if (style.brief()) {
       lines.addAll(wrapped(Minutes.words(fork.step().minutes()), false));
     } else {
-      TreeWords.facts(fork).stream()
+      facts.apply(fork).stream()
           .map(Typography::joined)
           .forEach(fact -> lines.addAll(wrapped(fact, false)));
     }

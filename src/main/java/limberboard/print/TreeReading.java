@@ -25,7 +25,9 @@ final class TreeReading {
     lines.add(goingOn);
     lines.add(
         "“From here about” is your time on average from that step on. The figure beside an answer"
-            + " is its chance. Both rest on estimates and recorded cases of the workshop.");
+            + " is its chance. Both rest on this: "
+            + restsOn(tree)
+            + ".");
     lines.add("“Can't tell” is an answer too. Do not guess.");
     if (tree.notDrawn() > 0) {
       lines.add(leftOut(tree));
@@ -34,6 +36,11 @@ final class TreeReading {
         Part.Role.FACTS,
         "How to read it",
         List.of(Block.Items.dotted(lines.stream().map(Inline::text).toList())));
+  }
+
+  /** Where the chances come from, without how many of the cases had one particular cause. */
+  private static String restsOn(DiagnosticTree tree) {
+    return tree.from().ranking().get(0).cause().from().split(" \\(")[0];
   }
 
   private static String leftOut(DiagnosticTree tree) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import limberboard.library.Caution;
 import limberboard.library.Library;
@@ -98,17 +99,27 @@ public final class TreeSheet {
     TreeWords words = new TreeWords(tree);
     List<Block> blocks = new ArrayList<>();
     for (Fork fork : tree.forks()) {
-      List<String> facts = new ArrayList<>(TreeWords.facts(fork));
-      cautions(fork, cutting).ifPresent(facts::add);
       blocks.add(
           new Block.Fork(
               fork.number(),
               words.from(fork),
               Inline.text(TreeWords.what(fork.step())),
-              facts,
+              facts(fork, cutting),
               TreeWords.ways(fork)));
     }
     return new Part(Part.Role.CHECKS, "The steps", blocks);
+  }
+
+  /** What there is to know at each fork of a tree: one line each. */
+  Function<Fork, List<String>> facts(DiagnosticTree tree) {
+    Cutting cutting = cutting(tree);
+    return fork -> facts(fork, cutting);
+  }
+
+  private List<String> facts(Fork fork, Cutting cutting) {
+    List<String> facts = new ArrayList<>(TreeWords.facts(fork));
+    cautions(fork, cutting).ifPresent(facts::add);
+    return facts;
   }
 
   /** Names the cautions of a fork's own step; they stand in full at the front. */
@@ -117,7 +128,7 @@ public final class TreeSheet {
     return ids.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "Caution, see the front: "
+            "Caution, in full at the beginning: "
                 + ids.stream()
                     .map(id -> library.caution(id).map(Page<Caution>::title).orElse(id))
                     .collect(Collectors.joining("; ")));
@@ -132,7 +143,7 @@ public final class TreeSheet {
     }
     return checks.isEmpty()
         ? Optional.empty()
-        : Optional.of(new Part(Part.Role.BODY, "How each check is made", items(checks)));
+        : Optional.of(new Part(Part.Role.CHECKS, "How each check is made", items(checks)));
   }
 
   private static List<Block> items(Map<String, FaultCheck> checks) {

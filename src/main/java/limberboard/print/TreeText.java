@@ -1,5 +1,7 @@
 package limberboard.print;
 
+import java.util.List;
+import java.util.function.Function;
 import limberboard.library.Library;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.DiagnosticTree.Branch;
@@ -31,19 +33,20 @@ public final class TreeText {
   public String render(DiagnosticTree tree, int width) {
     TextLines out = new TextLines(Math.max(NARROWEST, width));
     out.underlined("The steps", '-');
-    fork(tree.root(), out);
-    return new PlainText().render(new TreeSheet(library).front(tree, BY_DEPTH), width) + out;
+    TreeSheet sheet = new TreeSheet(library);
+    fork(tree.root(), sheet.facts(tree), out);
+    return new PlainText().render(sheet.front(tree, BY_DEPTH), width) + out;
   }
 
-  private void fork(Fork fork, TextLines out) {
+  private void fork(Fork fork, Function<Fork, List<String>> facts, TextLines out) {
     out.item(fork.number() + ". ");
     out.wrapped(TreeWords.what(fork.step()));
-    TreeWords.facts(fork).forEach(out::wrapped);
+    facts.apply(fork).forEach(out::wrapped);
     out.out();
-    fork.branches().forEach(branch -> branch(branch, out));
+    fork.branches().forEach(branch -> branch(branch, facts, out));
   }
 
-  private void branch(Branch branch, TextLines out) {
+  private void branch(Branch branch, Function<Fork, List<String>> facts, TextLines out) {
     out.in("  ");
     String then =
         switch (branch.end()) {
@@ -53,7 +56,7 @@ public final class TreeText {
         };
     out.wrapped(branch.finding().words() + ", " + PerCent.words(branch.chance()) + then);
     out.in("  ");
-    branch.then().ifPresent(next -> fork(next, out));
+    branch.then().ifPresent(next -> fork(next, facts, out));
     out.out();
     out.out();
   }

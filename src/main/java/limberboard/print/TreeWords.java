@@ -71,7 +71,7 @@ final class TreeWords {
               + step.toOpen().stream().map(Access::title).collect(Collectors.joining("; then ")));
     }
     Skill skill = skill(step);
-    if (skill != Skill.OWNER) {
+    if (step instanceof DoMend || skill != Skill.OWNER) {
       facts.add("Who: " + SkillWords.of(skill));
     }
     return facts;

@@ -134,6 +134,17 @@ class TreeSheetTest {
   }
 
   @Test
+  void whoMayDoAMendStandsBesideIt() {
+    for (String output : outputs(tree).toList()) {
+      assertThat(output)
+          .containsSubsequence(
+              "Mend: Bed the eye again",
+              "Who: an owner used to tools",
+              "Caution, in full at the beginning: Vapour");
+    }
+  }
+
+  @Test
   void howEachCheckIsMadeStandsAtTheEndOnce() {
     assertThat(pdf(tree)).containsOnlyOnce("Dip a finger in.");
   }
