@@ -104,7 +104,7 @@ final class TreeLayout {
         branch
             .then()
             .map(then -> node(then, level + 1))
-            .orElseGet(() -> new Node(end(branch.end()), List.of(), end(branch.end()).height()));
+            .orElseGet(() -> new Node(end(branch), List.of(), end(branch).height()));
     double room = DrawnEdge.room(style.gap());
     return new Twig(
         Line.wrap(branch.finding().words(), style.size(), false, room),
@@ -112,10 +112,10 @@ final class TreeLayout {
         to);
   }
 
-  private DrawnBox end(End end) {
-    return end == End.MENDED
+  private DrawnBox end(Branch branch) {
+    return branch.end() == End.MENDED
         ? box(Shape.MENDED, wrapped("Mended", true))
-        : box(Shape.SELDOM, wrapped("Seldom: ask the program", false));
+        : box(Shape.SELDOM, wrapped("Seldom: " + TreeWords.likeliest(branch), false));
   }
 
   private List<Line> lines(Fork fork) {

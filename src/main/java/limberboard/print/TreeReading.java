@@ -46,8 +46,8 @@ final class TreeReading {
   private static String leftOut(DiagnosticTree tree) {
     return "A way taken less than once in "
         + String.format(Locale.ROOT, "%.0f", 1 / tree.rarest())
-        + " is not drawn: there it says “seldom: ask the program”, which goes on from there. All of"
-        + " these together come up in "
+        + " is not drawn: there it says “seldom” and the likeliest cause. Ask the program, which goes"
+        + " on from there. All of these together come up in "
         + PerCent.words(tree.notDrawn())
         + " of cases.";
   }

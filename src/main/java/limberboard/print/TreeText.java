@@ -51,7 +51,7 @@ public final class TreeText {
     String then =
         switch (branch.end()) {
           case MENDED -> ": done";
-          case TOO_RARE -> ": seldom, ask the program";
+          case TOO_RARE -> ": seldom, " + TreeWords.likeliest(branch);
           case FORK -> ":";
         };
     out.wrapped(branch.finding().words() + ", " + PerCent.words(branch.chance()) + then);

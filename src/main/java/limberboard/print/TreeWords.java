@@ -118,9 +118,20 @@ final class TreeWords {
   private static String then(Branch branch) {
     return switch (branch.end()) {
       case MENDED -> "done";
-      case TOO_RARE -> "seldom: ask the program";
+      case TOO_RARE -> "seldom: " + likeliest(branch);
       case FORK -> branch.then().map(TreeWords::goOn).orElse("");
     };
+  }
+
+  /** The likeliest cause behind a branch that is not drawn. */
+  static String likeliest(Branch branch) {
+    return branch
+        .leading()
+        .map(
+            leading ->
+                "likeliest “%s” (%s)"
+                    .formatted(leading.cause().title(), PerCent.words(leading.chance())))
+        .orElse("ask the program");
   }
 
   private static String goOn(Fork then) {

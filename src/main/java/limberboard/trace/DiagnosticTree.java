@@ -114,8 +114,10 @@ public record DiagnosticTree(Trace from, double rarest, Fork root, List<Fork> fo
    * @param chance how likely that is at its fork, 0 to 1
    * @param end how it goes on
    * @param then the fork it leads to, where it leads to one
+   * @param leading the likeliest cause there, where the branch is too rare to be drawn
    */
-  public record Branch(Finding finding, double chance, End end, Optional<Fork> then) {}
+  public record Branch(
+      Finding finding, double chance, End end, Optional<Fork> then, Optional<Ranked> leading) {}
 
   /** A tree in the making; counts the forks. */
   private record Growing(double rarest, IntPredicate goOn, List<Integer> numbers) {
@@ -127,37 +129,40 @@ public record DiagnosticTree(Trace from, double rarest, Fork root, List<Fork> fo
       int number = numbers.size() + 1;
       numbers.add(number);
       NextStep step = at.next();
-      List<Branch> branches =
-          at.outcomes(step).stream().map(outcome -> branch(outcome, chance)).toList();
-      return new Fork(number, at, step, expected(at, step, branches), chance, branches);
+      List<Branch> branches = new ArrayList<>();
+      double minutes = step.minutes();
+      for (Outcome outcome : at.outcomes(step)) {
+        Branch branch = branch(outcome, chance);
+        branches.add(branch);
+        minutes += outcome.chance() * behind(branch, outcome);
+      }
+      double expected = Math.min(at.expectedMinutes(), minutes);
+      return new Fork(number, at, step, expected, chance, branches);
     }
 
-    /** Branches that are not drawn count as much as the trace expects for all of them. */
-    private static double expected(Trace at, NextStep step, List<Branch> branches) {
-      double said = at.expectedMinutes();
-      double minutes = step.minutes();
-      for (Branch branch : branches) {
-        double behind =
-            switch (branch.end()) {
-              case MENDED -> 0;
-              case FORK -> branch.then().orElseThrow().expectedMinutes();
-              case TOO_RARE -> said - step.minutes();
-            };
-        minutes += branch.chance() * behind;
-      }
-      return Math.min(said, minutes);
+    /** What is still to be expected behind a branch; reckoned roughly where it is not drawn. */
+    private static double behind(Branch branch, Outcome outcome) {
+      return switch (branch.end()) {
+        case MENDED -> 0;
+        case FORK -> branch.then().orElseThrow().expectedMinutes();
+        case TOO_RARE -> outcome.then().orElseThrow().roughMinutes();
+      };
     }
 
     private Branch branch(Outcome outcome, double chance) {
       double here = chance * outcome.chance();
+      Finding finding = outcome.finding();
       if (outcome.then().isEmpty()) {
-        return new Branch(outcome.finding(), outcome.chance(), End.MENDED, Optional.empty());
+        return new Branch(
+            finding, outcome.chance(), End.MENDED, Optional.empty(), Optional.empty());
       }
       if (here < rarest) {
-        return new Branch(outcome.finding(), outcome.chance(), End.TOO_RARE, Optional.empty());
+        Ranked leading = outcome.then().get().ranking().get(0);
+        return new Branch(
+            finding, outcome.chance(), End.TOO_RARE, Optional.empty(), Optional.of(leading));
       }
       Fork then = fork(outcome.then().get(), here);
-      return new Branch(outcome.finding(), outcome.chance(), End.FORK, Optional.of(then));
+      return new Branch(finding, outcome.chance(), End.FORK, Optional.of(then), Optional.empty());
     }
   }
 }

@@ -167,7 +167,7 @@ class TreeSheetTest {
       assertThat(output)
           .contains("less than once in 5 ")
           .contains("come up in " + PerCent.words(cut.notDrawn()))
-          .containsPattern("seldom[:,] ask the program");
+          .containsPattern("seldom[:,]\\s+likeliest\\s+“");
     }
     assertThat(pdf(tree)).doesNotContain("less than once in");
   }

@@ -53,7 +53,8 @@ final class SmallTrees {
               new Finding.Answer("answer-" + i),
               1.0 / branches,
               then.isPresent() ? End.FORK : i == 0 ? End.MENDED : End.TOO_RARE,
-              then));
+              then,
+              Optional.empty()));
     }
     return new Fork(number, at, at.next(), 10, 1, all);
   }
