@@ -34,7 +34,10 @@ final class TraceText {
     chances(trace);
     out.println();
     next(trace.next());
-    out.printf(Locale.ROOT, "Expected from here: about %.0f minutes.%n", trace.expectedMinutes());
+    out.printf(
+        Locale.ROOT,
+        "Expected from here: no more than about %.0f minutes.%n",
+        trace.expectedMinutes());
   }
 
   /** Cautions in full. */

@@ -86,7 +86,7 @@ public final class TraceSheet {
     facts.add(
         Block.Fact.of(
             "From here",
-            "about "
+            "no more than about "
                 + Minutes.words(trace.expectedMinutes())
                 + " on average until it is mended or with the yard, by estimate"));
     blocks.add(new Block.Facts(facts));

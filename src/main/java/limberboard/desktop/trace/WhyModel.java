@@ -133,9 +133,9 @@ public final class WhyModel {
             ? "This plan: " + plan + " on average, and it is proven that none needs less."
             : "At least "
                 + least
-                + " on average whatever is done: that is proven. This plan: "
+                + " on average whatever is done: that is proven. This plan: no more than "
                 + plan
-                + ".");
+                + ", and mostly less, for it is thought over again at every step.");
   }
 
   private void tell() {
