@@ -21,10 +21,8 @@ import limberboard.effort.AnswerModel;
  * @param failed numbers of the causes whose mends were tried
  */
 record TwoFaults(Fault fault, int[] answers, BitSet failed) {
-  /** From this chance on a failed mend is worth the remark. */
-  private static final double WORTH_SAYING = 0.25;
-
-  private static final double LIKELY = 0.5;
+  /** From this chance on a second fault is worth the remark. */
+  private static final double WORTH_SAYING = 0.2;
 
   /** Pairs are looked for among this many of the causes that fit the answers best. */
   private static final int LIKELIEST = 40;
@@ -89,11 +87,11 @@ record TwoFaults(Fault fault, int[] answers, BitSet failed) {
     double one = (1 - FailedMends.SECOND) * Math.exp(model().logEvidence(answers));
     double two = priors > 0 ? FailedMends.SECOND * pairs / priors : 0;
     double chance = two > 0 ? two / (one + two) : 0;
-    if (chance < LIKELY) {
+    if (chance < WORTH_SAYING) {
       return Optional.empty();
     }
     String text =
-        ("Two faults at once fit these answers better than one: that is %s (%s). The pair that fits"
+        ("It may be two faults at once: that is %s (%s). The pair of causes that fits the answers"
                 + " best is “%s” and “%s”. Mend the likelier one first, then look again.")
             .formatted(
                 ChanceWord.of(chance), Wording.percent(chance), title(pair[0]), title(pair[1]));
