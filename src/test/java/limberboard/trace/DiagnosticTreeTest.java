@@ -43,6 +43,28 @@ class DiagnosticTreeTest {
     }
   }
 
+  /**
+   * Dunlin has a bowsprit and a sea toilet; Redshank a portable toilet, and lies in fresh water.
+   */
+  @Test
+  void differsWhereTheBoatsDo() throws IOException {
+    Workspace workspace = Articles.workspace();
+    List<String> dunlin = steps(DiagnosticTree.of(begin(workspace, "dunlin"), RAREST));
+    List<String> redshank = steps(DiagnosticTree.of(begin(workspace, "redshank"), RAREST));
+    assertThat(dunlin)
+        .contains("taste", "hose-bowsprit", "replace-bowsprit-seal", "toilet-paper-round-hoses")
+        .doesNotContain("portable-toilet-floor", "service-portable-toilet");
+    assertThat(redshank)
+        .contains("portable-toilet-floor", "service-portable-toilet")
+        .doesNotContain("taste", "hose-bowsprit", "replace-bowsprit-seal");
+    assertThat(dunlin).contains("when", "rebed-deck-fitting");
+    assertThat(redshank).contains("when", "rebed-deck-fitting");
+  }
+
+  private static List<String> steps(DiagnosticTree tree) {
+    return tree.forks().stream().map(fork -> fork.step().id()).distinct().toList();
+  }
+
   private static Trace begin(Workspace workspace, String boat) {
     return Trace.begin(
         Fault.of(
