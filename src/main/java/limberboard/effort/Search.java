@@ -6,8 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import limberboard.effort.Advice.Action;
-import limberboard.effort.EffortModel.CheckEffort;
-import limberboard.effort.EffortModel.MendEffort;
+import limberboard.effort.Effects.Effect;
 import limberboard.effort.LowerBound.Costs;
 import limberboard.effort.Node.Move;
 
@@ -31,15 +30,13 @@ import limberboard.effort.Node.Move;
  * <p>One object belongs to one thread and one search.
  */
 final class Search {
-  private static final double IMPOSSIBLE = 1e-12;
-
   private final EffortModel model;
-  private final AnswerModel answers;
   private final LowerBound lower;
   private final MendOrder upper;
+  private final Effects effects;
+  private final MoveFinder finder;
   private final Map<Node, Node> nodes = new HashMap<>();
   private final Node root;
-  private final double[] weights;
   private long work;
 
   /**
@@ -50,10 +47,10 @@ final class Search {
    */
   Search(EffortModel model, Situation from) {
     this.model = model;
-    this.answers = model.answers();
     this.lower = new LowerBound(model);
     this.upper = new MendOrder(model);
-    this.weights = new double[answers.causes()];
+    this.effects = new Effects(model, lower);
+    this.finder = new MoveFinder(model, lower, effects);
     this.root = node(from.chances(), 1, lower.costs(from.open()), from.asked(), from.tried());
   }
 
@@ -126,155 +123,39 @@ final class Search {
 
   /** Finds a node's moves; the walk ends there. */
   private Node expand(Node node) {
-    int pinned = pinned(node.asked);
-    List<Move> moves = new ArrayList<>();
-    if (pinned >= 0) {
-      Move move = check(node, pinned);
-      lookInto(node, move);
-      moves.add(move);
-    } else {
-      Move yard = new Move(Action.YARD, 0, model.handOver(node.chances));
-      yard.atLeast = yard.minutes;
-      yard.atMost = yard.minutes;
-      moves.add(yard);
-      for (int cause = 0; cause < node.chances.length; cause++) {
-        if (canPay(node, cause)) {
-          moves.add(mend(node, cause));
-        }
-      }
-      double spare = node.atMost - lower.ifKnown(node.chances, node.costs, node.tried);
-      for (int check = 0; check < node.costs.checks().length; check++) {
-        if (!node.asked.get(check)
-            && model.checks().get(check).minutes() < spare
-            && tells(node.chances, check)) {
-          moves.add(check(node, check));
-        }
-      }
-    }
+    List<Move> moves = finder.of(node);
     node.moves = moves.toArray(new Move[0]);
+    for (Move move : moves) {
+      work += (long) waysCounted(move) * node.chances.length;
+    }
+    if (finder.pinned(node.asked) >= 0) {
+      lookInto(node, node.moves[0]);
+    }
     return null;
   }
 
-  private int pinned(BitSet asked) {
-    for (int check = 0; check < model.checks().size(); check++) {
-      if (model.checks().get(check).comesFirst() && !asked.get(check)) {
-        return check;
-      }
-    }
-    return -1;
-  }
-
-  private boolean canPay(Node node, int cause) {
-    MendEffort mend = model.mends().get(cause);
-    return mend.byOwner()
-        && !node.tried.get(cause)
-        && node.chances[cause] * mend.cures() > IMPOSSIBLE;
-  }
-
-  /** Whether a check's answers are not equally likely under all causes that are left. */
-  private boolean tells(double[] chances, int check) {
-    for (int answer = 0; answer < answers.answers(check); answer++) {
-      double[] row = answers.row(check, answer);
-      double least = 2;
-      double most = -1;
-      for (int cause = 0; cause < chances.length; cause++) {
-        if (chances[cause] > IMPOSSIBLE) {
-          least = Math.min(least, row[cause]);
-          most = Math.max(most, row[cause]);
-        }
-      }
-      if (most - least > IMPOSSIBLE) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private Move mend(Node node, int cause) {
-    Move move = new Move(Action.MEND, cause, node.costs.mends()[cause]);
-    double[] after = afterMend(node, cause);
-    move.atLeast =
-        move.minutes
-            + lower.minutes(
-                after, costsAfterMend(node, cause), node.asked, with(node.tried, cause));
-    work += after.length;
-    return move;
-  }
-
-  private Move check(Node node, int check) {
-    Move move = new Move(Action.CHECK, check, node.costs.checks()[check]);
-    CheckEffort effort = model.checks().get(check);
-    Costs costs = costsWith(node, effort.access());
-    BitSet asked = with(node.asked, check);
-    double told = 0;
-    for (int answer = 0; answer < answers.answers(check); answer++) {
-      afterAnswer(node, check, answer);
-      told += lower.minutes(weights, costs, asked, node.tried);
-      work += weights.length;
-    }
-    double untold =
-        effort.cantTell() > 0 ? lower.minutes(node.chances, costs, asked, node.tried) : 0;
-    move.atLeast = move.minutes + (1 - effort.cantTell()) * told + effort.cantTell() * untold;
-    return move;
+  /** How many ways of turning out count as work. */
+  private int waysCounted(Move move) {
+    return switch (move.action) {
+      case YARD -> 0;
+      case MEND -> 1;
+      case CHECK -> model.answers().answers(move.index);
+    };
   }
 
   /** Finds the nodes a move leads to. */
   private void lookInto(Node node, Move move) {
     List<Node> next = new ArrayList<>();
     List<Double> chance = new ArrayList<>();
-    if (move.action == Action.MEND) {
-      double[] after = afterMend(node, move.index);
-      double left = sum(after);
-      if (left > IMPOSSIBLE) {
-        Costs costs = costsAfterMend(node, move.index);
-        next.add(node(after, left, costs, node.asked, with(node.tried, move.index)));
-        chance.add(left);
-      }
-    } else {
-      CheckEffort effort = model.checks().get(move.index);
-      Costs costs = costsWith(node, effort.access());
-      BitSet asked = with(node.asked, move.index);
-      for (int answer = 0; answer < answers.answers(move.index); answer++) {
-        double likely = afterAnswer(node, move.index, answer);
-        if (likely > IMPOSSIBLE && effort.cantTell() < 1) {
-          next.add(node(weights, likely, costs, asked, node.tried));
-          chance.add(likely * (1 - effort.cantTell()));
-        }
-      }
-      if (effort.cantTell() > 0) {
-        next.add(node(node.chances, 1, costs, asked, node.tried));
-        chance.add(effort.cantTell());
+    for (Effect effect : effects.of(node, move.action, move.index)) {
+      double likely = effect.sum();
+      if (likely > MoveFinder.IMPOSSIBLE) {
+        next.add(node(effect.weights(), likely, effect.costs(), effect.asked(), effect.tried()));
+        chance.add(likely * effect.share());
       }
     }
     move.next = next.toArray(new Node[0]);
     move.chance = chance.stream().mapToDouble(Double::doubleValue).toArray();
-  }
-
-  private double afterAnswer(Node node, int check, int answer) {
-    double[] row = answers.row(check, answer);
-    double sum = 0;
-    for (int cause = 0; cause < weights.length; cause++) {
-      weights[cause] = node.chances[cause] * row[cause];
-      sum += weights[cause];
-    }
-    return sum;
-  }
-
-  private double[] afterMend(Node node, int cause) {
-    double[] after = node.chances.clone();
-    after[cause] *= 1 - model.mends().get(cause).cures();
-    return after;
-  }
-
-  private Costs costsAfterMend(Node node, int cause) {
-    MendEffort mend = model.mends().get(cause);
-    return mend.shownAtOnce() ? costsWith(node, mend.access()) : lower.costs(new BitSet());
-  }
-
-  private Costs costsWith(Node node, BitSet access) {
-    BitSet open = (BitSet) access.clone();
-    open.or(node.costs.open());
-    return lower.costs(open);
   }
 
   private Node node(double[] weights, double sum, Costs costs, BitSet asked, BitSet tried) {
@@ -288,25 +169,11 @@ final class Search {
   /** Without a check there is no plan that can be carried out as long as safety demands one. */
   private Node bounded(Node node) {
     node.atMost =
-        pinned(node.asked) >= 0
+        finder.pinned(node.asked) >= 0
             ? Double.POSITIVE_INFINITY
             : upper.minutes(node.chances, node.costs.open(), node.tried);
     node.atLeast =
         Math.min(node.atMost, lower.minutes(node.chances, node.costs, node.asked, node.tried));
     return node;
-  }
-
-  private static double sum(double[] weights) {
-    double sum = 0;
-    for (double weight : weights) {
-      sum += weight;
-    }
-    return sum;
-  }
-
-  private static BitSet with(BitSet set, int number) {
-    BitSet more = (BitSet) set.clone();
-    more.set(number);
-    return more;
   }
 }
