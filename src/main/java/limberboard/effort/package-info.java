@@ -17,7 +17,8 @@
  *
  * <p><b>How the planner is made.</b> {@code MendOrder} is the cheapest way on without further
  * checks (chance of cure per minute, accesses in blocks), {@code LowerBound} what no strategy can
- * go below, {@code Search} closes the gap between the two over a graph of {@code Node}s. {@link
+ * go below, {@code Search} closes the gap between the two over a graph of {@code Node}s, whose
+ * moves are found by {@code MoveFinder} and lead where {@code Effects} says. {@link
  * limberboard.effort.OneStep} looks only one step ahead and is what remains of it on faults too
  * large to search. The method, its assumptions and its sources are in {@code docs/tracing.md}.
  *

@@ -16,6 +16,7 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import java.util.function.Function;
+import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
@@ -27,7 +28,7 @@ import limberboard.print.SvgPicture;
  * One view of a boat: the drawing with its zones. The mouse or the arrow keys point at a zone, a
  * click or Enter chooses it, Escape lets go.
  */
-public final class BoatView extends JComponent {
+public final class BoatView extends JComponent implements Accessible {
   private final transient ZoneChoice choice;
   private final transient Function<String, String> titles;
   private transient Optional<SvgPicture> drawing = Optional.empty();
