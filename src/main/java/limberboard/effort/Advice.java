@@ -1,6 +1,8 @@
 package limberboard.effort;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What can be done next, best first.
@@ -9,6 +11,8 @@ import java.util.List;
  * @param atLeast proven: whatever is done from here, it costs at least this many minutes on average
  */
 public record Advice(List<Option> options, double atLeast) {
+  private static final double NO_DIFFERENCE = 1e-9;
+
   /**
    * Copies the options.
    *
@@ -19,6 +23,27 @@ public record Advice(List<Option> options, double atLeast) {
     if (options.isEmpty()) {
       throw new IllegalArgumentException("there is always the yard; an advice is never empty");
     }
+  }
+
+  /**
+   * Puts options in order: safety's checks as they are given, then all others by expected minutes.
+   * Those within a thousand-millionth of a minute of each other count as equal; then mends come
+   * before the yard, the yard before checks, and the page's order decides.
+   */
+  static Advice inOrder(List<Option> options, double atLeast) {
+    Comparator<Option> cheapest =
+        Comparator.comparingDouble(
+                (Option option) -> Math.rint(option.expectedMinutes() / NO_DIFFERENCE))
+            .thenComparing(Option::action)
+            .thenComparingInt(Option::index);
+    return new Advice(
+        Stream.concat(
+                options.stream().filter(option -> option.grounds() == Grounds.SAFETY),
+                options.stream()
+                    .filter(option -> option.grounds() != Grounds.SAFETY)
+                    .sorted(cheapest))
+            .toList(),
+        atLeast);
   }
 
   /** The advice. */

@@ -1,34 +1,26 @@
 package limberboard.effort;
 
 /**
- * What the best strategy for a fault costs on average, closed in from both sides.
- *
- * @param atLeast proven: nothing costs less, in minutes
- * @param atMost a strategy that costs no more was found, in minutes
- * @param situations how many situations were looked at
+ * What the best strategy for a fault costs at least, proven with more work than one step is worth.
  */
-public record Bounds(double atLeast, double atMost, int situations) {
-  private static final double EXACT = 1e-6;
+public final class Bounds {
+  private static final double EXACT = 5e-7;
   private static final int FOR_EXACTNESS = 30;
 
+  private Bounds() {}
+
   /**
-   * Closes in on the best strategy from the beginning of a fault.
+   * Minutes that no strategy goes below on average from the beginning of a fault.
    *
    * @param model what everything costs
    * @param enough stops when it is proven that nothing costs less than this, in minutes; the first
    *     thirtieth part of the work is done in any case, so that small faults are closed in exactly
    * @param work chances that may be weighed; a thousand million take minutes and gigabytes
    */
-  public static Bounds of(EffortModel model, double enough, long work) {
+  public static double atLeast(EffortModel model, double enough, long work) {
     Search search = new Search(model, model.beginning());
-    Node root = search.root();
-    search.run(EXACT / 2, Double.POSITIVE_INFINITY, work / FOR_EXACTNESS);
-    search.run(EXACT / 2, enough, work);
-    return new Bounds(root.atLeast, root.atMost, search.situations());
-  }
-
-  /** Whether the two meet: the strategy is the best there is. */
-  public boolean exact() {
-    return atMost - atLeast <= EXACT;
+    search.run(EXACT, Double.POSITIVE_INFINITY, work / FOR_EXACTNESS);
+    search.run(EXACT, enough, work);
+    return search.root().atLeast;
   }
 }

@@ -44,14 +44,14 @@ record Effects(EffortModel model, LowerBound lower) {
     MendEffort mend = model.mends().get(cause);
     double[] weights = node.chances.clone();
     weights[cause] *= 1 - mend.cures();
-    Costs costs = mend.shownAtOnce() ? with(node, mend.access()) : lower.costs(new BitSet());
+    Costs costs = lower.costs(model.openAfterMend(cause, node.costs.open()));
     return new Effect(weights, 1, costs, node.asked, with(node.tried, cause));
   }
 
   private List<Effect> ofCheck(Node node, int check) {
     CheckEffort effort = model.checks().get(check);
     AnswerModel answers = model.answers();
-    Costs costs = with(node, effort.access());
+    Costs costs = lower.costs(model.openAfterCheck(check, node.costs.open()));
     BitSet asked = with(node.asked, check);
     double told = 1 - effort.cantTell();
     List<Effect> effects = new ArrayList<>();
@@ -67,12 +67,6 @@ record Effects(EffortModel model, LowerBound lower) {
       effects.add(new Effect(node.chances, effort.cantTell(), costs, asked, node.tried));
     }
     return effects;
-  }
-
-  private Costs with(Node node, BitSet access) {
-    BitSet open = (BitSet) access.clone();
-    open.or(node.costs.open());
-    return lower.costs(open);
   }
 
   private static BitSet with(BitSet set, int number) {

@@ -206,6 +206,57 @@ public final class EffortModel {
     return sum;
   }
 
+  /** What a mend costs with the access that is not yet open, in minutes. */
+  double mendMinutes(int cause, BitSet open) {
+    MendEffort mend = mends.get(cause);
+    return mend.minutes() + accessMinutes(mend.access(), open);
+  }
+
+  /** What a check costs with the access that is not yet open, in minutes. */
+  double checkMinutes(int check, BitSet open) {
+    CheckEffort effort = checks.get(check);
+    return effort.minutes() + accessMinutes(effort.access(), open);
+  }
+
+  /**
+   * What is open after a mend that did not cure: nothing where that shows only later.
+   *
+   * @param open what was open before
+   */
+  public BitSet openAfterMend(int cause, BitSet open) {
+    MendEffort mend = mends.get(cause);
+    return mend.shownAtOnce() ? both(open, mend.access()) : new BitSet();
+  }
+
+  /**
+   * What is open after a check.
+   *
+   * @param open what was open before
+   */
+  public BitSet openAfterCheck(int check, BitSet open) {
+    return both(open, checks.get(check).access());
+  }
+
+  private static BitSet both(BitSet one, BitSet other) {
+    BitSet both = (BitSet) one.clone();
+    both.or(other);
+    return both;
+  }
+
+  /**
+   * The first check that safety demands and that has not been made; −1 when there is none.
+   *
+   * @param asked checks that were made
+   */
+  int demanded(BitSet asked) {
+    for (int check = 0; check < checks.size(); check++) {
+      if (checks.get(check).comesFirst() && !asked.get(check)) {
+        return check;
+      }
+    }
+    return -1;
+  }
+
   /** Where a trace begins: nothing asked, tried or open. */
   public Situation beginning() {
     double[] chances = new double[answers.causes()];

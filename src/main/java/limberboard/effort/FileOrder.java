@@ -34,21 +34,17 @@ public final class FileOrder implements Policy {
       MendEffort mend = model.mends().get(cause);
       if (mend.byOwner() && !now.tried().get(cause)) {
         first = first < 0 ? cause : first;
-        spent += left * (mend.minutes() + model.accessMinutes(mend.access(), open));
+        spent += left * model.mendMinutes(cause, open);
         left -= weights[cause] * mend.cures();
         weights[cause] *= 1 - mend.cures();
-        open.or(mend.access());
-        if (!mend.shownAtOnce()) {
-          open.clear();
-        }
+        open = model.openAfterMend(cause, open);
         best = Math.min(best, spent + model.handOver(weights));
       }
     }
     if (first < 0 || best >= yard) {
       return new Option(Action.YARD, 0, yard, yard, Grounds.EFFORT);
     }
-    MendEffort mend = model.mends().get(first);
-    double cost = mend.minutes() + model.accessMinutes(mend.access(), now.open());
+    double cost = model.mendMinutes(first, now.open());
     return new Option(Action.MEND, first, cost, best, Grounds.EFFORT);
   }
 }

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import limberboard.effort.Advice.Option;
-import limberboard.effort.EffortModel.MendEffort;
 
 /**
  * What it costs on average to follow a policy to the end, worked out exactly by going through
@@ -67,28 +66,22 @@ public final class Following {
   }
 
   private double afterMend(Situation now, int cause) {
-    MendEffort mend = model.mends().get(cause);
     double[] weights = now.chances();
-    double cured = weights[cause] * mend.cures();
+    double cured = weights[cause] * model.mends().get(cause).cures();
     if (cured > 1 - IMPOSSIBLE) {
       return 0;
     }
     weights[cause] -= cured;
     BitSet tried = now.tried();
     tried.set(cause);
-    BitSet open = now.open();
-    open.or(mend.access());
-    if (!mend.shownAtOnce()) {
-      open.clear();
-    }
+    BitSet open = model.openAfterMend(cause, now.open());
     return (1 - cured) * minutes(new Situation(Share.ofOne(weights), open, now.asked(), tried));
   }
 
   private double afterCheck(Situation now, int check) {
     BitSet asked = now.asked();
     asked.set(check);
-    BitSet open = now.open();
-    open.or(model.checks().get(check).access());
+    BitSet open = model.openAfterCheck(check, now.open());
     double cantTell = model.checks().get(check).cantTell();
     double sum =
         cantTell > 0

@@ -73,14 +73,13 @@ final class LowerBound {
     double[] alone = new double[handedOver.length];
     for (int cause = 0; cause < mends.length; cause++) {
       MendEffort mend = model.mends().get(cause);
-      mends[cause] = mend.minutes() + model.accessMinutes(mend.access(), open);
+      mends[cause] = model.mendMinutes(cause, open);
       double mended = mends[cause] + (1 - mend.cures()) * handedOver[cause];
       alone[cause] = mend.byOwner() ? Math.min(mended, handedOver[cause]) : handedOver[cause];
     }
     double[] checks = new double[checkMinutes.length];
     for (int check = 0; check < checks.length; check++) {
-      checks[check] =
-          checkMinutes[check] + model.accessMinutes(model.checks().get(check).access(), open);
+      checks[check] = model.checkMinutes(check, open);
     }
     return new Costs(known.size(), open, mends, checks, alone);
   }
@@ -111,16 +110,11 @@ final class LowerBound {
    */
   double minutes(double[] weights, Costs costs, BitSet asked, BitSet tried) {
     double sum = 0;
-    double named = 0;
-    double known = ifKnown(weights, costs, tried);
-    for (int cause = 0; cause < weights.length; cause++) {
-      double weight = weights[cause];
+    for (double weight : weights) {
       sum += weight;
-      if (weight > named && model.mends().get(cause).canBeNamed()) {
-        named = weight;
-      }
     }
-    double first = sum * model.yardMinutes() + (sum - named) * model.searchMinutes() - known;
+    double known = ifKnown(weights, costs, tried);
+    double first = model.handOver(weights) - known;
     for (int cause = 0; cause < weights.length; cause++) {
       if (mendMinutes[cause] >= 0 && !tried.get(cause)) {
         first = Math.min(first, (sum - weights[cause]) * mendMinutes[cause]);

@@ -4,7 +4,6 @@ import java.util.List;
 import limberboard.effort.Advice.Action;
 import limberboard.effort.Advice.Grounds;
 import limberboard.effort.Advice.Option;
-import limberboard.effort.EffortModel.MendEffort;
 
 /**
  * Makes no check that safety does not demand: mends in the order of their chance of cure per
@@ -30,8 +29,7 @@ public final class MendsOnly implements Policy {
       return new Option(Action.YARD, 0, minutes, minutes, Grounds.EFFORT);
     }
     int cause = order.order().get(0);
-    MendEffort mend = model.mends().get(cause);
-    double cost = mend.minutes() + model.accessMinutes(mend.access(), now.open());
+    double cost = model.mendMinutes(cause, now.open());
     return new Option(Action.MEND, cause, cost, minutes, Grounds.EFFORT);
   }
 }

@@ -1,7 +1,6 @@
 package limberboard.effort;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.List;
 import limberboard.effort.Advice.Action;
 import limberboard.effort.Effects.Effect;
@@ -25,9 +24,9 @@ record MoveFinder(EffortModel model, LowerBound lower, Effects effects) {
    * cause would save.
    */
   List<Move> of(Node node) {
-    int pinned = pinned(node.asked);
-    if (pinned >= 0) {
-      return List.of(check(node, pinned));
+    int demanded = model.demanded(node.asked);
+    if (demanded >= 0) {
+      return List.of(check(node, demanded));
     }
     List<Move> moves = new ArrayList<>();
     moves.add(yard(node));
@@ -45,16 +44,6 @@ record MoveFinder(EffortModel model, LowerBound lower, Effects effects) {
       }
     }
     return moves;
-  }
-
-  /** The first check that safety demands and that has not been made; −1 when there is none. */
-  int pinned(BitSet asked) {
-    for (int check = 0; check < model.checks().size(); check++) {
-      if (model.checks().get(check).comesFirst() && !asked.get(check)) {
-        return check;
-      }
-    }
-    return -1;
   }
 
   private Move yard(Node node) {

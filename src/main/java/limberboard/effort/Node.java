@@ -1,6 +1,8 @@
 package limberboard.effort;
 
 import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
 import limberboard.effort.Advice.Action;
 import limberboard.effort.LowerBound.Costs;
 
@@ -99,6 +101,18 @@ final class Node {
   /** Whether its moves are known. */
   boolean isExpanded() {
     return moves != null;
+  }
+
+  /** The move of this kind, while it may still be the best. */
+  Optional<Move> move(Action action, int index) {
+    return moves().stream()
+        .filter(move -> move.action == action && move.index == index)
+        .findFirst();
+  }
+
+  /** The moves that may still be the best; none before it is expanded. */
+  List<Move> moves() {
+    return isExpanded() ? List.of(moves) : List.of();
   }
 
   /** How much is not yet known of what it costs. */

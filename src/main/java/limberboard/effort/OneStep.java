@@ -2,9 +2,7 @@ package limberboard.effort;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import limberboard.effort.Advice.Action;
 import limberboard.effort.Advice.Grounds;
 import limberboard.effort.Advice.Option;
@@ -23,7 +21,6 @@ import limberboard.effort.EffortModel.CheckEffort;
  */
 public final class OneStep implements Policy {
   private static final int MENDS_WEIGHED = 8;
-  private static final double NO_DIFFERENCE = 1e-9;
 
   /** Makes the policy. */
   public OneStep() {}
@@ -33,12 +30,12 @@ public final class OneStep implements Policy {
     LowerBound bound = new LowerBound(model);
     double atLeast =
         bound.minutes(now.chances(), bound.costs(now.open()), now.asked(), now.tried());
-    return new Advice(new Weighing(model, now).options(), atLeast);
+    return Advice.inOrder(options(model, now), atLeast);
   }
 
-  /** Options within a thousand-millionth of a minute of each other count as equal. */
-  private static double rounded(Option option) {
-    return Math.rint(option.expectedMinutes() / NO_DIFFERENCE);
+  /** Everything that can be done, in no particular order. */
+  static List<Option> options(EffortModel model, Situation now) {
+    return new Weighing(model, now).options();
   }
 
   /** One piece of advice in the making. */
@@ -63,37 +60,29 @@ public final class OneStep implements Policy {
       this.noMoreChecks = mends.minutes(chances, open, tried);
     }
 
-    /** Safety's checks in the page's order, then everything by expected minutes. */
+    /** The mends worth trying, the yard, and every check that has not been made. */
     List<Option> options() {
-      List<Integer> worthTrying = mends.order().stream().limit(MENDS_WEIGHED).toList();
-      List<Option> first = new ArrayList<>();
-      List<Option> others = new ArrayList<>();
-      for (int cause : worthTrying) {
-        others.add(mend(cause));
+      List<Option> options = new ArrayList<>();
+      for (int cause : mends.order().stream().limit(MENDS_WEIGHED).toList()) {
+        options.add(mend(cause));
       }
       double yard = model.handOver(chances);
-      others.add(new Option(Action.YARD, 0, yard, yard, Grounds.EFFORT));
+      options.add(new Option(Action.YARD, 0, yard, yard, Grounds.EFFORT));
       for (int check = 0; check < model.checks().size(); check++) {
         if (!asked.get(check)) {
-          (model.checks().get(check).comesFirst() ? first : others).add(check(check));
+          options.add(check(check));
         }
       }
-      others.sort(
-          Comparator.comparingDouble(OneStep::rounded)
-              .thenComparing(Option::action)
-              .thenComparingInt(Option::index));
-      return Stream.concat(first.stream(), others.stream()).toList();
+      return options;
     }
 
     private Option mend(int cause) {
-      BitSet access = model.mends().get(cause).access();
-      double cost = model.mends().get(cause).minutes() + model.accessMinutes(access, open);
+      double cost = model.mendMinutes(cause, open);
       System.arraycopy(chances, 0, weights, 0, chances.length);
       weights[cause] *= 1 - model.mends().get(cause).cures();
       BitSet triedThen = (BitSet) tried.clone();
       triedThen.set(cause);
-      BitSet openThen = model.mends().get(cause).shownAtOnce() ? openWith(access) : new BitSet();
-      double rest = mends.minutes(weights, openThen, triedThen);
+      double rest = mends.minutes(weights, model.openAfterMend(cause, open), triedThen);
       return new Option(Action.MEND, cause, cost, cost + rest, Grounds.EFFORT);
     }
 
@@ -101,7 +90,7 @@ public final class OneStep implements Policy {
       CheckEffort effort = model.checks().get(check);
       double access = model.accessMinutes(effort.access(), open);
       double cost = effort.minutes() + access;
-      BitSet openThen = access > 0 ? openWith(effort.access()) : open;
+      BitSet openThen = access > 0 ? model.openAfterCheck(check, open) : open;
       double told = 0;
       for (int answer = 0; answer < model.answers().answers(check); answer++) {
         double[] likelihoods = model.answers().row(check, answer);
@@ -115,12 +104,6 @@ public final class OneStep implements Policy {
       double rest = (1 - cantTell) * told + cantTell * untold;
       Grounds grounds = effort.comesFirst() ? Grounds.SAFETY : Grounds.EFFORT;
       return new Option(Action.CHECK, check, cost, cost + rest, grounds);
-    }
-
-    private BitSet openWith(BitSet more) {
-      BitSet all = (BitSet) open.clone();
-      all.or(more);
-      return all;
     }
   }
 }

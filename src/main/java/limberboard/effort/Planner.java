@@ -1,7 +1,6 @@
 package limberboard.effort;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import limberboard.effort.Advice.Grounds;
 import limberboard.effort.Advice.Option;
@@ -19,11 +18,9 @@ public final class Planner implements Policy {
   /** Work that a few hundredths of a second suffice for. */
   public static final long PROMPT = 150_000;
 
-  private static final double ROUNDING = 1e-9;
   private static final double EXACT = 1e-9;
 
   private final long work;
-  private final OneStep oneStep = new OneStep();
 
   /** Makes a planner that answers at once. */
   public Planner() {
@@ -42,50 +39,33 @@ public final class Planner implements Policy {
 
   @Override
   public Advice advise(EffortModel model, Situation now) {
-    Advice first = oneStep.advise(model, now);
     Search search = new Search(model, now);
     Node root = search.root();
     search.run(EXACT, Double.POSITIVE_INFINITY, Math.max(1, work));
-    List<Option> safety = new ArrayList<>();
-    List<Option> others = new ArrayList<>();
-    for (Option option : first.options()) {
-      (option.grounds() == Grounds.SAFETY ? safety : others).add(known(option, root));
-    }
-    others.addAll(unforeseen(first, root));
-    others.sort(
-        Comparator.comparingDouble(
-                (Option option) -> Math.rint(option.expectedMinutes() / ROUNDING))
-            .thenComparing(Option::action)
-            .thenComparingInt(Option::index));
-    safety.addAll(others);
-    return new Advice(safety, Math.min(root.atLeast, safety.get(0).expectedMinutes()));
+    List<Option> oneStep = OneStep.options(model, now);
+    List<Option> options = new ArrayList<>(unforeseen(oneStep, root));
+    oneStep.forEach(option -> options.add(known(option, root)));
+    Advice advice = Advice.inOrder(options, root.atLeast);
+    double best = advice.best().expectedMinutes();
+    return new Advice(advice.options(), Math.min(root.atLeast, best));
   }
 
   /** Mends that pay only with the checks after them, which one step ahead does not see. */
-  private static List<Option> unforeseen(Advice first, Node root) {
-    List<Option> more = new ArrayList<>();
-    if (root.isExpanded()) {
-      for (Node.Move move : root.moves) {
-        boolean known =
-            first.options().stream()
-                .anyMatch(option -> option.action() == move.action && option.index() == move.index);
-        if (!known && move.atMost < Double.POSITIVE_INFINITY) {
-          more.add(new Option(move.action, move.index, move.minutes, move.atMost, Grounds.EFFORT));
-        }
-      }
-    }
-    return more;
+  private static List<Option> unforeseen(List<Option> oneStep, Node root) {
+    return root.moves().stream()
+        .filter(move -> move.atMost < Double.POSITIVE_INFINITY)
+        .filter(
+            move ->
+                oneStep.stream()
+                    .noneMatch(
+                        option -> option.action() == move.action && option.index() == move.index))
+        .map(move -> new Option(move.action, move.index, move.minutes, move.atMost, Grounds.EFFORT))
+        .toList();
   }
 
   private static Option known(Option option, Node root) {
-    double minutes = option.expectedMinutes();
-    if (root.isExpanded()) {
-      for (Node.Move move : root.moves) {
-        if (move.action == option.action() && move.index == option.index()) {
-          minutes = Math.min(minutes, move.atMost);
-        }
-      }
-    }
-    return option.expecting(minutes);
+    return root.move(option.action(), option.index())
+        .map(move -> option.expecting(Math.min(option.expectedMinutes(), move.atMost)))
+        .orElse(option);
   }
 }

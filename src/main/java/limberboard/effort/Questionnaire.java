@@ -6,7 +6,6 @@ import java.util.Optional;
 import limberboard.effort.Advice.Action;
 import limberboard.effort.Advice.Grounds;
 import limberboard.effort.Advice.Option;
-import limberboard.effort.EffortModel.MendEffort;
 
 /**
  * Asks until a cause is found, then mends it: what somebody does who follows a list of questions.
@@ -57,14 +56,13 @@ public final class Questionnaire implements Policy {
     for (int cause = 1; cause < chances.length; cause++) {
       leading = chances[cause] > chances[leading] ? cause : leading;
     }
-    MendEffort mend = model.mends().get(leading);
     if (chances[leading] < found || now.tried().get(leading)) {
       return Optional.empty();
     }
     double yard = model.handOver(chances);
-    double cost = mend.minutes() + model.accessMinutes(mend.access(), now.open());
+    double cost = model.mendMinutes(leading, now.open());
     return Optional.of(
-        mend.byOwner()
+        model.mends().get(leading).byOwner()
             ? new Option(Action.MEND, leading, cost, Double.NaN, Grounds.EFFORT)
             : new Option(Action.YARD, 0, yard, yard, Grounds.EFFORT));
   }

@@ -11,19 +11,13 @@ final class SafetyFirst {
 
   /** The first such check that has not been made; its expected minutes are not worked out. */
   static Optional<Option> option(EffortModel model, Situation now) {
-    for (int check = 0; check < model.checks().size(); check++) {
-      if (model.checks().get(check).comesFirst() && !now.asked().get(check)) {
-        return Optional.of(check(model, now, check, Grounds.SAFETY));
-      }
-    }
-    return Optional.empty();
+    int check = model.demanded(now.asked());
+    return check < 0 ? Optional.empty() : Optional.of(check(model, now, check, Grounds.SAFETY));
   }
 
   /** A check as an option whose expected minutes are not worked out. */
   static Option check(EffortModel model, Situation now, int check, Grounds grounds) {
-    double cost =
-        model.checks().get(check).minutes()
-            + model.accessMinutes(model.checks().get(check).access(), now.open());
+    double cost = model.checkMinutes(check, now.open());
     return new Option(Action.CHECK, check, cost, Double.NaN, grounds);
   }
 }

@@ -59,16 +59,6 @@ final class Search {
     return root;
   }
 
-  /** How many chances were weighed so far: causes, for each way a looked-at move can turn out. */
-  long work() {
-    return work;
-  }
-
-  /** How many different situations were met. */
-  int situations() {
-    return nodes.size();
-  }
-
   /**
    * Goes on until the first node's doubt is small enough, enough is proven or the work is done.
    *
@@ -128,7 +118,7 @@ final class Search {
     for (Move move : moves) {
       work += (long) waysCounted(move) * node.chances.length;
     }
-    if (finder.pinned(node.asked) >= 0) {
+    if (model.demanded(node.asked) >= 0) {
       lookInto(node, node.moves[0]);
     }
     return null;
@@ -169,7 +159,7 @@ final class Search {
   /** Without a check there is no plan that can be carried out as long as safety demands one. */
   private Node bounded(Node node) {
     node.atMost =
-        finder.pinned(node.asked) >= 0
+        model.demanded(node.asked) >= 0
             ? Double.POSITIVE_INFINITY
             : upper.minutes(node.chances, node.costs.open(), node.tried);
     node.atLeast =

@@ -36,12 +36,10 @@ record Clash(Fault fault, int[] answers) {
   /** The contradiction, if there is one. */
   Optional<Contradiction> found() {
     double[] chances = model().chances(answers);
-    int unlisted = chances.length - 1;
-    boolean notOnTheList =
-        chances[unlisted] > UNLISTED && chances[unlisted] > model().prior(unlisted);
-    if (unlisted == 0 || !(notOnTheList || logApart() > Math.log(APART))) {
+    if (!isThere(chances)) {
       return Optional.empty();
     }
+    int unlisted = chances.length - 1;
     int leading = 0;
     for (int cause = 1; cause < unlisted; cause++) {
       leading = chances[cause] > chances[leading] ? cause : leading;
@@ -49,9 +47,23 @@ record Clash(Fault fault, int[] answers) {
     List<Against> against = against(leading, chances[leading]);
     return Optional.of(
         new Contradiction(
-            text(notOnTheList, chances[unlisted], leading, against),
+            text(notOnTheList(chances), chances[unlisted], leading, against),
             fault.causes().get(leading),
             against));
+  }
+
+  /**
+   * Whether there is one.
+   *
+   * @param chances the causes' chances by the answers
+   */
+  boolean isThere(double[] chances) {
+    return chances.length > 1 && (notOnTheList(chances) || logApart() > Math.log(APART));
+  }
+
+  private boolean notOnTheList(double[] chances) {
+    int unlisted = chances.length - 1;
+    return chances[unlisted] > UNLISTED && chances[unlisted] > model().prior(unlisted);
   }
 
   private AnswerModel model() {

@@ -46,7 +46,7 @@ public record DiagnosticTree(Trace from, double rarest, Fork root, List<Fork> fo
    */
   public static DiagnosticTree of(Trace from, double rarest, IntPredicate goOn) {
     List<Fork> forks = new ArrayList<>();
-    Fork root = new Growing(rarest, goOn, new ArrayList<>()).fork(from, 1);
+    Fork root = new Growing(rarest, goOn).fork(from, 1);
     root.forEach(forks::add);
     return new DiagnosticTree(from, rarest, root, forks);
   }
@@ -120,14 +120,21 @@ public record DiagnosticTree(Trace from, double rarest, Fork root, List<Fork> fo
       Finding finding, double chance, End end, Optional<Fork> then, Optional<Ranked> leading) {}
 
   /** A tree in the making; counts the forks. */
-  private record Growing(double rarest, IntPredicate goOn, List<Integer> numbers) {
+  private static final class Growing {
+    private final double rarest;
+    private final IntPredicate goOn;
+    private int forks;
+
+    Growing(double rarest, IntPredicate goOn) {
+      this.rarest = rarest;
+      this.goOn = goOn;
+    }
 
     Fork fork(Trace at, double chance) {
-      if (!goOn.test(numbers.size())) {
+      if (!goOn.test(forks)) {
         throw new CancellationException("the tree is no longer wanted");
       }
-      int number = numbers.size() + 1;
-      numbers.add(number);
+      int number = ++forks;
       NextStep step = at.next();
       List<Branch> branches = new ArrayList<>();
       double minutes = step.minutes();

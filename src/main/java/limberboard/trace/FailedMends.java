@@ -1,6 +1,8 @@
 package limberboard.trace;
 
+import java.util.Arrays;
 import java.util.BitSet;
+import limberboard.effort.Share;
 
 /**
  * What mends that did not cure say about the causes.
@@ -27,18 +29,12 @@ record FailedMends(Fault fault, BitSet failed) {
     double[] weights = byAnswers.clone();
     double others = others(byAnswers);
     double more = others > 0 ? 1 + SECOND * cured(byAnswers) / others : 1;
-    double sum = 0;
     for (int cause = 0; cause < weights.length; cause++) {
       weights[cause] *= failed.get(cause) ? 1 - fault.causes().get(cause).cures() : more;
-      sum += weights[cause];
     }
-    if (!(sum > 0)) {
-      return byAnswers;
-    }
-    for (int cause = 0; cause < weights.length; cause++) {
-      weights[cause] /= sum;
-    }
-    return weights;
+    return Arrays.stream(weights).allMatch(weight -> weight == 0)
+        ? byAnswers
+        : Share.ofOne(weights);
   }
 
   /** The chance that the mend of one cause was right and a second fault is there, 0 to 1. */

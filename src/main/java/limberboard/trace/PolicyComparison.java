@@ -49,8 +49,7 @@ public record PolicyComparison(
   public static PolicyComparison of(Fault fault, long work) {
     EffortModel model = fault.model();
     double ours = minutes(model, new Planner());
-    Bounds bounds = Bounds.of(model, ours / CLOSE, work);
-    double atLeast = Math.min(bounds.atLeast(), ours);
+    double atLeast = Math.min(Bounds.atLeast(model, ours / CLOSE, work), ours);
     return new PolicyComparison(
         ours,
         minutes(model, new OneStep()),

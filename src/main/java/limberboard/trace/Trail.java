@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import limberboard.effort.AnswerModel;
-import limberboard.effort.EffortModel.MendEffort;
 import limberboard.effort.Situation;
 import limberboard.library.Seen;
 import limberboard.trace.TrailStep.Answered;
@@ -133,16 +132,11 @@ record Trail(List<TrailStep> steps, List<TrailStep> recent) {
     BitSet asked = new BitSet();
     for (TrailStep step : steps) {
       if (step instanceof MendFailed) {
-        MendEffort mend = fault.model().mends().get(fault.causeNumber(step.id()));
-        if (mend.shownAtOnce()) {
-          open.or(mend.access());
-        } else {
-          open.clear();
-        }
+        open = fault.model().openAfterMend(fault.causeNumber(step.id()), open);
       } else {
         int check = fault.checkNumber(step.id());
         asked.set(check);
-        open.or(fault.model().checks().get(check).access());
+        open = fault.model().openAfterCheck(check, open);
       }
     }
     return new Situation(chances(fault), open, asked, failed(fault));

@@ -29,11 +29,11 @@ record TwoFaults(Fault fault, int[] answers, BitSet failed) {
 
   /** The remark, when there is a sign of a second fault. */
   Optional<SecondFault> found() {
-    return afterMend().or(this::byAnswers);
+    double[] byAnswers = model().chances(answers);
+    return afterMend(byAnswers).or(() -> ofPair(byAnswers));
   }
 
-  private Optional<SecondFault> afterMend() {
-    double[] byAnswers = model().chances(answers);
+  private Optional<SecondFault> afterMend(double[] byAnswers) {
     FailedMends mends = new FailedMends(fault, failed);
     double chance = mends.secondFault(byAnswers);
     if (chance < WORTH_SAYING) {
@@ -63,8 +63,8 @@ record TwoFaults(Fault fault, int[] answers, BitSet failed) {
     return Optional.of(new SecondFault(text, chance));
   }
 
-  private Optional<SecondFault> byAnswers() {
-    if (new Clash(fault, answers).found().isEmpty()) {
+  private Optional<SecondFault> ofPair(double[] byAnswers) {
+    if (!new Clash(fault, answers).isThere(byAnswers)) {
       return Optional.empty();
     }
     List<Integer> causes = likeliest();
