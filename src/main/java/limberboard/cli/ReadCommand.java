@@ -1,6 +1,5 @@
 package limberboard.cli;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -12,12 +11,8 @@ import limberboard.library.Page;
 import limberboard.library.SafeFiles;
 import limberboard.library.WorkspaceFolders;
 import limberboard.print.CutPage;
-import limberboard.print.Look;
 import limberboard.print.PageCutter;
-import limberboard.print.Pdf;
-import limberboard.print.Pictures;
 import limberboard.print.PlainText;
-import limberboard.print.Xhtml;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -89,10 +84,7 @@ final class ReadCommand implements Callable<Integer> {
 
   private void writePdf(WorkspaceFolders folders, CutPage cut, Path file) {
     try {
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      new Pdf()
-          .write(new Xhtml(Pictures.in(folders)).render(cut, Look.PAPER), folders.root(), bytes);
-      SafeFiles.write(file, bytes.toByteArray());
+      SafeFiles.write(file, Paper.pdf(cut, folders));
       session.out().println("Written: " + file);
     } catch (IOException e) {
       throw new Failure(ExitCode.IO, file + " could not be written: " + e.getMessage());

@@ -1,6 +1,5 @@
 package limberboard.cli;
 
-import java.util.List;
 import java.util.concurrent.Callable;
 import limberboard.boat.Workspace;
 import limberboard.trace.Sensitivity;
@@ -24,15 +23,10 @@ final class SensitivityCommand implements Callable<Integer> {
   private final Session session;
   @Mixin private WorkspaceOption workspace;
   @Mixin private BoatOption boat;
+  @Mixin private AnswersOption answers;
 
   @Parameters(paramLabel = "SYMPTOM", description = "The symptom's id.")
   private String symptom;
-
-  @Option(
-      names = "--answer",
-      paramLabel = "CHECK=ANSWER",
-      description = "Something already found, to look at what is done after it.")
-  private List<String> answers = List.of();
 
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
@@ -44,10 +38,7 @@ final class SensitivityCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Workspace read = session.workspace(session.folders(workspace.folder()));
-    TraceRequest request =
-        new TraceRequest(
-            symptom, boat.id(), answers.stream().map(TraceRequest.Found::parse).toList());
-    Trace trace = new Tracing(session, read).trace(request);
+    Trace trace = new Tracing(session, read).trace(answers.request(symptom, boat));
     session.err().println("trying every estimate at twice and half of what it is");
     session.err().flush();
     Sensitivity sensitivity = Sensitivity.of(trace);

@@ -1,7 +1,6 @@
 package limberboard.cli;
 
 import java.io.IOException;
-import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import limberboard.boat.Workspace;
@@ -25,17 +24,10 @@ final class TraceCommand implements Callable<Integer> {
   private final Session session;
   @Mixin private WorkspaceOption workspace;
   @Mixin private BoatOption boat;
+  @Mixin private AnswersOption answers;
 
   @Parameters(paramLabel = "SYMPTOM", description = "The symptom's id, or -.")
   private String symptom;
-
-  @Option(
-      names = "--answer",
-      paramLabel = "CHECK=ANSWER",
-      description =
-          "What has been found; ? as the answer means it could not be told, CAUSE=not-cured that its"
-              + " mend was made and did not cure.")
-  private List<String> answers = List.of();
 
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
@@ -51,10 +43,7 @@ final class TraceCommand implements Callable<Integer> {
     if (symptom.equals("-")) {
       return answerLines(read, tracing);
     }
-    Trace trace =
-        tracing.trace(
-            new TraceRequest(
-                symptom, boat.id(), answers.stream().map(TraceRequest.Found::parse).toList()));
+    Trace trace = tracing.trace(answers.request(symptom, boat));
     if (json) {
       new JsonOutput(session.out()).print(TraceView.of(trace, read.library()));
     } else if (answers.isEmpty()) {

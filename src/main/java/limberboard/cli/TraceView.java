@@ -8,6 +8,7 @@ import limberboard.library.Caution;
 import limberboard.library.Check;
 import limberboard.library.Library;
 import limberboard.library.Page;
+import limberboard.library.Symptom;
 import limberboard.trace.Contradiction;
 import limberboard.trace.NextStep;
 import limberboard.trace.Ranked;
@@ -33,7 +34,15 @@ record TraceView(
   /** A caution that comes before any question. */
   record CautionView(
       String id, String title, String danger, @JsonProperty("do") List<String> act, String seek) {
-    static CautionView of(Page<Caution> page) {
+    /** Those that come before everything else of a symptom. */
+    static List<CautionView> first(Symptom symptom, Library library) {
+      return symptom.first().stream()
+          .flatMap(id -> library.caution(id).stream())
+          .map(CautionView::of)
+          .toList();
+    }
+
+    private static CautionView of(Page<Caution> page) {
       Caution caution = page.details();
       return new CautionView(
           page.id(), page.title(), caution.danger(), caution.act(), caution.seek());
@@ -84,10 +93,7 @@ record TraceView(
     return new TraceView(
         trace.fault().page().id(),
         trace.fault().fitting().boat().id(),
-        trace.fault().page().details().first().stream()
-            .flatMap(id -> library.caution(id).stream())
-            .map(CautionView::of)
-            .toList(),
+        CautionView.first(trace.fault().page().details(), library),
         trace.ranking().stream().map(CauseView::of).toList(),
         StepView.of(trace.next()),
         trace.expectedMinutes(),

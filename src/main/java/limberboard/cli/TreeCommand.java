@@ -1,23 +1,17 @@
 package limberboard.cli;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import limberboard.boat.Workspace;
 import limberboard.library.Library;
 import limberboard.library.SafeFiles;
 import limberboard.library.WorkspaceFolders;
-import limberboard.print.Look;
-import limberboard.print.Pdf;
-import limberboard.print.Pictures;
 import limberboard.print.TreeDrawing;
 import limberboard.print.TreeSheet;
 import limberboard.print.TreeText;
-import limberboard.print.Xhtml;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.Trace;
 import picocli.CommandLine.Command;
@@ -39,6 +33,7 @@ final class TreeCommand implements Callable<Integer> {
   private final Session session;
   @Mixin private WorkspaceOption workspace;
   @Mixin private BoatOption boat;
+  @Mixin private AnswersOption answers;
 
   @Parameters(paramLabel = "SYMPTOM", description = "The symptom's id.")
   private String symptom;
@@ -58,12 +53,6 @@ final class TreeCommand implements Callable<Integer> {
       description = "Leave out ways taken less often than this, 0 to 1; 0.002 if not given.")
   private double rarest = DiagnosticTree.USUAL_RAREST;
 
-  @Option(
-      names = "--answer",
-      paramLabel = "CHECK=ANSWER",
-      description = "What has been found already; ? as the answer means it could not be told.")
-  private List<String> answers = List.of();
-
   TreeCommand(Session session) {
     this.session = session;
   }
@@ -75,11 +64,7 @@ final class TreeCommand implements Callable<Integer> {
     }
     WorkspaceFolders folders = session.folders(workspace.folder());
     Workspace read = session.workspace(folders);
-    Trace trace =
-        new Tracing(session, read)
-            .trace(
-                new TraceRequest(
-                    symptom, boat.id(), answers.stream().map(TraceRequest.Found::parse).toList()));
+    Trace trace = new Tracing(session, read).trace(answers.request(symptom, boat));
     DiagnosticTree tree = DiagnosticTree.of(trace, rarest);
     Library library = read.library();
     svg.ifPresent(
@@ -95,11 +80,7 @@ final class TreeCommand implements Callable<Integer> {
 
   private static byte[] pdf(DiagnosticTree tree, Library library, WorkspaceFolders folders) {
     try {
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      String xhtml =
-          new Xhtml(Pictures.in(folders)).render(new TreeSheet(library).of(tree), Look.PAPER);
-      new Pdf().write(xhtml, folders.root(), bytes);
-      return bytes.toByteArray();
+      return Paper.pdf(new TreeSheet(library).of(tree), folders);
     } catch (IOException e) {
       throw new Failure(ExitCode.IO, "the tree cannot be laid out as PDF: " + e.getMessage());
     }

@@ -89,10 +89,7 @@ record TreeView(
     return new TreeView(
         tree.from().fault().page().id(),
         tree.from().fault().fitting().boat().id(),
-        tree.from().fault().page().details().first().stream()
-            .flatMap(id -> library.caution(id).stream())
-            .map(CautionView::of)
-            .toList(),
+        CautionView.first(tree.from().fault().page().details(), library),
         tree.root().expectedMinutes(),
         tree.from().atLeastMinutes(),
         tree.rarest(),

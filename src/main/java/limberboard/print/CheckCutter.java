@@ -28,6 +28,11 @@ final class CheckCutter {
     this.way = new WayThere(cutting);
   }
 
+  /** How a check is made, where that may be printed. */
+  static String how(Check check) {
+    return check.skill() == Skill.LICENSED ? HOW_NOT_PRINTED : check.how();
+  }
+
   List<Block> cut(Check check, List<Cause> causes) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Heading(LEVEL, Inline.text(check.ask())));

@@ -6,10 +6,9 @@ import java.util.Optional;
 import limberboard.library.Library;
 import limberboard.library.Minutes;
 import limberboard.library.Model.Access;
-import limberboard.library.Skill;
+import limberboard.library.PerCent;
 import limberboard.print.Block.Side;
 import limberboard.trace.Contradiction;
-import limberboard.trace.FaultCheck;
 import limberboard.trace.NextStep;
 import limberboard.trace.Ranked;
 import limberboard.trace.SecondFault;
@@ -74,7 +73,7 @@ public final class TraceSheet {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Paragraph(List.of(new Inline.Strong(asked(next, cutting)))));
     if (next instanceof NextStep.DoCheck check) {
-      blocks.add(Block.Paragraph.of(how(check.check())));
+      blocks.add(Block.Paragraph.of(CheckCutter.how(check.check().check())));
     }
     List<Block.Fact> facts = new ArrayList<>();
     List<String> open = next.toOpen().stream().map(Access::title).toList();
@@ -97,12 +96,6 @@ public final class TraceSheet {
     return next instanceof NextStep.DoMend
         ? List.of(cutting.link(next.id()))
         : Inline.text(next.text());
-  }
-
-  private static String how(FaultCheck check) {
-    return check.check().skill() == Skill.LICENSED
-        ? CheckCutter.HOW_NOT_PRINTED
-        : check.check().how();
   }
 
   private static Part causes(Trace trace, Cutting cutting) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import limberboard.library.Minutes;
+import limberboard.library.PerCent;
 import limberboard.print.DrawnBox.Line;
 import limberboard.print.DrawnBox.Shape;
 import limberboard.trace.DiagnosticTree;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import limberboard.library.Minutes;
+import limberboard.library.PerCent;
 import limberboard.trace.DiagnosticTree;
 
 /** Says how a diagnostic tree is read, and what it leaves out. */

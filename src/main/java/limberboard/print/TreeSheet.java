@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import limberboard.library.Caution;
 import limberboard.library.Library;
 import limberboard.library.Page;
-import limberboard.library.Skill;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.DiagnosticTree.Fork;
 import limberboard.trace.FaultCheck;
@@ -152,14 +151,8 @@ public final class TreeSheet {
       items.add(
           List.of(
               new Block.Paragraph(List.of(new Inline.Strong(Inline.text(check.ask())))),
-              Block.Paragraph.of(how(check))));
+              Block.Paragraph.of(CheckCutter.how(check.check()))));
     }
     return List.of(new Block.Items(false, 1, true, items));
-  }
-
-  private static String how(FaultCheck check) {
-    return check.check().skill() == Skill.LICENSED
-        ? CheckCutter.HOW_NOT_PRINTED
-        : check.check().how();
   }
 }

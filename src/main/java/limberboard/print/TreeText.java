@@ -3,6 +3,7 @@ package limberboard.print;
 import java.util.List;
 import java.util.function.Function;
 import limberboard.library.Library;
+import limberboard.library.PerCent;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.DiagnosticTree.Branch;
 import limberboard.trace.DiagnosticTree.Fork;

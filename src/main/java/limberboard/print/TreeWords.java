@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import limberboard.library.Minutes;
 import limberboard.library.Model.Access;
+import limberboard.library.PerCent;
 import limberboard.library.Skill;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.DiagnosticTree.Branch;

@@ -3,6 +3,7 @@ package limberboard.trace;
 import java.util.List;
 import limberboard.library.Minutes;
 import limberboard.library.Model.Access;
+import limberboard.library.PerCent;
 
 /** Numbers and names as a person reads them. */
 final class Wording {
@@ -32,11 +33,7 @@ final class Wording {
 
   /** "12 %", "under 1 %", "over 99 %". */
   static String percent(double chance) {
-    long whole = Math.round(chance * 100);
-    if (whole == 0 && chance > 0) {
-      return "under 1 %";
-    }
-    return whole == 100 && chance < 1 ? "over 99 %" : whole + " %";
+    return PerCent.words(chance);
   }
 
   /** "three times as likely", for a factor of at least 1.75. */

@@ -1,13 +1,13 @@
-package limberboard.print;
+package limberboard.library;
 
 /** Chances in whole per cent; what is not certain is never written as 0 or 100. */
-final class PerCent {
+public final class PerCent {
   private static final double PER_CENT = 100;
 
   private PerCent() {}
 
   /** The number alone: {@code 12}, {@code under 1}, {@code over 99}. */
-  static String number(double chance) {
+  public static String number(double chance) {
     long whole = Math.round(chance * PER_CENT);
     if (whole == 0 && chance > 0) {
       return "under 1";
@@ -16,7 +16,7 @@ final class PerCent {
   }
 
   /** With its sign: {@code 12 %}. */
-  static String words(double chance) {
+  public static String words(double chance) {
     return number(chance) + " %";
   }
 }
