@@ -2,12 +2,9 @@ package limberboard.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.GraphicsEnvironment;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.AbstractButton;
@@ -20,63 +17,21 @@ import limberboard.desktop.trace.Stage;
 import limberboard.desktop.tree.TreeView;
 import limberboard.desktop.tree.TreeWalk;
 import limberboard.trace.Trace;
-import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The tree and the reasons through real mouse and keyboard events. Needs a display; a virtual one
  * will do.
  */
-@Timeout(180)
-class TreeWindowTest {
-  @TempDir Path folder;
-  private SmallWindow window;
-
-  @BeforeAll
-  static void components() {
-    if (GraphicsEnvironment.isHeadless()) {
-      System.out.println(
-          "The tests of the tree in the window are skipped: there is no display. Run them with:"
-              + " xvfb-run -a mvn verify");
-    }
-    FailOnThreadViolationRepaintManager.install();
-  }
-
-  @AfterAll
-  static void usual() {
-    FailOnThreadViolationRepaintManager.uninstall();
-  }
-
+class TreeWindowTest extends RealWindow {
   @BeforeEach
-  void open() throws IOException {
-    window = SmallWindow.open(folder);
+  void beginTracing() {
     window.act(() -> desk().session().choose(Optional.of("knot")));
     window.act(() -> desk().navigator().trace("wet-locker"));
     window.until("cautions", () -> desk().trace().stage() == Stage.CAUTIONS);
     window.act(() -> desk().trace().cautionsRead());
     window.until("a check", () -> desk().trace().stage() == Stage.CHECK);
-  }
-
-  @AfterEach
-  void close() {
-    if (window != null) {
-      try {
-        assertThat(window.failures()).as("thrown and caught by nobody").isEmpty();
-        assertThat(window.slowOnEventThread()).as("slow work on the event thread").isEmpty();
-      } finally {
-        window.close();
-      }
-    }
-  }
-
-  private Desk desk() {
-    return window.desk();
   }
 
   private TreeView lookAtTree() {

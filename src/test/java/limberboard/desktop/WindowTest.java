@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.EventQueue;
-import java.awt.GraphicsEnvironment;
 import java.awt.KeyboardFocusManager;
 import java.awt.Point;
 import java.awt.event.KeyEvent;
@@ -36,56 +35,10 @@ import limberboard.desktop.parts.CardList;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.trace.Stage;
 import limberboard.library.Page;
-import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The window through real mouse and keyboard events. Needs a display; a virtual one will do. */
-@Timeout(180)
-class WindowTest {
-  @TempDir Path folder;
-  private SmallWindow window;
-
-  @BeforeAll
-  static void components() {
-    if (GraphicsEnvironment.isHeadless()) {
-      System.out.println(
-          "The window's tests are skipped: there is no display. Run them with: xvfb-run -a mvn verify");
-    }
-    FailOnThreadViolationRepaintManager.install();
-  }
-
-  @AfterAll
-  static void usual() {
-    FailOnThreadViolationRepaintManager.uninstall();
-  }
-
-  @BeforeEach
-  void open() throws IOException {
-    window = SmallWindow.open(folder);
-  }
-
-  @AfterEach
-  void close() {
-    if (window != null) {
-      try {
-        assertThat(window.failures()).as("thrown and caught by nobody").isEmpty();
-        assertThat(window.slowOnEventThread()).as("slow work on the event thread").isEmpty();
-      } finally {
-        window.close();
-      }
-    }
-  }
-
-  private Desk desk() {
-    return window.desk();
-  }
-
+class WindowTest extends RealWindow {
   private void chooseKnot() {
     window.act(() -> desk().session().choose(Optional.of("knot")));
   }
