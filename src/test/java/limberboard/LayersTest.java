@@ -26,8 +26,14 @@ class LayersTest {
           .definedBy("limberboard.print..")
           .layer("Trace")
           .definedBy("limberboard.trace..")
+          .optionalLayer("Calendar")
+          .definedBy("limberboard.calendar..")
           .layer("Effort")
           .definedBy("limberboard.effort..")
+          .optionalLayer("Upkeep")
+          .definedBy("limberboard.upkeep..")
+          .optionalLayer("Rigging")
+          .definedBy("limberboard.rigging..")
           .layer("Workings")
           .definedBy("limberboard.workings..")
           .layer("Search")
@@ -50,8 +56,14 @@ class LayersTest {
           .mayOnlyBeAccessedByLayers("Trace")
           .whereLayer("Effort")
           .mayNotAccessAnyLayer()
-          .whereLayer("Workings")
+          .whereLayer("Calendar")
+          .mayOnlyBeAccessedByLayers("Desktop", "Terminal")
+          .whereLayer("Upkeep")
+          .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Print", "Calendar")
+          .whereLayer("Rigging")
           .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Print")
+          .whereLayer("Workings")
+          .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Print", "Upkeep", "Rigging")
           .whereLayer("Search")
           .mayOnlyBeAccessedByLayers("Desktop", "Terminal")
           .because("a change to what people touch must not reach what the trade knows");
@@ -89,7 +101,11 @@ class LayersTest {
       noClasses()
           .that()
           .resideInAnyPackage(
-              "limberboard.effort..", "limberboard.trace..", "limberboard.workings..")
+              "limberboard.effort..",
+              "limberboard.trace..",
+              "limberboard.upkeep..",
+              "limberboard.rigging..",
+              "limberboard.workings..")
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("java.io..", "java.nio.file..", "java.awt..", "java.time.Clock")
@@ -99,9 +115,17 @@ class LayersTest {
   static final ArchRule COMPUTING_HAS_NO_CLOCK =
       noClasses()
           .that()
-          .resideInAnyPackage("limberboard.trace..", "limberboard.workings..", "limberboard.boat..")
+          .resideInAnyPackage(
+              "limberboard.trace..",
+              "limberboard.upkeep..",
+              "limberboard.rigging..",
+              "limberboard.calendar..",
+              "limberboard.workings..",
+              "limberboard.boat..")
           .should()
           .callMethod(java.time.LocalDate.class, "now")
+          .orShould()
+          .callMethod(java.time.Instant.class, "now")
           .orShould()
           .callMethod(System.class, "currentTimeMillis")
           .because("the day is an argument, so that any day can be tried");

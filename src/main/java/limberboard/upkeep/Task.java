@@ -1,0 +1,17 @@
+package limberboard.upkeep;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import limberboard.library.Page;
+import limberboard.library.Phase;
+import limberboard.library.Procedure;
+
+/**
+ * A piece of work that a person is to do on a boat, with the reason it is on a list.
+ *
+ * @param work the procedure's page
+ * @param phase when in the boat's year it is done
+ * @param why the reason in a sentence: {@code 2 seasons since 2024-04-12}
+ * @param due the day on which it runs out; empty when it is done without being due
+ */
+public record Task(Page<Procedure> work, Phase phase, String why, Optional<LocalDate> due) {}
