@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import limberboard.library.Exposure;
 import limberboard.library.Model;
 import limberboard.library.Page;
 import limberboard.library.Use;
@@ -25,6 +26,7 @@ import limberboard.library.Water;
  * @param launched the day it first went afloat, from which its age counts
  * @param use what it is used for
  * @param water where it lies
+ * @param exposure how much weather it takes there
  * @param equipment equipment id to choice id, for all equipment of the model
  * @param season when it is afloat in the year
  * @param hourIsWorth what the owner gives for a saved hour, in the owner's currency
@@ -40,6 +42,7 @@ public record Boat(
     Optional<LocalDate> launched,
     Use use,
     Water water,
+    Exposure exposure,
     Map<String, String> equipment,
     Optional<Season> season,
     OptionalDouble hourIsWorth,

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import limberboard.library.Exposure;
 import limberboard.library.Required;
 import limberboard.library.Use;
 import limberboard.library.Water;
@@ -20,6 +21,7 @@ import limberboard.library.Water;
  * @param launched first day afloat
  * @param use what it is used for
  * @param water where it lies
+ * @param exposure how much weather it takes there
  * @param equipment equipment id to choice id, where it differs from what the yard fitted
  * @param season when it is afloat
  * @param hourIsWorth what the owner gives for a saved hour
@@ -33,6 +35,7 @@ record BoatFile(
     Optional<LocalDate> launched,
     Optional<Use> use,
     Optional<Water> water,
+    Optional<Exposure> exposure,
     Map<String, String> equipment,
     Optional<SeasonFile> season,
     OptionalDouble hourIsWorth,
@@ -43,6 +46,7 @@ record BoatFile(
     launched = launched == null ? Optional.empty() : launched;
     use = use == null ? Optional.empty() : use;
     water = water == null ? Optional.empty() : water;
+    exposure = exposure == null ? Optional.empty() : exposure;
     equipment = equipment == null ? Map.of() : new LinkedHashMap<>(equipment);
     season = season == null ? Optional.empty() : season;
     hourIsWorth = hourIsWorth == null ? OptionalDouble.empty() : hourIsWorth;

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import limberboard.library.Exposure;
 import limberboard.library.HeaderBinder;
 import limberboard.library.Library;
 import limberboard.library.Model;
@@ -86,6 +87,7 @@ final class BoatReader {
             read.launched(),
             read.use().orElse(Use.PRIVATE),
             read.water().orElse(Water.SALT),
+            read.exposure().orElse(Exposure.USUAL),
             equipment(model.get().details(), file, read, problems),
             read.season().map(season -> new Season(season.from(), season.to())),
             read.hourIsWorth(),

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import limberboard.library.Exposure;
 import limberboard.library.Model;
 import limberboard.library.SafeFiles;
 import limberboard.library.Use;
@@ -53,6 +54,9 @@ public final class BoatWriter {
     }
     if (boat.water() != Water.SALT) {
       keys.put("water", boat.water().word());
+    }
+    if (boat.exposure() != Exposure.USUAL) {
+      keys.put("exposure", boat.exposure().word());
     }
     Map<String, String> chosen = chosen(boat);
     if (!chosen.isEmpty()) {

@@ -52,6 +52,7 @@ public record Fitting(Boat boat, LocalDate on) {
     condition.notFitted().forEach(choice -> parts.add(Optional.of(notFitted(choice))));
     parts.add(oneOf(condition.water(), boat.water(), "lies in ", " water"));
     parts.add(oneOf(condition.use(), boat.use(), "used for ", ""));
+    parts.add(oneOf(condition.exposure(), boat.exposure(), "", " berth"));
     parts.add(condition.age().map(this::age));
     parts.add(any(condition.any()));
     return parts;

@@ -2,23 +2,28 @@ package limberboard.boat;
 
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * One line of a boat's log.
  *
  * @param date the day
- * @param work a procedure id, or one of {@code launched hauled-out mast-up mast-down reading}
+ * @param work a procedure id, or one of {@link LogWords#EVENTS}
  * @param engineHours the hour meter's reading, 0 or more
  * @param uses counted uses since the last line, by name
  * @param note anything else
+ * @param of the work that was looked at again, with the event {@code looked-again}
+ * @param line the line of the file on which it ends, from 1; 0 for one that is not in a file yet
  */
 public record LogEntry(
     LocalDate date,
     String work,
     OptionalDouble engineHours,
     Map<String, Integer> uses,
-    String note) {
+    String note,
+    Optional<String> of,
+    int line) {
   /** Copies the uses. */
   public LogEntry {
     uses = Map.copyOf(uses);

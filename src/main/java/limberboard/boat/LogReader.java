@@ -2,6 +2,7 @@ package limberboard.boat;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -10,8 +11,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import limberboard.library.Library;
 import limberboard.library.Problem;
 import limberboard.library.TextFile;
@@ -22,10 +23,7 @@ import org.apache.commons.csv.CSVRecord;
 
 /** Reads a boat's log (RFC 4180); a broken line is reported and left out, the rest is read. */
 final class LogReader {
-  private static final Set<String> EVENTS =
-      Set.of("launched", "hauled-out", "mast-up", "mast-down", "reading");
-  private static final List<String> COLUMNS = List.of("date", "work", "engine-hours", "note");
-  private static final CSVFormat FORMAT =
+  static final CSVFormat FORMAT =
       CSVFormat.RFC4180
           .builder()
           .setHeader()
@@ -53,13 +51,13 @@ final class LogReader {
       read(file, text.text(), entries, problems);
     }
     entries.sort(Comparator.comparing(LogEntry::date));
-    hoursBackwards(file, entries, problems);
+    problems.addAll(backwards(file, entries));
     return new Read(List.copyOf(entries), problems);
   }
 
   private void read(String file, String text, List<LogEntry> entries, List<Problem> problems) {
     try (CSVParser parser = CSVParser.parse(new StringReader(text), FORMAT)) {
-      for (String column : COLUMNS) {
+      for (String column : LogWords.COLUMNS) {
         if (!parser.getHeaderMap().containsKey(column)) {
           problems.add(
               Problem.error(
@@ -67,7 +65,7 @@ final class LogReader {
                   1,
                   column,
                   "has no such column",
-                  "begin with " + String.join(",", COLUMNS)));
+                  "begin with " + String.join(",", LogWords.COLUMNS)));
           return;
         }
       }
@@ -98,15 +96,25 @@ final class LogReader {
       return;
     }
     String work = line.get("work").strip();
-    if (!EVENTS.contains(work) && library.procedure(work).isEmpty()) {
+    if (!LogWords.EVENTS.contains(work) && library.procedure(work).isEmpty()) {
       problems.add(
           Problem.error(
               file,
               number,
               "work",
               "\"" + work + "\" is neither a procedure nor an event",
-              "write a procedure id or one of "
-                  + String.join(", ", EVENTS.stream().sorted().toList())));
+              "write a procedure id or one of " + String.join(", ", LogWords.EVENTS)));
+      return;
+    }
+    Optional<String> of = of(line);
+    if (work.equals(LogWords.LOOKED_AGAIN) && of.flatMap(library::procedure).isEmpty()) {
+      problems.add(
+          Problem.error(
+              file,
+              number,
+              LogWords.OF,
+              "does not name the work that was looked at again",
+              "write the procedure's id into the column of"));
       return;
     }
     try {
@@ -114,7 +122,8 @@ final class LogReader {
       String hours = line.get("engine-hours").strip();
       OptionalDouble reading =
           hours.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(hours(hours));
-      entries.add(new LogEntry(date, work, reading, uses(line), line.get("note").strip()));
+      entries.add(
+          new LogEntry(date, work, reading, uses(line), line.get("note").strip(), of, number));
     } catch (DateTimeException e) {
       problems.add(
           Problem.error(
@@ -129,6 +138,12 @@ final class LogReader {
     }
   }
 
+  private static Optional<String> of(CSVRecord line) {
+    return line.isMapped(LogWords.OF)
+        ? Optional.of(line.get(LogWords.OF).strip()).filter(id -> !id.isEmpty())
+        : Optional.empty();
+  }
+
   private static double hours(String text) {
     double hours = Double.parseDouble(text);
     if (!(hours >= 0) || Double.isInfinite(hours)) {
@@ -137,34 +152,43 @@ final class LogReader {
     return hours;
   }
 
+  private static int count(String text) {
+    int count = Integer.parseInt(text);
+    if (count < 0) {
+      throw new NumberFormatException("\"" + text + "\"");
+    }
+    return count;
+  }
+
+  private static String hours(LogEntry entry) {
+    return BigDecimal.valueOf(entry.engineHours().orElse(0)).stripTrailingZeros().toPlainString();
+  }
+
   private static Map<String, Integer> uses(CSVRecord line) {
     Map<String, Integer> uses = new HashMap<>();
     line.toMap()
         .forEach(
             (column, value) -> {
-              if (!COLUMNS.contains(column) && !value.isBlank()) {
-                uses.put(column, Integer.parseInt(value.strip()));
+              if (LogWords.countsUses(column) && !value.isBlank()) {
+                uses.put(column, count(value.strip()));
               }
             });
     return uses;
   }
 
-  private static void hoursBackwards(String file, List<LogEntry> entries, List<Problem> problems) {
-    double last = 0;
-    for (LogEntry entry : entries) {
-      if (entry.engineHours().isPresent()) {
-        double now = entry.engineHours().getAsDouble();
-        if (now < last) {
-          problems.add(
-              Problem.warning(
-                  file,
-                  0,
-                  "engine-hours",
-                  "run backwards on " + entry.date() + ", from " + last + " to " + now,
-                  "correct the reading, or note that the meter was changed"));
-        }
-        last = now;
-      }
-    }
+  private static List<Problem> backwards(String file, List<LogEntry> entries) {
+    return HourMeter.of(entries).doubted().stream()
+        .map(
+            entry ->
+                Problem.warning(
+                    file,
+                    entry.line(),
+                    LogWords.ENGINE_HOURS,
+                    hours(entry)
+                        + " on "
+                        + entry.date()
+                        + " does not go with the readings before and after it, and is not counted",
+                    "correct the reading, or write new-meter where the meter was replaced"))
+        .toList();
   }
 }

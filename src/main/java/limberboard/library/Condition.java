@@ -6,8 +6,8 @@ import java.util.Optional;
 
 /**
  * Which boats something holds for ({@code fits}, {@code when}): all entries must hold, an empty
- * condition holds for every boat. Lists of models, waters and uses are alternatives; all of {@code
- * fitted} and none of {@code notFitted} must be fitted.
+ * condition holds for every boat. Lists of models, waters, uses and exposures are alternatives; all
+ * of {@code fitted} and none of {@code notFitted} must be fitted.
  *
  * @param model model ids
  * @param built years of building
@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param notFitted equipment choice ids, none of which the boat may have
  * @param water waters
  * @param use uses
+ * @param exposure exposures
  * @param age the least age
  * @param any alternatives, at least one of which must hold
  */
@@ -27,12 +28,13 @@ public record Condition(
     List<String> notFitted,
     List<Water> water,
     List<Use> use,
+    List<Exposure> exposure,
     Optional<Period> age,
     List<Condition> any) {
 
   /** The condition that every boat meets. */
   public static final Condition ALWAYS =
-      new Condition(null, null, null, null, null, null, null, null, null);
+      new Condition(null, null, null, null, null, null, null, null, null, null);
 
   /** Absent entries become empty ones. */
   public Condition {
@@ -43,6 +45,7 @@ public record Condition(
     notFitted = Absent.list(notFitted);
     water = Absent.list(water);
     use = Absent.list(use);
+    exposure = Absent.list(exposure);
     age = Absent.optional(age);
     any = Absent.list(any);
   }

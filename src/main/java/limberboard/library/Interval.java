@@ -15,6 +15,7 @@ import java.util.OptionalInt;
  * @param engineHours hours of the engine, greater than 0
  * @param uses counted uses, such as hoists, each greater than 0
  * @param fromAge the age of the boat from which on it is done
+ * @param fromEvent a procedure id or an event of the log; it runs only once that stands in the log
  * @param phase when in the year it is done
  * @param expires whether it runs out by its date even when unused
  * @param factors what shortens or lengthens it for some boats
@@ -25,6 +26,7 @@ public record Interval(
     OptionalDouble engineHours,
     Map<String, Integer> uses,
     Optional<Period> fromAge,
+    Optional<String> fromEvent,
     Optional<Phase> phase,
     boolean expires,
     List<Factor> factors) {
@@ -36,6 +38,7 @@ public record Interval(
     engineHours = engineHours == null ? OptionalDouble.empty() : engineHours;
     uses = Absent.map(uses);
     fromAge = Absent.optional(fromAge);
+    fromEvent = Absent.optional(fromEvent);
     phase = Absent.optional(phase);
     factors = Absent.list(factors);
   }

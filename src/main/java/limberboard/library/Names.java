@@ -10,6 +10,9 @@ import java.util.TreeSet;
 
 /** All names that headers may refer to, gathered from the whole library. */
 final class Names {
+  private static final Set<String> LOG_EVENTS =
+      Set.of("launched", "hauled-out", "mast-up", "mast-down", "new-meter");
+
   private final Map<Kind, Set<String>> pages = new HashMap<>();
   private final Set<String> tools = new HashSet<>();
   private final Set<String> unusable = new HashSet<>();
@@ -60,6 +63,11 @@ final class Names {
     for (int i = 0; i < ids.size(); i++) {
       page(kind, ids.get(i), pointer + "/" + i, report);
     }
+  }
+
+  /** Whether a word stands in logs for something other than a procedure. */
+  boolean isLogEvent(String word) {
+    return LOG_EVENTS.contains(word);
   }
 
   /** Whether a material is a tool; also true of what could not be read. */

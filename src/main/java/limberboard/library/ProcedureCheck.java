@@ -26,32 +26,14 @@ final class ProcedureCheck implements PageCheck<Procedure> {
       report.error(
           "/owner-parts", "is only for licensed work", "take it out: everything is printed");
     }
-    procedure.interval().ifPresent(interval -> interval(interval, work, report));
+    procedure
+        .interval()
+        .ifPresent(interval -> new IntervalCheck(names, report).check(interval, work));
+    new IntervalCheck(names, report).lookAgain(page);
     List<MaterialUse> materials = procedure.materials();
     for (int i = 0; i < materials.size(); i++) {
       new MaterialUseCheck(names, report, "/materials/" + i).check(materials.get(i));
     }
-  }
-
-  private static void interval(Interval interval, WorkCheck work, Report report) {
-    if (interval.hasNoLimit()) {
-      report.error("/interval", "has no limit", "give one of every, seasons, engine-hours or uses");
-    }
-    if (interval.seasons().orElse(1) < 1) {
-      report.error("/interval/seasons", "is less than 1", "write a whole number of seasons");
-    }
-    if (!(interval.engineHours().orElse(1) > 0)) {
-      report.error("/interval/engine-hours", "is not greater than 0", "write a number of hours");
-    }
-    interval
-        .uses()
-        .forEach(
-            (use, number) -> {
-              if (number < 1) {
-                report.error("/interval/uses/" + use, "is less than 1", "write a whole number");
-              }
-            });
-    work.factors(interval.factors(), "/interval/factors");
   }
 
   /** Checks one entry of a procedure's materials. */

@@ -39,6 +39,9 @@ final class ConditionWords {
     if (!condition.use().isEmpty()) {
       parts.add("used for " + words(condition.use()));
     }
+    if (!condition.exposure().isEmpty()) {
+      parts.add("in a berth that is " + words(condition.exposure()));
+    }
     condition.age().ifPresent(age -> parts.add("at least " + TimeWords.period(age) + " old"));
     if (!condition.any().isEmpty()) {
       parts.add(joined(condition.any().stream().map(this::bare).toList(), " or "));

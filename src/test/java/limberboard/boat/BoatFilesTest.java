@@ -10,6 +10,7 @@ import java.time.MonthDay;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import limberboard.library.Exposure;
 import limberboard.library.Problem;
 import limberboard.library.TestWorkspace;
 import limberboard.library.Use;
@@ -57,6 +58,7 @@ class BoatFilesTest {
             Optional.of(LocalDate.of(2014, 5, 1)),
             Use.CHARTER,
             Water.FRESH,
+            Exposure.EXPOSED,
             Map.of("seal", "seal-lip"),
             Optional.of(new Season(MonthDay.of(4, 15), MonthDay.of(10, 15))),
             OptionalDouble.of(25.5),
@@ -117,7 +119,8 @@ class BoatFilesTest {
             "5: \"mned\" is neither a procedure nor an event",
             "7: For input string: \"many\" is no count",
             "8: has 2 fields, not as many as the first line",
-            "0: run backwards on 2024-07-01, from 120.0 to 110.0");
+            "6: 110 on 2024-07-01 does not go with the readings before and after it, and is not"
+                + " counted");
     assertThat(after.boat("knot").orElseThrow().log())
         .extracting(LogEntry::work)
         .containsExactly("launched", "mend", "reading");

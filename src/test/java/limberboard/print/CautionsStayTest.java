@@ -78,7 +78,7 @@ class CautionsStayTest {
                 choice.isEmpty()
                     ? Condition.ALWAYS
                     : new Condition(
-                        null, null, null, List.of(choice), null, null, null, null, null));
+                        null, null, null, List.of(choice), null, null, null, null, null, null));
   }
 
   private static Page<Procedure> procedure(

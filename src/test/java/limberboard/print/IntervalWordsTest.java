@@ -36,7 +36,7 @@ class IntervalWordsTest {
       Double factor,
       String expected) {
     Condition charter =
-        new Condition(null, null, null, null, null, null, List.of(Use.CHARTER), null, null);
+        new Condition(null, null, null, null, null, null, List.of(Use.CHARTER), null, null, null);
     Interval interval =
         new Interval(
             Optional.ofNullable(every),
@@ -44,6 +44,7 @@ class IntervalWordsTest {
             hours == null ? OptionalDouble.empty() : OptionalDouble.of(hours),
             hoists == null ? Map.of() : Map.of("hoists", hoists),
             Optional.ofNullable(fromAge),
+            Optional.empty(),
             Optional.ofNullable(phase)
                 .map(word -> Phase.valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_'))),
             expires != null,

@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
 import limberboard.boat.Boat;
 import limberboard.boat.Fit;
 import limberboard.boat.Fitting;
+import limberboard.library.Exposure;
 import limberboard.library.Head;
 import limberboard.library.Model;
 import limberboard.library.Page;
@@ -49,6 +50,7 @@ class FitTest {
             Optional.empty(),
             Use.PRIVATE,
             Water.SALT,
+            Exposure.USUAL,
             Map.of(),
             Optional.empty(),
             OptionalDouble.empty(),

@@ -9,6 +9,7 @@ import limberboard.boat.Boat;
 import limberboard.library.Amount;
 import limberboard.library.Condition;
 import limberboard.library.CountingUnit;
+import limberboard.library.Exposure;
 import limberboard.library.Head;
 import limberboard.library.Material;
 import limberboard.library.Material.Pack;
@@ -53,6 +54,7 @@ final class Fixtures {
         Optional.empty(),
         Use.PRIVATE,
         Water.SALT,
+        Exposure.USUAL,
         Map.of(),
         Optional.empty(),
         OptionalDouble.empty(),

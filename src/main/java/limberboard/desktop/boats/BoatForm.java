@@ -20,6 +20,7 @@ import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
+import limberboard.library.Exposure;
 import limberboard.library.Model.Equipment;
 import limberboard.library.Use;
 import limberboard.library.Water;
@@ -37,6 +38,7 @@ final class BoatForm extends JPanel {
   private final ChoiceInput modelInput;
   private final ChoiceInput use;
   private final ChoiceInput water;
+  private final ChoiceInput exposure;
   private final JButton save;
   private final JButton undo;
   private final JButton drop;
@@ -51,6 +53,7 @@ final class BoatForm extends JPanel {
     modelInput = new ChoiceInput("boat-MODEL", id -> model.set(Field.MODEL, id));
     use = new ChoiceInput("boat-USE", word -> model.set(Field.USE, word));
     water = new ChoiceInput("boat-WATER", word -> model.set(Field.WATER, word));
+    exposure = new ChoiceInput("boat-EXPOSURE", word -> model.set(Field.EXPOSURE, word));
     save = Buttons.main("Save", model::save);
     save.setName("save-boat");
     save.setToolTipText("Ctrl+S");
@@ -87,6 +90,7 @@ final class BoatForm extends JPanel {
     text(Field.LAUNCHED, "20 May 2016, if known");
     facts.line(Field.USE.label(), use.control(), use);
     facts.line(Field.WATER.label(), water.control(), water);
+    facts.line(Field.EXPOSURE.label(), exposure.control(), exposure);
     text(Field.SEASON_FROM, "15 April");
     text(Field.SEASON_TO, "15 October");
     text(Field.HOUR, "in your own money");
@@ -118,6 +122,7 @@ final class BoatForm extends JPanel {
     modelInput.refresh(models(), draft.text(Field.MODEL), problems.getOrDefault(Field.MODEL, ""));
     use.refresh(words(Use.values()), draft.text(Field.USE), "");
     water.refresh(words(Water.values()), draft.text(Field.WATER), "");
+    exposure.refresh(words(Exposure.values()), draft.text(Field.EXPOSURE), "");
     refreshEquipment(draft);
     save.setEnabled(model.isChanged() || model.isNew());
     undo.setEnabled(model.canUndo());

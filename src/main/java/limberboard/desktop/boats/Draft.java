@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.Boat;
 import limberboard.boat.Season;
+import limberboard.library.Exposure;
 import limberboard.library.Use;
 import limberboard.library.Water;
 
@@ -29,7 +30,14 @@ public record Draft(Map<Field, String> texts, Map<String, String> equipment) {
   /** The form of a new boat. */
   public static Draft blank() {
     return new Draft(
-        Map.of(Field.USE, Use.PRIVATE.word(), Field.WATER, Water.SALT.word()), Map.of());
+        Map.of(
+            Field.USE,
+            Use.PRIVATE.word(),
+            Field.WATER,
+            Water.SALT.word(),
+            Field.EXPOSURE,
+            Exposure.USUAL.word()),
+        Map.of());
   }
 
   /** The form of a boat. */
@@ -42,6 +50,7 @@ public record Draft(Map<Field, String> texts, Map<String, String> equipment) {
     texts.put(Field.LAUNCHED, boat.launched().map(Days::written).orElse(""));
     texts.put(Field.USE, boat.use().word());
     texts.put(Field.WATER, boat.water().word());
+    texts.put(Field.EXPOSURE, boat.exposure().word());
     texts.put(Field.SEASON_FROM, boat.season().map(Season::from).map(Days::written).orElse(""));
     texts.put(Field.SEASON_TO, boat.season().map(Season::to).map(Days::written).orElse(""));
     texts.put(Field.HOUR, boat.hourIsWorth().isPresent() ? worth(boat) : "");

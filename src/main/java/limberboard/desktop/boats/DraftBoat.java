@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import limberboard.boat.Boat;
 import limberboard.boat.Season;
+import limberboard.library.Exposure;
 import limberboard.library.Model;
 import limberboard.library.Page;
 import limberboard.library.Use;
@@ -35,6 +36,7 @@ final class DraftBoat {
         Days.day(draft.text(Field.LAUNCHED)),
         use(draft.text(Field.USE)),
         water(draft.text(Field.WATER)),
+        exposure(draft.text(Field.EXPOSURE)),
         draft.equipment(),
         season(draft),
         hour(draft),
@@ -58,6 +60,15 @@ final class DraftBoat {
       }
     }
     return Water.SALT;
+  }
+
+  private static Exposure exposure(String word) {
+    for (Exposure exposure : Exposure.values()) {
+      if (exposure.word().equals(word)) {
+        return exposure;
+      }
+    }
+    return Exposure.USUAL;
   }
 
   private static Optional<Season> season(Draft draft) {

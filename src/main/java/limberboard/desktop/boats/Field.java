@@ -16,6 +16,8 @@ public enum Field {
   USE("Used for"),
   /** Where it lies. */
   WATER("Lies in"),
+  /** How much weather she takes there. */
+  EXPOSURE("Berth is"),
   /** From when in the year it is afloat. */
   SEASON_FROM("Afloat from"),
   /** Until when in the year it is afloat. */
