@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import limberboard.library.FurtherCheck;
 import limberboard.library.HeaderBinder;
 import limberboard.library.Library;
 import limberboard.library.LibraryReader;
@@ -21,10 +22,19 @@ public final class WorkspaceReader {
   private final LibraryReader pages;
   private final HeaderBinder binder = new HeaderBinder();
 
-  /** A reader of this workspace. */
+  /** A reader of this workspace, with the library's own checks alone. */
   public WorkspaceReader(WorkspaceFolders folders) {
+    this(folders, List.of());
+  }
+
+  /**
+   * A reader of this workspace.
+   *
+   * @param further checks by others, run on every page
+   */
+  public WorkspaceReader(WorkspaceFolders folders, List<FurtherCheck> further) {
     this.folders = folders;
-    this.pages = new LibraryReader(folders);
+    this.pages = new LibraryReader(folders, further);
   }
 
   /**

@@ -19,4 +19,16 @@ public sealed interface Amount {
    * @param times factor, greater than 0
    */
   record Measured(String measure, double times) implements Amount {}
+
+  /**
+   * Reads a quantity, or anything that does not begin like one as a measure's name.
+   *
+   * @throws IllegalArgumentException when it begins like a quantity and is none, with a message
+   *     that says what is
+   */
+  static Amount of(String text) {
+    return QuantityText.looksLikeQuantity(text)
+        ? new Fixed(QuantityText.parse(text))
+        : new Measured(text, 1);
+  }
 }

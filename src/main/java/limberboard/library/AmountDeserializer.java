@@ -26,11 +26,8 @@ final class AmountDeserializer extends StdDeserializer<Amount> {
       return (Amount) context.handleUnexpectedToken(Amount.class, parser);
     }
     String text = parser.getText();
-    if (!QuantityText.looksLikeQuantity(text)) {
-      return new Amount.Measured(text, 1);
-    }
     try {
-      return new Amount.Fixed(QuantityText.parse(text));
+      return Amount.of(text);
     } catch (IllegalArgumentException e) {
       return (Amount) context.handleWeirdStringValue(Amount.class, text, "%s", e.getMessage());
     }

@@ -2,14 +2,22 @@ package limberboard.library;
 
 import static javax.measure.MetricPrefix.CENTI;
 import static javax.measure.MetricPrefix.KILO;
+import static javax.measure.MetricPrefix.MEGA;
 import static javax.measure.MetricPrefix.MILLI;
+import static tech.units.indriya.unit.Units.AMPERE;
+import static tech.units.indriya.unit.Units.CELSIUS;
 import static tech.units.indriya.unit.Units.GRAM;
 import static tech.units.indriya.unit.Units.HOUR;
 import static tech.units.indriya.unit.Units.LITRE;
 import static tech.units.indriya.unit.Units.METRE;
 import static tech.units.indriya.unit.Units.MINUTE;
 import static tech.units.indriya.unit.Units.NEWTON;
+import static tech.units.indriya.unit.Units.PASCAL;
+import static tech.units.indriya.unit.Units.PERCENT;
+import static tech.units.indriya.unit.Units.SECOND;
 import static tech.units.indriya.unit.Units.SQUARE_METRE;
+import static tech.units.indriya.unit.Units.VOLT;
+import static tech.units.indriya.unit.Units.YEAR;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -48,6 +56,32 @@ public enum KnownUnit {
   MINUTES(MINUTE, "min"),
   /** Hours. */
   HOURS(HOUR, "h"),
+  /** Years of 365.2425 days. */
+  YEARS(YEAR, "years"),
+  /** Degrees Celsius; the only unit whose values may be below nought in files. */
+  DEGREES_CELSIUS(CELSIUS, "°C"),
+  /** Bars. */
+  BARS(KILO(PASCAL).multiply(100), "bar"),
+  /** Newtons on a square millimetre, that is megapascals. */
+  NEWTONS_ON_SQUARE_MILLIMETRE(MEGA(PASCAL), "N/mm²"),
+  /** Newton metres, of a torque. */
+  NEWTON_METRES(NEWTON.multiply(METRE), "Nm"),
+  /** Square millimetres a second: kinematic viscosity, in another word centistokes. */
+  SQUARE_MILLIMETRES_A_SECOND(MILLI(METRE).multiply(MILLI(METRE)).divide(SECOND), "mm²/s"),
+  /** Litres a minute. */
+  LITRES_A_MINUTE(LITRE.divide(MINUTE), "l/min"),
+  /** Litres an hour. */
+  LITRES_AN_HOUR(LITRE.divide(HOUR), "l/h"),
+  /** Amperes. */
+  AMPERES(AMPERE, "A"),
+  /** Milliamperes on a square metre. */
+  MILLIAMPERES_ON_SQUARE_METRE(MILLI(AMPERE).divide(SQUARE_METRE), "mA/m²"),
+  /** Ampere hours. */
+  AMPERE_HOURS(AMPERE.multiply(HOUR), "Ah"),
+  /** Volts. */
+  VOLTS(VOLT, "V"),
+  /** Hundredths. */
+  HUNDREDTHS(PERCENT, "%"),
   /** Pieces; without a symbol. */
   PIECES(METRE.divide(METRE), "");
 

@@ -15,9 +15,12 @@ final class LibraryCheck {
   private final ModelCheck models = new ModelCheck();
   private final CautionCheck cautions = new CautionCheck();
 
-  LibraryCheck(Names names, LinkCheck links) {
+  private final List<FurtherCheck> further;
+
+  LibraryCheck(Names names, LinkCheck links, List<FurtherCheck> further) {
     this.names = names;
     this.links = links;
+    this.further = further;
   }
 
   /** The problems of these pages, each file's by line. */
@@ -34,6 +37,8 @@ final class LibraryCheck {
 
   private void check(ParsedPage parsed, Page<?> page, Report report) {
     heads.check(page, parsed.scan().headings(), names, report);
+    workings(page.details().workings(), report);
+    further.forEach(check -> check.check(page, new PageFindings(names, report)));
     if (page.details() instanceof Symptom symptom) {
       symptoms.check(as(page, symptom), names, report);
       pictures(parsed, symptom, report);
@@ -47,6 +52,12 @@ final class LibraryCheck {
       links.headerPicture(parsed, model.drawing().deck(), "/drawing/deck", report);
     } else if (page.details() instanceof Caution caution) {
       cautions.check(as(page, caution), names, report);
+    }
+  }
+
+  private void workings(List<SumUse> workings, Report report) {
+    for (int i = 0; i < workings.size(); i++) {
+      names.condition(workings.get(i).fits(), "/workings/" + i + "/fits", report);
     }
   }
 

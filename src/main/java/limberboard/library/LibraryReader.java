@@ -20,13 +20,24 @@ import java.util.stream.Stream;
  */
 public final class LibraryReader {
   private final WorkspaceFolders folders;
+  private final List<FurtherCheck> further;
   private final PageParser parser = new PageParser();
   private final FileMemory<ParsedPage> pages = new FileMemory<>();
   private final FileMemory<Optional<String>> pictures = new FileMemory<>();
 
-  /** A reader of this workspace's library. */
+  /** A reader of this workspace's library, with the library's own checks alone. */
   public LibraryReader(WorkspaceFolders folders) {
+    this(folders, List.of());
+  }
+
+  /**
+   * A reader of this workspace's library.
+   *
+   * @param further checks by others, run on every page
+   */
+  public LibraryReader(WorkspaceFolders folders, List<FurtherCheck> further) {
     this.folders = folders;
+    this.further = List.copyOf(further);
   }
 
   /**
@@ -40,7 +51,8 @@ public final class LibraryReader {
     Map<Path, Kind> files = files(problems);
     Map<String, ParsedPage> parsed = parse(files, problems);
     LinkCheck links = new LinkCheck(folders, parsed.values(), this::pictureWrong);
-    problems.addAll(new LibraryCheck(new Names(parsed.values()), links).check(parsed.values()));
+    LibraryCheck check = new LibraryCheck(new Names(parsed.values()), links, further);
+    problems.addAll(check.check(parsed.values()));
     parsed.values().forEach(page -> problems.addAll(page.problems()));
     problems.sort(Comparator.comparing(Problem::file).thenComparingInt(Problem::line));
     List<Page<?>> usable = new ArrayList<>();

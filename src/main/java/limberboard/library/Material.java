@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param keepOff what it must not touch
  * @param instead ids of materials that may be used instead
  * @param cautions ids of cautions shown wherever it is used
+ * @param workings sums shown with it
  */
 public record Material(
     @Required MaterialGroup group,
@@ -24,7 +25,8 @@ public record Material(
     Optional<Period> openedLife,
     List<KeepOff> keepOff,
     List<String> instead,
-    List<String> cautions)
+    List<String> cautions,
+    List<SumUse> workings)
     implements Details {
 
   /** Absent entries become empty ones. */
@@ -36,6 +38,7 @@ public record Material(
     keepOff = Absent.list(keepOff);
     instead = Absent.list(instead);
     cautions = Absent.list(cautions);
+    workings = Absent.list(workings);
   }
 
   @Override

@@ -1,12 +1,16 @@
 package limberboard.library;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import javax.measure.Quantity;
 
 /** All names that headers may refer to, gathered from the whole library. */
 final class Names {
@@ -19,7 +23,7 @@ final class Names {
   private final Set<String> zones = new TreeSet<>();
   private final Set<String> access = new TreeSet<>();
   private final Set<String> choices = new TreeSet<>();
-  private final Set<String> measures = new TreeSet<>();
+  private final SortedMap<String, List<Quantity<?>>> measures = new TreeMap<>();
 
   Names(Collection<ParsedPage> parsed) {
     for (Kind kind : Kind.values()) {
@@ -41,8 +45,17 @@ final class Names {
       model.equipment().stream()
           .flatMap(equipment -> equipment.choices().stream())
           .forEach(choice -> choices.add(choice.id()));
-      measures.addAll(model.measures().keySet());
+      model.measures().forEach(this::measure);
     }
+  }
+
+  private void measure(String name, Amount.Fixed value) {
+    measures.computeIfAbsent(name, none -> new ArrayList<>()).add(value.quantity());
+  }
+
+  /** What the models have as this measure; empty when no model has it. */
+  List<Quantity<?>> measured(String name) {
+    return List.copyOf(measures.getOrDefault(name, List.of()));
   }
 
   /** Reports a reference to a page of this kind that is not there. */
@@ -89,7 +102,7 @@ final class Names {
   }
 
   void measure(String name, String pointer, Report report) {
-    one("measure", measures, name, pointer, report);
+    one("measure", measures.keySet(), name, pointer, report);
   }
 
   /** Reports what a condition refers to that is not there. */

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param before procedures that come after this one when both are to be done
  * @param ownerParts headings of the sections that are the owner's although the work is for the
  *     licensed; the rest of such a page is not printed
+ * @param workings sums shown with it
  */
 public record Procedure(
     @Required Work work,
@@ -35,7 +36,8 @@ public record Procedure(
     Optional<LookAgain> lookAgain,
     List<String> resets,
     List<String> before,
-    List<String> ownerParts)
+    List<String> ownerParts,
+    List<SumUse> workings)
     implements Details {
 
   /** Absent entries become empty ones. */
@@ -50,6 +52,7 @@ public record Procedure(
     resets = Absent.list(resets);
     before = Absent.list(before);
     ownerParts = Absent.list(ownerParts);
+    workings = Absent.list(workings);
   }
 
   @Override

@@ -2,6 +2,7 @@ package limberboard.library;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.measure.Quantity;
@@ -10,7 +11,10 @@ import tech.units.indriya.quantity.Quantities;
 
 /** Reads quantities as pages write them: {@code 400 mm}, {@code 1.2 l}, {@code 4}. */
 public final class QuantityText {
-  private static final Pattern QUANTITY = Pattern.compile("(\\d+(?:\\.\\d+)?)(?: ([A-Za-z0-9]+))?");
+  private static final Pattern QUANTITY =
+      Pattern.compile("(-?\\d+(?:\\.\\d+)?)(?: ([A-Za-z0-9°%/²]+))?");
+  private static final int LONGEST = 40;
+  private static final Set<String> OF_TEMPERATURE = Set.of("°C", "degC");
   private static final Map<String, KnownUnit> UNITS = new LinkedHashMap<>();
 
   static {
@@ -35,16 +39,23 @@ public final class QuantityText {
    */
   public static Quantity<?> parse(String text) {
     Matcher matcher = QUANTITY.matcher(text.strip());
-    if (!matcher.matches()) {
+    if (text.length() > LONGEST || !matcher.matches()) {
       throw new IllegalArgumentException(
           "\"" + text + "\" is no quantity; write a number, a space and a unit, such as 400 mm");
     }
     double number = Double.parseDouble(matcher.group(1));
     String unit = matcher.group(2);
+    if (number < 0 && !OF_TEMPERATURE.contains(unit == null ? "" : unit)) {
+      throw new IllegalArgumentException(
+          "\"" + text + "\" is below nought; only a temperature, such as -5 °C, may be");
+    }
     if (unit == null) {
       return Quantities.getQuantity(number, AbstractUnit.ONE);
     }
-    KnownUnit known = UNITS.get(unit);
+    KnownUnit known =
+        OF_TEMPERATURE.contains(unit)
+            ? KnownUnit.DEGREES_CELSIUS
+            : UNITS.get(unit.replace('²', '2'));
     if (known == null) {
       throw new IllegalArgumentException(
           "the unit \"" + unit + "\" is not known; use one of " + String.join(" ", UNITS.keySet()));

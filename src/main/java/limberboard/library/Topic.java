@@ -1,7 +1,23 @@
 package limberboard.library;
 
-/** Background reading: nothing beyond what every page has. */
-public record Topic() implements Details {
+import java.util.List;
+
+/**
+ * Background reading.
+ *
+ * @param workings sums shown with it
+ */
+public record Topic(List<SumUse> workings) implements Details {
+  /** Absent entries become empty ones. */
+  public Topic {
+    workings = Absent.list(workings);
+  }
+
+  /** A topic without sums. */
+  public Topic() {
+    this(List.of());
+  }
+
   @Override
   public Kind kind() {
     return Kind.TOPIC;

@@ -52,6 +52,14 @@ public record QuantityWords(Beside beside) {
     return pieces.isPresent() ? number(pieces.getAsDouble(), WRITTEN_FIGURES) : written(quantity);
   }
 
+  /** A quantity in its own unit, to three figures. */
+  public String rounded(Quantity<?> quantity) {
+    Optional<KnownUnit> own = KnownUnit.ownOf(quantity);
+    return own.isEmpty()
+        ? written(quantity)
+        : join(figures(quantity.getValue().doubleValue()), own.get().symbol()) + aside(quantity);
+  }
+
   /** A plain number as a person writes it, without an exponent or trailing zeros. */
   public static String plain(double value) {
     return number(value, WRITTEN_FIGURES);
