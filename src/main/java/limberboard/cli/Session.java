@@ -58,6 +58,11 @@ public record Session(
                         + " or name it with --workspace"));
   }
 
+  /** The same, on another day. */
+  Session on(LocalDate day) {
+    return new Session(in, out, err, folder, installed, day);
+  }
+
   /** Reads the workspace. */
   Workspace workspace(WorkspaceFolders folders) {
     try {

@@ -67,6 +67,8 @@ public final class Terminal {
         new TraceCommand(session),
         new TreeCommand(session),
         new BoatsCommand(session),
+        new DueCommand(session),
+        new DoneCommand(session),
         new ValidateCommand(session),
         new SensitivityCommand(session),
         new SearchQualityCommand(session),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import limberboard.boat.FutureEntries;
 import limberboard.boat.Workspace;
 import limberboard.library.Problem;
 import limberboard.library.WorkspaceFolders;
@@ -46,6 +47,8 @@ final class ValidateCommand implements Callable<Integer> {
     WorkspaceFolders folders = session.folders(workspace.folder());
     Workspace read = session.workspace(folders);
     List<Problem> problems = new ArrayList<>(read.problems());
+    FutureEntries future = new FutureEntries(folders, session.today());
+    read.boats().forEach(boat -> problems.addAll(future.of(boat)));
     problems.addAll(SearchWords.read(folders).problems());
     Reviews reviews = new Reviews(session, folders, read);
     problems.addAll(reviews.warnings());

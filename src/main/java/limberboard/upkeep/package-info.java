@@ -1,2 +1,29 @@
-/** Upkeep: what is due on a boat and when, from the intervals of procedures and the boat's log. */
+/**
+ * Upkeep: what is due on a boat and when, from the intervals of procedures and the boat's log.
+ *
+ * <p>To use it:
+ *
+ * <ol>
+ *   <li>make an {@link limberboard.upkeep.Upkeep} of the library and a boat on a day (a {@link
+ *       limberboard.boat.Fitting});
+ *   <li>ask it what is {@linkplain limberboard.upkeep.Upkeep#of(limberboard.upkeep.Due.Group)
+ *       overdue, due this season or coming}: each {@link limberboard.upkeep.Due} says when, since
+ *       when and why;
+ *   <li>ask for a {@linkplain limberboard.upkeep.Upkeep#forecast(int) forecast}, or for the {@link
+ *       limberboard.upkeep.SeasonWork} of one season, from which lists and shopping are made.
+ * </ol>
+ *
+ * <p><b>Choices made.</b> An interval runs from the day the work was last done, or was reset by
+ * other work, or from when the boat was new. Of several limits the first counts. Seasons are
+ * counted by the days afloat ({@link limberboard.upkeep.Seasons}), so that winter costs nothing and
+ * what ran two seasons is due at the next launching. Hours and uses beyond the log are estimated
+ * from the last three seasons, and called so. The later an interval begins, the later it is over:
+ * doing work can move no date forward. When work <i>runs out</i> and when it is best <i>done</i>
+ * are two days; the second looks for the boat being ashore or afloat, as the work needs it. Rules
+ * and examples: {@code intervals.spec.md} among the test resources; reasons: {@code
+ * docs/decisions/0008-intervals.md}.
+ *
+ * <p><b>Threads.</b> All values are immutable; nothing here reads a file or a clock. What it costs
+ * is in {@code docs/benchmarks.md}.
+ */
 package limberboard.upkeep;

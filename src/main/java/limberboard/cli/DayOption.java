@@ -1,0 +1,24 @@
+package limberboard.cli;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** The option {@code --on}, shared by commands that answer for a day. */
+final class DayOption {
+  @Option(
+      names = "--on",
+      paramLabel = "DATE",
+      description = "The day the answer is for, such as 2026-03-15; today if not given.")
+  private Optional<LocalDate> day = Optional.empty();
+
+  /** The day asked for, or today. */
+  LocalDate or(LocalDate today) {
+    return day.orElse(today);
+  }
+
+  /** The session on the day asked for. */
+  Session in(Session session) {
+    return day.map(session::on).orElse(session);
+  }
+}

@@ -1,0 +1,101 @@
+package limberboard.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import limberboard.boat.Boat;
+import limberboard.boat.Fitting;
+import limberboard.boat.FutureEntries;
+import limberboard.boat.Workspace;
+import limberboard.library.Problem;
+import limberboard.library.WorkspaceFolders;
+import limberboard.upkeep.Upkeep;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code due}: what is due on a boat, or on all of them. */
+@Command(
+    name = "due",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Says what is due on a boat: overdue, this season, coming, each with the reason.",
+      "Without --boat for every boat of the workspace."
+    })
+final class DueCommand implements Callable<Integer> {
+  private final Session session;
+  @Mixin private WorkspaceOption workspace;
+  @Mixin private BoatOption boat;
+  @Mixin private DayOption day;
+
+  @Option(names = "--coming", description = "Also list what comes only after this season.")
+  private boolean coming;
+
+  @Option(names = "--json", description = "Print JSON: everything, with limits and reasons.")
+  private boolean json;
+
+  DueCommand(Session session) {
+    this.session = session;
+  }
+
+  @Override
+  public Integer call() {
+    WorkspaceFolders folders = session.folders(workspace.folder());
+    Workspace read = session.workspace(folders);
+    Session then = day.in(session);
+    List<Fitting> fittings =
+        boat.id().isPresent()
+            ? then.fitting(read, boat.id()).stream().toList()
+            : read.boats().stream().map(each -> new Fitting(each, then.today())).toList();
+    if (fittings.isEmpty()) {
+      throw new Failure(ExitCode.NOT_FOUND, "there are no boats yet; write boats/<id>/boat.yaml");
+    }
+    FutureEntries future = new FutureEntries(folders, session.today());
+    if (json) {
+      printJson(read, fittings, future);
+    } else {
+      print(read, fittings, future);
+    }
+    return ExitCode.OK;
+  }
+
+  private void print(Workspace read, List<Fitting> fittings, FutureEntries future) {
+    DueText text = new DueText(session.out());
+    for (int i = 0; i < fittings.size(); i++) {
+      if (i > 0) {
+        session.out().println();
+      }
+      Fitting fitting = fittings.get(i);
+      text.print(
+          Upkeep.of(read.library(), fitting), questions(read, fitting.boat(), future), coming);
+    }
+  }
+
+  private void printJson(Workspace read, List<Fitting> fittings, FutureEntries future) {
+    List<DueView> views =
+        fittings.stream()
+            .map(
+                fitting ->
+                    DueView.of(
+                        Upkeep.of(read.library(), fitting),
+                        questions(read, fitting.boat(), future)))
+            .toList();
+    Map<String, Object> all = new LinkedHashMap<>();
+    all.put("on", views.get(0).on());
+    all.put("boats", views);
+    new JsonOutput(session.out()).print(boat.id().isPresent() ? views.get(0) : all);
+  }
+
+  /** What is doubtful in the boat's own files: a day in the future, hours that run backwards. */
+  private static List<Problem> questions(Workspace read, Boat boat, FutureEntries future) {
+    List<Problem> questions =
+        new ArrayList<>(
+            read.problems().stream()
+                .filter(problem -> problem.file().contains("/" + boat.id() + "/"))
+                .toList());
+    questions.addAll(future.of(boat));
+    return questions;
+  }
+}

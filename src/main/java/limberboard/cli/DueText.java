@@ -1,0 +1,74 @@
+package limberboard.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import limberboard.boat.Boat;
+import limberboard.library.Minutes;
+import limberboard.library.Problem;
+import limberboard.library.Skill;
+import limberboard.upkeep.AfloatSeason;
+import limberboard.upkeep.Due;
+import limberboard.upkeep.Due.Group;
+import limberboard.upkeep.Upkeep;
+
+/** Says in a terminal what is due on a boat. */
+final class DueText {
+  private final PrintWriter out;
+
+  DueText(PrintWriter out) {
+    this.out = out;
+  }
+
+  /** Prints it; what comes only after this season where that was asked for. */
+  void print(Upkeep upkeep, List<Problem> questions, boolean coming) {
+    Boat boat = upkeep.fitting().boat();
+    AfloatSeason season = upkeep.thisSeason();
+    out.println(boat.name() + ", " + boat.model().title() + ", on " + upkeep.fitting().on());
+    out.println(
+        "Season "
+            + season.label()
+            + ": afloat from "
+            + season.from()
+            + " to "
+            + season.to()
+            + (upkeep.seasons().areAssumed() ? "; assumed, her file gives no season" : ""));
+    questions.forEach(question -> out.println("Please look: " + question));
+    group("Overdue", upkeep.of(Group.OVERDUE));
+    group("This season", upkeep.of(Group.THIS_SEASON));
+    group("The log does not tell", upkeep.of(Group.UNKNOWN));
+    if (coming) {
+      group("Coming", upkeep.of(Group.COMING));
+    } else if (!upkeep.of(Group.COMING).isEmpty()) {
+      out.println();
+      out.println(upkeep.of(Group.COMING).size() + " later; --coming lists them.");
+    }
+  }
+
+  private void group(String title, List<Due> due) {
+    if (due.isEmpty()) {
+      return;
+    }
+    out.println();
+    out.println(title + " (" + due.size() + ")");
+    for (Due each : due) {
+      out.printf(
+          "  %-10s  %s (%s%s)%n",
+          each.runsOut().map(Object::toString).orElse("?"),
+          each.title(),
+          Minutes.words(each.work().details().minutes()),
+          each.work().details().skill() == Skill.OWNER
+              ? ""
+              : ", " + each.work().details().skill().spoken());
+      out.printf("              %s; %s%n", each.why(), doing(each));
+    }
+  }
+
+  private static String doing(Due due) {
+    return "do it "
+        + due.phase().map(phase -> phase.spoken() + ", ").orElse("")
+        + "by "
+        + due.plan()
+        + ", page "
+        + due.work().id();
+  }
+}

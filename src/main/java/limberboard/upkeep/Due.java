@@ -1,0 +1,70 @@
+package limberboard.upkeep;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import limberboard.library.Page;
+import limberboard.library.Phase;
+import limberboard.library.Procedure;
+
+/**
+ * One piece of recurring or following-up work on a boat, as it stands on a day.
+ *
+ * @param id the procedure's id; with {@value #AGAIN} behind it for a look again after the work
+ * @param work the page to do it by; of a look again, the inspection it is done with
+ * @param after of a look again, the work that it follows
+ * @param group how urgent it is
+ * @param since from when the interval runs
+ * @param runsOut the last day within it; empty when the log does not tell
+ * @param plan the day to do it: the nearest on which the boat is so that it can be done
+ * @param phase when in the boat's year it is done, if the page says
+ * @param season the year of the season to whose work it belongs
+ * @param limits what ends the interval
+ * @param estimated whether {@code runsOut} is an estimate from counts
+ * @param expires whether it runs out by its date even unused
+ * @param why the reason, in a sentence
+ */
+public record Due(
+    String id,
+    Page<Procedure> work,
+    Optional<Page<Procedure>> after,
+    Group group,
+    Since since,
+    Optional<LocalDate> runsOut,
+    LocalDate plan,
+    Optional<Phase> phase,
+    int season,
+    List<Limit> limits,
+    boolean estimated,
+    boolean expires,
+    String why) {
+  /** What is put behind a procedure's id for a look again after it. */
+  public static final String AGAIN = "/again";
+
+  /** Copies the list. */
+  public Due {
+    limits = List.copyOf(limits);
+  }
+
+  /** How urgent work is. */
+  public enum Group {
+    /** Its interval is over: its last day is today or gone. */
+    OVERDUE,
+    /** To be done for or in this season, or the coming one while the boat is laid up. */
+    THIS_SEASON,
+    /** Later. */
+    COMING,
+    /** The log does not tell: it lacks readings. */
+    UNKNOWN
+  }
+
+  /** Whether it is a look again after other work. */
+  public boolean isLookAgain() {
+    return after.isPresent();
+  }
+
+  /** What it is called on a list. */
+  public String title() {
+    return after.map(page -> "Look again: " + page.title()).orElseGet(work::title);
+  }
+}

@@ -1,0 +1,133 @@
+package limberboard.upkeep;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import limberboard.upkeep.FollowUps.FollowUp;
+import limberboard.upkeep.Since.Origin;
+
+/**
+ * The work of the coming seasons, if everything is done on the day it is planned for: each doing
+ * starts the interval anew, resets what it resets and brings its look again. For one boat; used
+ * once, on one thread. Cost: each expected doing, in the order of their days.
+ */
+final class Forecast {
+  private final Map<String, Running> running = new HashMap<>();
+  private final FollowUps followUps;
+  private final PhaseWindows windows;
+  private final Why why;
+  private final int lastSeason;
+  private final Map<String, LocalDate> bases = new HashMap<>();
+  private final PriorityQueue<Planned> queue =
+      new PriorityQueue<>(Comparator.comparing(Planned::day).thenComparing(Planned::id));
+  private final List<Planned> planned = new ArrayList<>();
+
+  Forecast(
+      List<Running> running, FollowUps followUps, PhaseWindows windows, Why why, int lastSeason) {
+    running.forEach(each -> this.running.put(each.page().id(), each));
+    this.followUps = followUps;
+    this.windows = windows;
+    this.why = why;
+    this.lastSeason = lastSeason;
+  }
+
+  /** What is expected from what is due, until the last season's laying up. */
+  List<Planned> from(List<Due> due) {
+    for (Due each : due) {
+      if (each.runsOut().isPresent()) {
+        expect(first(each));
+        if (!each.isLookAgain()) {
+          bases.put(each.id(), each.since().date());
+        }
+      }
+    }
+    while (!queue.isEmpty()) {
+      Planned next = queue.poll();
+      if (isStillExpected(next)) {
+        planned.add(next);
+        done(next);
+      }
+    }
+    return List.copyOf(planned);
+  }
+
+  private static Planned first(Due due) {
+    return new Planned(
+        due.id(),
+        due.work(),
+        due.after(),
+        due.plan(),
+        due.runsOut().orElseThrow(),
+        due.phase(),
+        due.season(),
+        due.why());
+  }
+
+  /** Whether nothing reset the interval after this doing was expected. */
+  private boolean isStillExpected(Planned next) {
+    Running own = running.get(next.id());
+    return own == null
+        || own.from(bases.get(next.id())).day().filter(next.runsOut()::equals).isPresent();
+  }
+
+  private void done(Planned next) {
+    if (next.after().isPresent()) {
+      return;
+    }
+    restart(next.id(), next.id(), next.day());
+    next.work().details().resets().stream()
+        .filter(id -> !id.equals(next.id()))
+        .forEach(id -> restart(id, next.id(), next.day()));
+    followUps.after(next.work(), next.day()).map(this::again).ifPresent(this::expect);
+  }
+
+  private void restart(String id, String by, LocalDate day) {
+    Running each = running.get(id);
+    LocalDate before = bases.get(id);
+    if (each == null || before == null || !day.isAfter(before)) {
+      return;
+    }
+    bases.put(id, day);
+    Since since = new Since(day, id.equals(by) ? Origin.DONE : Origin.RESET, by);
+    RunsOut runsOut = each.from(day);
+    runsOut
+        .day()
+        .map(
+            last -> {
+              LocalDate plan = windows.plan(each.phase(), day, last);
+              return new Planned(
+                  id,
+                  each.page(),
+                  Optional.empty(),
+                  plan.isAfter(day) ? plan : day.plusDays(1),
+                  last,
+                  each.phase(),
+                  windows.season(each.phase(), plan),
+                  why.of(each, since, runsOut));
+            })
+        .ifPresent(this::expect);
+  }
+
+  private Planned again(FollowUp followUp) {
+    return new Planned(
+        followUp.work().id() + Due.AGAIN,
+        followUp.with(),
+        Optional.of(followUp.work()),
+        followUp.due(),
+        followUp.due(),
+        Optional.empty(),
+        windows.season(Optional.empty(), followUp.due()),
+        why.of(followUp));
+  }
+
+  private void expect(Planned next) {
+    if (next.season() <= lastSeason) {
+      queue.add(next);
+    }
+  }
+}

@@ -1,0 +1,34 @@
+package limberboard.upkeep;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import limberboard.library.Page;
+import limberboard.library.Phase;
+import limberboard.library.Procedure;
+
+/**
+ * Work that the forecast expects to be done on a day.
+ *
+ * @param id as {@link Due#id}
+ * @param work the page to do it by
+ * @param after of a look again, the work that it follows
+ * @param day when it is expected to be done
+ * @param runsOut the last day within its interval
+ * @param phase when in the boat's year it is done, if the page says
+ * @param season the year of the season it belongs to
+ * @param why the reason, in a sentence
+ */
+public record Planned(
+    String id,
+    Page<Procedure> work,
+    Optional<Page<Procedure>> after,
+    LocalDate day,
+    LocalDate runsOut,
+    Optional<Phase> phase,
+    int season,
+    String why) {
+  /** What it is called on a list. */
+  public String title() {
+    return after.map(page -> "Look again: " + page.title()).orElseGet(work::title);
+  }
+}

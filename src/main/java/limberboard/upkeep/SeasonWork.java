@@ -1,0 +1,74 @@
+package limberboard.upkeep;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import limberboard.library.Page;
+import limberboard.library.Phase;
+import limberboard.library.Procedure;
+
+/**
+ * The work of one season, for lists and shopping.
+ *
+ * @param season the season
+ * @param planned all that is expected for it, by day; the same work as often as it comes
+ * @param notDue work with an interval that is not due for it, with the reason and its day
+ */
+public record SeasonWork(AfloatSeason season, List<Planned> planned, List<Due> notDue) {
+  /** Copies the lists. */
+  public SeasonWork {
+    planned = List.copyOf(planned);
+    notDue = List.copyOf(notDue);
+  }
+
+  /** The work to be done in these phases, each once, by the day it is first planned for. */
+  public List<Task> tasks(Set<Phase> phases) {
+    List<Task> tasks = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
+    for (Planned each : planned) {
+      Phase phase = phase(each.phase(), each.work(), each.day());
+      if (phases.contains(phase) && seen.add(each.id())) {
+        tasks.add(new Task(each.work(), phase, why(each), Optional.of(each.runsOut())));
+      }
+    }
+    return List.copyOf(tasks);
+  }
+
+  /** What is not due for the season in these phases, for a complete list. */
+  public List<Task> others(Set<Phase> phases) {
+    return notDue.stream()
+        .map(
+            due ->
+                new Task(
+                    due.work(),
+                    phase(due.phase(), due.work(), due.plan()),
+                    due.runsOut().map(day -> "not before " + day + ": ").orElse("") + due.why(),
+                    due.runsOut()))
+        .filter(task -> phases.contains(task.phase()))
+        .toList();
+  }
+
+  private static String why(Planned each) {
+    return each.after().isPresent() ? "look again " + each.why() : each.why();
+  }
+
+  /**
+   * The phase of work whose page names none: afloat when its day is in the season, otherwise
+   * ashore, with the mast down where its access asks for that.
+   */
+  private Phase phase(Optional<Phase> named, Page<Procedure> work, LocalDate day) {
+    if (named.isPresent()) {
+      return named.get();
+    }
+    List<String> access = work.details().access();
+    if (access.contains("mast-down")) {
+      return Phase.ASHORE_MAST_DOWN;
+    }
+    return season.contains(day) && !access.contains("hauled-out")
+        ? Phase.AFLOAT
+        : Phase.ASHORE_MAST_UP;
+  }
+}

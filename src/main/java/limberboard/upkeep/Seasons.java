@@ -1,0 +1,143 @@
+package limberboard.upkeep;
+
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import limberboard.boat.Boat;
+import limberboard.boat.LogEntry;
+import limberboard.boat.LogWords;
+import limberboard.boat.Season;
+
+/**
+ * A boat's seasons afloat, one a year: as her log has them, otherwise as her {@code season} says. A
+ * day counts to the season whose middle of winter it follows, so that seasons south of the equator,
+ * which run over the year's end, need nothing of their own. Immutable.
+ *
+ * <p>A haul-out in the middle of a season does not divide it. Where the log lacks a launch or a
+ * haul-out, or has none yet, the boat's usual day stands in.
+ */
+public final class Seasons {
+  /** What is assumed of a boat whose file gives no season. */
+  public static final Season ASSUMED = new Season(MonthDay.of(4, 15), MonthDay.of(10, 15));
+
+  private final Season usual;
+  private final boolean assumed;
+  private final Map<Integer, LocalDate> launched = new HashMap<>();
+  private final Map<Integer, LocalDate> launchedLast = new HashMap<>();
+  private final Map<Integer, LocalDate> hauledOut = new HashMap<>();
+
+  private Seasons(Optional<Season> season, List<LogEntry> log) {
+    this.usual = season.orElse(ASSUMED);
+    this.assumed = season.isEmpty();
+    for (LogEntry entry : log) {
+      int year = usualYear(entry.date());
+      if (entry.work().equals(LogWords.LAUNCHED)) {
+        launched.putIfAbsent(year, entry.date());
+        launchedLast.put(year, entry.date());
+      } else if (entry.work().equals(LogWords.HAULED_OUT)) {
+        hauledOut.put(year, entry.date());
+      }
+    }
+  }
+
+  /**
+   * The seasons of a boat.
+   *
+   * @param boat the boat
+   * @param log her log in the order of its dates, without what lies in the future
+   */
+  public static Seasons of(Boat boat, List<LogEntry> log) {
+    return new Seasons(boat.season(), log);
+  }
+
+  /** Whether the boat's file gives no season, so that one is assumed. */
+  public boolean areAssumed() {
+    return assumed;
+  }
+
+  /** The season that begins in this year. */
+  public AfloatSeason season(int year) {
+    LocalDate from = launched.getOrDefault(year, usualFrom(year));
+    LocalDate to = hauledOut.getOrDefault(year, usualTo(year));
+    LocalDate last = launchedLast.getOrDefault(year, from);
+    if (last.isAfter(to)) {
+      to = later(usualTo(year), last.plusDays(1));
+    }
+    if (!from.isBefore(to)) {
+      from = launched.containsKey(year) ? to : earlier(usualFrom(year), to);
+    }
+    return new AfloatSeason(year, from, to);
+  }
+
+  /** The season that a day is in, or the next one when the boat is laid up. */
+  public AfloatSeason around(LocalDate day) {
+    AfloatSeason season = season(usualYear(day));
+    return day.isAfter(season.to()) ? season(season.year() + 1) : season;
+  }
+
+  /** Whether the boat is afloat on a day. */
+  public boolean afloat(LocalDate day) {
+    return around(day).contains(day);
+  }
+
+  /**
+   * How many seasons have gone by until a day, counted from an arbitrary beginning: whole numbers
+   * at launchings, growing evenly through each season and standing still in winter.
+   */
+  public double gone(LocalDate day) {
+    AfloatSeason season = around(day);
+    if (day.isBefore(season.from())) {
+      return season.year();
+    }
+    return season.year() + days(season.from(), day) / (days(season.from(), season.to()) + 1);
+  }
+
+  /** The last day on which no more than so many seasons, as {@link #gone} counts, have gone by. */
+  public LocalDate last(double gone) {
+    int year = (int) Math.floor(gone);
+    AfloatSeason season = season(year);
+    double share = gone - year;
+    return season.from().plusDays((long) (share * (days(season.from(), season.to()) + 1)));
+  }
+
+  private int usualYear(LocalDate day) {
+    int year = day.getYear();
+    if (day.isBefore(middleOfWinter(year))) {
+      return year - 1;
+    }
+    return day.isBefore(middleOfWinter(year + 1)) ? year : year + 1;
+  }
+
+  /** The middle of the time ashore before the season of this year. */
+  private LocalDate middleOfWinter(int year) {
+    LocalDate before = usualTo(year - 1);
+    LocalDate after = usualFrom(year);
+    return before.plusDays(ChronoUnit.DAYS.between(before, after) / 2 + 1);
+  }
+
+  private LocalDate usualFrom(int year) {
+    return usual.from().atYear(year);
+  }
+
+  private LocalDate usualTo(int year) {
+    boolean overYearsEnd = !usual.from().isBefore(usual.to());
+    LocalDate to = usual.to().atYear(overYearsEnd ? year + 1 : year);
+    return earlier(to, usualFrom(year + 1).minusDays(1));
+  }
+
+  private static double days(LocalDate from, LocalDate to) {
+    return ChronoUnit.DAYS.between(from, to);
+  }
+
+  private static LocalDate later(LocalDate a, LocalDate b) {
+    return a.isAfter(b) ? a : b;
+  }
+
+  private static LocalDate earlier(LocalDate a, LocalDate b) {
+    return a.isBefore(b) ? a : b;
+  }
+}

@@ -1,0 +1,206 @@
+package limberboard.upkeep;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import limberboard.boat.Fitting;
+import limberboard.library.Interval;
+import limberboard.library.Library;
+import limberboard.library.Page;
+import limberboard.library.Procedure;
+import limberboard.upkeep.Due.Group;
+import limberboard.upkeep.FollowUps.FollowUp;
+
+/**
+ * What is due on a boat on a day: all work whose procedure has an interval and fits her, and what
+ * is to be looked at again. Immutable.
+ */
+public final class Upkeep {
+  private final Library library;
+  private final BoatCalendar calendar;
+  private final PhaseWindows windows;
+  private final List<Running> running;
+  private final History history;
+  private final FollowUps followUps;
+  private final List<Due> all;
+
+  private Upkeep(Library library, Fitting fitting) {
+    this.library = library;
+    this.calendar = BoatCalendar.of(fitting);
+    this.windows = new PhaseWindows(calendar.seasons());
+    this.history = new History(calendar.log(), library, fitting.boat().ageFrom());
+    this.followUps = new FollowUps(library, calendar.log(), fitting.on());
+    this.running = running(library, calendar);
+    this.all = reckoned();
+  }
+
+  /**
+   * Works it out.
+   *
+   * @param library the pages
+   * @param fitting the boat on the day asked about; her log after that day is not looked at
+   */
+  public static Upkeep of(Library library, Fitting fitting) {
+    return new Upkeep(library, fitting);
+  }
+
+  private static List<Running> running(Library library, BoatCalendar calendar) {
+    List<Running> running = new ArrayList<>();
+    for (Page<Procedure> page : library.all(Procedure.class)) {
+      Optional<Interval> interval = page.details().interval();
+      if (interval.isPresent() && calendar.fitting().fits(page.head().fits())) {
+        running.add(new Running(page, interval.get(), calendar));
+      }
+    }
+    return running;
+  }
+
+  private List<Due> reckoned() {
+    List<Due> due = new ArrayList<>();
+    for (Running each : running) {
+      history
+          .since(each.page(), each.page().details().interval().orElseThrow())
+          .ifPresent(since -> due.add(due(each, since)));
+    }
+    followUps.open(history).forEach(followUp -> due.add(due(followUp)));
+    due.sort(
+        Comparator.comparing(Due::group)
+            .thenComparing(each -> each.runsOut().orElse(LocalDate.MAX))
+            .thenComparing(Due::id));
+    return List.copyOf(due);
+  }
+
+  private Due due(Running each, Since since) {
+    RunsOut runsOut = each.from(since.date());
+    LocalDate plan =
+        runsOut
+            .day()
+            .map(day -> plan(each, since.date(), day))
+            .orElseGet(() -> windows.next(each.phase(), on()));
+    int season = windows.season(each.phase(), plan);
+    return new Due(
+        each.page().id(),
+        each.page(),
+        Optional.empty(),
+        group(runsOut.day(), season),
+        since,
+        runsOut.day(),
+        plan,
+        each.phase(),
+        season,
+        runsOut.limits(),
+        runsOut.deciding().filter(Limit::isEstimated).isPresent(),
+        each.expires(),
+        new Why(library).of(each, since, runsOut));
+  }
+
+  private Due due(FollowUp followUp) {
+    LocalDate plan = later(followUp.due(), on());
+    int season = windows.season(Optional.empty(), plan);
+    return new Due(
+        followUp.work().id() + Due.AGAIN,
+        followUp.with(),
+        Optional.of(followUp.work()),
+        group(Optional.of(followUp.due()), season),
+        new Since(followUp.done(), Since.Origin.DONE, followUp.work().id()),
+        Optional.of(followUp.due()),
+        plan,
+        Optional.empty(),
+        season,
+        List.of(),
+        false,
+        false,
+        new Why(library).of(followUp));
+  }
+
+  private LocalDate plan(Running each, LocalDate base, LocalDate runsOut) {
+    if (!runsOut.isAfter(on())) {
+      return each.expires() ? on() : windows.next(each.phase(), on());
+    }
+    return later(windows.plan(each.phase(), base, runsOut), on());
+  }
+
+  private Group group(Optional<LocalDate> runsOut, int season) {
+    if (runsOut.isEmpty()) {
+      return Group.UNKNOWN;
+    }
+    if (!runsOut.get().isAfter(on())) {
+      return Group.OVERDUE;
+    }
+    return season <= thisSeason().year() ? Group.THIS_SEASON : Group.COMING;
+  }
+
+  /** The boat on the day asked about. */
+  public Fitting fitting() {
+    return calendar.fitting();
+  }
+
+  /** The boat's seasons. */
+  public Seasons seasons() {
+    return calendar.seasons();
+  }
+
+  /** The season that the day is in, or the coming one while the boat is laid up. */
+  public AfloatSeason thisSeason() {
+    return calendar.seasons().around(on());
+  }
+
+  /** All of it: overdue first, then by the day it runs out. */
+  public List<Due> all() {
+    return all;
+  }
+
+  /** What is of a group, by the day it runs out. */
+  public List<Due> of(Group group) {
+    return all.stream().filter(due -> due.group() == group).toList();
+  }
+
+  /**
+   * The work of the coming seasons, by day, if everything is done on the day it is planned for.
+   *
+   * @param seasons how many, this one included; at least 1
+   */
+  public List<Planned> forecast(int seasons) {
+    return until(thisSeason().year() + seasons - 1);
+  }
+
+  /**
+   * The work of the season that begins in this year: what is expected for it, and what is not. What
+   * is overdue belongs to this season.
+   */
+  public SeasonWork season(int year) {
+    List<Planned> planned =
+        until(year).stream()
+            .filter(each -> each.season() == year || isEarlier(each, year))
+            .toList();
+    Set<String> expected = planned.stream().map(Planned::id).collect(Collectors.toSet());
+    List<Due> notDue =
+        all.stream().filter(due -> !due.isLookAgain() && !expected.contains(due.id())).toList();
+    return new SeasonWork(calendar.seasons().season(year), planned, notDue);
+  }
+
+  private boolean isEarlier(Planned each, int year) {
+    return year == thisSeason().year() && each.season() < year;
+  }
+
+  private List<Planned> until(int lastSeason) {
+    return new Forecast(running, followUps, windows, new Why(library), lastSeason).from(all);
+  }
+
+  /** How many entries of the log are dated later than the day, and so were not looked at. */
+  public int laterEntries() {
+    return fitting().boat().log().size() - calendar.log().size();
+  }
+
+  private LocalDate on() {
+    return calendar.fitting().on();
+  }
+
+  private static LocalDate later(LocalDate a, LocalDate b) {
+    return a.isAfter(b) ? a : b;
+  }
+}
