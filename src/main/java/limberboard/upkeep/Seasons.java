@@ -24,6 +24,8 @@ public final class Seasons {
   /** What is assumed of a boat whose file gives no season. */
   public static final Season ASSUMED = new Season(MonthDay.of(4, 15), MonthDay.of(10, 15));
 
+  private static final double HAIR = 1e-6;
+
   private final Season usual;
   private final boolean assumed;
   private final Map<Integer, LocalDate> launched = new HashMap<>();
@@ -93,7 +95,7 @@ public final class Seasons {
     if (day.isBefore(season.from())) {
       return season.year();
     }
-    return season.year() + days(season.from(), day) / (days(season.from(), season.to()) + 1);
+    return season.year() + days(season.from(), day) / length(season);
   }
 
   /** The last day on which no more than so many seasons, as {@link #gone} counts, have gone by. */
@@ -101,7 +103,7 @@ public final class Seasons {
     int year = (int) Math.floor(gone);
     AfloatSeason season = season(year);
     double share = gone - year;
-    return season.from().plusDays((long) (share * (days(season.from(), season.to()) + 1)));
+    return season.from().plusDays((long) (share * length(season) + HAIR));
   }
 
   private int usualYear(LocalDate day) {
@@ -127,6 +129,10 @@ public final class Seasons {
     boolean overYearsEnd = !usual.from().isBefore(usual.to());
     LocalDate to = usual.to().atYear(overYearsEnd ? year + 1 : year);
     return earlier(to, usualFrom(year + 1).minusDays(1));
+  }
+
+  private static double length(AfloatSeason season) {
+    return Math.max(1, days(season.from(), season.to()));
   }
 
   private static double days(LocalDate from, LocalDate to) {

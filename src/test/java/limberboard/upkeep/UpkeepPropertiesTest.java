@@ -1,0 +1,132 @@
+package limberboard.upkeep;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import limberboard.boat.Boat;
+import limberboard.boat.LogEntry;
+import limberboard.library.Procedure;
+import limberboard.upkeep.Due.Group;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+
+/** What holds for every boat, day and log. */
+class UpkeepPropertiesTest {
+  /** A boat as it stood after part of its log was lost, on a day. */
+  record Case(Boat boat, LocalDate on) {
+    @Override
+    public String toString() {
+      return boat.id() + " with " + boat.log().size() + " lines of her log, on " + on;
+    }
+  }
+
+  @Provide
+  Arbitrary<Case> cases() {
+    Arbitrary<Boat> boats = Arbitraries.of(Demo.workspace().boats());
+    Arbitrary<Integer> days = Arbitraries.integers().between(0, 1800);
+    Arbitrary<Long> kept = Arbitraries.longs();
+    return Combinators.combine(boats, days, kept)
+        .as(
+            (boat, day, seed) -> {
+              Random random = new Random(seed);
+              List<LogEntry> log =
+                  boat.log().stream().filter(entry -> random.nextInt(5) > 0).toList();
+              return new Case(Demo.with(boat, log), LocalDate.of(2024, 1, 1).plusDays(day));
+            });
+  }
+
+  @Property(seed = "20261125", tries = 300)
+  void doingEverythingDueLeavesNothingDueThatDay(@ForAll("cases") Case drawn) {
+    Upkeep before = Demo.upkeep(drawn.boat(), drawn.on());
+    Boat after = Demo.done(drawn.boat(), before.of(Group.OVERDUE), drawn.on());
+    assertThat(Demo.upkeep(after, drawn.on()).of(Group.OVERDUE)).isEmpty();
+  }
+
+  @Property(seed = "20261125", tries = 300)
+  void noDateEverMovesEarlierByDoingWork(@ForAll("cases") Case drawn, @ForAll int which) {
+    Upkeep before = Demo.upkeep(drawn.boat(), drawn.on());
+    Due done = before.all().get(Math.floorMod(which, before.all().size()));
+    Boat after = Demo.done(drawn.boat(), List.of(done), drawn.on());
+    Upkeep now = Demo.upkeep(after, drawn.on());
+    for (Due due : before.all()) {
+      Optional<LocalDate> then = Demo.find(now, due.id()).flatMap(Due::runsOut);
+      if (due.runsOut().isPresent() && then.isPresent()) {
+        assertThat(then.get())
+            .as("%s after doing %s on %s", due.id(), done.id(), drawn.on())
+            .isAfterOrEqualTo(due.runsOut().get());
+      } else if (!due.isLookAgain()) {
+        assertThat(Demo.find(now, due.id())).as(due.id()).isPresent();
+      }
+    }
+  }
+
+  @Property(seed = "20261125", tries = 200)
+  void workIsPlannedWithinItsTimeOrAtMostAMonthAfterIt(@ForAll("cases") Case drawn) {
+    Upkeep upkeep = Demo.upkeep(drawn.boat(), drawn.on());
+    for (Due due : upkeep.all()) {
+      assertThat(due.plan()).as(due.id()).isAfterOrEqualTo(drawn.on());
+      if (due.group() != Group.OVERDUE && due.runsOut().isPresent()) {
+        assertThat(due.plan()).as(due.id()).isBeforeOrEqualTo(due.runsOut().get().plusDays(31));
+      }
+    }
+  }
+
+  @Property(seed = "20261125", tries = 100)
+  void theForecastGoesOnAsIfEachDoingHadBeenLogged(@ForAll("cases") Case drawn) {
+    Upkeep upkeep = Demo.upkeep(drawn.boat(), drawn.on());
+    List<Planned> forecast = upkeep.forecast(3);
+    assertThat(forecast).extracting(Planned::day).isSorted();
+    assertThat(forecast).extracting(Planned::day).allMatch(day -> !day.isBefore(drawn.on()));
+    for (Due due : upkeep.of(Group.OVERDUE)) {
+      Optional<Planned> first = next(forecast, due, drawn.on());
+      Optional<Planned> second =
+          first.flatMap(planned -> next(forecast, due, planned.day().plusDays(1)));
+      if (second.isPresent() && first.get().day().equals(drawn.on()) && isNeverReset(due)) {
+        Boat after = Demo.done(drawn.boat(), List.of(due), drawn.on());
+        assertThat(Demo.find(Demo.upkeep(after, drawn.on()), due.id()).flatMap(Due::runsOut))
+            .as(due.id())
+            .contains(second.get().runsOut());
+      }
+    }
+  }
+
+  private static Optional<Planned> next(List<Planned> forecast, Due due, LocalDate from) {
+    return forecast.stream()
+        .filter(planned -> planned.id().equals(due.id()) && !planned.day().isBefore(from))
+        .findFirst();
+  }
+
+  private static boolean isNeverReset(Due due) {
+    return !due.isLookAgain()
+        && Demo.workspace().library().all(Procedure.class).stream()
+            .noneMatch(page -> page.details().resets().contains(due.id()));
+  }
+
+  @Property(seed = "20261125", tries = 100)
+  void theSameQuestionHasTheSameAnswer(@ForAll("cases") Case drawn) {
+    assertThat(Demo.upkeep(drawn.boat(), drawn.on()).all())
+        .isEqualTo(Demo.upkeep(drawn.boat(), drawn.on()).all());
+  }
+
+  @Property(seed = "20261125", tries = 60)
+  void theWorkOfASeasonIsTheForecastAndTheRestDividedWithoutLoss(@ForAll("cases") Case drawn) {
+    Upkeep upkeep = Demo.upkeep(drawn.boat(), drawn.on());
+    SeasonWork work = upkeep.season(upkeep.thisSeason().year());
+    List<String> named = new ArrayList<>();
+    work.planned().forEach(planned -> named.add(planned.id()));
+    work.notDue().forEach(due -> named.add(due.id()));
+    assertThat(named)
+        .containsAll(upkeep.all().stream().filter(d -> !d.isLookAgain()).map(Due::id).toList());
+    assertThat(work.notDue())
+        .extracting(Due::id)
+        .doesNotContainAnyElementsOf(work.planned().stream().map(Planned::id).toList());
+  }
+}
