@@ -1,6 +1,7 @@
 package limberboard.boat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import limberboard.library.Library;
 import limberboard.library.Problem;
@@ -10,20 +11,38 @@ import limberboard.library.Problem;
  *
  * @param library the pages
  * @param boats the boats that could be read, by id
+ * @param stocks what is in the boats' stores, by the boat's id; a boat without a store file is
+ *     absent
  * @param cases recorded cases, by id
  * @param problems everything wrong in the workspace's files, the library's included
  */
 public record Workspace(
-    Library library, List<Boat> boats, List<RecordedCase> cases, List<Problem> problems) {
-  /** Copies the lists. */
+    Library library,
+    List<Boat> boats,
+    Map<String, Stock> stocks,
+    List<RecordedCase> cases,
+    List<Problem> problems) {
+  /** Copies the collections. */
   public Workspace {
     boats = List.copyOf(boats);
+    stocks = Map.copyOf(stocks);
     cases = List.copyOf(cases);
     problems = List.copyOf(problems);
+  }
+
+  /** A workspace without stores. */
+  public Workspace(
+      Library library, List<Boat> boats, List<RecordedCase> cases, List<Problem> problems) {
+    this(library, boats, Map.of(), cases, problems);
   }
 
   /** The boat with this id. */
   public Optional<Boat> boat(String id) {
     return boats.stream().filter(boat -> boat.id().equals(id)).findFirst();
+  }
+
+  /** What is in a boat's store; nothing where it has no store file. */
+  public Stock stock(Boat boat) {
+    return stocks.getOrDefault(boat.id(), Stock.NONE);
   }
 }

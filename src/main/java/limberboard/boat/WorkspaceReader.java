@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import limberboard.library.FurtherCheck;
 import limberboard.library.HeaderBinder;
@@ -46,8 +48,9 @@ public final class WorkspaceReader {
     Library library = pages.read();
     List<Problem> problems = new ArrayList<>(library.problems());
     List<Boat> boats = boats(library, problems);
+    Map<String, Stock> stocks = stocks(library, boats, problems);
     List<RecordedCase> cases = cases(library, problems);
-    return new Workspace(library, boats, cases, problems);
+    return new Workspace(library, boats, stocks, cases, problems);
   }
 
   private List<Boat> boats(Library library, List<Problem> problems) throws IOException {
@@ -61,6 +64,20 @@ public final class WorkspaceReader {
       }
     }
     return boats;
+  }
+
+  private Map<String, Stock> stocks(Library library, List<Boat> boats, List<Problem> problems) {
+    StockReader reader = new StockReader(folders, library);
+    Map<String, Stock> stocks = new HashMap<>();
+    for (Boat boat : boats) {
+      Path file = folders.boats().resolve(boat.id()).resolve(StockReader.STOCK);
+      if (Files.exists(file)) {
+        StockReader.Read read = reader.read(file);
+        problems.addAll(read.problems());
+        stocks.put(boat.id(), read.stock());
+      }
+    }
+    return stocks;
   }
 
   private List<RecordedCase> cases(Library library, List<Problem> problems) throws IOException {

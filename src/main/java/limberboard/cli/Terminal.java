@@ -66,6 +66,7 @@ public final class Terminal {
         new ReadCommand(session),
         new TraceCommand(session),
         new TreeCommand(session),
+        new ShoppingCommand(session),
         new BoatsCommand(session),
         new DueCommand(session),
         new DoneCommand(session),

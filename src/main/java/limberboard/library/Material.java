@@ -16,6 +16,8 @@ import java.util.Optional;
  * @param instead ids of materials that may be used instead
  * @param cautions ids of cautions shown wherever it is used
  * @param workings sums shown with it
+ * @param mixing what decides with what it may be mixed or brought together
+ * @param bought {@code false} for what is not bought, such as water from the tap; absent: it is
  */
 public record Material(
     @Required MaterialGroup group,
@@ -26,7 +28,9 @@ public record Material(
     List<KeepOff> keepOff,
     List<String> instead,
     List<String> cautions,
-    List<SumUse> workings)
+    List<SumUse> workings,
+    Mixing mixing,
+    Optional<Boolean> bought)
     implements Details {
 
   /** Absent entries become empty ones. */
@@ -39,6 +43,8 @@ public record Material(
     instead = Absent.list(instead);
     cautions = Absent.list(cautions);
     workings = Absent.list(workings);
+    mixing = mixing == null ? Mixing.NOTHING : mixing;
+    bought = Absent.optional(bought);
   }
 
   @Override
@@ -51,13 +57,32 @@ public record Material(
     return group == MaterialGroup.TOOL;
   }
 
+  /** Whether it has to be bought, and is not drawn from the tap. */
+  public boolean isBought() {
+    return bought.orElse(true);
+  }
+
+  /**
+   * Whether its pieces must be whole: rope, hose, cable and gaskets are cut from one length, tape
+   * and bedding strip may be pieced together.
+   */
+  public boolean isCutInPieces() {
+    return unit.equals(Optional.of(CountingUnit.M)) && group.isCutInPieces();
+  }
+
   /**
    * A pack it is sold in.
    *
    * @param name what the pack is called: cartridge, can, reel
    * @param holds how much is in it, in the material's unit
+   * @param cutToLength whether any number of these is had in one length, as rope by the metre
    */
-  public record Pack(@Required String name, @Required Amount.Fixed holds) {}
+  public record Pack(@Required String name, @Required Amount.Fixed holds, boolean cutToLength) {
+    /** A pack as it stands. */
+    public Pack(String name, Amount.Fixed holds) {
+      this(name, holds, false);
+    }
+  }
 
   /**
    * Something the material must not touch.

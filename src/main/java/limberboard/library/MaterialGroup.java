@@ -33,5 +33,10 @@ public enum MaterialGroup implements Word {
   /** Abrasives. */
   ABRASIVE,
   /** Worked with, not used up. */
-  TOOL
+  TOOL;
+
+  /** Whether what is counted in metres on this shelf is cut in pieces that must be whole. */
+  public boolean isCutInPieces() {
+    return this == CORDAGE || this == SPARE || this == ELECTRICAL || this == SEAL;
+  }
 }

@@ -134,16 +134,19 @@ public record Model(
    * @param title what it is called
    * @param built years for which it could be had; empty: all
    * @param usual years in which the yard fitted it unless asked otherwise (key {@code default})
+   * @param madeOf what it is made of, as far as it decides what may touch it
    */
   public record Choice(
       @Required String id,
       @Required String title,
       Optional<Range> built,
-      @JsonProperty("default") Optional<Range> usual) {
+      @JsonProperty("default") Optional<Range> usual,
+      List<Substance> madeOf) {
     /** Absent entries become empty ones. */
     public Choice {
       built = Absent.optional(built);
       usual = Absent.optional(usual);
+      madeOf = Absent.list(madeOf);
     }
   }
 

@@ -1,28 +1,44 @@
 package limberboard.print;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import limberboard.library.Material.Pack;
 import limberboard.workings.Purchase;
+import limberboard.workings.Purchase.Counted;
 import limberboard.workings.QuantityWords;
 
 /** Packs in words: {@code 1 cartridge of 290 ml}. Immutable. */
-final class PackWords {
+public final class PackWords {
   private static final String EACH = "each";
 
   private final QuantityWords quantities;
 
-  PackWords(QuantityWords quantities) {
+  /** Packs whose sizes are written so. */
+  public PackWords(QuantityWords quantities) {
     this.quantities = quantities;
   }
 
   /** What to buy. */
-  String of(Purchase purchase) {
-    return purchase.packs().stream()
-        .map(counted -> of(counted.count(), counted.pack()))
+  public String of(Purchase purchase) {
+    return of(purchase.packs());
+  }
+
+  /** What to buy, sorted together by size. */
+  public String of(List<Counted> packs) {
+    Map<Pack, Integer> together = new LinkedHashMap<>();
+    packs.forEach(counted -> together.merge(counted.pack(), counted.count(), Integer::sum));
+    return together.entrySet().stream()
+        .map(counted -> of(counted.getValue(), counted.getKey()))
         .collect(Collectors.joining(" and "));
   }
 
   private String of(int count, Pack pack) {
+    if (pack.cutToLength()) {
+      double one = pack.holds().quantity().getValue().doubleValue();
+      return QuantityWords.plain(count * one) + " m " + pack.name();
+    }
     return pack.name().startsWith(EACH)
         ? count + pack.name().substring(EACH.length())
         : count + " × " + named(pack);

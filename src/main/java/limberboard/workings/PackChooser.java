@@ -14,9 +14,9 @@ import limberboard.workings.Purchase.Counted;
  * Chooses the packs to buy: the least left over among all purchases of at most two sizes and at
  * most four packs more than the fewest that do; between equals, the fewer packs, and then the size
  * that the page names first. The allowance of four keeps a list from asking for thirty small tubes
- * instead of two cartridges.
+ * instead of two cartridges. Immutable.
  */
-final class PackChooser {
+public final class PackChooser {
   private static final int EXTRA = 4;
   private static final int MOST = 1000;
   private static final double HAIR = 1e-9;
@@ -26,7 +26,7 @@ final class PackChooser {
   private final List<Sized> sizes = new ArrayList<>();
 
   /** Packs that hold nothing, or something in another dimension than the unit, are passed over. */
-  PackChooser(List<Pack> packs, CountingUnit unit) {
+  public PackChooser(List<Pack> packs, CountingUnit unit) {
     for (Pack pack : packs) {
       OptionalDouble holds = KnownUnit.counting(unit).of(pack.holds().quantity());
       if (holds.isPresent() && holds.getAsDouble() > 0) {
@@ -36,7 +36,7 @@ final class PackChooser {
   }
 
   /** The packs for so much; empty when there are no packs or nothing is needed. */
-  Optional<Purchase> choose(double needed) {
+  public Optional<Purchase> choose(double needed) {
     if (sizes.isEmpty() || !(needed > 0) || Double.isInfinite(needed)) {
       return Optional.empty();
     }

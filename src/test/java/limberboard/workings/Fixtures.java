@@ -117,7 +117,17 @@ final class Fixtures {
     CountingUnit counted = CountingUnit.valueOf(unit.toUpperCase(Locale.ROOT));
     Material material =
         new Material(
-            MaterialGroup.SEALANT, Optional.of(counted), packs, null, null, null, null, null, null);
+            MaterialGroup.SEALANT,
+            Optional.of(counted),
+            packs,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null);
     return new Page<>("sealant", "articles/materials/sealant.md", head("Sealant"), material, "", 1);
   }
 

@@ -1,0 +1,128 @@
+package limberboard.boat;
+
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.measure.Quantity;
+import limberboard.library.CountingUnit;
+import limberboard.library.KnownUnit;
+import limberboard.library.Library;
+import limberboard.library.Material;
+import limberboard.library.Nearest;
+import limberboard.library.Page;
+import limberboard.library.Problem;
+import limberboard.library.QuantityText;
+import limberboard.library.TextFile;
+import limberboard.library.WorkspaceFolders;
+
+/** Reads a boat's store; a broken line is reported and left out, the rest is read. */
+final class StockReader {
+  static final String STOCK = "stock.csv";
+  private static final List<String> COLUMNS =
+      List.of("material", "left", "opened", "best-before", "note");
+
+  private final WorkspaceFolders folders;
+  private final Library library;
+
+  StockReader(WorkspaceFolders folders, Library library) {
+    this.folders = folders;
+    this.library = library;
+  }
+
+  /** The store, with what is wrong in its file. */
+  record Read(Stock stock, List<Problem> problems) {}
+
+  /** Why a line cannot be used. */
+  private static final class Unusable extends Exception {
+    private static final long serialVersionUID = 1L;
+    private final String key;
+    private final String right;
+
+    Unusable(String key, String wrong, String right) {
+      super(wrong);
+      this.key = key;
+      this.right = right;
+    }
+  }
+
+  Read read(Path path) {
+    String file = folders.relative(path);
+    TextFile.Result text = TextFile.read(path, file);
+    if (!text.problems().isEmpty()) {
+      return new Read(Stock.NONE, text.problems());
+    }
+    CsvLines csv = CsvLines.read(file, text.text(), COLUMNS);
+    List<Problem> problems = new ArrayList<>(csv.problems());
+    List<StockItem> items = new ArrayList<>();
+    for (CsvLines.Line line : csv.lines()) {
+      try {
+        items.add(item(line));
+      } catch (Unusable e) {
+        problems.add(Problem.error(file, line.number(), e.key, e.getMessage(), e.right));
+      }
+    }
+    return new Read(new Stock(items), problems);
+  }
+
+  private StockItem item(CsvLines.Line line) throws Unusable {
+    Page<Material> material = material(line.get("material"));
+    return new StockItem(
+        material,
+        left(line.get("left"), material),
+        date(line, "opened"),
+        date(line, "best-before"),
+        line.get("note"));
+  }
+
+  private Page<Material> material(String id) throws Unusable {
+    Optional<Page<Material>> page = library.material(id);
+    if (page.isEmpty()) {
+      List<String> known = library.all(Material.class).stream().map(Page::id).toList();
+      throw new Unusable(
+          "material",
+          "there is no material \"" + id + "\"",
+          Nearest.advice(id, known, "name a page of articles/materials"));
+    }
+    if (page.get().details().unit().isEmpty()) {
+      throw new Unusable(
+          "material", "\"" + id + "\" is a tool", "list only what is used up; take this line out");
+    }
+    return page.get();
+  }
+
+  private static Quantity<?> left(String text, Page<Material> material) throws Unusable {
+    CountingUnit counted = material.details().unit().orElseThrow();
+    KnownUnit unit = KnownUnit.counting(counted);
+    String right = "write what is left in " + named(counted);
+    try {
+      OptionalDouble left = unit.of(QuantityText.parse(text));
+      if (left.isEmpty()) {
+        throw new Unusable("left", text + " cannot be counted in " + named(counted), right);
+      }
+      if (!Double.isFinite(left.getAsDouble())) {
+        throw new Unusable("left", "is no amount that a boat can hold", right);
+      }
+      return unit.quantity(left.getAsDouble());
+    } catch (IllegalArgumentException e) {
+      throw new Unusable("left", e.getMessage(), right);
+    }
+  }
+
+  private static String named(CountingUnit unit) {
+    return unit == CountingUnit.PIECE ? "pieces, a plain number" : unit.word();
+  }
+
+  private static Optional<LocalDate> date(CsvLines.Line line, String column) throws Unusable {
+    String text = line.get(column);
+    try {
+      return text.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(text));
+    } catch (DateTimeException e) {
+      throw new Unusable(
+          column, "\"" + text + "\" is no date of the calendar", "write it as 2026-05-01");
+    }
+  }
+}

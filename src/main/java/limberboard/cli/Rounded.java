@@ -1,0 +1,25 @@
+package limberboard.cli;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/** Numbers without the dust of binary arithmetic, for programs to read. */
+final class Rounded {
+  private static final MathContext FIGURES = new MathContext(12);
+
+  private Rounded() {}
+
+  /** The number to twelve figures. */
+  static double of(double value) {
+    return Double.isFinite(value) ? new BigDecimal(value).round(FIGURES).doubleValue() : value;
+  }
+
+  /** The same as text, without an exponent. */
+  static String text(double value) {
+    if (!Double.isFinite(value)) {
+      return Double.toString(value);
+    }
+    BigDecimal rounded = new BigDecimal(value).round(FIGURES);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+}

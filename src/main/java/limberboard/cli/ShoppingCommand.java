@@ -1,0 +1,148 @@
+package limberboard.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import limberboard.boat.Boat;
+import limberboard.boat.Fitting;
+import limberboard.boat.Workspace;
+import limberboard.library.Nearest;
+import limberboard.library.Page;
+import limberboard.library.Procedure;
+import limberboard.library.SafeFiles;
+import limberboard.library.WorkspaceFolders;
+import limberboard.print.PlainText;
+import limberboard.print.ShoppingSheet;
+import limberboard.upkeep.shopping.Job;
+import limberboard.upkeep.shopping.ShoppingList;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code shopping}: what to get for chosen work on a boat. */
+@Command(
+    name = "shopping",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Lists what to get for work on a boat: materials added up and rounded up to packs, what the"
+          + " store has, what must not be mixed, and the tools.",
+      "As text if nothing else is asked for; --pdf for paper, --csv for a table, --json for programs."
+    })
+final class ShoppingCommand implements Callable<Integer> {
+  private static final int WIDTH = 100;
+
+  private final Session session;
+  @Mixin private WorkspaceOption workspace;
+
+  @Option(
+      names = "--boat",
+      paramLabel = "BOAT",
+      required = true,
+      description = "The boat, by the name of its folder.")
+  private String boat;
+
+  @Option(
+      names = "--work",
+      paramLabel = "ID",
+      split = ",",
+      required = true,
+      description =
+          "Procedures that the list is for, with commas between; a procedure named twice is done twice.")
+  private List<String> work = List.of();
+
+  @Option(
+      names = "--on",
+      paramLabel = "DATE",
+      description = "The day of buying, as 2026-03-15; today if not given.")
+  private Optional<LocalDate> on = Optional.empty();
+
+  @Option(
+      names = "--needed",
+      paramLabel = "DATE",
+      description = "The day the work is done; the day of buying if not given.")
+  private Optional<LocalDate> needed = Optional.empty();
+
+  @Option(names = "--pdf", paramLabel = "FILE", description = "Write the list as an A4 PDF.")
+  private Optional<Path> pdf = Optional.empty();
+
+  @Option(names = "--csv", paramLabel = "FILE", description = "Write the list as CSV (RFC 4180).")
+  private Optional<Path> csv = Optional.empty();
+
+  @Option(names = "--json", description = "Print JSON.")
+  private boolean json;
+
+  ShoppingCommand(Session session) {
+    this.session = session;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    WorkspaceFolders folders = session.folders(workspace.folder());
+    Workspace read = session.workspace(folders);
+    LocalDate day = on.orElse(session.today());
+    Boat found = session.fitting(read, Optional.of(boat)).orElseThrow().boat();
+    Fitting fitting = new Fitting(found, day);
+    ShoppingList list =
+        ShoppingList.of(jobs(read, needed.orElse(day)), fitting, read.stock(found), read.library());
+    if (pdf.isPresent()) {
+      write(pdf.get(), Paper.pdf(new ShoppingSheet(read.library()).of(list), folders));
+    }
+    if (csv.isPresent()) {
+      write(csv.get(), new ShoppingCsv().write(list).getBytes(StandardCharsets.UTF_8));
+    }
+    if (json) {
+      new JsonOutput(session.out()).print(ShoppingView.of(list));
+    } else if (pdf.isEmpty() && csv.isEmpty()) {
+      session
+          .out()
+          .println(new PlainText().render(new ShoppingSheet(read.library()).of(list), WIDTH));
+    }
+    return ExitCode.OK;
+  }
+
+  private List<Job> jobs(Workspace read, LocalDate day) {
+    List<Job> jobs = new ArrayList<>();
+    for (String id : work.stream().map(String::strip).distinct().toList()) {
+      long times = work.stream().filter(other -> other.strip().equals(id)).count();
+      jobs.add(new Job(procedure(read, id), (int) times, day));
+    }
+    return jobs;
+  }
+
+  private static Page<Procedure> procedure(Workspace read, String id) {
+    return read.library()
+        .procedure(id)
+        .orElseThrow(
+            () -> {
+              List<String> ids =
+                  read.library().all(Procedure.class).stream().map(Page::id).toList();
+              return new Failure(
+                  ExitCode.NOT_FOUND,
+                  "there is no procedure \""
+                      + id
+                      + "\"; "
+                      + Nearest.advice(id, ids, "name a page of articles/procedures"));
+            });
+  }
+
+  /** With {@code --json} only JSON goes to the output, so that it can be read by a program. */
+  private void write(Path asked, byte[] bytes) throws IOException {
+    Path file = session.folder().resolve(asked);
+    try {
+      SafeFiles.write(file, bytes);
+    } catch (IOException e) {
+      throw new Failure(
+          ExitCode.IO,
+          file
+              + " could not be written; name a file in a folder you may write to ("
+              + e.getMessage()
+              + ")");
+    }
+    (json ? session.err() : session.out()).println("Written: " + file);
+  }
+}

@@ -1,0 +1,136 @@
+package limberboard.cli;
+
+import java.io.IOException;
+import java.io.StringWriter;
+import java.util.List;
+import limberboard.library.CountingUnit;
+import limberboard.print.PackWords;
+import limberboard.print.ShoppingWords;
+import limberboard.upkeep.shopping.Batch;
+import limberboard.upkeep.shopping.ShoppingLine;
+import limberboard.upkeep.shopping.ShoppingList;
+import limberboard.upkeep.shopping.ToolLine;
+import limberboard.upkeep.shopping.Usage;
+import limberboard.workings.QuantityWords;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/**
+ * A shopping list as CSV (RFC 4180): for each material one row a use and then one row with the
+ * total, which is their sum; then one row a tool.
+ */
+final class ShoppingCsv {
+  private static final String[] COLUMNS = {
+    "row",
+    "material",
+    "title",
+    "group",
+    "work",
+    "times",
+    "day",
+    "amount",
+    "unit",
+    "from-stock",
+    "to-get",
+    "packs",
+    "left-over",
+    "buy-from",
+    "working",
+    "note"
+  };
+  private static final String NONE = "";
+
+  private final PackWords packs = new PackWords(QuantityWords.METRIC);
+  private final ShoppingWords words = new ShoppingWords(QuantityWords.METRIC);
+
+  /** The whole file. */
+  String write(ShoppingList list) throws IOException {
+    StringWriter text = new StringWriter();
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader(COLUMNS).get();
+    try (CSVPrinter rows = new CSVPrinter(text, format)) {
+      for (ShoppingLine line : list.lines()) {
+        for (Usage use : line.uses()) {
+          use(line, use, rows);
+        }
+        total(line, rows);
+      }
+      for (ToolLine tool : list.tools()) {
+        tool(tool, rows);
+      }
+    }
+    return text.toString();
+  }
+
+  private void use(ShoppingLine line, Usage use, CSVPrinter rows) throws IOException {
+    rows.printRecord(
+        "use",
+        line.material().id(),
+        line.material().title(),
+        line.material().details().group().word(),
+        use.job().work().id(),
+        use.job().times(),
+        use.job().day(),
+        use.isReckoned() ? Rounded.text(use.amount()) : NONE,
+        unit(line),
+        NONE,
+        NONE,
+        NONE,
+        NONE,
+        NONE,
+        use.working(),
+        use.isReckoned() ? use.purpose() : ShoppingWords.open(use));
+  }
+
+  private void total(ShoppingLine line, CSVPrinter rows) throws IOException {
+    boolean known = line.uses().stream().anyMatch(Usage::isReckoned);
+    rows.printRecord(
+        "total",
+        line.material().id(),
+        line.material().title(),
+        line.material().details().group().word(),
+        NONE,
+        NONE,
+        NONE,
+        known ? Rounded.text(line.needed()) : NONE,
+        unit(line),
+        Rounded.text(line.fromStock()),
+        Rounded.text(line.missing()),
+        packs.of(line.packs()),
+        line.leftOver().map(Rounded::text).orElse(NONE),
+        String.join(" ", buyFrom(line)),
+        NONE,
+        String.join("; ", words.remarks(line)));
+  }
+
+  private static List<String> buyFrom(ShoppingLine line) {
+    return line.batches().stream()
+        .map(Batch::buyFrom)
+        .flatMap(day -> day.map(Object::toString).stream())
+        .distinct()
+        .toList();
+  }
+
+  private static void tool(ToolLine line, CSVPrinter rows) throws IOException {
+    rows.printRecord(
+        "tool",
+        line.tool().id(),
+        line.tool().title(),
+        line.tool().details().group().word(),
+        String.join(" ", line.jobs().stream().map(job -> job.work().id()).distinct().toList()),
+        NONE,
+        NONE,
+        NONE,
+        NONE,
+        NONE,
+        NONE,
+        NONE,
+        NONE,
+        NONE,
+        NONE,
+        NONE);
+  }
+
+  private static String unit(ShoppingLine line) {
+    return line.material().details().unit().map(CountingUnit::word).orElse(NONE);
+  }
+}

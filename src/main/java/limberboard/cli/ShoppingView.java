@@ -1,0 +1,194 @@
+package limberboard.cli;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import limberboard.library.CountingUnit;
+import limberboard.library.KnownUnit;
+import limberboard.library.Material.Pack;
+import limberboard.print.ShoppingWords;
+import limberboard.upkeep.shopping.Batch;
+import limberboard.upkeep.shopping.Cut;
+import limberboard.upkeep.shopping.MixWarning;
+import limberboard.upkeep.shopping.ShoppingLine;
+import limberboard.upkeep.shopping.ShoppingList;
+import limberboard.upkeep.shopping.Substitute;
+import limberboard.upkeep.shopping.Usage;
+import limberboard.workings.Purchase.Counted;
+
+/** A shopping list as {@code --json} prints it; amounts are in each material's unit. */
+record ShoppingView(
+    String boat,
+    String on,
+    List<JobView> work,
+    List<LineView> lines,
+    List<ToolView> tools,
+    List<WarningView> mixing,
+    List<LeftOutView> leftOut,
+    List<String> missing) {
+
+  static ShoppingView of(ShoppingList list) {
+    return new ShoppingView(
+        list.fitting().boat().id(),
+        list.fitting().on().toString(),
+        list.jobs().stream()
+            .map(job -> new JobView(job.work().id(), job.times(), job.day().toString()))
+            .toList(),
+        list.lines().stream().map(LineView::of).toList(),
+        list.tools().stream()
+            .map(
+                line ->
+                    new ToolView(
+                        line.tool().id(),
+                        line.tool().title(),
+                        line.jobs().stream().map(job -> job.work().id()).distinct().toList()))
+            .toList(),
+        list.warnings().stream().map(WarningView::of).toList(),
+        list.leftOut().stream().map(left -> new LeftOutView(left.work().id(), left.why())).toList(),
+        list.missing());
+  }
+
+  /** Chosen work. */
+  record JobView(String id, int times, String day) {}
+
+  /** A material. */
+  record LineView(
+      String material,
+      String title,
+      String group,
+      String unit,
+      boolean bought,
+      double needed,
+      double fromStock,
+      double missing,
+      List<UseView> uses,
+      List<LotView> lots,
+      List<CutView> cuts,
+      List<Double> tooLong,
+      List<SubstituteView> instead,
+      List<String> remarks) {
+    static LineView of(ShoppingLine line) {
+      return new LineView(
+          line.material().id(),
+          line.material().title(),
+          line.material().details().group().word(),
+          line.material().details().unit().map(CountingUnit::word).orElse(""),
+          line.material().details().isBought(),
+          Rounded.of(line.needed()),
+          Rounded.of(line.fromStock()),
+          Rounded.of(line.missing()),
+          line.uses().stream().map(UseView::of).toList(),
+          line.batches().stream()
+              .map(
+                  batch ->
+                      LotView.of(
+                          batch, line.material().details().unit().orElse(CountingUnit.PIECE)))
+              .toList(),
+          line.cuts().stream().map(CutView::of).toList(),
+          line.tooLong(),
+          line.substitutes().stream().map(SubstituteView::of).toList(),
+          line.remarks());
+    }
+  }
+
+  /** What one job uses; {@code amount} is null and {@code open} says why when it is not known. */
+  record UseView(
+      String work,
+      String day,
+      int times,
+      String purpose,
+      Double amount,
+      String open,
+      String working,
+      long pieces,
+      double pieceLength) {
+    static UseView of(Usage use) {
+      return new UseView(
+          use.job().work().id(),
+          use.job().day().toString(),
+          use.job().times(),
+          use.purpose(),
+          use.isReckoned() ? Rounded.of(use.amount()) : null,
+          use.isReckoned() ? null : ShoppingWords.open(use),
+          use.working(),
+          use.pieces(),
+          use.pieceLength());
+    }
+  }
+
+  /** What is bought at a time. */
+  record LotView(
+      String from,
+      String to,
+      double needed,
+      double fromStock,
+      List<PackView> packs,
+      double leftOver,
+      Optional<String> buyFrom) {
+    static LotView of(Batch batch, CountingUnit unit) {
+      return new LotView(
+          batch.from().toString(),
+          batch.to().toString(),
+          Rounded.of(batch.needed()),
+          Rounded.of(batch.fromStock()),
+          batch.purchase().stream()
+              .flatMap(bought -> bought.packs().stream())
+              .map(counted -> PackView.of(counted, unit))
+              .toList(),
+          Rounded.of(batch.purchase().map(bought -> bought.leftOver()).orElse(0.0)),
+          batch.buyFrom().map(Object::toString));
+    }
+  }
+
+  /** Packs of one size. */
+  record PackView(int count, String name, double holds) {
+    static PackView of(Counted counted, CountingUnit unit) {
+      Pack pack = counted.pack();
+      double holds = KnownUnit.counting(unit).of(pack.holds().quantity()).orElse(0);
+      return new PackView(counted.count(), pack.name(), Rounded.of(holds));
+    }
+  }
+
+  /** Pieces from one length. */
+  record CutView(String from, boolean fromStock, double length, List<Double> pieces) {
+    static CutView of(Cut cut) {
+      return new CutView(cut.from(), cut.isRemnant(), cut.length(), cut.pieces());
+    }
+  }
+
+  /** What may be taken instead. */
+  record SubstituteView(String material, String goodFor, List<String> against, double inStock) {
+    static SubstituteView of(Substitute substitute) {
+      return new SubstituteView(
+          substitute.material().id(),
+          substitute.goodFor(),
+          substitute.against(),
+          Rounded.of(substitute.inStock()));
+    }
+  }
+
+  /** A tool. */
+  record ToolView(String tool, String title, List<String> work) {}
+
+  /** What must not be mixed. */
+  record WarningView(
+      String grade,
+      String what,
+      String why,
+      String source,
+      List<String> materials,
+      List<String> work) {
+    static WarningView of(MixWarning warning) {
+      return new WarningView(
+          warning.grade().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+          warning.what(),
+          warning.why(),
+          warning.source(),
+          warning.materials(),
+          warning.work());
+    }
+  }
+
+  /** Work that nothing is bought for. */
+  record LeftOutView(String work, String why) {}
+}

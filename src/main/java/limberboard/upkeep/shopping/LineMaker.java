@@ -1,0 +1,106 @@
+package limberboard.upkeep.shopping;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import limberboard.boat.Stock;
+import limberboard.library.Material;
+import limberboard.library.Page;
+import limberboard.workings.PackChooser;
+import limberboard.workings.Purchase;
+
+/** Makes the line of one material: what the store has, what is bought, and when. */
+record LineMaker(Stock stock, LocalDate today, Substitutes substitutes) {
+  /** More pieces than this are not planned one by one, but bought by their length together. */
+  private static final long MOST_PIECES = 2_000;
+
+  private static final double HAIR = 1e-9;
+
+  ShoppingLine of(Page<Material> material, List<Usage> unsorted) {
+    List<Usage> uses = new ArrayList<>(unsorted);
+    uses.sort(Comparator.comparing(use -> use.job().day()));
+    Store store = new Store(material.details(), stock.of(material), today);
+    long pieces = uses.stream().mapToLong(Usage::pieces).sum();
+    boolean cut = material.details().isCutInPieces() && pieces > 0 && pieces <= MOST_PIECES;
+    return cut ? cut(material, uses, store) : poured(material, uses, store);
+  }
+
+  private ShoppingLine poured(Page<Material> material, List<Usage> uses, Store store) {
+    Keeping keeping = new Keeping(material.details(), today);
+    List<Batch> batches = new ArrayList<>();
+    List<Usage> known = uses.stream().filter(use -> use.amount() > 0).toList();
+    for (List<Usage> run : keeping.runs(known)) {
+      batches.add(batch(material.details(), run, store, keeping));
+    }
+    return line(material, uses, batches, List.of(), List.of(), store);
+  }
+
+  private static Batch batch(Material material, List<Usage> run, Store store, Keeping keeping) {
+    double needed = 0;
+    double drawn = 0;
+    for (Usage use : run) {
+      needed += use.amount();
+      drawn += store.draw(use.amount(), use.job().day());
+    }
+    double missing = needed - drawn > HAIR ? needed - drawn : 0;
+    Optional<Purchase> purchase =
+        material
+            .unit()
+            .filter(unit -> material.isBought())
+            .flatMap(unit -> new PackChooser(material.packs(), unit).choose(missing));
+    LocalDate to = lastDay(run);
+    return new Batch(
+        firstDay(run),
+        to,
+        needed,
+        needed - missing,
+        purchase,
+        missing > 0 ? keeping.buyFrom(to) : Optional.empty());
+  }
+
+  private ShoppingLine cut(Page<Material> material, List<Usage> uses, Store store) {
+    List<Usage> known = uses.stream().filter(use -> use.pieces() > 0).toList();
+    List<Double> pieces = new ArrayList<>();
+    for (Usage use : known) {
+      for (long i = 0; i < use.pieces(); i++) {
+        pieces.add(use.pieceLength());
+      }
+    }
+    LocalDate to = lastDay(known);
+    CuttingPlan plan = new Cutting(material.details().packs()).plan(pieces, store.lengths(to));
+    double needed = known.stream().mapToDouble(Usage::amount).sum();
+    Optional<LocalDate> buyFrom =
+        plan.purchase().flatMap(bought -> new Keeping(material.details(), today).buyFrom(to));
+    Batch batch =
+        new Batch(firstDay(known), to, needed, plan.fromStock(), plan.purchase(), buyFrom);
+    return line(material, uses, List.of(batch), plan.cuts(), plan.tooLong(), store);
+  }
+
+  private ShoppingLine line(
+      Page<Material> material,
+      List<Usage> uses,
+      List<Batch> batches,
+      List<Cut> cuts,
+      List<Double> tooLong,
+      Store store) {
+    List<String> remarks = new ArrayList<>(store.remarks());
+    if (batches.size() > 1) {
+      remarks.add("bought in " + batches.size() + " lots, since an opened pack would not keep");
+    }
+    if (!tooLong.isEmpty()) {
+      remarks.add("no pack is long enough for every piece: have those made or cut to length");
+    }
+    return new ShoppingLine(
+        material, uses, batches, cuts, tooLong, substitutes.of(material, uses), remarks);
+  }
+
+  private static LocalDate firstDay(List<Usage> run) {
+    return run.get(0).job().day();
+  }
+
+  private static LocalDate lastDay(List<Usage> run) {
+    return run.get(run.size() - 1).job().day();
+  }
+}

@@ -1,0 +1,88 @@
+package limberboard.upkeep.shopping;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import limberboard.boat.Fit;
+import limberboard.boat.Fitting;
+import limberboard.library.Library;
+import limberboard.library.Material;
+import limberboard.library.MaterialUse;
+import limberboard.library.Page;
+import limberboard.library.Skill;
+import limberboard.library.ToolUse;
+import limberboard.workings.Workings;
+
+/** Gathers what jobs need on a boat, by material. For one list, on one thread. */
+final class Needs {
+  private final Library library;
+  private final Fitting fitting;
+  private final UsageMaker usages;
+  private final Map<String, List<Usage>> uses = new LinkedHashMap<>();
+  private final Map<String, List<Job>> tools = new LinkedHashMap<>();
+  private final List<LeftOut> leftOut = new ArrayList<>();
+  private final List<String> missing = new ArrayList<>();
+
+  Needs(Library library, Fitting fitting, Workings workings) {
+    this.library = library;
+    this.fitting = fitting;
+    this.usages = new UsageMaker(workings);
+  }
+
+  void add(Job job) {
+    Fit fit = fitting.judge(job.work().head().fits());
+    if (!fit.fits()) {
+      leftOut.add(
+          new LeftOut(job.work(), "not for " + fitting.boat().name() + ": " + fit.reason()));
+    } else if (job.work().details().skill() == Skill.LICENSED) {
+      leftOut.add(new LeftOut(job.work(), "for the licensed, who bring what it takes"));
+    } else {
+      job.work().details().materials().forEach(use -> add(job, use));
+      job.work().details().tools().forEach(tool -> add(job, tool));
+    }
+  }
+
+  private void add(Job job, MaterialUse use) {
+    if (!fitting.fits(use.fits())) {
+      return;
+    }
+    Optional<Page<Material>> page = library.material(use.use());
+    if (page.isEmpty()) {
+      missing.add(use.use());
+      return;
+    }
+    uses.computeIfAbsent(use.use(), id -> new ArrayList<>()).add(usages.of(job, use, page.get()));
+  }
+
+  private void add(Job job, ToolUse tool) {
+    if (fitting.fits(tool.fits())) {
+      List<Job> jobs = tools.computeIfAbsent(tool.use(), id -> new ArrayList<>());
+      if (!jobs.contains(job)) {
+        jobs.add(job);
+      }
+    }
+  }
+
+  Map<String, List<Usage>> uses() {
+    return uses;
+  }
+
+  /** Tools whose page can be read. */
+  List<ToolLine> tools() {
+    List<ToolLine> lines = new ArrayList<>();
+    tools.forEach(
+        (id, jobs) -> library.material(id).ifPresent(page -> lines.add(new ToolLine(page, jobs))));
+    return lines;
+  }
+
+  List<LeftOut> leftOut() {
+    return leftOut;
+  }
+
+  /** Ids of materials whose page is missing or cannot be read, each once. */
+  List<String> missing() {
+    return missing.stream().distinct().toList();
+  }
+}

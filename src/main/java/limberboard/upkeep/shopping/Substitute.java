@@ -1,0 +1,26 @@
+package limberboard.upkeep.shopping;
+
+import java.util.List;
+import limberboard.library.Material;
+import limberboard.library.Page;
+
+/**
+ * What may be taken instead of a material.
+ *
+ * @param material the substitute's page
+ * @param goodFor what it is good for, in a sentence
+ * @param against why not here; empty when nothing speaks against it
+ * @param inStock how much of it is in the store, in its own counting unit
+ */
+public record Substitute(
+    Page<Material> material, String goodFor, List<String> against, double inStock) {
+  /** Copies the list. */
+  public Substitute {
+    against = List.copyOf(against);
+  }
+
+  /** Whether it is in the store and nothing speaks against it. */
+  public boolean isOffered() {
+    return inStock > 0 && against.isEmpty();
+  }
+}

@@ -1,0 +1,58 @@
+package limberboard.upkeep.shopping;
+
+import java.util.Optional;
+import limberboard.library.KnownUnit;
+import limberboard.library.Material;
+import limberboard.library.MaterialUse;
+import limberboard.library.MaterialUse.Cord;
+import limberboard.library.Page;
+import limberboard.workings.Needed;
+import limberboard.workings.Outcome;
+import limberboard.workings.Workings;
+
+/** Works out what one job uses of one material, and in what pieces. */
+record UsageMaker(Workings workings) {
+  private static final double HAIR = 1e-9;
+
+  Usage of(Job job, MaterialUse use, Page<Material> page) {
+    Needed needed = workings.needed(use, page);
+    double once = reckoned(needed, page.details());
+    double length = page.details().isCutInPieces() ? pieceLength(use, page, once) : 0;
+    long pieces = length > 0 ? (long) Math.ceil(once / length - HAIR) : 0;
+    double each = pieces > 0 ? pieces * length : once;
+    return new Usage(
+        job,
+        use.purpose(),
+        needed.outcome(),
+        needed.working(),
+        each * job.times(),
+        length,
+        pieces * job.times());
+  }
+
+  private static double reckoned(Needed needed, Material material) {
+    KnownUnit unit = material.unit().map(KnownUnit::counting).orElse(KnownUnit.PIECES);
+    return needed.outcome() instanceof Outcome.Reckoned reckoned
+        ? unit.of(reckoned.amount()).orElse(0)
+        : 0;
+  }
+
+  /** The length of one piece: that of a cord without its count, or the whole amount. */
+  private double pieceLength(MaterialUse use, Page<Material> page, double once) {
+    if (use.cord().isEmpty() || once == 0) {
+      return once;
+    }
+    Cord one = new Cord(use.cord().get().length(), Optional.empty());
+    MaterialUse single =
+        new MaterialUse(
+            use.use(),
+            use.fits(),
+            "",
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.of(one),
+            Optional.empty());
+    return reckoned(workings.needed(single, page), page.details());
+  }
+}
