@@ -46,65 +46,64 @@ final class Cutting {
    * @param remnants lengths in metres
    */
   CuttingPlan plan(List<Double> pieces, List<Double> remnants) {
-    List<Long> there = remnants.stream().map(Lengths::available).filter(left -> left > 0).toList();
-    long longest = there.stream().mapToLong(Long::longValue).max().orElse(0);
-    long most = sale.step() > 0 ? Long.MAX_VALUE : Math.max(longest, sale.longest());
+    RemnantsOnly there = new RemnantsOnly(remnants.stream().map(Lengths::available).toList());
+    List<Double> longestFirst = new ArrayList<>(pieces);
+    longestFirst.sort(Comparator.reverseOrder());
     List<Long> wanted = new ArrayList<>();
     List<Double> tooLong = new ArrayList<>();
-    for (double piece : pieces) {
-      if (Lengths.needed(piece) > most) {
+    for (double piece : longestFirst) {
+      long length = Lengths.needed(piece);
+      if (sale.step() > 0 || length <= sale.longest()) {
+        wanted.add(length);
+      } else if (!there.place(length)) {
         tooLong.add(piece);
-      } else {
-        wanted.add(Lengths.needed(piece));
       }
     }
-    wanted.sort(Comparator.reverseOrder());
     return plan(wanted.stream().mapToLong(Long::longValue).toArray(), there, tooLong);
   }
 
-  private CuttingPlan plan(long[] pieces, List<Long> remnants, List<Double> tooLong) {
-    CuttingSearch search = new CuttingSearch(pieces, remnants, sale);
+  private CuttingPlan plan(long[] pieces, RemnantsOnly remnants, List<Double> tooLong) {
+    CuttingSearch search = new CuttingSearch(pieces, remnants.rooms(), sale);
     int[] way = search.run();
-    if (!remnants.isEmpty() && canDoWithout(pieces)) {
-      CuttingSearch without = new CuttingSearch(pieces, List.of(), sale);
-      int[] other = without.run();
-      if (without.bought() < search.bought()) {
-        return told(pieces, List.of(), other, tooLong);
-      }
-    }
-    return told(pieces, remnants, way, tooLong);
+    CuttingSearch without = new CuttingSearch(pieces, List.of(), sale);
+    int[] other = without.run();
+    return without.bought() < search.bought()
+        ? told(pieces, 0, other, remnants, tooLong)
+        : told(pieces, remnants.rooms().size(), way, remnants, tooLong);
   }
 
-  private boolean canDoWithout(long[] pieces) {
-    return pieces.length > 0 && (sale.step() > 0 || pieces[0] <= sale.longest());
-  }
-
-  private CuttingPlan told(long[] pieces, List<Long> remnants, int[] way, List<Double> tooLong) {
-    Map<Integer, List<Long>> byBin = new LinkedHashMap<>();
+  private CuttingPlan told(
+      long[] pieces, int used, int[] way, RemnantsOnly remnants, List<Double> tooLong) {
+    Map<Integer, List<Long>> byRemnant = remnants.placed();
+    Map<Integer, List<Long>> byReel = new LinkedHashMap<>();
     for (int i = 0; i < pieces.length; i++) {
-      byBin.computeIfAbsent(way[i], bin -> new ArrayList<>()).add(pieces[i]);
+      boolean remnant = way[i] >= 0 && way[i] < used;
+      (remnant ? byRemnant : byReel)
+          .computeIfAbsent(way[i], bin -> new ArrayList<>())
+          .add(pieces[i]);
     }
     List<Cut> cuts = new ArrayList<>();
+    byRemnant.forEach((bin, cut) -> cuts.add(cut("remnant of", true, remnants.length(bin), cut)));
     Map<Pack, Integer> packs = new LinkedHashMap<>();
-    double over = 0;
-    for (Map.Entry<Integer, List<Long>> bin : byBin.entrySet()) {
+    long over = 0;
+    for (Map.Entry<Integer, List<Long>> bin : byReel.entrySet()) {
       long load = bin.getValue().stream().mapToLong(Long::longValue).sum();
-      boolean remnant = bin.getKey() >= 0 && bin.getKey() < remnants.size();
-      if (remnant) {
-        cuts.add(cut("remnant of", true, remnants.get(bin.getKey()), bin.getValue()));
-      } else if (bin.getKey() == LengthsForSale.BY_LENGTH) {
-        long length = sale.byLength(load);
-        packs.merge(byLength.orElseThrow(), (int) (length / sale.step()), Integer::sum);
-        cuts.add(cut("bought in one length of", false, length, bin.getValue()));
-        over += Lengths.metres(length - load);
-      } else {
-        Pack reel = reel(load);
-        packs.merge(reel, 1, Integer::sum);
-        cuts.add(cut(reel.name() + " of", false, length(reel), bin.getValue()));
-        over += Lengths.metres(length(reel) - load);
-      }
+      Cut cut = bought(bin.getKey() == LengthsForSale.BY_LENGTH, load, bin.getValue(), packs);
+      cuts.add(cut);
+      over += Lengths.needed(cut.length()) - load;
     }
-    return new CuttingPlan(cuts, purchase(packs, over), tooLong);
+    return new CuttingPlan(cuts, purchase(packs, Lengths.metres(over)), tooLong);
+  }
+
+  private Cut bought(boolean toLength, long load, List<Long> pieces, Map<Pack, Integer> packs) {
+    if (toLength) {
+      long length = sale.byLength(load);
+      packs.merge(byLength.orElseThrow(), (int) (length / sale.step()), Integer::sum);
+      return cut("bought in one length of", false, length, pieces);
+    }
+    Pack reel = reel(load);
+    packs.merge(reel, 1, Integer::sum);
+    return cut(reel.name() + " of", false, length(reel), pieces);
   }
 
   private Pack reel(long load) {

@@ -16,6 +16,9 @@ record LineMaker(Stock stock, LocalDate today, Substitutes substitutes) {
   /** More pieces than this are not planned one by one, but bought by their length together. */
   private static final long MOST_PIECES = 2_000;
 
+  /** No rope is longer; such an amount is a slip in a page, and is bought as it stands. */
+  private static final double MOST_METRES = 100_000;
+
   private static final double HAIR = 1e-9;
 
   ShoppingLine of(Page<Material> material, List<Usage> unsorted) {
@@ -23,7 +26,12 @@ record LineMaker(Stock stock, LocalDate today, Substitutes substitutes) {
     uses.sort(Comparator.comparing(use -> use.job().day()));
     Store store = new Store(material.details(), stock.of(material), today);
     long pieces = uses.stream().mapToLong(Usage::pieces).sum();
-    boolean cut = material.details().isCutInPieces() && pieces > 0 && pieces <= MOST_PIECES;
+    double metres = uses.stream().mapToDouble(Usage::amount).sum();
+    boolean cut =
+        material.details().isCutInPieces()
+            && pieces > 0
+            && pieces <= MOST_PIECES
+            && metres <= MOST_METRES;
     return cut ? cut(material, uses, store) : poured(material, uses, store);
   }
 

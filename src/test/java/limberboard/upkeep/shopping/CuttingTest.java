@@ -115,10 +115,7 @@ class CuttingTest {
   }
 
   private static double bought(CuttingPlan plan) {
-    return plan.cuts().stream()
-        .filter(cut -> !cut.isRemnant())
-        .mapToDouble(Cut::length)
-        .sum();
+    return plan.cuts().stream().filter(cut -> !cut.isRemnant()).mapToDouble(Cut::length).sum();
   }
 
   private static List<Double> metres(List<Integer> decimetres) {

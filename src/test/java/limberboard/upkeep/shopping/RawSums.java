@@ -76,7 +76,8 @@ final class RawSums {
   private Optional<BigDecimal> amount(JsonNode use) {
     if (use.has("bead")) {
       JsonNode bead = use.path("bead");
-      return product(ML_IN_CUBIC_METRE, bead.path("length"), bead.path("width"), bead.path("depth"));
+      return product(
+          ML_IN_CUBIC_METRE, bead.path("length"), bead.path("width"), bead.path("depth"));
     }
     if (use.has("coat")) {
       JsonNode coat = use.path("coat");
