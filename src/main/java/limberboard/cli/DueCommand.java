@@ -1,15 +1,20 @@
 package limberboard.cli;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.FutureEntries;
 import limberboard.boat.Workspace;
+import limberboard.calendar.UpkeepCalendar;
 import limberboard.library.Problem;
+import limberboard.library.SafeFiles;
 import limberboard.library.WorkspaceFolders;
 import limberboard.upkeep.Upkeep;
 import picocli.CommandLine.Command;
@@ -25,6 +30,9 @@ import picocli.CommandLine.Option;
       "Without --boat for every boat of the workspace."
     })
 final class DueCommand implements Callable<Integer> {
+  private static final int USUAL_REMINDER_DAYS = 7;
+  private static final int MOST_REMINDER_DAYS = 365;
+
   private final Session session;
   @Mixin private WorkspaceOption workspace;
   @Mixin private BoatOption boat;
@@ -35,6 +43,18 @@ final class DueCommand implements Callable<Integer> {
 
   @Option(names = "--json", description = "Print JSON: everything, with limits and reasons.")
   private boolean json;
+
+  @Option(
+      names = "--ics",
+      paramLabel = "FILE",
+      description = "Write a calendar file (RFC 5545) with reminders; needs --boat.")
+  private Optional<Path> ics = Optional.empty();
+
+  @Option(
+      names = "--remind",
+      paramLabel = "DAYS",
+      description = "With --ics: how many days before the work to remind; 7 if not given.")
+  private int remind = USUAL_REMINDER_DAYS;
 
   DueCommand(Session session) {
     this.session = session;
@@ -52,6 +72,10 @@ final class DueCommand implements Callable<Integer> {
     if (fittings.isEmpty()) {
       throw new Failure(ExitCode.NOT_FOUND, "there are no boats yet; write boats/<id>/boat.yaml");
     }
+    if (ics.isPresent()) {
+      calendar(read, fittings);
+      return ExitCode.OK;
+    }
     FutureEntries future = new FutureEntries(folders, session.today());
     if (json) {
       printJson(read, fittings, future);
@@ -59,6 +83,23 @@ final class DueCommand implements Callable<Integer> {
       print(read, fittings, future);
     }
     return ExitCode.OK;
+  }
+
+  private void calendar(Workspace read, List<Fitting> fittings) {
+    if (boat.id().isEmpty()) {
+      throw new Failure(ExitCode.USAGE, "--ics needs --boat: one file is for one boat");
+    }
+    if (remind < 0 || remind > MOST_REMINDER_DAYS) {
+      throw new Failure(ExitCode.USAGE, "--remind is a number of days from 0 to 365");
+    }
+    Path file = session.folder().resolve(ics.get());
+    try {
+      Upkeep upkeep = Upkeep.of(read.library(), fittings.get(0));
+      SafeFiles.write(file, new UpkeepCalendar(read.library(), remind).text(upkeep));
+      session.out().println("Written: " + file);
+    } catch (IOException e) {
+      throw new Failure(ExitCode.IO, file + " could not be written: " + e.getMessage());
+    }
   }
 
   private void print(Workspace read, List<Fitting> fittings, FutureEntries future) {

@@ -65,7 +65,7 @@ final class DueText {
 
   private static String doing(Due due) {
     return "do it "
-        + due.phase().map(phase -> phase.spoken() + ", ").orElse("")
+        + due.phase().map(phase -> phase.when() + ", ").orElse("")
         + "by "
         + due.plan()
         + ", page "

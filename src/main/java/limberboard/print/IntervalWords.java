@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.Fit;
 import limberboard.library.Interval;
-import limberboard.library.Phase;
 import limberboard.workings.QuantityWords;
 
 /** Intervals in words: {@code every year, ashore with the mast down; from the third season on}. */
@@ -27,7 +26,7 @@ final class IntervalWords {
             ? String.join(" or ", limits) + ", whichever comes first"
             : String.join("", limits);
     List<String> parts = new ArrayList<>();
-    parts.add(first + interval.phase().map(phase -> ", " + phase(phase)).orElse(""));
+    parts.add(first + interval.phase().map(phase -> ", " + phase.when()).orElse(""));
     interval.fromAge().map(TimeWords::from).ifPresent(parts::add);
     if (interval.expires()) {
       parts.add("it runs out by its date even when it has not been used");
@@ -47,16 +46,6 @@ final class IntervalWords {
       limits.add("every " + use.getValue() + " " + use.getKey().replace('-', ' '));
     }
     return limits;
-  }
-
-  static String phase(Phase phase) {
-    return switch (phase) {
-      case ASHORE_MAST_DOWN -> "ashore with the mast down";
-      case ASHORE_MAST_UP -> "ashore with the mast stepped";
-      case AFLOAT -> "afloat at the berth";
-      case UNDER_SAIL -> "under sail";
-      case LAY_UP -> "when laying up";
-    };
   }
 
   private Optional<String> factor(Interval.Factor factor) {
