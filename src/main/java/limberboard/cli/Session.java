@@ -14,6 +14,8 @@ import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.library.Nearest;
 import limberboard.library.WorkspaceFolders;
+import limberboard.workings.sums.SumUseCheck;
+import limberboard.workings.sums.Sums;
 
 /**
  * Where a command runs: its streams, its folder and its day.
@@ -66,7 +68,7 @@ public record Session(
   /** Reads the workspace. */
   Workspace workspace(WorkspaceFolders folders) {
     try {
-      return new WorkspaceReader(folders).read();
+      return new WorkspaceReader(folders, List.of(new SumUseCheck(Sums.ofTheTrade()))).read();
     } catch (IOException e) {
       throw new Failure(ExitCode.NO_WORKSPACE, "the workspace cannot be read: " + e.getMessage());
     }

@@ -70,6 +70,7 @@ public final class Terminal {
         new BoatsCommand(session),
         new DueCommand(session),
         new DoneCommand(session),
+        new WorkingsCommand(session),
         new ValidateCommand(session),
         new SensitivityCommand(session),
         new SearchQualityCommand(session),

@@ -6,6 +6,7 @@ import java.awt.datatransfer.StringSelection;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.prefs.Preferences;
@@ -17,6 +18,8 @@ import limberboard.desktop.look.Theme;
 import limberboard.desktop.window.FileQuestion;
 import limberboard.library.LibraryWatch;
 import limberboard.library.WorkspaceFolders;
+import limberboard.workings.sums.SumUseCheck;
+import limberboard.workings.sums.Sums;
 
 /**
  * Starts the window, in this order: system properties, preferences, executors; then on the event
@@ -50,7 +53,8 @@ final class DesktopStart {
   }
 
   private Outside outside(Memory memory, Workers workers) {
-    WorkspaceReader reader = new WorkspaceReader(folders);
+    WorkspaceReader reader =
+        new WorkspaceReader(folders, List.of(new SumUseCheck(Sums.ofTheTrade())));
     return new Outside(
         folders,
         reader::read,

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -18,6 +19,8 @@ import limberboard.desktop.look.Theme;
 import limberboard.desktop.look.ThemeChoice;
 import limberboard.library.WorkspaceFolders;
 import limberboard.search.SearchResults;
+import limberboard.workings.sums.SumUseCheck;
+import limberboard.workings.sums.Sums;
 
 /**
  * Makes pictures of the real window in its usual states, for the user guide and the front page:
@@ -90,7 +93,8 @@ public final class Pictures {
   /** Everything in step on the event thread, so that a picture shows what has been asked for. */
   private Outside outside(Memory memory) {
     Executor direct = Runnable::run;
-    WorkspaceReader reader = new WorkspaceReader(folders);
+    WorkspaceReader reader =
+        new WorkspaceReader(folders, List.of(new SumUseCheck(Sums.ofTheTrade())));
     return new Outside(
         folders,
         reader::read,

@@ -78,6 +78,7 @@ public final class PageCutter {
     }
     parts.fit(page).ifPresent(cut::add);
     BodyCutter.part("", new BodyCutter(cutting).cut(page)).ifPresent(cut::add);
+    new SumsPart(cutting).part(details.workings()).ifPresent(cut::add);
     parts.leftOut().ifPresent(cut::add);
     parts.sources(page).ifPresent(cut::add);
     return cut;

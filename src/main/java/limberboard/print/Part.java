@@ -39,6 +39,8 @@ public record Part(Role role, String title, List<Block> blocks) {
     TABLES,
     /** The page's own text. */
     BODY,
+    /** Sums with their formula, numbers and source. */
+    WORKINGS,
     /** What was left out for this boat, and why. */
     LEFT_OUT,
     /** Pages that belong to it. */

@@ -46,6 +46,9 @@ final class ProcedureCutter {
     }
     procedure.lookFor().map(ProcedureCutter::lookFor).ifPresent(cut::add);
     cut.addAll(licensed ? ownersPart(page) : steps(page));
+    if (!licensed) {
+      new SumsPart(cutting).part(procedure.workings()).ifPresent(cut::add);
+    }
     parts.leftOut().ifPresent(cut::add);
     related(page).ifPresent(cut::add);
     parts.sources(page).ifPresent(cut::add);

@@ -79,6 +79,9 @@ public record QuantityWords(Beside beside) {
   }
 
   private static String join(String number, String symbol) {
+    if (number.equals("1") && symbol.equals(KnownUnit.YEARS.symbol())) {
+      return "1 year";
+    }
     return symbol.isEmpty() ? number : number + " " + symbol;
   }
 

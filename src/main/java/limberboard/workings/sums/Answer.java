@@ -2,7 +2,6 @@ package limberboard.workings.sums;
 
 import java.util.ArrayList;
 import java.util.List;
-import javax.measure.Quantity;
 import limberboard.library.KnownUnit;
 import limberboard.workings.QuantityWords;
 
@@ -33,8 +32,10 @@ public record Answer(List<Result> results, List<String> working, List<String> wa
 
   /** With a further result. */
   public Answer result(String id, String title, double value, KnownUnit unit) {
-    Quantity<?> quantity = unit.quantity(value);
-    return result(new Result.Reckoned(id, title, quantity));
+    return result(
+        Double.isFinite(value)
+            ? new Result.Reckoned(id, title, unit.quantity(value))
+            : new Result.Beyond(id, title));
   }
 
   /** With a further result in words. */
@@ -49,7 +50,9 @@ public record Answer(List<Result> results, List<String> working, List<String> wa
 
   /** A value with its unit, to three figures, as it stands in a line of working. */
   public static String say(double value, KnownUnit unit) {
-    return QuantityWords.METRIC.rounded(unit.quantity(value));
+    return Double.isFinite(value)
+        ? QuantityWords.METRIC.rounded(unit.quantity(value))
+        : Double.toString(value);
   }
 
   /** A number without a unit, to three figures. */

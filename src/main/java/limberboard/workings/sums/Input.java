@@ -86,17 +86,28 @@ public sealed interface Input {
    *
    * @param id its id
    * @param title its title
-   * @param options what there is to choose from; the first is the usual one
+   * @param options what there is to choose from, in the order of a form
+   * @param usual the word that stands when nothing is put in
    */
-  record Choice(String id, String title, List<Option> options) implements Input {
+  record Choice(String id, String title, List<Option> options, String usual) implements Input {
     /** Copies the list. */
     public Choice {
       options = List.copyOf(options);
     }
 
-    /** A choice. */
+    /** A choice of which the first is the usual one. */
     public static Choice of(String id, String title, Option... options) {
-      return new Choice(id, title, List.of(options));
+      return of(id, title, List.of(options));
+    }
+
+    /** A choice of which the first is the usual one. */
+    public static Choice of(String id, String title, List<Option> options) {
+      return new Choice(id, title, options, options.get(0).word());
+    }
+
+    /** The same with another usual word. */
+    public Choice usually(String word) {
+      return new Choice(id, title, options, word);
     }
 
     /** The option with this word. */
@@ -111,7 +122,7 @@ public sealed interface Input {
 
     @Override
     public String usualText() {
-      return options.get(0).word();
+      return usual;
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javax.measure.Quantity;
 import limberboard.library.Nearest;
 import limberboard.workings.QuantityWords;
 
@@ -57,17 +58,38 @@ final class Reckoner {
   }
 
   private void take(Input.Number input, Value.Measured measured) {
-    String written = QuantityWords.METRIC.written(measured.quantity());
-    OptionalDouble number = input.unit().of(measured.quantity());
-    if (number.isEmpty()) {
-      wrong(input, written + " cannot be converted; write it such as " + example(input));
-    } else if (!input.allowed().contains(number.getAsDouble())) {
-      wrong(input, written + " cannot be computed; it is " + input.allowedText());
-    } else {
-      numbers.put(input.id(), number.getAsDouble());
-      put.add(new Reckoning.Put(input, written, false));
-      sound(input, number.getAsDouble(), written);
+    Optional<Obstacle> obstacle = obstacle(input, measured.quantity());
+    if (obstacle.isPresent()) {
+      wrong(input, obstacle.get().what() + "; " + obstacle.get().right());
+      return;
     }
+    String written = QuantityWords.METRIC.written(measured.quantity());
+    double number = input.unit().of(measured.quantity()).orElseThrow();
+    numbers.put(input.id(), number);
+    put.add(new Reckoning.Put(input, written, false));
+    sound(input, number, written);
+  }
+
+  /**
+   * Why a quantity cannot be put in.
+   *
+   * @param what what is wrong
+   * @param right what would be right
+   */
+  record Obstacle(String what, String right) {}
+
+  /** Why a quantity cannot be put in at an input; empty when it can. */
+  static Optional<Obstacle> obstacle(Input.Number input, Quantity<?> quantity) {
+    String written = QuantityWords.METRIC.written(quantity);
+    OptionalDouble number = input.unit().of(quantity);
+    if (number.isEmpty()) {
+      return Optional.of(
+          new Obstacle(written + " cannot be converted", "write it such as " + example(input)));
+    }
+    return input.allowed().contains(number.getAsDouble())
+        ? Optional.empty()
+        : Optional.of(
+            new Obstacle(written + " cannot be computed", "it is " + input.allowedText()));
   }
 
   private void sound(Input.Number input, double number, String written) {
@@ -90,7 +112,7 @@ final class Reckoner {
   }
 
   private void take(Input.Choice input, Optional<Value> value) {
-    String word = input.options().get(0).word();
+    String word = input.usual();
     if (value.isPresent()) {
       word = value.get() instanceof Value.Chosen chosen ? chosen.word() : "";
     }
@@ -111,7 +133,7 @@ final class Reckoner {
 
   private Reckoning computed() {
     Answer answer = sum.work(new Given(numbers, words));
-    boolean finite = answer.results().stream().allMatch(Reckoner::isFinite);
+    boolean finite = answer.results().stream().noneMatch(Result.Beyond.class::isInstance);
     if (!finite) {
       return new Reckoning.Refused(
           List.of("these numbers together lead beyond what can be computed; check each of them"));
@@ -119,10 +141,5 @@ final class Reckoner {
     List<String> all = new ArrayList<>(warnings);
     all.addAll(answer.warnings());
     return new Reckoning.Done(put, new Answer(answer.results(), answer.working(), all));
-  }
-
-  private static boolean isFinite(Result result) {
-    return !(result instanceof Result.Reckoned reckoned)
-        || Double.isFinite(reckoned.quantity().getValue().doubleValue());
   }
 }

@@ -42,4 +42,17 @@ public sealed interface Result {
       return said;
     }
   }
+
+  /**
+   * No finite number. A reckoning with such a result is refused.
+   *
+   * @param id its id
+   * @param title its title
+   */
+  record Beyond(String id, String title) implements Result {
+    @Override
+    public String text(QuantityWords words) {
+      return "beyond what can be computed";
+    }
+  }
 }

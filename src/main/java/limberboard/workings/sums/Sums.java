@@ -16,7 +16,18 @@ public record Sums(List<Sum> all) {
 
   /** The sums that come with the program. */
   public static Sums ofTheTrade() {
-    return new Sums(List.of(new HoleInflow()));
+    return new Sums(
+        List.of(
+            new SealantBead(),
+            new AnodeMass(),
+            new OilViscosity(),
+            new BoltTorque(),
+            new WireTension(),
+            new HoleInflow(),
+            new LeakFromRise(),
+            new BilgePump(),
+            new CableSize(),
+            new BatteryTime()));
   }
 
   /** The sum with this id. */

@@ -16,7 +16,9 @@
  *
  * <p>To add one: implement {@link limberboard.workings.sums.Sum} in a class of its own and enter it
  * in {@link limberboard.workings.sums.Sums}; {@code docs/workings.md} and the terminal list what is
- * entered.
+ * entered. A page shows sums with its key {@code workings}: {@link
+ * limberboard.workings.sums.ShownSum} puts a boat's own numbers in, and {@link
+ * limberboard.workings.sums.SumUseCheck} says what is wrong with such keys.
  *
  * <p><b>Choices made.</b> A sum never throws for what a person put in. What cannot be computed is
  * refused, what can be computed but lies where the formula is not known to hold is computed with a
