@@ -18,7 +18,9 @@ import limberboard.library.SafeFiles;
 import limberboard.library.WorkspaceFolders;
 import limberboard.print.PlainText;
 import limberboard.print.ShoppingSheet;
+import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.shopping.Job;
+import limberboard.upkeep.shopping.SeasonJobs;
 import limberboard.upkeep.shopping.ShoppingList;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -50,21 +52,25 @@ final class ShoppingCommand implements Callable<Integer> {
       names = "--work",
       paramLabel = "ID",
       split = ",",
-      required = true,
       description =
           "Procedures that the list is for, with commas between; a procedure named twice is done twice.")
   private List<String> work = List.of();
 
   @Option(
-      names = "--on",
-      paramLabel = "DATE",
-      description = "The day of buying, as 2026-03-15; today if not given.")
-  private Optional<LocalDate> on = Optional.empty();
+      names = "--season",
+      paramLabel = "YEAR",
+      description = {
+        "All work of the season that begins in this year; if neither this nor --work is given, of"
+            + " the season the day is in, or of the coming one while the boat is laid up."
+      })
+  private Optional<Integer> season = Optional.empty();
+
+  @Mixin private DayOption on;
 
   @Option(
       names = "--needed",
       paramLabel = "DATE",
-      description = "The day the work is done; the day of buying if not given.")
+      description = "With --work: the day it is done; the day of buying if not given.")
   private Optional<LocalDate> needed = Optional.empty();
 
   @Option(names = "--pdf", paramLabel = "FILE", description = "Write the list as an A4 PDF.")
@@ -82,13 +88,19 @@ final class ShoppingCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    if (!work.isEmpty() && season.isPresent()) {
+      throw new Failure(ExitCode.USAGE, "give --work or --season, not both");
+    }
     WorkspaceFolders folders = session.folders(workspace.folder());
     Workspace read = session.workspace(folders);
-    LocalDate day = on.orElse(session.today());
+    LocalDate day = on.or(session.today());
     Boat found = session.fitting(read, Optional.of(boat)).orElseThrow().boat();
     Fitting fitting = new Fitting(found, day);
-    ShoppingList list =
-        ShoppingList.of(jobs(read, needed.orElse(day)), fitting, read.stock(found), read.library());
+    List<Job> jobs =
+        work.isEmpty()
+            ? SeasonJobs.of(Upkeep.of(read.library(), fitting), season)
+            : jobs(read, needed.orElse(day));
+    ShoppingList list = ShoppingList.of(jobs, fitting, read.stock(found), read.library());
     if (pdf.isPresent()) {
       write(pdf.get(), Paper.pdf(new ShoppingSheet(read.library()).of(list), folders));
     }

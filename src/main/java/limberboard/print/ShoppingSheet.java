@@ -1,7 +1,9 @@
 package limberboard.print;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.Boat;
 import limberboard.library.Kind;
@@ -23,6 +25,7 @@ import limberboard.workings.QuantityWords;
  */
 public final class ShoppingSheet {
   private static final String BOX = "□ ";
+  private static final int FEW = 3;
 
   private final Library library;
   private final ShoppingWords words = new ShoppingWords(QuantityWords.METRIC);
@@ -168,10 +171,15 @@ public final class ShoppingSheet {
     if (known && !line.open().isEmpty()) {
       text.add(new Inline.Text(" and what has to be measured"));
     }
+    Map<String, Integer> uses = new LinkedHashMap<>();
     for (Usage use : line.uses()) {
-      text.add(new Inline.LineBreak());
-      text.add(new Inline.Text(use.job().work().title() + ": " + words.use(line, use)));
+      uses.merge(use.job().work().title() + ": " + words.use(line, use), 1, Integer::sum);
     }
+    uses.forEach(
+        (words, count) -> {
+          text.add(new Inline.LineBreak());
+          text.add(new Inline.Text((count > 1 ? count + " × " : "") + words));
+        });
     return text;
   }
 
@@ -231,11 +239,18 @@ public final class ShoppingSheet {
           List.of(
               new Inline.Text(BOX),
               cutting.link(tool.tool().id()),
-              new Inline.Text(": " + String.join("; ", tool.work()))));
+              new Inline.Text(": " + some(tool.work()))));
     }
     return lines.isEmpty()
         ? Optional.empty()
         : Optional.of(new Part(Part.Role.TOOLS, "Tools", List.of(Block.Items.dotted(lines))));
+  }
+
+  /** The first few; a bucket is needed for half of all work. */
+  private static String some(List<String> work) {
+    return work.size() <= FEW + 1
+        ? String.join("; ", work)
+        : String.join("; ", work.subList(0, FEW)) + "; and " + (work.size() - FEW) + " more";
   }
 
   private static Optional<Part> leftOut(ShoppingList list) {

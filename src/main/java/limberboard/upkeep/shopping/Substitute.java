@@ -10,7 +10,8 @@ import limberboard.library.Page;
  * @param material the substitute's page
  * @param goodFor what it is good for, in a sentence
  * @param against why not here; empty when nothing speaks against it
- * @param inStock how much of it is in the store, in its own counting unit
+ * @param inStock how much of it the store can spare, in its own counting unit; 0 when the list
+ *     needs it itself
  */
 public record Substitute(
     Page<Material> material, String goodFor, List<String> against, double inStock) {

@@ -33,8 +33,14 @@ record Substitutes(Chosen chosen, LocalDate today) {
     water(page).ifPresent(against::add);
     attacks(page, jobs, against);
     sealants(page, instead, jobs, against);
-    Store store = new Store(page.details(), chosen.stock().of(page), today);
-    return new Substitute(page, page.head().summary(), against, store.amount(day));
+    return new Substitute(page, page.head().summary(), against, spare(page, day));
+  }
+
+  /** What the store has of it; nothing where the list itself needs it. */
+  private double spare(Page<Material> page, LocalDate day) {
+    return chosen.jobs().containsKey(page)
+        ? 0
+        : new Store(page.details(), chosen.stock().of(page), today).amount(day);
   }
 
   private Optional<String> fits(Page<Material> page) {

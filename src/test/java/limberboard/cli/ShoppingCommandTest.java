@@ -1,0 +1,131 @@
+package limberboard.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import limberboard.library.WorkspaceFolders;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The command {@code shopping}, as a person and as a program use it. */
+class ShoppingCommandTest {
+  @TempDir private Path folder;
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int run(String... words) {
+    Session session =
+        new Session(
+            new BufferedReader(new StringReader("")),
+            new PrintWriter(out),
+            new PrintWriter(err),
+            Path.of("").toAbsolutePath(),
+            Optional.empty(),
+            LocalDate.of(2026, 11, 25));
+    return new Terminal(session, new NoWindow()).run(words);
+  }
+
+  /** No display. */
+  private static final class NoWindow implements Terminal.Window {
+    @Override
+    public boolean open(WorkspaceFolders folders) {
+      return false;
+    }
+
+    @Override
+    public boolean pictures(WorkspaceFolders folders, LocalDate today, Path to) {
+      return false;
+    }
+  }
+
+  private List<CSVRecord> csv(String... words) throws IOException {
+    Path file = folder.resolve("list.csv");
+    List<String> line = new java.util.ArrayList<>(List.of(words));
+    line.addAll(List.of("--csv", file.toString()));
+    assertThat(run(line.toArray(String[]::new))).as(err.toString()).isZero();
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+    return format.parse(new StringReader(Files.readString(file))).getRecords();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"dunlin", "greenshank", "redshank", "sanderling", "turnstone", "whimbrel"})
+  void totalsOfASeasonAreTheSumsOfTheirRows(String boat) throws IOException {
+    List<CSVRecord> rows =
+        csv("shopping", "--boat", boat, "--season", "2027", "--on", "2026-11-25");
+    Map<String, BigDecimal> sums = new HashMap<>();
+    int totals = 0;
+    for (CSVRecord row : rows) {
+      if (row.get("row").equals("use") && !row.get("amount").isEmpty()) {
+        sums.merge(row.get("material"), new BigDecimal(row.get("amount")), BigDecimal::add);
+      } else if (row.get("row").equals("total") && !row.get("amount").isEmpty()) {
+        totals++;
+        double total = Double.parseDouble(row.get("amount"));
+        assertThat(total)
+            .as(row.get("material"))
+            .isCloseTo(sums.get(row.get("material")).doubleValue(), within(total * 1e-9));
+        assertThat(
+                Double.parseDouble(row.get("from-stock")) + Double.parseDouble(row.get("to-get")))
+            .as(row.get("material"))
+            .isCloseTo(total, within(total * 1e-9));
+      }
+    }
+    assertThat(totals).isEqualTo(sums.size()).isGreaterThan(10);
+  }
+
+  @Test
+  void jsonSaysTheSameAsTheTable() throws IOException {
+    List<CSVRecord> rows = csv("shopping", "--boat", "dunlin", "--work", "renew-lashings");
+    out.getBuffer().setLength(0);
+    assertThat(run("shopping", "--boat", "dunlin", "--work", "renew-lashings", "--json")).isZero();
+    JsonNode list = new ObjectMapper().readTree(out.toString());
+    JsonNode cord = list.path("lines").get(0);
+    assertThat(cord.path("material").asText()).isEqualTo("hmpe-cord-1-5mm");
+    assertThat(cord.path("needed").asDouble()).isEqualTo(4.4);
+    assertThat(cord.path("uses").get(0).path("pieces").asInt()).isEqualTo(4);
+    CSVRecord total =
+        rows.stream().filter(row -> row.get("row").equals("total")).findFirst().orElseThrow();
+    assertThat(total.get("amount")).isEqualTo("4.4");
+    assertThat(total.get("note")).contains("remnant of 3.2 m: 2 × 1.1 m");
+  }
+
+  @Test
+  void theSheetBeginsWithCautionsAndNamesLicensedWork() {
+    assertThat(run("shopping", "--boat", "dunlin", "--work", "replace-gas-hose,rebed-deck-fitting"))
+        .isZero();
+    String text = out.toString();
+    assertThat(text.indexOf("isocyanates")).isPositive().isLessThan(text.indexOf("To get"));
+    assertThat(text).contains("for the licensed");
+    assertThat(text).doesNotContain("Gas hose\n");
+  }
+
+  @Test
+  void whatIsNotThereIsSaidSo() {
+    assertThat(run("shopping", "--boat", "dunlin", "--work", "renew-lashing"))
+        .isEqualTo(ExitCode.NOT_FOUND);
+    assertThat(err.toString()).contains("did you mean \"renew-lashings\"?");
+    assertThat(run("shopping", "--boat", "dunlin", "--work", "a", "--season", "2027"))
+        .isEqualTo(ExitCode.USAGE);
+    assertThat(run("shopping")).isEqualTo(ExitCode.USAGE);
+    assertThat(run("shopping", "--boat", "dunlin", "--on", "2026-02-30")).isEqualTo(ExitCode.USAGE);
+  }
+}
