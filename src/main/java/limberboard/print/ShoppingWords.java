@@ -129,7 +129,7 @@ public final class ShoppingWords {
   }
 
   private static String cut(Cut cut) {
-    return cut.pieces().size() == 1 && !cut.isRemnant() && cut.from().startsWith("bought")
+    return cut.pieces().size() == 1 && !cut.isRemnant() && cut.from().startsWith("one length")
         ? "one piece of " + lengths(cut.pieces())
         : (cut.isRemnant() ? "cut from the " : "cut from ")
             + cut.from()

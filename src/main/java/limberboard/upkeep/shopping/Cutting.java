@@ -99,7 +99,7 @@ final class Cutting {
     if (toLength) {
       long length = sale.byLength(load);
       packs.merge(byLength.orElseThrow(), (int) (length / sale.step()), Integer::sum);
-      return cut("bought in one length of", false, length, pieces);
+      return cut("one length of", false, length, pieces);
     }
     Pack reel = reel(load);
     packs.merge(reel, 1, Integer::sum);
