@@ -20,9 +20,22 @@ import limberboard.library.Word;
  */
 public record Fitting(Boat boat, LocalDate on) {
 
-  /** Whether the condition holds. */
+  /** Whether the condition holds; the same as {@link #judge} finds, without finding the words. */
   public boolean fits(Condition condition) {
-    return judge(condition).fits();
+    return isFor(condition.model(), boat.model().id())
+        && condition.built().map(range -> range.contains(boat.built())).orElse(true)
+        && condition.hull().map(range -> range.contains(boat.hull())).orElse(true)
+        && condition.fitted().stream().allMatch(boat::has)
+        && condition.notFitted().stream().noneMatch(boat::has)
+        && isFor(condition.water(), boat.water())
+        && isFor(condition.use(), boat.use())
+        && isFor(condition.exposure(), boat.exposure())
+        && condition.age().map(least -> !on.isBefore(boat.ageFrom().plus(least))).orElse(true)
+        && (condition.any().isEmpty() || condition.any().stream().anyMatch(this::fits));
+  }
+
+  private static <T> boolean isFor(List<T> asked, T mine) {
+    return asked.isEmpty() || asked.contains(mine);
   }
 
   /** Whether the condition holds, with the reason: the first entry that fails, or all that hold. */

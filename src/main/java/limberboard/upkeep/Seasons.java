@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import limberboard.boat.Boat;
 import limberboard.boat.LogEntry;
 import limberboard.boat.LogWords;
@@ -31,6 +32,8 @@ public final class Seasons {
   private final Map<Integer, LocalDate> launched = new HashMap<>();
   private final Map<Integer, LocalDate> launchedLast = new HashMap<>();
   private final Map<Integer, LocalDate> hauledOut = new HashMap<>();
+  private final Map<Integer, LocalDate> middles = new ConcurrentHashMap<>();
+  private final Map<Integer, AfloatSeason> known = new ConcurrentHashMap<>();
 
   private Seasons(Optional<Season> season, List<LogEntry> log) {
     this.usual = season.orElse(ASSUMED);
@@ -63,6 +66,10 @@ public final class Seasons {
 
   /** The season that begins in this year. */
   public AfloatSeason season(int year) {
+    return known.computeIfAbsent(year, this::reckoned);
+  }
+
+  private AfloatSeason reckoned(int year) {
     LocalDate from = launched.getOrDefault(year, usualFrom(year));
     LocalDate to = hauledOut.getOrDefault(year, usualTo(year));
     LocalDate last = launchedLast.getOrDefault(year, from);
@@ -116,9 +123,13 @@ public final class Seasons {
 
   /** The middle of the time ashore before the season of this year. */
   private LocalDate middleOfWinter(int year) {
-    LocalDate before = usualTo(year - 1);
-    LocalDate after = usualFrom(year);
-    return before.plusDays(ChronoUnit.DAYS.between(before, after) / 2 + 1);
+    return middles.computeIfAbsent(
+        year,
+        asked -> {
+          LocalDate before = usualTo(asked - 1);
+          LocalDate after = usualFrom(asked);
+          return before.plusDays(ChronoUnit.DAYS.between(before, after) / 2 + 1);
+        });
   }
 
   private LocalDate usualFrom(int year) {

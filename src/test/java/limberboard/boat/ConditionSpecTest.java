@@ -42,6 +42,10 @@ class ConditionSpecTest {
     Fit fit =
         new Fitting(read.boat("knot").orElseThrow(), on)
             .judge(read.library().page("asked").orElseThrow().head().fits());
+    assertThat(
+            new Fitting(read.boat("knot").orElseThrow(), on)
+                .fits(read.library().page("asked").orElseThrow().head().fits()))
+        .isEqualTo(fit.fits());
     assertThat(said(fit)).isEqualTo(example.text("expect").orElseThrow().strip());
   }
 
