@@ -67,6 +67,7 @@ public final class Terminal {
         new TraceCommand(session),
         new TreeCommand(session),
         new ShoppingCommand(session),
+        new RiggingCommand(session),
         new BoatsCommand(session),
         new DueCommand(session),
         new DoneCommand(session),

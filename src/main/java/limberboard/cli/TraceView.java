@@ -36,10 +36,12 @@ record TraceView(
       String id, String title, String danger, @JsonProperty("do") List<String> act, String seek) {
     /** Those that come before everything else of a symptom. */
     static List<CautionView> first(Symptom symptom, Library library) {
-      return symptom.first().stream()
-          .flatMap(id -> library.caution(id).stream())
-          .map(CautionView::of)
-          .toList();
+      return of(symptom.first(), library);
+    }
+
+    /** Those with these ids, as far as they have a page. */
+    static List<CautionView> of(List<String> ids, Library library) {
+      return ids.stream().flatMap(id -> library.caution(id).stream()).map(CautionView::of).toList();
     }
 
     private static CautionView of(Page<Caution> page) {

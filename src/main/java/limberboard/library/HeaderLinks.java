@@ -29,6 +29,8 @@ final class HeaderLinks {
     } else if (page.details() instanceof Material material) {
       ids.addAll(material.instead());
       ids.addAll(material.cautions());
+    } else if (page.details() instanceof Model model) {
+      model.ropes().forEach(rope -> rope.material().ifPresent(ids::add));
     }
     return ids;
   }

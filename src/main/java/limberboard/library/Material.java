@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param workings sums shown with it
  * @param mixing what decides with what it may be mixed or brought together
  * @param bought {@code false} for what is not bought, such as water from the tap; absent: it is
+ * @param rope which rope it is, for cordage
  */
 public record Material(
     @Required MaterialGroup group,
@@ -30,7 +31,8 @@ public record Material(
     List<String> cautions,
     List<SumUse> workings,
     Mixing mixing,
-    Optional<Boolean> bought)
+    Optional<Boolean> bought,
+    Optional<RopeKind> rope)
     implements Details {
 
   /** Absent entries become empty ones. */
@@ -45,6 +47,7 @@ public record Material(
     workings = Absent.list(workings);
     mixing = mixing == null ? Mixing.NOTHING : mixing;
     bought = Absent.optional(bought);
+    rope = Absent.optional(rope);
   }
 
   @Override

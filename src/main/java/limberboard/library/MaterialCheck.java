@@ -10,6 +10,14 @@ final class MaterialCheck implements PageCheck<Material> {
     }
     names.pages(Kind.MATERIAL, material.instead(), "/instead", report);
     names.pages(Kind.CAUTION, material.cautions(), "/cautions", report);
+    if (material.rope().isPresent() && material.group() != MaterialGroup.CORDAGE) {
+      report.error("/rope", "stands on a page that is no cordage", "write group: cordage");
+    }
+    material
+        .rope()
+        .filter(rope -> !KnownUnit.METRES.measures(rope.diameter().quantity()))
+        .ifPresent(
+            rope -> report.error("/rope/diameter", "is no length", "write a length such as 8 mm"));
     for (int i = 0; i < material.packs().size(); i++) {
       material
           .unit()

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param equipment what can be chosen, in the order of the form
  * @param rig rig dimensions by name
  * @param measures what amounts refer to, by name
+ * @param ropes its running rigging
  * @param access what it takes to reach each place
  * @param yardMinutes what handing a fault to the yard costs the owner, in minutes
  * @param yardSearchMinutes what it costs more when the yard has to look for the cause itself
@@ -27,6 +28,7 @@ public record Model(
     @Required List<Equipment> equipment,
     Map<String, Amount.Fixed> rig,
     Map<String, Amount.Fixed> measures,
+    List<RopePlan> ropes,
     List<Access> access,
     Integer yardMinutes,
     Integer yardSearchMinutes)
@@ -42,6 +44,7 @@ public record Model(
     equipment = equipment == null ? null : Absent.list(equipment);
     rig = Absent.map(rig);
     measures = Absent.map(measures);
+    ropes = Absent.list(ropes);
     access = Absent.list(access);
     yardMinutes = yardMinutes == null ? USUAL_YARD_MINUTES : yardMinutes;
     yardSearchMinutes =

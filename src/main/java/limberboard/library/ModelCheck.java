@@ -29,6 +29,7 @@ final class ModelCheck implements PageCheck<Model> {
       equipment(model, model.equipment().get(i), choices, "/equipment/" + i, report);
     }
     access(model, names, report);
+    new RopeCheck(model, names, report).check(model.ropes());
   }
 
   private static <T> void distinct(

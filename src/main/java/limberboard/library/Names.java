@@ -24,6 +24,7 @@ final class Names {
   private final Set<String> access = new TreeSet<>();
   private final Set<String> choices = new TreeSet<>();
   private final SortedMap<String, List<Quantity<?>>> measures = new TreeMap<>();
+  private final Set<String> rig = new HashSet<>();
 
   Names(Collection<ParsedPage> parsed) {
     for (Kind kind : Kind.values()) {
@@ -46,6 +47,7 @@ final class Names {
           .flatMap(equipment -> equipment.choices().stream())
           .forEach(choice -> choices.add(choice.id()));
       model.measures().forEach(this::measure);
+      rig.addAll(model.rig().keySet());
     }
   }
 
@@ -103,6 +105,11 @@ final class Names {
 
   void measure(String name, String pointer, Report report) {
     one("measure", measures.keySet(), name, pointer, report);
+  }
+
+  /** Whether some model gives a rig dimension or measure of this name. */
+  boolean isDimension(String name) {
+    return rig.contains(name) || measures.containsKey(name);
   }
 
   /** Reports what a condition refers to that is not there. */

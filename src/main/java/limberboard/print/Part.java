@@ -37,6 +37,10 @@ public record Part(Role role, String title, List<Block> blocks) {
     CHECKS,
     /** Tables of a model page. */
     TABLES,
+    /** A list to work from, with boxes to tick. */
+    ROPES,
+    /** The sums behind a list's figures. */
+    SUMS,
     /** The page's own text. */
     BODY,
     /** Sums with their formula, numbers and source. */

@@ -39,6 +39,7 @@ class FitTest {
             null,
             null,
             null,
+            null,
             null);
     Boat boat =
         new Boat(

@@ -44,6 +44,7 @@ final class Fixtures {
             measures,
             null,
             null,
+            null,
             null);
     return new Boat(
         "avocet",
@@ -120,6 +121,7 @@ final class Fixtures {
             MaterialGroup.SEALANT,
             Optional.of(counted),
             packs,
+            null,
             null,
             null,
             null,

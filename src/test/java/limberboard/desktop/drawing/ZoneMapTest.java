@@ -34,6 +34,7 @@ class ZoneMapTest {
               null,
               null,
               null,
+              null,
               null));
 
   @ParameterizedTest

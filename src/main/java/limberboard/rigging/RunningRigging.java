@@ -1,0 +1,98 @@
+package limberboard.rigging;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import limberboard.boat.Fitting;
+import limberboard.library.Library;
+import limberboard.library.RopeConstruction;
+import limberboard.library.RopePlan;
+
+/**
+ * The running rigging of one boat.
+ *
+ * @param fitting the boat, and the day on which conditions are judged
+ * @param ropes its ropes, by group and within it in the order of the model's page
+ */
+public record RunningRigging(Fitting fitting, List<Rope> ropes) {
+
+  /** Copies the list. */
+  public RunningRigging {
+    ropes = List.copyOf(ropes);
+  }
+
+  /**
+   * Reckons every rope that the boat has by its equipment.
+   *
+   * @param library where the pages of ropes are looked up
+   * @param fitting the boat and the day
+   */
+  public static RunningRigging of(Library library, Fitting fitting) {
+    Dimensions dimensions = new Dimensions(fitting.boat().model());
+    LengthRule lengths = new LengthRule(dimensions);
+    PullRule pulls = new PullRule(dimensions);
+    Stock stock = Stock.of(library);
+    List<Rope> ropes = new ArrayList<>();
+    for (RopePlan plan : fitting.boat().model().details().ropes()) {
+      if (fitting.fits(plan.fits())) {
+        Pull pull = pulls.of(plan);
+        ropes.add(rope(plan, lengths.of(plan), pull, ThicknessRule.of(plan, pull), stock));
+      }
+    }
+    ropes.sort(Comparator.comparing(Rope::group));
+    return new RunningRigging(fitting, ropes);
+  }
+
+  private static Rope rope(
+      RopePlan plan, RopeLength length, Pull pull, Thickness thickness, Stock stock) {
+    return new Rope(
+        plan.id(),
+        plan.title(),
+        plan.purpose(),
+        plan.group(),
+        plan.count(),
+        plan.construction(),
+        length,
+        pull,
+        thickness,
+        plan.ends(),
+        stock.page(plan, thickness));
+  }
+
+  /**
+   * What to buy, by construction and diameter. Ropes with an open length or diameter are not in it.
+   */
+  public List<RopeTotal> totals() {
+    Map<Stuff, List<Rope>> kinds = new LinkedHashMap<>();
+    for (Rope rope : ropes) {
+      if (rope.isReckoned() && rope.thickness() instanceof Thickness.Chosen chosen) {
+        Stuff stuff = new Stuff(rope.construction(), chosen.millimetres());
+        kinds.computeIfAbsent(stuff, key -> new ArrayList<>()).add(rope);
+      }
+    }
+    return kinds.entrySet().stream()
+        .sorted(
+            Map.Entry.comparingByKey(
+                Comparator.comparing(Stuff::construction).thenComparing(Stuff::millimetres)))
+        .map(entry -> total(entry.getKey(), entry.getValue()))
+        .toList();
+  }
+
+  /** A kind of rope. */
+  private record Stuff(RopeConstruction construction, double millimetres) {}
+
+  private static RopeTotal total(Stuff stuff, List<Rope> ropes) {
+    List<RopeTotal.Piece> pieces = new ArrayList<>();
+    double metres = 0;
+    for (Rope rope : ropes) {
+      if (rope.length() instanceof RopeLength.Cut cut) {
+        pieces.add(new RopeTotal.Piece(rope.title(), rope.count(), cut.cut()));
+        metres += rope.count() * cut.cut();
+      }
+    }
+    return new RopeTotal(
+        stuff.construction(), stuff.millimetres(), metres, pieces, ropes.get(0).material());
+  }
+}
