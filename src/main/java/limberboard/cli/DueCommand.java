@@ -2,18 +2,15 @@ package limberboard.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import limberboard.boat.Boat;
+import limberboard.boat.Doubts;
 import limberboard.boat.Fitting;
-import limberboard.boat.FutureEntries;
 import limberboard.boat.Workspace;
 import limberboard.calendar.UpkeepCalendar;
-import limberboard.library.Problem;
 import limberboard.library.SafeFiles;
 import limberboard.library.WorkspaceFolders;
 import limberboard.upkeep.Upkeep;
@@ -76,11 +73,11 @@ final class DueCommand implements Callable<Integer> {
       calendar(read, fittings);
       return ExitCode.OK;
     }
-    FutureEntries future = new FutureEntries(folders, session.today());
+    Doubts doubts = new Doubts(folders, session.today());
     if (json) {
-      printJson(read, fittings, future);
+      printJson(read, fittings, doubts);
     } else {
-      print(read, fittings, future);
+      print(read, fittings, doubts);
     }
     return ExitCode.OK;
   }
@@ -102,41 +99,27 @@ final class DueCommand implements Callable<Integer> {
     }
   }
 
-  private void print(Workspace read, List<Fitting> fittings, FutureEntries future) {
+  private void print(Workspace read, List<Fitting> fittings, Doubts doubts) {
     DueText text = new DueText(session.out());
     for (int i = 0; i < fittings.size(); i++) {
       if (i > 0) {
         session.out().println();
       }
       Fitting fitting = fittings.get(i);
-      text.print(
-          Upkeep.of(read.library(), fitting), questions(read, fitting.boat(), future), coming);
+      text.print(Upkeep.of(read.library(), fitting), doubts.of(read, fitting.boat()), coming);
     }
   }
 
-  private void printJson(Workspace read, List<Fitting> fittings, FutureEntries future) {
+  private void printJson(Workspace read, List<Fitting> fittings, Doubts doubts) {
     List<DueView> views =
         fittings.stream()
             .map(
                 fitting ->
-                    DueView.of(
-                        Upkeep.of(read.library(), fitting),
-                        questions(read, fitting.boat(), future)))
+                    DueView.of(Upkeep.of(read.library(), fitting), doubts.of(read, fitting.boat())))
             .toList();
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("on", views.get(0).on());
     all.put("boats", views);
     new JsonOutput(session.out()).print(boat.id().isPresent() ? views.get(0) : all);
-  }
-
-  /** What is doubtful in the boat's own files: a day in the future, hours that run backwards. */
-  private static List<Problem> questions(Workspace read, Boat boat, FutureEntries future) {
-    List<Problem> questions =
-        new ArrayList<>(
-            read.problems().stream()
-                .filter(problem -> problem.file().contains("/" + boat.id() + "/"))
-                .toList());
-    questions.addAll(future.of(boat));
-    return questions;
   }
 }

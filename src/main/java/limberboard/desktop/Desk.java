@@ -29,6 +29,10 @@ import limberboard.desktop.trace.TraceModel;
 import limberboard.desktop.trace.TracePlace;
 import limberboard.desktop.trace.WhyModel;
 import limberboard.desktop.tree.TreeModel;
+import limberboard.desktop.upkeep.LogModel;
+import limberboard.desktop.upkeep.UpkeepModel;
+import limberboard.desktop.upkeep.UpkeepPlace;
+import limberboard.desktop.upkeep.UpkeepTools;
 import limberboard.desktop.window.MainWindow;
 import limberboard.print.Pictures;
 
@@ -45,10 +49,13 @@ final class Desk {
   private final TraceModel trace;
   private final Aspects aspects;
   private final PagesModel reading;
+  private final UpkeepModel upkeep;
+  private final LogModel log;
   private final BoatFormModel boats;
   private final Loader loader;
   private final Place tracePlace;
   private final Place pagesPlace;
+  private final UpkeepPlace upkeepPlace;
   private final Place boatsPlace;
   private final MainWindow window;
 
@@ -66,6 +73,8 @@ final class Desk {
         new Aspects(
             trace, new TreeModel(background(outside.threads().trees())), new WhyModel(pages));
     this.reading = new PagesModel(session, outside.memory());
+    this.upkeep = new UpkeepModel(session, pages, outside.folders());
+    this.log = new LogModel(session, outside.logs(), library);
     this.boats = new BoatFormModel(session, outside.boats(), library, notices);
     this.loader = new Loader(outside.reader(), outside.index(), library, session, search);
     Pictures pictures = Pictures.in(outside.folders());
@@ -73,8 +82,10 @@ final class Desk {
     PageRenderer renderer = new PageRenderer(pictures);
     this.tracePlace = trace(drawings, renderer);
     this.pagesPlace = pages(renderer);
+    this.upkeepPlace = upkeep(renderer);
     this.boatsPlace = new BoatsPlace(boats, drawings, new Latest(pages), dividers());
     boats.afterSaving(loader::load);
+    log.afterWriting(loader::load);
     session.onChange(this::rememberBoat);
     this.window =
         new MainWindow(
@@ -84,7 +95,7 @@ final class Desk {
             activity,
             notices,
             new SearchField(search, this::open),
-            List.of(tracePlace, pagesPlace, boatsPlace));
+            List.of(tracePlace, pagesPlace, upkeepPlace, boatsPlace));
   }
 
   private Background background(java.util.concurrent.Executor worker) {
@@ -114,9 +125,25 @@ final class Desk {
         dividers());
   }
 
+  private UpkeepPlace upkeep(PageRenderer renderer) {
+    return UpkeepPlace.make(
+        new UpkeepTools(
+            upkeep,
+            log,
+            pages,
+            saver(renderer),
+            outside.askFile(),
+            notices,
+            navigator(),
+            dividers()));
+  }
+
   private CutReader reader(PageRenderer renderer, java.util.function.Consumer<String> follow) {
-    PdfSaver saver = new PdfSaver(outside.folders(), renderer, pages, notices, outside.askFile());
-    return new CutReader(session, settings, renderer, new Latest(pages), saver, follow);
+    return new CutReader(session, settings, renderer, new Latest(pages), saver(renderer), follow);
+  }
+
+  private PdfSaver saver(PageRenderer renderer) {
+    return new PdfSaver(outside.folders(), renderer, pages, notices, outside.askFile());
   }
 
   private Divider.Memory dividers() {
@@ -224,13 +251,25 @@ final class Desk {
     return reading;
   }
 
+  UpkeepModel upkeep() {
+    return upkeep;
+  }
+
+  LogModel log() {
+    return log;
+  }
+
+  UpkeepPlace upkeepPlace() {
+    return upkeepPlace;
+  }
+
   BoatFormModel boats() {
     return boats;
   }
 
   /** The places by their names. */
   Place place(String id) {
-    return List.of(tracePlace, pagesPlace, boatsPlace).stream()
+    return List.<Place>of(tracePlace, pagesPlace, upkeepPlace, boatsPlace).stream()
         .filter(place -> place.id().equals(id))
         .findFirst()
         .orElseThrow();

@@ -11,10 +11,12 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.prefs.Preferences;
 import limberboard.boat.BoatWriter;
+import limberboard.boat.LogBook;
 import limberboard.boat.WorkspaceReader;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.look.Theme;
+import limberboard.desktop.upkeep.LogStore;
 import limberboard.desktop.window.FileQuestion;
 import limberboard.library.LibraryWatch;
 import limberboard.library.WorkspaceFolders;
@@ -60,6 +62,7 @@ final class DesktopStart {
         reader::read,
         new OpenIndex(folders)::update,
         new BoatWriter(folders)::write,
+        LogStore.of(new LogBook(folders)),
         Clock.systemDefaultZone(),
         memory,
         new Outside.Threads(

@@ -12,6 +12,7 @@ import limberboard.desktop.base.Delay;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.boats.BoatStore;
 import limberboard.desktop.find.SearchSource;
+import limberboard.desktop.upkeep.LogStore;
 import limberboard.library.Library;
 import limberboard.library.WorkspaceFolders;
 
@@ -22,6 +23,7 @@ import limberboard.library.WorkspaceFolders;
  * @param reader reads the workspace, off the event thread
  * @param index brings the search index up to date, off the event thread
  * @param boats writes boats, off the event thread
+ * @param logs writes boats' logs, off the event thread
  * @param clock says what day it is
  * @param memory remembers settings
  * @param threads run work
@@ -34,6 +36,7 @@ record Outside(
     Reader reader,
     Index index,
     BoatStore boats,
+    LogStore logs,
     Clock clock,
     Memory memory,
     Threads threads,

@@ -11,12 +11,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import limberboard.boat.LogBook;
 import limberboard.boat.WorkspaceReader;
 import limberboard.desktop.base.Forgetful;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.look.ThemeChoice;
+import limberboard.desktop.upkeep.LogStore;
 import limberboard.library.WorkspaceFolders;
 import limberboard.search.SearchResults;
 import limberboard.workings.sums.SumUseCheck;
@@ -100,6 +102,7 @@ public final class Pictures {
         reader::read,
         library -> query -> SearchResults.none(),
         boat -> {},
+        LogStore.of(new LogBook(folders)),
         Clock.fixed(today.atStartOfDay(ZoneOffset.UTC).toInstant(), ZoneOffset.UTC),
         memory,
         new Outside.Threads(direct, direct, direct, direct, direct),

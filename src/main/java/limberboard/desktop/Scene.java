@@ -63,6 +63,13 @@ enum Scene {
       desk.window().go(desk.place("pages"));
     }
   },
+  /** What is due. */
+  UPKEEP_DUE {
+    @Override
+    void set(Desk desk) {
+      desk.window().go(desk.place("upkeep"));
+    }
+  },
   /** A boat's form. */
   BOATS {
     @Override

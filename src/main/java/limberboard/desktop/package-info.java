@@ -12,7 +12,7 @@
  * <p>Below this package: {@code look} (themes), {@code parts} (small components), {@code base}
  * (what places share), {@code drawing} (the boat with its zones), {@code read} (pages on screen),
  * {@code find} (the search field), {@code window} (the frame), and one package a place: {@code
- * trace}, {@code pages}, {@code boats}.
+ * trace}, {@code pages}, {@code upkeep}, {@code boats}.
  *
  * <p><b>Choices made.</b> Each place has a model without Swing, tested without a display, and
  * panels with one short method a region. Everything outside the window (files, index, clock,

@@ -17,6 +17,8 @@ import javax.swing.JComponent;
 import javax.swing.JFrame;
 import limberboard.boat.Boat;
 import limberboard.boat.BoatWriter;
+import limberboard.boat.LogBook;
+import limberboard.boat.LogEntry;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.desktop.base.Forgetful;
@@ -26,7 +28,9 @@ import limberboard.desktop.find.SearchSource;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.look.ThemeChoice;
 import limberboard.desktop.support.SmallWorkspace;
+import limberboard.desktop.upkeep.LogStore;
 import limberboard.library.Library;
+import limberboard.library.Problem;
 import limberboard.library.WorkspaceFolders;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
@@ -97,6 +101,7 @@ final class SmallWindow implements AutoCloseable {
         () -> read(reader),
         library -> update(index, library),
         boat -> write(writer, boat),
+        logs(),
         SmallWorkspace.clock(),
         memory,
         new Outside.Threads(
@@ -131,6 +136,23 @@ final class SmallWindow implements AutoCloseable {
   private void write(BoatWriter writer, Boat boat) throws IOException {
     watch("writing a boat");
     writer.write(boat);
+  }
+
+  private LogStore logs() {
+    LogStore store = LogStore.of(new LogBook(folders));
+    return new LogStore() {
+      @Override
+      public LogBook.Outcome add(String boat, LogEntry entry) throws IOException {
+        watch("writing the log");
+        return store.add(boat, entry);
+      }
+
+      @Override
+      public Optional<Problem> undo(LogBook.Written written) throws IOException {
+        watch("writing the log");
+        return store.undo(written);
+      }
+    };
   }
 
   private void watch(String what) {

@@ -260,7 +260,7 @@ class WindowTest extends RealWindow {
   @Test
   void aBoatIsChangedAndSaved() throws IOException {
     chooseKnot();
-    window.press(KeyEvent.VK_3, KeyEvent.VK_CONTROL);
+    window.press(KeyEvent.VK_4, KeyEvent.VK_CONTROL);
     JTextField name = window.find("boat-NAME", JTextField.class);
     window.robot().click(name);
     window.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
@@ -278,7 +278,7 @@ class WindowTest extends RealWindow {
   @Test
   void whatIsWrongInTheFormStandsBelowItsField() {
     chooseKnot();
-    window.press(KeyEvent.VK_3, KeyEvent.VK_CONTROL);
+    window.press(KeyEvent.VK_4, KeyEvent.VK_CONTROL);
     window.robot().click(window.find("boat-HULL", JTextField.class));
     window.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
     window.robot().enterText("150");
@@ -305,7 +305,7 @@ class WindowTest extends RealWindow {
   void largeTextCutsNoButtonOff() {
     chooseKnot();
     window.act(() -> desk().settings().textPercent(200));
-    for (int key : new int[] {KeyEvent.VK_1, KeyEvent.VK_2, KeyEvent.VK_3}) {
+    for (int key : new int[] {KeyEvent.VK_1, KeyEvent.VK_2, KeyEvent.VK_3, KeyEvent.VK_4}) {
       window.press(key, KeyEvent.VK_CONTROL);
       for (Component component : window.showing()) {
         if (component instanceof AbstractButton button && !button.getText().isEmpty()) {
@@ -395,7 +395,7 @@ class WindowTest extends RealWindow {
   @Test
   void everyControlHasANameForThoseWhoListen() {
     chooseKnot();
-    for (int key : new int[] {KeyEvent.VK_1, KeyEvent.VK_2, KeyEvent.VK_3}) {
+    for (int key : new int[] {KeyEvent.VK_1, KeyEvent.VK_2, KeyEvent.VK_3, KeyEvent.VK_4}) {
       window.press(key, KeyEvent.VK_CONTROL);
       for (Component component : window.showing()) {
         if (component.isFocusable()

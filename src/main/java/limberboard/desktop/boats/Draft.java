@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.Boat;
 import limberboard.boat.Season;
+import limberboard.desktop.base.Days;
 import limberboard.library.Exposure;
 import limberboard.library.Use;
 import limberboard.library.Water;

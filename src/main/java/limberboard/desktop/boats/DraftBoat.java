@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import limberboard.boat.Boat;
 import limberboard.boat.Season;
+import limberboard.desktop.base.Days;
 import limberboard.library.Exposure;
 import limberboard.library.Model;
 import limberboard.library.Page;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.Boat;
+import limberboard.desktop.base.Days;
 import limberboard.library.Library;
 import limberboard.library.Model;
 import limberboard.library.Page;

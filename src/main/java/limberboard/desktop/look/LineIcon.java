@@ -51,6 +51,20 @@ public final class LineIcon implements Icon {
     return new LineIcon(side, left, right);
   }
 
+  /** A leaf of a calendar with a tick on it: work that comes round. */
+  public static LineIcon upkeep(int side) {
+    Path2D tick = path(8, 15);
+    tick.lineTo(11, 18);
+    tick.lineTo(16.5, 11.8);
+    Path2D rings = path(8, 2.5);
+    rings.lineTo(8, 6);
+    rings.moveTo(16, 2.5);
+    rings.lineTo(16, 6);
+    Path2D head = path(3, 9);
+    head.lineTo(21, 9);
+    return new LineIcon(side, new Rectangle2D.Double(3, 4.5, 18, 17), head, rings, tick);
+  }
+
   /** A hull with two sails. */
   public static LineIcon boats(int side) {
     Path2D hull = path(2.5, 17);

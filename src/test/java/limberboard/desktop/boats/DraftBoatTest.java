@@ -7,6 +7,7 @@ import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.Boat;
+import limberboard.desktop.base.Days;
 import limberboard.desktop.support.SmallWorkspace;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,0 +1,35 @@
+package limberboard.boat;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import limberboard.library.Problem;
+import limberboard.library.WorkspaceFolders;
+
+/** What is doubtful in a boat's own files, to be asked of whoever keeps them. */
+public final class Doubts {
+  private final WorkspaceFolders folders;
+  private final FutureEntries future;
+
+  /**
+   * Doubts on a day.
+   *
+   * @param folders where the files lie
+   * @param today the day after which an entry lies in the future
+   */
+  public Doubts(WorkspaceFolders folders, LocalDate today) {
+    this.folders = folders;
+    this.future = new FutureEntries(folders, today);
+  }
+
+  /** What could not be read in the boat's files, what does not go together, what is to come. */
+  public List<Problem> of(Workspace read, Boat boat) {
+    String folder = folders.relative(folders.boats().resolve(boat.id())) + "/";
+    List<Problem> doubts = new ArrayList<>();
+    read.problems().stream()
+        .filter(problem -> problem.file().startsWith(folder))
+        .forEach(doubts::add);
+    doubts.addAll(future.of(boat));
+    return List.copyOf(doubts);
+  }
+}

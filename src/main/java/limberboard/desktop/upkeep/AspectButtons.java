@@ -1,0 +1,66 @@
+package limberboard.desktop.upkeep;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Dimension;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import javax.swing.ButtonGroup;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+import limberboard.desktop.parts.Keys;
+import limberboard.desktop.parts.Row;
+
+/** Chooses what of the upkeep is looked at. Left and Right go from one to the next. */
+final class AspectButtons extends JPanel {
+  private final Map<String, JToggleButton> buttons = new LinkedHashMap<>();
+
+  AspectButtons(List<UpkeepAspect> aspects, Consumer<UpkeepAspect> look) {
+    super(new java.awt.BorderLayout());
+    setOpaque(false);
+    getAccessibleContext().setAccessibleName("What is looked at");
+    ButtonGroup group = new ButtonGroup();
+    for (UpkeepAspect aspect : aspects) {
+      JToggleButton button = new JToggleButton(aspect.title());
+      button.setName("upkeep-" + aspect.id());
+      button.setMnemonic(aspect.mnemonic());
+      button.addActionListener(e -> look.accept(aspect));
+      Keys.focused(button, "ENTER", button::doClick);
+      group.add(button);
+      buttons.put(aspect.id(), button);
+    }
+    add(Row.wrapping(6, buttons.values().toArray(JComponent[]::new)));
+    Keys.within(this, "RIGHT", () -> step(1));
+    Keys.within(this, "LEFT", () -> step(-1));
+  }
+
+  private void step(int by) {
+    List<JToggleButton> all = List.copyOf(buttons.values());
+    for (int i = 0; i < all.size(); i++) {
+      if (all.get(i).isFocusOwner()) {
+        all.get(Math.floorMod(i + by, all.size())).requestFocusInWindow();
+        return;
+      }
+    }
+  }
+
+  void mark(UpkeepAspect aspect) {
+    buttons.get(aspect.id()).setSelected(true);
+  }
+
+  /** As wide as all buttons in a line while nothing narrower is asked for. */
+  @Override
+  public Dimension getPreferredSize() {
+    int width = 0;
+    int height = 0;
+    for (JToggleButton button : buttons.values()) {
+      Dimension size = button.getPreferredSize();
+      width += size.width + UIScale.scale(8);
+      height = Math.max(height, size.height);
+    }
+    int lines = getWidth() > 0 && getWidth() < width ? 2 : 1;
+    return new Dimension(width, lines * height + (lines - 1) * UIScale.scale(6));
+  }
+}

@@ -1,0 +1,83 @@
+package limberboard.desktop.upkeep;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import limberboard.desktop.base.Days;
+import limberboard.desktop.base.Wording;
+import limberboard.library.Minutes;
+import limberboard.library.Phase;
+import limberboard.library.Skill;
+import limberboard.upkeep.Due;
+import limberboard.upkeep.Due.Group;
+
+/**
+ * What is due, in words.
+ *
+ * @param on the day asked about
+ */
+record DueWords(LocalDate on) {
+
+  /** The heading of a group. */
+  static String heading(Group group) {
+    return switch (group) {
+      case OVERDUE -> "Overdue";
+      case THIS_SEASON -> "This season";
+      case UNKNOWN -> "The log does not tell";
+      case COMING -> "Coming after this season";
+    };
+  }
+
+  /** When it runs out: {@code Was due by 12 March 2026}. */
+  String state(Due due) {
+    if (due.runsOut().isEmpty()) {
+      return "No day known";
+    }
+    LocalDate day = due.runsOut().get();
+    String about = due.estimated() ? "about " : "";
+    if (day.isEqual(on)) {
+      return "Due today";
+    }
+    return (day.isBefore(on) ? "Was due by " : "Due by ") + about + Days.written(day);
+  }
+
+  /** The reason, as a sentence. */
+  String why(Due due) {
+    return Wording.capital(Days.inWords(due.why())) + ".";
+  }
+
+  /** When to do it, and in which part of the year. */
+  String plan(Due due) {
+    String where = due.phase().map(phase -> ", " + phase(phase)).orElse("");
+    return due.plan().isAfter(on)
+        ? "Plan it for " + Days.written(due.plan()) + where
+        : "Do it now" + where;
+  }
+
+  /** How long it takes and who does it. */
+  static String effort(Due due) {
+    return Minutes.words(due.work().details().minutes())
+        + ", "
+        + Wording.who(due.work().details().skill());
+  }
+
+  /** A part of the year, in words. */
+  static String phase(Phase phase) {
+    return switch (phase) {
+      case ASHORE_MAST_DOWN -> "ashore with the mast down";
+      case ASHORE_MAST_UP -> "ashore with the mast up";
+      case AFLOAT -> "afloat";
+      case UNDER_SAIL -> "under sail";
+      case LAY_UP -> "when laying up";
+    };
+  }
+
+  /** Whose work it is, for choosing. */
+  static String who(Optional<Skill> skill) {
+    return skill.map(Wording::who).map(who -> "For " + who).orElse("For anybody");
+  }
+
+  /** Which part of the year, for choosing. */
+  static String when(Optional<Phase> phase) {
+    return phase.map(known -> Wording.capital(phase(known))).orElse("All year");
+  }
+}

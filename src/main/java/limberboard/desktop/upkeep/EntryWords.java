@@ -1,0 +1,82 @@
+package limberboard.desktop.upkeep;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import limberboard.boat.LogEntry;
+import limberboard.boat.LogWords;
+import limberboard.desktop.base.Days;
+import limberboard.desktop.base.Wording;
+import limberboard.library.Library;
+import limberboard.library.Page;
+import limberboard.library.Problem;
+
+/**
+ * Entries of a log in words.
+ *
+ * @param library names the procedures
+ */
+record EntryWords(Library library) {
+
+  /** An entry in a line: {@code 20 May 2026, Replace the locker gasket}. */
+  String line(LogEntry entry) {
+    return Days.written(entry.date()) + ", " + work(entry);
+  }
+
+  /** What was done. */
+  String work(LogEntry entry) {
+    return entry.work().equals(LogWords.LOOKED_AGAIN)
+        ? "Looked again: " + title(entry.of().orElse(""))
+        : title(entry.work());
+  }
+
+  /** A procedure's title, or an event in words. */
+  String title(String work) {
+    return library.procedure(work).map(Page::title).orElseGet(() -> event(work));
+  }
+
+  /** An event in words. */
+  static String event(String event) {
+    return switch (event) {
+      case LogWords.READING -> "Meter or counts read";
+      case LogWords.NEW_METER -> "New hour meter";
+      default -> Wording.capital(event.replace('-', ' '));
+    };
+  }
+
+  /** The hour meter's reading, or nothing. */
+  static String hours(OptionalDouble hours) {
+    if (hours.isEmpty()) {
+      return "";
+    }
+    double value = hours.getAsDouble();
+    return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+  }
+
+  /** What was counted, or nothing. */
+  static String counted(Map<String, Integer> uses) {
+    return uses.entrySet().stream()
+        .sorted(Map.Entry.comparingByKey())
+        .map(use -> use.getValue() + " " + use.getKey())
+        .collect(Collectors.joining(", "));
+  }
+
+  /** Where a problem lies and what is wrong, in words. */
+  static String reason(Problem problem) {
+    return problem.file()
+        + (problem.line() > 0 ? ", line " + problem.line() : "")
+        + ": "
+        + problem.wrong()
+        + (problem.right().isEmpty() ? "" : ". " + Wording.capital(problem.right()));
+  }
+
+  /** Why a file could not be written, in words. */
+  static String reason(IOException failure) {
+    if (failure instanceof AccessDeniedException denied) {
+      return denied.getFile() + " may not be written by this user";
+    }
+    return failure.getMessage() == null ? failure.getClass().getSimpleName() : failure.getMessage();
+  }
+}

@@ -1,0 +1,63 @@
+package limberboard.desktop.upkeep;
+
+import java.util.List;
+import javax.swing.JButton;
+import limberboard.desktop.parts.Buttons;
+import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Row;
+import limberboard.desktop.parts.Sheet;
+import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.Wrapped;
+import limberboard.library.Problem;
+
+/** What is doubtful in the boat's files, with file and line, as questions. */
+final class QuestionsBox extends Sheet {
+  private static final int FEW = 2;
+  private final transient UpkeepModel model;
+  private final Wrapped title = Text.strong("");
+  private final Column lines = new Column(4);
+  private final JButton more = Buttons.link("", this::turn);
+  private transient List<Problem> shown = List.of();
+  private boolean all;
+
+  QuestionsBox(UpkeepModel model) {
+    super(6);
+    padded(10, 14, 10, 14);
+    this.model = model;
+    more.setName("questions-more");
+    add(Row.growing(8, 0, title, more));
+    add(lines);
+    model.onChange(this::refresh);
+    refresh();
+  }
+
+  private void turn() {
+    all = !all;
+    fill();
+  }
+
+  private void refresh() {
+    setVisible(!model.questions().isEmpty());
+    if (!model.questions().equals(shown)) {
+      shown = model.questions();
+      all = false;
+      fill();
+    }
+  }
+
+  private void fill() {
+    title.setText(
+        shown.size() == 1
+            ? "One thing in the boat’s files is doubtful. Please look:"
+            : shown.size() + " things in the boat’s files are doubtful. Please look:");
+    lines.removeAll();
+    shown.stream()
+        .limit(all ? Long.MAX_VALUE : FEW)
+        .map(problem -> Text.plain(EntryWords.reason(problem) + "."))
+        .forEach(lines::add);
+    more.setVisible(shown.size() > FEW);
+    more.setText(all ? "Show fewer" : "Show all " + shown.size());
+    revalidate();
+    repaint();
+  }
+}

@@ -1,0 +1,109 @@
+package limberboard.desktop.upkeep;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.Icon;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import limberboard.desktop.base.Place;
+import limberboard.desktop.look.LineIcon;
+import limberboard.desktop.parts.Keys;
+
+/** The place for a boat's upkeep: what is due, when it comes, the log. */
+public final class UpkeepPlace implements Place {
+  private static final int ICON = 26;
+  private final UpkeepModel model;
+  private final List<UpkeepAspect> aspects;
+  private final CardLayout cards = new CardLayout();
+  private final JPanel panel = new JPanel(cards);
+  private final CardLayout views = new CardLayout();
+  private final JPanel view = new JPanel(views);
+  private final NoBoatPanel noBoat;
+  private final UpkeepTop top;
+  private UpkeepAspect now;
+
+  /** The place with its aspects, in the order of their buttons. */
+  public static UpkeepPlace make(UpkeepTools tools) {
+    return new UpkeepPlace(tools, List.of(new DueAspect(tools)));
+  }
+
+  UpkeepPlace(UpkeepTools tools, List<UpkeepAspect> aspects) {
+    this.model = tools.upkeep();
+    this.aspects = List.copyOf(aspects);
+    this.now = aspects.get(0);
+    this.noBoat = new NoBoatPanel(model, tools.navigator()::newBoat);
+    this.top = new UpkeepTop(tools.upkeep(), tools.log(), this.aspects, this::look);
+    view.setOpaque(false);
+    aspects.forEach(aspect -> view.add(aspect.component(), aspect.id()));
+    JPanel work = new JPanel(new BorderLayout(0, 10));
+    work.setBorder(BorderFactory.createEmptyBorder(12, 18, 12, 18));
+    work.add(top, BorderLayout.NORTH);
+    work.add(view, BorderLayout.CENTER);
+    panel.add(noBoat, "no-boat");
+    panel.add(work, "work");
+    Keys.within(work, "control Z", tools.log()::undo);
+    model.onChange(this::refresh);
+    top.mark(now);
+    refresh();
+  }
+
+  /** Shows an aspect by its name; without effect when there is none of this name. */
+  public void look(String aspect) {
+    aspects.stream().filter(one -> one.id().equals(aspect)).findFirst().ifPresent(this::look);
+  }
+
+  private void look(UpkeepAspect aspect) {
+    now = aspect;
+    views.show(view, aspect.id());
+    top.mark(aspect);
+    if (panel.isShowing()) {
+      aspect.regions().get(0).requestFocusInWindow();
+    }
+  }
+
+  private void refresh() {
+    boolean boat =
+        switch (model.state()) {
+          case READING, NO_BOAT -> false;
+          case WORKING, READY -> true;
+        };
+    cards.show(panel, boat ? "work" : "no-boat");
+  }
+
+  @Override
+  public String id() {
+    return "upkeep";
+  }
+
+  @Override
+  public String title() {
+    return "Upkeep";
+  }
+
+  @Override
+  public char mnemonic() {
+    return 'U';
+  }
+
+  @Override
+  public Icon icon() {
+    return LineIcon.upkeep(ICON);
+  }
+
+  @Override
+  public JComponent component() {
+    return panel;
+  }
+
+  @Override
+  public List<JComponent> regions() {
+    if (!top.isShowing() && noBoat.isShowing()) {
+      return noBoat.regions();
+    }
+    List<JComponent> regions = new java.util.ArrayList<>(now.regions());
+    regions.addAll(top.regions());
+    return regions;
+  }
+}

@@ -1,0 +1,80 @@
+package limberboard.desktop.upkeep;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.JComponent;
+import limberboard.boat.Boat;
+import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Row;
+import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.Wrapped;
+
+/**
+ * The top of the place: whose upkeep, which aspect, which day; then questions and what was done.
+ */
+final class UpkeepTop extends Column {
+  private static final int ONE_LINE = 1100;
+  private final transient UpkeepModel model;
+  private final Wrapped what = Text.heading("");
+  private final AspectButtons aspects;
+  private final DayField day;
+  private final QuestionsBox questions;
+  private final WrittenBand written;
+  private boolean roomy;
+
+  UpkeepTop(UpkeepModel model, LogModel log, List<UpkeepAspect> all, Consumer<UpkeepAspect> look) {
+    super(8);
+    this.model = model;
+    aspects = new AspectButtons(all, look);
+    day = new DayField(model);
+    questions = new QuestionsBox(model);
+    written = new WrittenBand(model, log);
+    addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent e) {
+            fill();
+          }
+        });
+    model.onChange(this::refresh);
+    refresh();
+    build(true);
+  }
+
+  /** Marks the aspect that is shown. */
+  void mark(UpkeepAspect aspect) {
+    aspects.mark(aspect);
+  }
+
+  List<JComponent> regions() {
+    return List.of(aspects, day);
+  }
+
+  private void refresh() {
+    what.setText(model.boat().map(Boat::name).map(name -> "Upkeep of " + name).orElse(""));
+  }
+
+  private void fill() {
+    boolean wanted = getWidth() >= UIScale.scale(ONE_LINE);
+    if (wanted != roomy) {
+      build(wanted);
+    }
+  }
+
+  private void build(boolean oneLine) {
+    roomy = oneLine;
+    removeAll();
+    if (oneLine) {
+      add(Row.growing(12, 0, what, aspects, day));
+    } else {
+      add(Row.growing(12, 0, what, day));
+      add(aspects);
+    }
+    add(questions);
+    add(written);
+    revalidate();
+  }
+}

@@ -1,0 +1,25 @@
+/**
+ * The place for upkeep: what is due on the chosen boat, when it comes, and her log.
+ *
+ * <p>To add an aspect (a list, a sheet, a table of the same boat and day):
+ *
+ * <ol>
+ *   <li>write a model without Swing that takes an {@link limberboard.desktop.upkeep.UpkeepModel},
+ *       listens to it, and works out in a {@link limberboard.desktop.base.Latest} what is to be
+ *       shown; test it without a display;
+ *   <li>write one class that implements {@link limberboard.desktop.upkeep.UpkeepAspect} and draws
+ *       that model; what it may use comes in {@link limberboard.desktop.upkeep.UpkeepTools};
+ *   <li>add one line in {@link limberboard.desktop.upkeep.UpkeepPlace#make}.
+ * </ol>
+ *
+ * <p><b>Choices made.</b> Boat and day are those of the whole place, so that all aspects speak of
+ * the same. What is due is worked out once, off the event thread, and handed to every aspect as one
+ * immutable value; what was worked out before stays on the screen until the new one is there. Work
+ * is marked done where it is listed: a small form, a line in the log, and the list follows. What is
+ * written can be taken out again, to the letter. What is overdue is said in words and in its place
+ * at the top; orange stays with cautions. What is half typed into a form is kept for each boat.
+ *
+ * <p><b>Threads.</b> Everything here belongs to the event thread; what is due is worked out, and
+ * the log written, by the backgrounds.
+ */
+package limberboard.desktop.upkeep;

@@ -1,0 +1,114 @@
+package limberboard.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.time.LocalDate;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JTextField;
+import limberboard.desktop.parts.CardList;
+import limberboard.desktop.parts.Wrapped;
+import limberboard.upkeep.Due.Group;
+import org.junit.jupiter.api.Test;
+
+/** The Upkeep place through real mouse and keyboard events. */
+class UpkeepWindowTest extends RealWindow {
+  private void goThere() {
+    window.act(
+        () -> {
+          desk().session().choose(Optional.of("knot"));
+          desk().upkeep().day(Optional.of(LocalDate.of(2029, 6, 1)));
+        });
+    window.press(KeyEvent.VK_3, KeyEvent.VK_CONTROL);
+    window.until("one piece of work is overdue", () -> overdue() == 1);
+  }
+
+  private long overdue() {
+    return desk().upkeep().upkeep().map(known -> known.of(Group.OVERDUE).size()).orElse(-1);
+  }
+
+  private String log() throws IOException {
+    return Files.readString(folder.resolve("boats/knot/log.csv"));
+  }
+
+  private int listed() {
+    return window.ask(() -> window.find("due", CardList.class).getModel().getSize());
+  }
+
+  @Test
+  void workIsMarkedDoneWithTheKeyboardAndUndoneToTheLetter() throws IOException {
+    String before = log();
+    goThere();
+    assertThat(listed()).isEqualTo(1);
+    window.press(KeyEvent.VK_M, KeyEvent.VK_ALT);
+    window.focus("done-note");
+    window.robot().enterText("new strip");
+    window.press(KeyEvent.VK_ENTER);
+    window.until("nothing is overdue any more", () -> overdue() == 0);
+    assertThat(log()).isEqualTo(before + "2026-05-20,replace-gasket,,new strip\n");
+    assertThat(listed()).isZero();
+    assertThat(window.ask(() -> window.find("written", Wrapped.class).getText()))
+        .contains("Written into Knot’s log: 20 May 2026, Replace the locker gasket.")
+        .contains("It comes next by");
+    window.focus("due-coming");
+    window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+    window.until("it is overdue again", () -> overdue() == 1);
+    assertThat(log()).isEqualTo(before);
+    assertThat(listed()).isEqualTo(1);
+  }
+
+  @Test
+  void theButtonTakesExactlyThisLineOutAgain() throws IOException {
+    String before = log();
+    goThere();
+    window.robot().click(window.find("mark-done", JButton.class));
+    window.robot().click(window.find("write-done", JButton.class));
+    window.until("nothing is overdue any more", () -> overdue() == 0);
+    window.robot().click(window.find("undo-log", JButton.class));
+    window.until("it is overdue again", () -> overdue() == 1);
+    assertThat(log()).isEqualTo(before);
+  }
+
+  @Test
+  void aBrokenLogShowsTheReasonAndLosesNothing() throws IOException {
+    goThere();
+    String broken = log() + "2025-05-01,launched,,\"never closed\n";
+    window.robot().click(window.find("mark-done", JButton.class));
+    window.focus("done-note");
+    window.robot().enterText("typed");
+    Files.writeString(folder.resolve("boats/knot/log.csv"), broken);
+    window.press(KeyEvent.VK_ENTER);
+    window.until("the reason is there", () -> desk().log().remark().isPresent());
+    assertThat(window.ask(() -> window.find("written", Wrapped.class).getText()))
+        .contains("Nothing was written")
+        .contains("boats/knot/log.csv");
+    assertThat(window.ask(() -> window.find("done-note", JTextField.class).getText()))
+        .isEqualTo("typed");
+    assertThat(log()).isEqualTo(broken);
+  }
+
+  @Test
+  void aDayThatIsTypedIsAskedAbout() {
+    goThere();
+    window.focus("upkeep-day");
+    window.act(() -> window.find("upkeep-day", JTextField.class).setText("20 May 2026"));
+    window.press(KeyEvent.VK_ENTER);
+    window.until("nothing is due today", () -> overdue() == 0);
+    assertThat(window.ask(() -> desk().upkeep().day())).isEqualTo(LocalDate.of(2026, 5, 20));
+  }
+
+  @Test
+  void withoutABoatThePlaceAsksForOne() {
+    window.act(() -> desk().session().choose(Optional.empty()));
+    window.press(KeyEvent.VK_3, KeyEvent.VK_CONTROL);
+    window.focus("upkeep-boats");
+    window.press(KeyEvent.VK_HOME);
+    window.press(KeyEvent.VK_ENTER);
+    window.until("a boat is chosen", () -> desk().session().boat().isPresent());
+    window.until("what is due is there", () -> desk().upkeep().upkeep().isPresent());
+    assertThat(window.ask(() -> window.find("upkeep-day", JTextField.class).isShowing())).isTrue();
+  }
+}

@@ -1,0 +1,160 @@
+package limberboard.desktop.upkeep;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import limberboard.boat.LogBook;
+import limberboard.desktop.base.Session;
+import limberboard.desktop.support.SmallWorkspace;
+import limberboard.desktop.support.Steps;
+import limberboard.desktop.upkeep.EntryForm.Field;
+import limberboard.library.Phase;
+import limberboard.library.Skill;
+import limberboard.library.WorkspaceFolders;
+import limberboard.upkeep.Due;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class DueModelTest {
+  private static final LocalDate LATER = LocalDate.of(2029, 6, 1);
+  @TempDir Path folder;
+  private final Session session = new Session(SmallWorkspace.clock(), Optional.of("knot"));
+  private WorkspaceFolders folders;
+  private UpkeepModel upkeep;
+  private LogModel log;
+  private DueModel model;
+
+  @BeforeEach
+  void open() {
+    folders = SmallWorkspace.copyTo(folder);
+    upkeep = new UpkeepModel(session, Steps.atOnce(), folders);
+    log = new LogModel(session, LogStore.of(new LogBook(folders)), Steps.atOnce());
+    log.afterWriting(this::read);
+    model = new DueModel(upkeep, log);
+    read();
+    upkeep.day(Optional.of(LATER));
+  }
+
+  private void read() {
+    session.replace(SmallWorkspace.read(folders));
+  }
+
+  private String text() throws IOException {
+    return Files.readString(folder.resolve("boats/knot/log.csv"));
+  }
+
+  @Test
+  void markingDoneChangesTheListAndTheFileAndUndoRestoresBoth() throws IOException {
+    String before = text();
+    assertThat(model.rows()).extracting(Due::id).containsExactly("replace-gasket");
+    model.mark();
+    EntryForm form = model.form().orElseThrow();
+    form.set(Field.NOTE, "in two pieces");
+    model.write();
+    assertThat(text())
+        .isEqualTo(before + "2026-05-20,replace-gasket,,in two pieces" + lineEnd(before));
+    assertThat(model.rows()).isEmpty();
+    assertThat(model.form()).isEmpty();
+    assertThat(log.remark().orElseThrow().text())
+        .isEqualTo("Written into Knot’s log: 20 May 2026, Replace the locker gasket.");
+    assertThat(log.canUndo()).isTrue();
+    log.undo();
+    assertThat(text()).isEqualTo(before);
+    assertThat(model.rows()).extracting(Due::id).containsExactly("replace-gasket");
+    assertThat(log.canUndo()).isFalse();
+  }
+
+  private static String lineEnd(String text) {
+    return text.contains("\r\n") ? "\r\n" : "\n";
+  }
+
+  @Test
+  void aBrokenLogKeepsTheFormAndSaysWhy() throws IOException {
+    String broken = text() + "2025-05-01,launched,,\"never closed\n";
+    model.mark();
+    model.form().orElseThrow().set(Field.NOTE, "typed");
+    Files.writeString(folder.resolve("boats/knot/log.csv"), broken);
+    model.write();
+    assertThat(log.remark().orElseThrow().failed()).isTrue();
+    assertThat(log.remark().orElseThrow().text())
+        .startsWith("Nothing was written into Knot’s log: boats/knot/log.csv")
+        .contains("cannot be read to its end");
+    assertThat(text()).isEqualTo(broken);
+    assertThat(model.form().orElseThrow().text(Field.NOTE)).isEqualTo("typed");
+  }
+
+  @Test
+  void aFormWithSomethingWrongInItWritesNothing() throws IOException {
+    String before = text();
+    model.mark();
+    model.form().orElseThrow().set(Field.DAY, "tomorrow");
+    model.write();
+    assertThat(text()).isEqualTo(before);
+    assertThat(model.form()).isPresent();
+    assertThat(log.remark()).isEmpty();
+  }
+
+  @Test
+  void theHalfTypedFormOfABoatIsKeptWhileAnotherIsLookedAt() {
+    model.mark();
+    model.form().orElseThrow().set(Field.NOTE, "half");
+    session.choose(Optional.of("stint"));
+    assertThat(model.form()).isEmpty();
+    session.choose(Optional.of("knot"));
+    assertThat(model.form().orElseThrow().text(Field.NOTE)).isEqualTo("half");
+    model.leave();
+    assertThat(model.form()).isEmpty();
+  }
+
+  @Test
+  void theFilterKeepsOtherPeoplesAndOtherTimesWorkBack() {
+    model.filter(new Filter(Optional.of(Skill.YARD), Optional.empty()));
+    assertThat(model.rows()).isEmpty();
+    assertThat(model.keptBack()).isEqualTo(1);
+    assertThat(new DueSummary(model).nothing()).contains("For anybody");
+    model.filter(new Filter(Optional.empty(), Optional.of(Phase.AFLOAT)));
+    assertThat(model.rows()).isEmpty();
+    model.filter(new Filter(Optional.of(Skill.OWNER), Optional.of(Phase.ASHORE_MAST_DOWN)));
+    assertThat(model.rows()).hasSize(1);
+  }
+
+  @Test
+  void whatComesLaterIsFoldedUntilAskedFor() {
+    upkeep.day(Optional.empty());
+    assertThat(model.rows()).isEmpty();
+    assertThat(new DueSummary(model).nothing()).startsWith("Nothing is due this season");
+    model.showComing(true);
+    assertThat(model.rows()).extracting(Due::id).containsExactly("replace-gasket");
+  }
+
+  @Test
+  void aLogThatCannotBeWrittenIsSaidAndNothingIsLost() {
+    LogStore full =
+        new LogStore() {
+          @Override
+          public LogBook.Outcome add(String boat, limberboard.boat.LogEntry entry)
+              throws IOException {
+            throw new IOException("No space left on device");
+          }
+
+          @Override
+          public Optional<limberboard.library.Problem> undo(LogBook.Written written) {
+            return Optional.empty();
+          }
+        };
+    LogModel failing = new LogModel(session, full, Steps.atOnce());
+    DueModel due = new DueModel(upkeep, failing);
+    due.mark();
+    due.form().orElseThrow().set(Field.NOTE, "typed");
+    due.write();
+    assertThat(failing.remark().orElseThrow().text())
+        .isEqualTo("Nothing was written into Knot’s log: No space left on device");
+    assertThat(failing.canUndo()).isFalse();
+    assertThat(due.form().orElseThrow().text(Field.NOTE)).isEqualTo("typed");
+  }
+}
