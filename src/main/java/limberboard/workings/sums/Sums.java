@@ -27,7 +27,9 @@ public record Sums(List<Sum> all) {
             new LeakFromRise(),
             new BilgePump(),
             new CableSize(),
-            new BatteryTime()));
+            new BatteryTime(),
+            new RopeDiameter(),
+            new LashingTurns()));
   }
 
   /** The sum with this id. */
