@@ -102,7 +102,7 @@ final class WorkingsCommand implements Callable<Integer> {
     try {
       return Amount.of(text.replaceFirst("^(-?[0-9.]+)(?=[^0-9. x-])", "$1 "));
     } catch (IllegalArgumentException e) {
-      throw new Failure(ExitCode.USAGE, e.getMessage());
+      throw new Failure(ExitCode.USAGE, "--with: " + e.getMessage());
     }
   }
 

@@ -40,7 +40,8 @@ final class OtherUnits {
           new Other(KnownUnit.SQUARE_METRES, INCH_MM * INCH_MM / 1e6, "sq in", 0),
           new Other(KnownUnit.KILOGRAM, POUND_KG, "lb", POUND_KG),
           new Other(KnownUnit.KILOGRAM, POUND_KG / OUNCES_IN_POUND, "oz", 0),
-          new Other(KnownUnit.NEWTONS, POUND_KG * STANDARD_GRAVITY, "lbf", 0));
+          new Other(KnownUnit.NEWTONS, POUND_KG * STANDARD_GRAVITY, "lbf", 0),
+          new Other(KnownUnit.NEWTON_METRES, POUND_KG * STANDARD_GRAVITY * FOOT_M, "lbf ft", 0));
 
   private static final List<Other> IMPERIAL_VOLUMES =
       List.of(

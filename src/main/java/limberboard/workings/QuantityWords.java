@@ -52,12 +52,16 @@ public record QuantityWords(Beside beside) {
     return pieces.isPresent() ? number(pieces.getAsDouble(), WRITTEN_FIGURES) : written(quantity);
   }
 
-  /** A quantity in its own unit, to three figures. */
+  /** A quantity in its own unit, to three figures; less than a kilogram in grams. */
   public String rounded(Quantity<?> quantity) {
     Optional<KnownUnit> own = KnownUnit.ownOf(quantity);
-    return own.isEmpty()
-        ? written(quantity)
-        : join(figures(quantity.getValue().doubleValue()), own.get().symbol()) + aside(quantity);
+    if (own.isEmpty()) {
+      return written(quantity);
+    }
+    double value = quantity.getValue().doubleValue();
+    boolean light = own.get() == KnownUnit.KILOGRAM && value < 1;
+    String text = light ? handiest(own.get(), value) : join(figures(value), own.get().symbol());
+    return text + aside(quantity);
   }
 
   /** A plain number as a person writes it, without an exponent or trailing zeros. */

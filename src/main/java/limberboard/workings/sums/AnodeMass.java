@@ -19,6 +19,7 @@ import limberboard.workings.sums.Input.Option;
 final class AnodeMass implements Sum {
   private static final double HOURS_A_YEAR = 8760;
   private static final double MILLI = 1000;
+  private static final double TWO_SEASONS = 2;
 
   @Override
   public SumText text() {
@@ -130,7 +131,11 @@ final class AnodeMass implements Sum {
                 + Answer.say(current, AMPERES)
                 + " × 8760 h a year) = "
                 + Answer.say(life, YEARS))
-        .result("life", "What is fitted lasts", life, YEARS);
+        .result("life", "What is fitted lasts", life, YEARS)
+        .warnIf(
+            life > TWO_SEASONS,
+            "Whatever life is reckoned, an anode is renewed when half of it is gone and after two"
+                + " seasons at most: crust, paint or a bad joint end it sooner than its metal.");
   }
 
   private static Answer warned(Answer answer, AnodeAlloy alloy, Water water) {
