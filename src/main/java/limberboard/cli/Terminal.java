@@ -68,6 +68,7 @@ public final class Terminal {
         new TreeCommand(session),
         new ShoppingCommand(session),
         new RiggingCommand(session),
+        new ListCommand(session),
         new BoatsCommand(session),
         new DueCommand(session),
         new DoneCommand(session),

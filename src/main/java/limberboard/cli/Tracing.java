@@ -75,7 +75,7 @@ final class Tracing {
   }
 
   /** The boat asked for, or the only one there is. */
-  private Fitting fitting(Optional<String> asked) {
+  Fitting fitting(Optional<String> asked) {
     return session
         .fitting(workspace, asked)
         .orElseGet(

@@ -26,16 +26,17 @@ final class LibraryCheck {
   /** The problems of these pages, each file's by line. */
   List<Problem> check(Collection<ParsedPage> pages) {
     List<Problem> problems = new ArrayList<>();
+    OrderCheck order = new OrderCheck(pages);
     for (ParsedPage parsed : pages) {
       Report report = parsed.report();
-      parsed.page().ifPresent(page -> check(parsed, page, report));
+      parsed.page().ifPresent(page -> check(parsed, page, order, report));
       links.check(parsed, report);
       problems.addAll(report.problems());
     }
     return problems;
   }
 
-  private void check(ParsedPage parsed, Page<?> page, Report report) {
+  private void check(ParsedPage parsed, Page<?> page, OrderCheck order, Report report) {
     heads.check(page, parsed.scan().headings(), names, report);
     workings(page.details().workings(), report);
     further.forEach(check -> check.check(page, new PageFindings(names, report)));
@@ -44,6 +45,7 @@ final class LibraryCheck {
       pictures(parsed, symptom, report);
     } else if (page.details() instanceof Procedure procedure) {
       procedures.check(as(page, procedure), names, report);
+      order.check(page, procedure, report);
     } else if (page.details() instanceof Material material) {
       materials.check(as(page, material), names, report);
     } else if (page.details() instanceof Model model) {

@@ -161,17 +161,20 @@ public record Model(
    * @param minutes how long it takes, once what it needs is done; 0 to 10 000
    * @param needs ids of what must be done before it
    * @param fits on which boats it is needed
+   * @param openIn phases in which it stands open anyway, so that nobody has to do it
    */
   public record Access(
       @Required String id,
       @Required String title,
       @Required Double minutes,
       List<String> needs,
-      Condition fits) {
+      Condition fits,
+      List<Phase> openIn) {
     /** Absent entries become empty ones. */
     public Access {
       needs = Absent.list(needs);
       fits = Absent.condition(fits);
+      openIn = Absent.list(openIn);
     }
   }
 }

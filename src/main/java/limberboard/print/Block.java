@@ -176,6 +176,41 @@ public sealed interface Block {
   record Way(String finding, String chance, String then) {}
 
   /**
+   * Things to tick off, none of them ever divided between two sheets, with room for notes.
+   *
+   * @param ticks the things, in order
+   * @param notes how many empty lines for notes stand below them
+   */
+  record TickList(List<Tick> ticks, int notes) implements Block {
+    /** Copies the list. */
+    public TickList {
+      ticks = List.copyOf(ticks);
+    }
+  }
+
+  /**
+   * Something to tick off.
+   *
+   * @param number its number on the sheet, or empty for what is only opened or closed
+   * @param what what is done
+   * @param facts what there is to know about it: one line each
+   * @param beside what to look for
+   */
+  record Tick(String number, List<Inline> what, List<String> facts, List<Fact> beside) {
+    /** Copies the lists. */
+    public Tick {
+      what = List.copyOf(what);
+      facts = List.copyOf(facts);
+      beside = List.copyOf(beside);
+    }
+
+    /** Something that is only opened or closed. */
+    public static Tick passing(String what) {
+      return new Tick("", Inline.text(what), List.of(), List.of());
+    }
+  }
+
+  /**
    * Facts, each with its name.
    *
    * @param facts at least one

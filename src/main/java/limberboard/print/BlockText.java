@@ -45,7 +45,20 @@ final class BlockText {
       out.paragraph(InlineReader.notShown(drawing.alt()));
     } else if (block instanceof Block.Fork fork) {
       fork(fork);
+    } else if (block instanceof Block.TickList list) {
+      ticks(list);
     }
+  }
+
+  private void ticks(Block.TickList list) {
+    for (Block.Tick tick : list.ticks()) {
+      out.item(tick.number().isEmpty() ? "[ ] " : "[ ] " + tick.number() + ". ");
+      out.wrapped(InlineText.of(tick.what()));
+      tick.facts().forEach(out::wrapped);
+      tick.beside().forEach(fact -> out.wrapped(fact.name() + ": " + InlineText.of(fact.value())));
+      out.out();
+    }
+    out.gap();
   }
 
   private void fork(Block.Fork fork) {

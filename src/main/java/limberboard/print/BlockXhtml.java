@@ -44,6 +44,8 @@ final class BlockXhtml {
       drawing(drawing);
     } else if (block instanceof Block.Fork fork) {
       fork(fork);
+    } else if (block instanceof Block.TickList list) {
+      new TickListXhtml(out, inlines).list(list);
     }
   }
 

@@ -35,6 +35,8 @@ public record Part(Role role, String title, List<Block> blocks) {
     CAUSES,
     /** Checks of a symptom. */
     CHECKS,
+    /** Work of a list, to be ticked off. */
+    WORK,
     /** Tables of a model page. */
     TABLES,
     /** A list to work from, with boxes to tick. */

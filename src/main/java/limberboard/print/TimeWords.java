@@ -1,8 +1,11 @@
 package limberboard.print;
 
+import java.time.MonthDay;
 import java.time.Period;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Times in words. */
 final class TimeWords {
@@ -23,6 +26,11 @@ final class TimeWords {
     add(parts, period.getMonths(), "month");
     addDays(parts, period.getDays());
     return parts.isEmpty() ? "no time" : String.join(" and ", parts);
+  }
+
+  /** A day of any year: {@code 15 April}. */
+  static String day(MonthDay day) {
+    return day.getDayOfMonth() + " " + day.getMonth().getDisplayName(TextStyle.FULL, Locale.UK);
   }
 
   /** How often: {@code every year}, {@code every 6 months}. */

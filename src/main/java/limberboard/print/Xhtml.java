@@ -14,11 +14,13 @@ import java.util.Locale;
 public final class Xhtml {
   private final Pictures pictures;
   private final String styleSheet;
+  private final String listStyle;
 
   /** Renders pages whose pictures are among these; others are replaced by their description. */
   public Xhtml(Pictures pictures) {
     this.pictures = pictures;
-    this.styleSheet = styleSheet();
+    this.styleSheet = styleSheet("page.css");
+    this.listStyle = styleSheet("list.css");
   }
 
   /** The page as a whole XHTML document. */
@@ -27,11 +29,11 @@ public final class Xhtml {
     out.raw("<?xml version=\"1.0\" encoding=\"UTF-8\"?>").line();
     out.open("html", "xmlns", "http://www.w3.org/1999/xhtml", "xml:lang", "en-GB").line();
     out.open("head").plainElement("title", page.title());
-    out.open("style", "type", "text/css").raw(styleSheet).close("style").close("head").line();
+    out.open("style", "type", "text/css").raw(style(page)).close("style").close("head").line();
     out.open("body", "class", look.name().toLowerCase(Locale.ROOT)).line();
     out.element("div", footer(page), "class", "footer").line();
-    out.open("div", "class", "page").line();
-    out.element("p", page.kind().word(), "class", "kind").line();
+    out.open("div", "class", "page page-" + page.label()).line();
+    out.element("p", page.label(), "class", "kind").line();
     out.element("h1", page.title()).line();
     paragraph(out, "summary", page.summary());
     paragraph(out, "cut-for", page.cutFor());
@@ -66,10 +68,15 @@ public final class Xhtml {
     return page.cutFor().isEmpty() ? page.title() : page.title() + " · " + page.cutFor();
   }
 
-  private static String styleSheet() {
-    try (InputStream in = Xhtml.class.getResourceAsStream("page.css")) {
+  /** Lists have narrower margins, which only a style sheet of their own can give them. */
+  private String style(CutPage page) {
+    return page.label().equals(CutPage.LIST) ? styleSheet + listStyle : styleSheet;
+  }
+
+  private static String styleSheet(String name) {
+    try (InputStream in = Xhtml.class.getResourceAsStream(name)) {
       if (in == null) {
-        throw new IllegalStateException("page.css is missing from the program");
+        throw new IllegalStateException(name + " is missing from the program");
       }
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {

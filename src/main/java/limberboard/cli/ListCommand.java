@@ -1,0 +1,136 @@
+package limberboard.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import limberboard.boat.Fitting;
+import limberboard.boat.Workspace;
+import limberboard.library.SafeFiles;
+import limberboard.library.WorkspaceFolders;
+import limberboard.print.CutPage;
+import limberboard.print.PlainText;
+import limberboard.print.WorkListCsv;
+import limberboard.print.WorkListSheet;
+import limberboard.upkeep.Task;
+import limberboard.upkeep.Upkeep;
+import limberboard.upkeep.list.ListKind;
+import limberboard.upkeep.list.ListWork;
+import limberboard.upkeep.list.WorkList;
+import limberboard.upkeep.list.WorkListMaker;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code list}: the fitting-out or laying-up list of a boat, in the order of the walk. */
+@Command(
+    name = "list",
+    mixinStandardHelpOptions = true,
+    description = {
+      "The fitting-out or laying-up list of a boat, in the order in which one walks her once.",
+      "As text if nothing else is asked for; --pdf for paper with boxes to tick."
+    })
+final class ListCommand implements Callable<Integer> {
+  private static final int WIDTH = 100;
+
+  private final Session session;
+  @Mixin private WorkspaceOption workspace;
+  @Mixin private BoatOption boat;
+  @Mixin private DayOption day;
+
+  @Parameters(paramLabel = "LIST", description = "fitting-out or laying-up.")
+  private String list;
+
+  @Option(
+      names = "--season",
+      paramLabel = "YEAR",
+      description = "The year in which the season begins; this or the coming one if not given.")
+  private Optional<Integer> season = Optional.empty();
+
+  @Option(
+      names = "--everything",
+      description = "All work with an interval; what is not due says when it will be.")
+  private boolean everything;
+
+  @Option(names = "--pdf", paramLabel = "FILE", description = "Write it as A4 PDF.")
+  private Optional<Path> pdf = Optional.empty();
+
+  @Option(names = "--csv", paramLabel = "FILE", description = "Write it as CSV.")
+  private Optional<Path> csv = Optional.empty();
+
+  @Option(names = "--json", description = "Print JSON.")
+  private boolean json;
+
+  ListCommand(Session session) {
+    this.session = session;
+  }
+
+  @Override
+  public Integer call() {
+    ListKind kind = kind();
+    WorkspaceFolders folders = session.folders(workspace.folder());
+    Workspace read = session.workspace(folders);
+    Fitting fitting = new Tracing(day.in(session), read).fitting(boat.id());
+    WorkList made = new WorkListMaker(fitting).list(kind, tasks(kind, read, fitting));
+    WorkListSheet sheets = new WorkListSheet(read.library());
+    CutPage sheet = sheets.of(made);
+    pdf.ifPresent(file -> write(file, paper(sheets.onPaper(made), folders)));
+    csv.ifPresent(
+        file -> write(file, new WorkListCsv().render(made).getBytes(StandardCharsets.UTF_8)));
+    if (json) {
+      new JsonOutput(session.out()).print(ListView.of(made, sheet, read.library()));
+    } else if (pdf.isEmpty() && csv.isEmpty()) {
+      session.out().print(new PlainText().render(sheet, WIDTH));
+    }
+    return ExitCode.OK;
+  }
+
+  private List<Task> tasks(ListKind kind, Workspace read, Fitting fitting) {
+    ListWork work = new ListWork(Upkeep.of(read.library(), fitting));
+    int year = season.orElseGet(() -> work.season(kind));
+    return everything ? work.everything(kind, year) : work.due(kind, year);
+  }
+
+  private ListKind kind() {
+    return ListKind.ofWord(list)
+        .orElseThrow(
+            () ->
+                new Failure(
+                    ExitCode.USAGE,
+                    "there is no list \""
+                        + list
+                        + "\"; there are "
+                        + Arrays.stream(ListKind.values())
+                            .map(ListKind::word)
+                            .collect(Collectors.joining(" and "))));
+  }
+
+  private static byte[] paper(CutPage sheet, WorkspaceFolders folders) {
+    try {
+      return Paper.pdf(sheet, folders);
+    } catch (IOException e) {
+      throw new Failure(ExitCode.IO, "the list cannot be laid out as PDF: " + e.getMessage());
+    }
+  }
+
+  /** With {@code --json} only JSON goes to the output, so that it can be read by a program. */
+  private void write(Path asked, byte[] bytes) {
+    Path file = session.folder().resolve(asked);
+    try {
+      SafeFiles.write(file, bytes);
+    } catch (IOException e) {
+      throw new Failure(
+          ExitCode.IO,
+          file
+              + " could not be written; name a file in a folder you may write to ("
+              + e.getMessage()
+              + ")");
+    }
+    (json ? session.err() : session.out()).println("Written: " + file);
+  }
+}

@@ -1,0 +1,81 @@
+package limberboard.print;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import limberboard.library.Model.Access;
+import limberboard.library.Model.Zone;
+import limberboard.library.Procedure;
+import limberboard.upkeep.list.ListLine;
+import limberboard.upkeep.list.ListPart;
+import limberboard.upkeep.list.WorkList;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/**
+ * A list of work as CSV after RFC 4180: a header line, then one line a piece of work. Stateless.
+ */
+public final class WorkListCsv {
+  private static final String[] COLUMNS = {
+    "number",
+    "part",
+    "page",
+    "title",
+    "zone",
+    "minutes",
+    "skill",
+    "why",
+    "due",
+    "good",
+    "bad",
+    "open",
+    "open-minutes",
+    "close"
+  };
+
+  /** The list; several accesses in one cell are separated by semicolons. */
+  public String render(WorkList list) {
+    StringBuilder text = new StringBuilder();
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader(COLUMNS).get();
+    try (CSVPrinter csv = new CSVPrinter(text, format)) {
+      for (ListPart part : list.parts()) {
+        for (ListLine line : part.lines()) {
+          csv.printRecord(cells(part, line));
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("a text in memory cannot be written", e);
+    }
+    return text.toString();
+  }
+
+  private static List<String> cells(ListPart part, ListLine line) {
+    Optional<Procedure.LookFor> look = line.work().details().lookFor();
+    return List.of(
+        Integer.toString(line.number()),
+        part.phase().word(),
+        line.work().id(),
+        line.work().title(),
+        line.zone().map(Zone::id).orElse(""),
+        Integer.toString(line.minutes()),
+        line.work().details().skill().word(),
+        line.task().why(),
+        line.task().due().map(Object::toString).orElse(""),
+        look.map(Procedure.LookFor::good).orElse(""),
+        look.map(Procedure.LookFor::bad).orElse(""),
+        ids(line.open()),
+        number(line.open().stream().mapToDouble(Access::minutes).sum()),
+        ids(line.close()));
+  }
+
+  private static String ids(List<Access> accesses) {
+    return accesses.stream().map(Access::id).collect(Collectors.joining(";"));
+  }
+
+  /** Whole minutes without a point. */
+  private static String number(double minutes) {
+    return minutes == Math.rint(minutes) ? Long.toString((long) minutes) : Double.toString(minutes);
+  }
+}

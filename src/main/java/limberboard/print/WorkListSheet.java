@@ -1,0 +1,206 @@
+package limberboard.print;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import limberboard.boat.Boat;
+import limberboard.library.Kind;
+import limberboard.library.Library;
+import limberboard.library.Model.Equipment;
+import limberboard.library.Page;
+import limberboard.library.Problem;
+import limberboard.library.Procedure;
+import limberboard.upkeep.list.ListLine;
+import limberboard.upkeep.list.ListPart;
+import limberboard.upkeep.list.WorkList;
+
+/**
+ * A fitting-out or laying-up list as a sheet to be ticked off: the cautions of all its work first,
+ * each once, then the boat's facts, then the parts with room for notes. Steps are never printed, so
+ * that nobody takes a line for the procedure. Immutable; any thread.
+ */
+public final class WorkListSheet {
+  private static final int NOTE_LINES = 2;
+  private static final String IN_FULL =
+      "Work from the page of each procedure, not from this list: the page has the steps, the whole of"
+          + " each caution, and who must be asked. Local codes, licensed trades and the emergency"
+          + " services come before anything here. Of each caution this list has what matters most,"
+          + " with the lines it is for.";
+
+  private final Library library;
+
+  /** Sheets whose cautions are looked up in this library. */
+  public WorkListSheet(Library library) {
+    this.library = library;
+  }
+
+  /** The list with every caution in full, for a screen. */
+  public CutPage of(WorkList list) {
+    return sheet(list, cautions(list));
+  }
+
+  /**
+   * The list for paper: of each caution its danger and what matters most, so that the sheet stays
+   * one that is carried about; the rest stands on the page of each procedure, and the sheet says
+   * so.
+   */
+  public CutPage onPaper(WorkList list) {
+    List<Block> cautions = new ArrayList<>(List.of(new Block.Notice(Inline.text(IN_FULL))));
+    cautions(list).stream().map(WorkListSheet::shortened).forEach(cautions::add);
+    return sheet(list, cautions);
+  }
+
+  private CutPage sheet(WorkList list, List<? extends Block> cautions) {
+    List<Part> parts = new ArrayList<>();
+    if (!cautions.isEmpty()) {
+      parts.add(new Part(Part.Role.CAUTIONS, "", List.copyOf(cautions)));
+    }
+    parts.add(facts(list));
+    problems(list).ifPresent(parts::add);
+    list.parts().forEach(part -> parts.add(part(part, list)));
+    if (list.parts().isEmpty()) {
+      parts.add(PageParts.notice("", "There is nothing on this list."));
+    }
+    Boat boat = list.fitting().boat();
+    return new CutPage(
+        list.kind().word(),
+        Kind.TOPIC,
+        CutPage.LIST,
+        ListWords.title(list.kind()) + " " + boat.name(),
+        ListWords.sum((int) list.lines().count(), list.workMinutes(), list.accessMinutes()),
+        PageCutter.cutFor(boat) + ", on " + list.fitting().on(),
+        parts);
+  }
+
+  /** Each caution once, with the numbers of the lines it belongs to. */
+  private List<Block.CautionBox> cautions(WorkList list) {
+    PageCutter cutter = new PageCutter(library);
+    Map<String, Block.CautionBox> boxes = new LinkedHashMap<>();
+    Map<String, List<String>> numbers = new LinkedHashMap<>();
+    list.lines()
+        .forEach(
+            line -> {
+              CutPage cut = cutter.cut(line.work(), Optional.of(list.fitting()));
+              for (Block.CautionBox box : cut.cautions()) {
+                boxes.putIfAbsent(box.id(), box);
+                numbers
+                    .computeIfAbsent(box.id(), id -> new ArrayList<>())
+                    .add(Integer.toString(line.number()));
+              }
+            });
+    return boxes.values().stream().map(box -> at(box, numbers.get(box.id()))).toList();
+  }
+
+  private static Block.CautionBox at(Block.CautionBox box, List<String> numbers) {
+    return new Block.CautionBox(
+        box.id(),
+        box.title(),
+        box.danger(),
+        box.act(),
+        box.seek(),
+        "at " + String.join(", ", numbers));
+  }
+
+  private static Block.CautionBox shortened(Block.CautionBox box) {
+    return new Block.CautionBox(
+        box.id(),
+        box.title(),
+        box.danger(),
+        box.act().stream().limit(1).toList(),
+        "",
+        box.because());
+  }
+
+  private static Part facts(WorkList list) {
+    Boat boat = list.fitting().boat();
+    List<Block.Fact> facts = new ArrayList<>();
+    facts.add(Block.Fact.of("Use", use(boat)));
+    facts.add(Block.Fact.of("Fitted", fitted(boat)));
+    return new Part(Part.Role.FACTS, "", List.of(new Block.Facts(facts)));
+  }
+
+  private static String use(Boat boat) {
+    String season =
+        boat.season()
+            .map(
+                afloat ->
+                    ", afloat from "
+                        + TimeWords.day(afloat.from())
+                        + " to "
+                        + TimeWords.day(afloat.to()))
+            .orElse("");
+    return boat.use().spoken() + ", in " + boat.water().spoken() + " water" + season;
+  }
+
+  private static String fitted(Boat boat) {
+    return boat.model().details().equipment().stream()
+        .map(equipment -> choice(equipment, boat))
+        .flatMap(Optional::stream)
+        .map(ConditionWords::lowered)
+        .collect(Collectors.joining(", "));
+  }
+
+  private static Optional<String> choice(Equipment equipment, Boat boat) {
+    return equipment.choices().stream()
+        .filter(choice -> choice.id().equals(boat.equipment().get(equipment.id())))
+        .map(choice -> choice.title())
+        .findFirst();
+  }
+
+  private static Optional<Part> problems(WorkList list) {
+    List<List<Inline>> lines =
+        list.problems().stream().map(Problem::toString).map(Inline::text).toList();
+    return lines.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Part(
+                Part.Role.NOTICE,
+                "What the pages contradict each other in",
+                List.of(Block.Items.dotted(lines))));
+  }
+
+  private static Part part(ListPart part, WorkList list) {
+    List<Block.Tick> ticks = new ArrayList<>();
+    String closing = "";
+    for (ListLine line : part.lines()) {
+      passing(closing, ListWords.open(line)).ifPresent(ticks::add);
+      ticks.add(tick(line, list));
+      closing = ListWords.close(line);
+    }
+    passing(closing, "").ifPresent(ticks::add);
+    return new Part(
+        Part.Role.WORK,
+        ListWords.title(part.phase()),
+        List.of(Block.Paragraph.of(ListWords.sum(part)), new Block.TickList(ticks, NOTE_LINES)));
+  }
+
+  /** What is put back, and then opened, between two lines; empty when nothing is. */
+  private static Optional<Block.Tick> passing(String closing, String opening) {
+    String gap = closing.isEmpty() || opening.isEmpty() ? "" : ". ";
+    String words = closing + gap + opening;
+    return words.isEmpty() ? Optional.empty() : Optional.of(Block.Tick.passing(words));
+  }
+
+  private static Block.Tick tick(ListLine line, WorkList list) {
+    Page<Procedure> page = line.work();
+    List<Block.Fact> beside = new ArrayList<>();
+    page.details()
+        .lookFor()
+        .ifPresent(
+            look -> {
+              beside.add(Block.Fact.of("Good", look.good()));
+              beside.add(Block.Fact.of("Bad", look.bad()));
+            });
+    if (!line.task().why().isEmpty()) {
+      beside.add(Block.Fact.of("Why", line.task().why()));
+    }
+    return new Block.Tick(
+        Integer.toString(line.number()),
+        List.of(new Inline.PageLink(page.id(), Inline.text(page.title()))),
+        ListWords.facts(line, list.fitting().on()),
+        beside);
+  }
+}

@@ -1,0 +1,87 @@
+package limberboard.upkeep.list;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import limberboard.library.Circles;
+import limberboard.library.Page;
+import limberboard.library.Problem;
+import limberboard.library.Procedure;
+import limberboard.upkeep.Task;
+
+/**
+ * What comes before what among the work of one list. Pages that run in a circle, or name
+ * themselves, do not count, and are reported. Only work that is on the list counts: A before B and
+ * B before C say nothing of A and C when B is not there. Immutable.
+ */
+final class Order {
+  private final Map<String, Set<String>> earlier = new HashMap<>();
+  private final Map<String, Set<String>> later = new HashMap<>();
+  private final List<Problem> problems = new ArrayList<>();
+
+  /** The order of this work, each page of which stands there once. */
+  Order(List<Task> tasks) {
+    Map<String, Page<Procedure>> pages = new LinkedHashMap<>();
+    tasks.forEach(task -> pages.put(task.work().id(), task.work()));
+    Map<String, SortedSet<String>> named = new LinkedHashMap<>();
+    pages.values().forEach(page -> named.put(page.id(), later(page, pages)));
+    Map<String, SortedSet<String>> circleOf = new HashMap<>();
+    for (SortedSet<String> circle : Circles.of(named)) {
+      circle.forEach(id -> circleOf.put(id, circle));
+      problems.add(problem(circle, named, pages));
+    }
+    named.forEach(
+        (id, after) ->
+            after.stream()
+                .filter(each -> !circleOf.getOrDefault(id, new TreeSet<>()).contains(each))
+                .forEach(each -> add(id, each)));
+  }
+
+  private void add(String first, String second) {
+    earlier.computeIfAbsent(second, key -> new TreeSet<>()).add(first);
+    later.computeIfAbsent(first, key -> new TreeSet<>()).add(second);
+  }
+
+  private SortedSet<String> later(Page<Procedure> page, Map<String, Page<Procedure>> pages) {
+    SortedSet<String> later = new TreeSet<>(page.details().before());
+    later.retainAll(pages.keySet());
+    if (later.remove(page.id())) {
+      problems.add(
+          Problem.error(page.path(), 0, "before", "comes before itself", "take its own id out"));
+    }
+    return later;
+  }
+
+  private static Problem problem(
+      SortedSet<String> circle,
+      Map<String, SortedSet<String>> later,
+      Map<String, Page<Procedure>> pages) {
+    List<String> way = Circles.way(circle.first(), circle, later);
+    return Problem.error(
+        pages.get(circle.first()).path(),
+        0,
+        "before",
+        "runs in a circle: " + String.join(" before ", way) + "; their order is left open",
+        "take one of them out of before, the one that may wait");
+  }
+
+  /** Ids of the work that comes before this. */
+  Set<String> earlier(String id) {
+    return earlier.getOrDefault(id, Set.of());
+  }
+
+  /** Ids of the work that comes after this. */
+  Set<String> later(String id) {
+    return later.getOrDefault(id, Set.of());
+  }
+
+  /** What is wrong in the pages. */
+  List<Problem> problems() {
+    return List.copyOf(problems);
+  }
+}

@@ -1,0 +1,128 @@
+package limberboard.upkeep.list;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Finds the order of one part's jobs: from each {@link Stand} every place one could go to next is
+ * tried, stands are taken by how much is done, and of each number only so many of the cheapest are
+ * kept. Passes keep more and more; a pass that had to drop none, or an order that costs no more
+ * than any must, is proven to be the best. For one part, on one thread.
+ *
+ * <p>The time of a pass grows with the jobs, the places to go to and the stands kept; a part of few
+ * jobs is always searched to the end.
+ */
+final class PartSearch {
+  private static final int[] KEPT = {4, 32, 128};
+  private static final int[] KEPT_OF_FEW = {4, 32, 128, 100_000};
+  private static final int FEW = 10;
+
+  private final Jobs jobs;
+  private Optional<Stand> best = Optional.empty();
+  private boolean droppedAny;
+
+  private PartSearch(Jobs jobs) {
+    this.jobs = jobs;
+  }
+
+  /** The best order found. */
+  static JobOrder order(Jobs jobs) {
+    return new PartSearch(jobs).search();
+  }
+
+  private JobOrder search() {
+    Stand beginning = Stand.beginning(jobs);
+    if (jobs.size() == 0) {
+      return new JobOrder(List.of(), 0, 0, true);
+    }
+    boolean proven = false;
+    for (int kept : jobs.size() <= FEW ? KEPT_OF_FEW : KEPT) {
+      pass(beginning, kept);
+      proven = !droppedAny || best.orElseThrow().least().equals(beginning.least());
+      if (proven) {
+        break;
+      }
+    }
+    Stand end = best.orElseThrow();
+    return new JobOrder(
+        Arrays.stream(end.inOrder()).boxed().toList(), end.idle(), end.walk(), proven);
+  }
+
+  private void pass(Stand beginning, int kept) {
+    droppedAny = false;
+    List<Map<Stand.Key, Stand>> byDone = new ArrayList<>();
+    for (int i = 0; i <= jobs.size(); i++) {
+      byDone.add(new LinkedHashMap<>());
+    }
+    byDone.get(0).put(beginning.key(), beginning);
+    for (int i = 0; i < jobs.size(); i++) {
+      for (Stand stand : cheapest(byDone.get(i), kept)) {
+        for (Stand next : onwards(stand)) {
+          byDone.get(next.done().cardinality()).merge(next.key(), next, PartSearch::cheaper);
+        }
+      }
+      byDone.get(i).clear();
+    }
+    for (Stand end : byDone.get(jobs.size()).values()) {
+      best = Optional.of(best.map(known -> cheaper(known, end)).orElse(end));
+    }
+  }
+
+  /** The cheaper of two; of equally cheap ones that whose work comes first as it was given. */
+  private static Stand cheaper(Stand first, Stand second) {
+    int difference = second.least().compareTo(first.least());
+    if (difference == 0) {
+      difference = Arrays.compare(second.inOrder(), first.inOrder());
+    }
+    return difference < 0 ? second : first;
+  }
+
+  private List<Stand> cheapest(Map<Stand.Key, Stand> stands, int kept) {
+    List<Stand> worth =
+        stands.values().stream()
+            .filter(this::mayBeBetter)
+            .sorted(Comparator.comparing(Stand::least))
+            .toList();
+    if (worth.size() > kept) {
+      droppedAny = true;
+      return worth.subList(0, kept);
+    }
+    return worth;
+  }
+
+  private boolean mayBeBetter(Stand stand) {
+    return best.isEmpty() || stand.least().compareTo(best.get().least()) < 0;
+  }
+
+  /**
+   * What can be done next; of free work in one place that needs the same, one piece stands for all.
+   */
+  private List<Stand> onwards(Stand stand) {
+    List<Stand> next = new ArrayList<>();
+    Set<Alike> tried = new LinkedHashSet<>();
+    BitSet open = jobs.open(stand.done());
+    for (int job = 0; job < jobs.size(); job++) {
+      if (jobs.isFree(job, stand.done())) {
+        boolean free = jobs.idle(job, open) == 0;
+        if (!free || tried.add(new Alike(jobs.places()[job], jobs.access().get(job)))) {
+          Stand there = stand.go(job, jobs);
+          if (mayBeBetter(there)) {
+            next.add(there);
+          }
+        }
+      }
+    }
+    return next;
+  }
+
+  /** Jobs that are alike for the walk. */
+  private record Alike(int place, BitSet access) {}
+}

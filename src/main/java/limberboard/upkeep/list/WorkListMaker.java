@@ -1,0 +1,44 @@
+package limberboard.upkeep.list;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import limberboard.boat.Fitting;
+import limberboard.library.Phase;
+import limberboard.library.Problem;
+import limberboard.upkeep.Task;
+
+/**
+ * Makes lists of work for one boat. Immutable.
+ *
+ * @param fitting the boat on a day
+ */
+public record WorkListMaker(Fitting fitting) {
+
+  /**
+   * The work of a list in order. Work of other phases is left out; of work that is given twice the
+   * first counts. Where orders are equally good, work stays as it is given.
+   */
+  public WorkList list(ListKind kind, List<Task> tasks) {
+    Map<String, Task> once = new LinkedHashMap<>();
+    tasks.stream()
+        .filter(task -> kind.phases().contains(task.phase()))
+        .forEach(task -> once.putIfAbsent(task.work().id(), task));
+    List<Task> all = List.copyOf(once.values());
+    Order order = new Order(all);
+    Placing placing = new Placing(all, order, fitting);
+    List<ListPart> parts = new ArrayList<>();
+    int number = 1;
+    for (Phase phase : kind.phases()) {
+      List<Task> here = all.stream().filter(task -> placing.phase(task) == phase).toList();
+      if (!here.isEmpty()) {
+        parts.add(new PartMaker(fitting, phase, here).part(number, order, placing));
+        number += here.size();
+      }
+    }
+    List<Problem> problems = new ArrayList<>(order.problems());
+    problems.addAll(placing.problems());
+    return new WorkList(kind, fitting, parts, problems);
+  }
+}
