@@ -12,6 +12,11 @@ final class DayOption {
       description = "The day the answer is for, such as 2026-03-15; today if not given.")
   private Optional<LocalDate> day = Optional.empty();
 
+  /** The day asked for, if one was. */
+  Optional<LocalDate> asked() {
+    return day;
+  }
+
   /** The day asked for, or today. */
   LocalDate or(LocalDate today) {
     return day.orElse(today);

@@ -61,7 +61,9 @@ final class ShoppingCommand implements Callable<Integer> {
       paramLabel = "YEAR",
       description = {
         "All work of the season that begins in this year; if neither this nor --work is given, of"
-            + " the season the day is in, or of the coming one while the boat is laid up."
+            + " the season the day is in, or of the coming one while the boat is laid up.",
+        "A season that is over is looked at as on the day after the one before it, if --on is not"
+            + " given."
       })
   private Optional<Integer> season = Optional.empty();
 
@@ -93,8 +95,8 @@ final class ShoppingCommand implements Callable<Integer> {
     }
     WorkspaceFolders folders = session.folders(workspace.folder());
     Workspace read = session.workspace(folders);
-    LocalDate day = on.or(session.today());
     Boat found = session.fitting(read, Optional.of(boat)).orElseThrow().boat();
+    LocalDate day = SeasonDay.of(on.asked(), season, found, session.today());
     Fitting fitting = new Fitting(found, day);
     List<Job> jobs =
         work.isEmpty()

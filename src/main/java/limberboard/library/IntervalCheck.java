@@ -1,8 +1,5 @@
 package limberboard.library;
 
-import java.time.Period;
-import java.util.Optional;
-
 /** Checks how often work is done, and what follows it. */
 final class IntervalCheck {
   private final Names names;
@@ -17,8 +14,6 @@ final class IntervalCheck {
     if (interval.hasNoLimit()) {
       report.error("/interval", "has no limit", "give one of every, seasons, engine-hours or uses");
     }
-    positive(interval.every(), "/interval/every");
-    positive(interval.fromAge(), "/interval/from-age");
     if (interval.seasons().orElse(1) < 1) {
       report.error("/interval/seasons", "is less than 1", "write a whole number of seasons");
     }
@@ -32,14 +27,13 @@ final class IntervalCheck {
           "contradicts an interval without a date",
           "give every, by which it runs out unused, or take expires out");
     }
-    interval.fromEvent().ifPresent(this::event);
+    interval.fromEvent().ifPresent(word -> names.logWord(word, "/interval/from-event", report));
     work.factors(interval.factors(), "/interval/factors");
   }
 
-  /** What follows the work, and what it resets. */
-  void lookAgain(Page<Procedure> page) {
+  /** What the work resets. */
+  void resets(Page<Procedure> page) {
     Procedure procedure = page.details();
-    positive(procedure.lookAgain().map(Procedure.LookAgain::after), "/look-again/after");
     if (procedure.resets().contains(page.id())) {
       report.error(
           "/resets/" + procedure.resets().indexOf(page.id()),
@@ -48,25 +42,9 @@ final class IntervalCheck {
     }
   }
 
-  private void positive(Optional<Period> period, String pointer) {
-    if (period.filter(IntervalCheck::isNotPositive).isPresent()) {
-      report.error(pointer, "is not longer than no time", "write a period such as P1Y or P6M");
-    }
-  }
-
-  private static boolean isNotPositive(Period period) {
-    return period.isZero() || period.isNegative();
-  }
-
   private void use(String use, Integer number) {
     if (number < 1) {
       report.error("/interval/uses/" + use, "is less than 1", "write a whole number");
-    }
-  }
-
-  private void event(String event) {
-    if (!names.isLogEvent(event)) {
-      names.page(Kind.PROCEDURE, event, "/interval/from-event", report);
     }
   }
 }

@@ -80,9 +80,16 @@ final class Names {
     }
   }
 
-  /** Whether a word stands in logs for something other than a procedure. */
-  boolean isLogEvent(String word) {
-    return LOG_EVENTS.contains(word);
+  /** Reports a word that can never stand in a log: neither a procedure nor an event. */
+  void logWord(String word, String pointer, Report report) {
+    Set<String> known = new TreeSet<>(pages.get(Kind.PROCEDURE));
+    known.addAll(LOG_EVENTS);
+    if (!known.contains(word) && !unusable.contains(word)) {
+      report.error(
+          pointer,
+          "\"" + word + "\" is neither a procedure nor an event of the log",
+          Nearest.advice(word, known, "write a procedure id, or an event such as launched"));
+    }
   }
 
   /** Whether a material is a tool; also true of what could not be read. */

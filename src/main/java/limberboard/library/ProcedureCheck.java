@@ -29,7 +29,7 @@ final class ProcedureCheck implements PageCheck<Procedure> {
     procedure
         .interval()
         .ifPresent(interval -> new IntervalCheck(names, report).check(interval, work));
-    new IntervalCheck(names, report).lookAgain(page);
+    new IntervalCheck(names, report).resets(page);
     List<MaterialUse> materials = procedure.materials();
     for (int i = 0; i < materials.size(); i++) {
       new MaterialUseCheck(names, report, "/materials/" + i).check(materials.get(i));
