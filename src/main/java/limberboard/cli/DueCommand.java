@@ -34,6 +34,7 @@ final class DueCommand implements Callable<Integer> {
   @Mixin private WorkspaceOption workspace;
   @Mixin private BoatOption boat;
   @Mixin private DayOption day;
+  @Mixin private DueFiles files;
 
   @Option(names = "--coming", description = "Also list what comes only after this season.")
   private boolean coming;
@@ -73,6 +74,12 @@ final class DueCommand implements Callable<Integer> {
       calendar(read, fittings);
       return ExitCode.OK;
     }
+    if (files.isAsked()) {
+      write(folders, read, fittings);
+      if (!json) {
+        return ExitCode.OK;
+      }
+    }
     Doubts doubts = new Doubts(folders, session.today());
     if (json) {
       printJson(read, fittings, doubts);
@@ -80,6 +87,15 @@ final class DueCommand implements Callable<Integer> {
       print(read, fittings, doubts);
     }
     return ExitCode.OK;
+  }
+
+  private void write(WorkspaceFolders folders, Workspace read, List<Fitting> fittings) {
+    if (files.needsBoat() && boat.id().isEmpty()) {
+      throw new Failure(ExitCode.USAGE, "--pdf and --svg need --boat: one sheet is for one boat");
+    }
+    List<Upkeep> boats =
+        fittings.stream().map(fitting -> Upkeep.of(read.library(), fitting)).toList();
+    files.write(session, folders, read, boats);
   }
 
   private void calendar(Workspace read, List<Fitting> fittings) {

@@ -70,6 +70,22 @@ enum Scene {
       desk.window().go(desk.place("upkeep"));
     }
   },
+  /** The work of the coming seasons. */
+  UPKEEP_TIME_LINE {
+    @Override
+    void set(Desk desk) {
+      UPKEEP_DUE.set(desk);
+      desk.upkeepPlace().look("time-line");
+    }
+  },
+  /** The boat's log. */
+  UPKEEP_LOG {
+    @Override
+    void set(Desk desk) {
+      UPKEEP_DUE.set(desk);
+      desk.upkeepPlace().look("log");
+    }
+  },
   /** A boat's form. */
   BOATS {
     @Override

@@ -37,6 +37,10 @@ public record Part(Role role, String title, List<Block> blocks) {
     CHECKS,
     /** Work of a list, to be ticked off. */
     WORK,
+    /** What is due on a boat. */
+    DUE,
+    /** The seasons to come, drawn. */
+    TIME_LINE,
     /** Tables of a model page. */
     TABLES,
     /** A list to work from, with boxes to tick. */

@@ -2,12 +2,16 @@ package limberboard.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JTable;
 import javax.swing.JTextField;
 import limberboard.desktop.parts.CardList;
 import limberboard.desktop.parts.Wrapped;
@@ -110,5 +114,64 @@ class UpkeepWindowTest extends RealWindow {
     window.until("a boat is chosen", () -> desk().session().boat().isPresent());
     window.until("what is due is there", () -> desk().upkeep().upkeep().isPresent());
     assertThat(window.ask(() -> window.find("upkeep-day", JTextField.class).isShowing())).isTrue();
+  }
+
+  @Test
+  void anEventIsWrittenIntoTheLogAndUndone() throws IOException {
+    String before = log();
+    goThere();
+    window.press(KeyEvent.VK_G, KeyEvent.VK_ALT);
+    window.focus("log-engine-hours");
+    window.robot().enterText("14.5");
+    window.press(KeyEvent.VK_ENTER);
+    window.until("the log has it", () -> desk().session().boat().orElseThrow().log().size() == 3);
+    assertThat(log()).isEqualTo(before + "2026-05-20,reading,14.5,\n");
+    JTable table = window.find("upkeep-log-table", JTable.class);
+    assertThat(window.ask(() -> table.getValueAt(0, 1))).isEqualTo("Meter or counts read");
+    assertThat(window.ask(() -> table.getValueAt(0, 2))).isEqualTo("14.5");
+    window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+    window.until(
+        "the log is as before", () -> desk().session().boat().orElseThrow().log().size() == 2);
+    assertThat(log()).isEqualTo(before);
+  }
+
+  @Test
+  void theTimeLineIsDrawnAndItsWordsOpenThePage() {
+    goThere();
+    window.press(KeyEvent.VK_L, KeyEvent.VK_ALT);
+    JComponent drawn = window.find("time-line", JComponent.class);
+    window.until(
+        "it is drawn",
+        () ->
+            String.valueOf(drawn.getAccessibleContext().getAccessibleDescription())
+                .contains("Season 2029"));
+    window.robot().click(window.find("time-line-turn", JButton.class));
+    CardList<?> words = window.find("time-line-words", CardList.class);
+    assertThat(window.ask(() -> words.getModel().getSize())).isEqualTo(1);
+    window.focus("time-line-words");
+    window.press(KeyEvent.VK_ENTER);
+    window.until("its page is open", () -> desk().reading().page().isPresent());
+    assertThat(window.ask(() -> desk().reading().page().orElseThrow().id()))
+        .isEqualTo("replace-gasket");
+  }
+
+  @Test
+  void everythingHoldsInTheSmallestWindowWithTheLargestText() {
+    goThere();
+    window.act(
+        () -> {
+          desk().window().frame().setSize(1000, 680);
+          desk().settings().textPercent(200);
+        });
+    for (String aspect : List.of("due", "time-line", "log")) {
+      window.act(() -> desk().upkeepPlace().look(aspect));
+      for (Component shown : window.showing()) {
+        if (shown instanceof JButton button && !button.getText().isEmpty()) {
+          assertThat(window.ask(() -> button.getWidth()))
+              .as(aspect + ": " + button.getText())
+              .isGreaterThanOrEqualTo(window.ask(() -> button.getPreferredSize().width));
+        }
+      }
+    }
   }
 }

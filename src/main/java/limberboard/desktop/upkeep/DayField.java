@@ -22,7 +22,7 @@ final class DayField extends JPanel {
   private String shown = "";
 
   DayField(UpkeepModel model) {
-    super(new MigLayout("insets 0, gapx 6", "[][][]", "[]"));
+    super(new MigLayout("insets 2 0 0 0, gapx 6", "[][][]", "[]"));
     this.model = model;
     setOpaque(false);
     JLabel label = new JLabel("On");

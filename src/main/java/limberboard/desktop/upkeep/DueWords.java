@@ -7,6 +7,7 @@ import limberboard.desktop.base.Wording;
 import limberboard.library.Minutes;
 import limberboard.library.Phase;
 import limberboard.library.Skill;
+import limberboard.print.PhaseWords;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Due.Group;
 
@@ -47,7 +48,7 @@ record DueWords(LocalDate on) {
 
   /** When to do it, and in which part of the year. */
   String plan(Due due) {
-    String where = due.phase().map(phase -> ", " + phase(phase)).orElse("");
+    String where = due.phase().map(phase -> ", " + PhaseWords.of(phase)).orElse("");
     return due.plan().isAfter(on)
         ? "Plan it for " + Days.written(due.plan()) + where
         : "Do it now" + where;
@@ -60,17 +61,6 @@ record DueWords(LocalDate on) {
         + Wording.who(due.work().details().skill());
   }
 
-  /** A part of the year, in words. */
-  static String phase(Phase phase) {
-    return switch (phase) {
-      case ASHORE_MAST_DOWN -> "ashore with the mast down";
-      case ASHORE_MAST_UP -> "ashore with the mast up";
-      case AFLOAT -> "afloat";
-      case UNDER_SAIL -> "under sail";
-      case LAY_UP -> "when laying up";
-    };
-  }
-
   /** Whose work it is, for choosing. */
   static String who(Optional<Skill> skill) {
     return skill.map(Wording::who).map(who -> "For " + who).orElse("For anybody");
@@ -78,6 +68,6 @@ record DueWords(LocalDate on) {
 
   /** Which part of the year, for choosing. */
   static String when(Optional<Phase> phase) {
-    return phase.map(known -> Wording.capital(phase(known))).orElse("All year");
+    return phase.map(known -> Wording.capital(PhaseWords.of(known))).orElse("All year");
   }
 }

@@ -26,7 +26,8 @@ public final class UpkeepPlace implements Place {
 
   /** The place with its aspects, in the order of their buttons. */
   public static UpkeepPlace make(UpkeepTools tools) {
-    return new UpkeepPlace(tools, List.of(new DueAspect(tools)));
+    return new UpkeepPlace(
+        tools, List.of(new DueAspect(tools), new TimeLineAspect(tools), new LogAspect(tools)));
   }
 
   UpkeepPlace(UpkeepTools tools, List<UpkeepAspect> aspects) {

@@ -1,0 +1,86 @@
+package limberboard.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import limberboard.boat.Doubts;
+import limberboard.boat.Workspace;
+import limberboard.library.SafeFiles;
+import limberboard.library.WorkspaceFolders;
+import limberboard.print.DueSheet;
+import limberboard.print.TimeLine;
+import limberboard.print.TimeLineDrawing;
+import limberboard.upkeep.Upkeep;
+import picocli.CommandLine.Option;
+
+/** The files that {@code due} writes besides a calendar. */
+final class DueFiles {
+  private static final int SEASONS = 3;
+
+  @Option(
+      names = "--pdf",
+      paramLabel = "FILE",
+      description = "Write the list and a time line of three seasons as A4 PDF; needs --boat.")
+  private Optional<Path> pdf = Optional.empty();
+
+  @Option(
+      names = "--svg",
+      paramLabel = "FILE",
+      description = "Draw the time line of three seasons as SVG; needs --boat.")
+  private Optional<Path> svg = Optional.empty();
+
+  @Option(names = "--csv", paramLabel = "FILE", description = "Write the list as CSV (RFC 4180).")
+  private Optional<Path> csv = Optional.empty();
+
+  /** Whether a file is to be written. */
+  boolean isAsked() {
+    return pdf.isPresent() || svg.isPresent() || csv.isPresent();
+  }
+
+  /** Whether a file is to be written that is about one boat. */
+  boolean needsBoat() {
+    return pdf.isPresent() || svg.isPresent();
+  }
+
+  /** Writes them. */
+  void write(Session session, WorkspaceFolders folders, Workspace read, List<Upkeep> boats) {
+    csv.ifPresent(file -> write(session, file, bytes(DueCsv.of(boats))));
+    svg.ifPresent(
+        file ->
+            write(session, file, bytes(TimeLineDrawing.whole(TimeLine.of(boats.get(0), SEASONS)))));
+    pdf.ifPresent(file -> write(session, file, paper(session, folders, read, boats.get(0))));
+  }
+
+  private static byte[] paper(
+      Session session, WorkspaceFolders folders, Workspace read, Upkeep upkeep) {
+    Doubts doubts = new Doubts(folders, session.today());
+    try {
+      return Paper.pdf(
+          DueSheet.of(upkeep, doubts.of(read, upkeep.fitting().boat()), SEASONS), folders);
+    } catch (IOException e) {
+      throw new Failure(ExitCode.IO, "the sheet cannot be laid out as PDF: " + e.getMessage());
+    }
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** The name goes to the error output, so that what is printed can be read by a program. */
+  private static void write(Session session, Path asked, byte[] bytes) {
+    Path file = session.folder().resolve(asked);
+    try {
+      SafeFiles.write(file, bytes);
+    } catch (IOException e) {
+      throw new Failure(
+          ExitCode.IO,
+          file
+              + " could not be written; name a file in a folder you may write to ("
+              + e.getMessage()
+              + ")");
+    }
+    session.err().println("Written: " + file);
+  }
+}

@@ -1,0 +1,46 @@
+package limberboard.desktop.upkeep;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.event.MouseEvent;
+import javax.swing.JTable;
+import javax.swing.SwingConstants;
+import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.TableColumn;
+
+/** A log as a table whose cells tell all they hold when pointed at. */
+final class LogTable extends JTable {
+  private static final int[] WIDTHS = {170, 280, 66, 110, 240};
+  private static final int COUNTED = 3;
+  private final LogRows rows;
+
+  LogTable(LogRows rows) {
+    super(rows);
+    this.rows = rows;
+    setName("upkeep-log-table");
+    getAccessibleContext().setAccessibleName("Log, the newest first");
+    setFillsViewportHeight(true);
+    setAutoResizeMode(AUTO_RESIZE_LAST_COLUMN);
+    ((DefaultTableCellRenderer) getTableHeader().getDefaultRenderer())
+        .setHorizontalAlignment(SwingConstants.LEADING);
+    widths();
+  }
+
+  /** Gives columns their widths; what was counted takes none while there is nothing counted. */
+  void widths() {
+    for (int i = 0; i < WIDTHS.length; i++) {
+      TableColumn column = getColumnModel().getColumn(i);
+      int width = i == COUNTED && !rows.hasCounts() ? 0 : UIScale.scale(WIDTHS[i]);
+      column.setMinWidth(0);
+      column.setMaxWidth(width == 0 ? 0 : Integer.MAX_VALUE);
+      column.setPreferredWidth(width);
+    }
+  }
+
+  @Override
+  public String getToolTipText(MouseEvent e) {
+    int row = rowAtPoint(e.getPoint());
+    int column = columnAtPoint(e.getPoint());
+    String words = row < 0 || column < 0 ? "" : String.valueOf(getValueAt(row, column));
+    return words.isEmpty() ? null : words;
+  }
+}
