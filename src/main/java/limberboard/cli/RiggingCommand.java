@@ -11,6 +11,7 @@ import limberboard.library.SafeFiles;
 import limberboard.library.WorkspaceFolders;
 import limberboard.print.CutPage;
 import limberboard.print.PlainText;
+import limberboard.print.RiggingCsv;
 import limberboard.print.RiggingSheet;
 import limberboard.rigging.RunningRigging;
 import picocli.CommandLine.Command;
@@ -56,7 +57,8 @@ final class RiggingCommand implements Callable<Integer> {
                 () -> new Failure(ExitCode.USAGE, "say which boat's ropes are meant: --boat BOAT"));
     RunningRigging rigging = RunningRigging.of(read.library(), fitting);
     CutPage sheet = new RiggingSheet(read.library()).of(rigging);
-    csv.ifPresent(file -> write(file, RiggingCsv.of(rigging).getBytes(StandardCharsets.UTF_8)));
+    csv.ifPresent(
+        file -> write(file, new RiggingCsv().render(rigging).getBytes(StandardCharsets.UTF_8)));
     pdf.ifPresent(file -> write(file, paper(sheet, folders)));
     if (json) {
       new JsonOutput(session.out()).print(RiggingView.of(rigging, read.library()));

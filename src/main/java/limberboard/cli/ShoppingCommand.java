@@ -17,6 +17,7 @@ import limberboard.library.Procedure;
 import limberboard.library.SafeFiles;
 import limberboard.library.WorkspaceFolders;
 import limberboard.print.PlainText;
+import limberboard.print.ShoppingCsv;
 import limberboard.print.ShoppingSheet;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.shopping.Job;
@@ -107,7 +108,7 @@ final class ShoppingCommand implements Callable<Integer> {
       write(pdf.get(), Paper.pdf(new ShoppingSheet(read.library()).of(list), folders));
     }
     if (csv.isPresent()) {
-      write(csv.get(), new ShoppingCsv().write(list).getBytes(StandardCharsets.UTF_8));
+      write(csv.get(), new ShoppingCsv().render(list).getBytes(StandardCharsets.UTF_8));
     }
     if (json) {
       new JsonOutput(session.out()).print(ShoppingView.of(list));

@@ -15,6 +15,7 @@ import limberboard.upkeep.shopping.ShoppingList;
 import limberboard.upkeep.shopping.Substitute;
 import limberboard.upkeep.shopping.Usage;
 import limberboard.workings.Purchase.Counted;
+import limberboard.workings.Rounded;
 
 /** A shopping list as {@code --json} prints it; amounts are in each material's unit. */
 record ShoppingView(

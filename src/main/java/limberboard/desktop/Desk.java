@@ -24,6 +24,7 @@ import limberboard.desktop.read.CutReader;
 import limberboard.desktop.read.PagePictures;
 import limberboard.desktop.read.PageRenderer;
 import limberboard.desktop.read.PdfSaver;
+import limberboard.desktop.read.SheetReader;
 import limberboard.desktop.trace.Aspects;
 import limberboard.desktop.trace.TraceModel;
 import limberboard.desktop.trace.TracePlace;
@@ -132,6 +133,9 @@ final class Desk {
             log,
             pages,
             saver(renderer),
+            () ->
+                new SheetReader(
+                    settings, renderer, new Latest(pages), id -> navigator().openPage(id)),
             outside.askFile(),
             notices,
             navigator(),

@@ -72,7 +72,7 @@ final class DesktopStart {
             workers.trees(),
             EventQueue::invokeLater),
         new TypingPause(TYPING_PAUSE),
-        FileQuestion::askPdf,
+        FileQuestion::ask,
         text ->
             Toolkit.getDefaultToolkit()
                 .getSystemClipboard()

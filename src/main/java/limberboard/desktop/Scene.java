@@ -86,6 +86,30 @@ enum Scene {
       desk.upkeepPlace().look("log");
     }
   },
+  /** The list for fitting out. */
+  UPKEEP_LIST {
+    @Override
+    void set(Desk desk) {
+      UPKEEP_DUE.set(desk);
+      desk.upkeepPlace().look("list");
+    }
+  },
+  /** What to get for a season. */
+  UPKEEP_SHOPPING {
+    @Override
+    void set(Desk desk) {
+      UPKEEP_DUE.set(desk);
+      desk.upkeepPlace().look("shopping");
+    }
+  },
+  /** Every rope of the boat. */
+  UPKEEP_RIGGING {
+    @Override
+    void set(Desk desk) {
+      UPKEEP_DUE.set(desk);
+      desk.upkeepPlace().look("rigging");
+    }
+  },
   /** A boat's form. */
   BOATS {
     @Override

@@ -35,6 +35,11 @@ public final class ShoppingSheet {
     this.library = library;
   }
 
+  /** The sheet for paper. */
+  public CutPage onPaper(ShoppingList list) {
+    return of(list);
+  }
+
   /** The sheet for a list. */
   public CutPage of(ShoppingList list) {
     Cutting cutting = new Cutting(library, Optional.of(list.fitting()), QuantityWords.METRIC);

@@ -61,8 +61,19 @@ public final class PageRenderer {
    * @throws IOException when it cannot be rendered
    */
   public Rendered screen(Order order, boolean dark, ScreenStyle style) throws IOException {
+    return screen(order.cut(), dark, style);
+  }
+
+  /**
+   * A page that is already cut, or a sheet, for the screen.
+   *
+   * @param cut what is to be rendered
+   * @param dark whether the theme is dark
+   * @param style the screen's own style
+   * @throws IOException when it cannot be rendered
+   */
+  public Rendered screen(CutPage cut, boolean dark, ScreenStyle style) throws IOException {
     Look look = dark ? Look.DARK : Look.LIGHT;
-    CutPage cut = order.cut();
     Document document = parse(style.addTo(new Xhtml(pictures).render(cut, look)));
     return new Rendered(
         cut, document, read(document, look), new PlainText().render(cut, SPOKEN_WIDTH));

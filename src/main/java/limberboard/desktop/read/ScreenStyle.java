@@ -11,10 +11,12 @@ import limberboard.desktop.look.Palette;
  *
  * @param colours the theme's colours, as CSS writes them
  * @param percent text size in per cent of the usual
+ * @param column the width of the column, in pixels at the usual text size
  */
-public record ScreenStyle(Map<Palette, String> colours, int percent) {
+public record ScreenStyle(Map<Palette, String> colours, int percent, int column) {
   private static final double BODY = 15.5;
   private static final int COLUMN = 640;
+  private static final int SHEET = 940;
   private static final double HUNDRED = 100;
   private static final String RULES =
       "body.light, body.dark { background-color: SHEET; color: INK; font-size: SIZEpx; }"
@@ -25,11 +27,22 @@ public record ScreenStyle(Map<Palette, String> colours, int percent) {
           + " body .caution-title .word { color: CAUTION-WORD; }"
           + " body .cut-for, body .facts th, body .part-left-out, body .part-sources"
           + " { color: QUIET; }"
+          + " body .ticks th, body .ticks td, body .note { font-size: 0.92em; }"
           + " body .notice { background-color: CHOSEN; border-left-color: ACCENT; }";
 
   /** Copies the map. */
   public ScreenStyle {
     colours = Map.copyOf(colours);
+  }
+
+  /** A style with the column of pages. */
+  public ScreenStyle(Map<Palette, String> colours, int percent) {
+    this(colours, percent, COLUMN);
+  }
+
+  /** The same for sheets, whose tables need a wider column. */
+  public ScreenStyle wide() {
+    return new ScreenStyle(colours, percent, SHEET);
   }
 
   /** The style of the theme now in use; for the event thread. */
@@ -66,6 +79,6 @@ public record ScreenStyle(Map<Palette, String> colours, int percent) {
         .replace("CAUTION-GROUND", colours.get(Palette.CAUTION_PAPER))
         .replace("CAUTION-WORD", colours.get(Palette.CAUTION_INK))
         .replace("SIZE", String.format(Locale.ROOT, "%.1f", BODY * scale))
-        .replace("WIDTH", Long.toString(Math.round(COLUMN * scale)));
+        .replace("WIDTH", Long.toString(Math.round(column * scale)));
   }
 }

@@ -106,6 +106,11 @@ public final class UpkeepModel {
     return session.library();
   }
 
+  /** The workspace as last read. */
+  Workspace workspace() {
+    return session.workspace();
+  }
+
   /** The day that it is. */
   public LocalDate today() {
     return session.today();

@@ -27,7 +27,14 @@ public final class UpkeepPlace implements Place {
   /** The place with its aspects, in the order of their buttons. */
   public static UpkeepPlace make(UpkeepTools tools) {
     return new UpkeepPlace(
-        tools, List.of(new DueAspect(tools), new TimeLineAspect(tools), new LogAspect(tools)));
+        tools,
+        List.of(
+            new DueAspect(tools),
+            new TimeLineAspect(tools),
+            new ListAspect(tools),
+            new ShoppingAspect(tools),
+            new RiggingAspect(tools),
+            new LogAspect(tools)));
   }
 
   UpkeepPlace(UpkeepTools tools, List<UpkeepAspect> aspects) {

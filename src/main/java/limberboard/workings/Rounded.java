@@ -1,21 +1,21 @@
-package limberboard.cli;
+package limberboard.workings;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
 
 /** Numbers without the dust of binary arithmetic, for programs to read. */
-final class Rounded {
+public final class Rounded {
   private static final MathContext FIGURES = new MathContext(12);
 
   private Rounded() {}
 
   /** The number to twelve figures. */
-  static double of(double value) {
+  public static double of(double value) {
     return Double.isFinite(value) ? new BigDecimal(value).round(FIGURES).doubleValue() : value;
   }
 
   /** The same as text, without an exponent. */
-  static String text(double value) {
+  public static String text(double value) {
     if (!Double.isFinite(value)) {
       return Double.toString(value);
     }

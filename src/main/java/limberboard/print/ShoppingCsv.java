@@ -1,25 +1,24 @@
-package limberboard.cli;
+package limberboard.print;
 
 import java.io.IOException;
-import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.List;
 import limberboard.library.CountingUnit;
-import limberboard.print.PackWords;
-import limberboard.print.ShoppingWords;
 import limberboard.upkeep.shopping.Batch;
 import limberboard.upkeep.shopping.ShoppingLine;
 import limberboard.upkeep.shopping.ShoppingList;
 import limberboard.upkeep.shopping.ToolLine;
 import limberboard.upkeep.shopping.Usage;
 import limberboard.workings.QuantityWords;
+import limberboard.workings.Rounded;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /**
  * A shopping list as CSV (RFC 4180): for each material one row a use and then one row with the
- * total, which is their sum; then one row a tool.
+ * total, which is their sum; then one row a tool. Stateless.
  */
-final class ShoppingCsv {
+public final class ShoppingCsv {
   private static final String[] COLUMNS = {
     "row",
     "material",
@@ -43,9 +42,9 @@ final class ShoppingCsv {
   private final PackWords packs = new PackWords(QuantityWords.METRIC);
   private final ShoppingWords words = new ShoppingWords(QuantityWords.METRIC);
 
-  /** The whole file. */
-  String write(ShoppingList list) throws IOException {
-    StringWriter text = new StringWriter();
+  /** The list with its head line. */
+  public String render(ShoppingList list) {
+    StringBuilder text = new StringBuilder();
     CSVFormat format = CSVFormat.RFC4180.builder().setHeader(COLUMNS).get();
     try (CSVPrinter rows = new CSVPrinter(text, format)) {
       for (ShoppingLine line : list.lines()) {
@@ -57,6 +56,8 @@ final class ShoppingCsv {
       for (ToolLine tool : list.tools()) {
         tool(tool, rows);
       }
+    } catch (IOException e) {
+      throw new UncheckedIOException("a text in memory cannot be written", e);
     }
     return text.toString();
   }

@@ -1,0 +1,80 @@
+package limberboard.desktop.upkeep;
+
+import java.awt.Component;
+import java.util.List;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JList;
+import limberboard.desktop.parts.Keys;
+import limberboard.print.ListWords;
+import limberboard.upkeep.list.ListKind;
+
+/** The fitting-out and the laying-up list, in the order of the walk round the boat. */
+final class ListAspect implements UpkeepAspect {
+  private final ListModel model;
+  private final JComboBox<ListKind> kind = new JComboBox<>(ListKind.values());
+  private final SeasonBox season;
+  private final JCheckBox everything = new JCheckBox("Also what is not due");
+  private final SheetPanel panel;
+
+  /** The aspect. */
+  ListAspect(UpkeepTools tools) {
+    model = new ListModel(tools.upkeep(), tools.background());
+    kind.setName("list-kind");
+    kind.getAccessibleContext().setAccessibleName("Which list");
+    kind.setRenderer(new Spoken());
+    kind.addActionListener(e -> model.kind(kind.getItemAt(kind.getSelectedIndex())));
+    season = new SeasonBox("list-season", model::season);
+    everything.setName("list-everything");
+    everything.setOpaque(false);
+    everything.setMnemonic('A');
+    everything.setToolTipText("All work that has an interval, with the day when it will be due");
+    everything.addActionListener(e -> model.everything(everything.isSelected()));
+    Keys.focused(everything, "ENTER", everything::doClick);
+    panel = new SheetPanel("list", model.sheet(), tools, kind, season, everything);
+    model.sheet().onChange(this::refresh);
+    refresh();
+  }
+
+  private void refresh() {
+    season.show(model.seasons(), model.year());
+    everything.setSelected(model.sheet().choice().everything());
+  }
+
+  /** Lists in words. */
+  private static final class Spoken extends DefaultListCellRenderer {
+    @Override
+    public Component getListCellRendererComponent(
+        JList<?> list, Object value, int index, boolean selected, boolean focused) {
+      return super.getListCellRendererComponent(
+          list, ListWords.title((ListKind) value), index, selected, focused);
+    }
+  }
+
+  @Override
+  public String id() {
+    return "list";
+  }
+
+  @Override
+  public String title() {
+    return "List";
+  }
+
+  @Override
+  public char mnemonic() {
+    return 'I';
+  }
+
+  @Override
+  public JComponent component() {
+    return panel;
+  }
+
+  @Override
+  public List<JComponent> regions() {
+    return List.of(kind, panel.region());
+  }
+}

@@ -1,0 +1,71 @@
+package limberboard.desktop.upkeep;
+
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import limberboard.boat.Workspace;
+import limberboard.desktop.upkeep.SheetModel.Made;
+import limberboard.print.CutPage;
+import limberboard.print.RiggingCsv;
+import limberboard.print.RiggingSheet;
+import limberboard.rigging.RunningRigging;
+import limberboard.upkeep.Upkeep;
+
+/** Every rope of the boat, with its length, its thickness and the sums. */
+final class RiggingAspect implements UpkeepAspect {
+  private final SheetPanel panel;
+
+  /** The aspect. */
+  RiggingAspect(UpkeepTools tools) {
+    panel =
+        new SheetPanel(
+            "rigging",
+            new SheetModel<>(
+                tools.upkeep(), tools.background(), Optional.empty(), RiggingAspect::make),
+            tools);
+  }
+
+  /** The sheet of a boat; there is nothing to choose. */
+  static Made make(Workspace workspace, Upkeep upkeep, Optional<?> choice) {
+    RunningRigging rigging = RunningRigging.of(workspace.library(), upkeep.fitting());
+    CutPage sheet = new RiggingSheet(workspace.library()).of(rigging);
+    return new Made(
+        "rigging-" + upkeep.fitting().boat().id(),
+        sheet,
+        () -> sheet,
+        () -> new RiggingCsv().render(rigging),
+        rigging.ropes().isEmpty() ? nothing(upkeep) : "");
+  }
+
+  private static String nothing(Upkeep upkeep) {
+    return "The page of the "
+        + upkeep.fitting().boat().model().title()
+        + " names no ropes yet. A model’s page lists them in its header, under ropes; their lengths"
+        + " follow from the rig’s dimensions.";
+  }
+
+  @Override
+  public String id() {
+    return "rigging";
+  }
+
+  @Override
+  public String title() {
+    return "Rigging";
+  }
+
+  @Override
+  public char mnemonic() {
+    return 'R';
+  }
+
+  @Override
+  public JComponent component() {
+    return panel;
+  }
+
+  @Override
+  public List<JComponent> regions() {
+    return List.of(panel.region());
+  }
+}
