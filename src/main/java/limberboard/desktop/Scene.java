@@ -110,6 +110,14 @@ enum Scene {
       desk.upkeepPlace().look("rigging");
     }
   },
+  /** A sum with the boat's numbers. */
+  UPKEEP_WORKINGS {
+    @Override
+    void set(Desk desk) {
+      UPKEEP_DUE.set(desk);
+      desk.upkeepPlace().look("workings");
+    }
+  },
   /** A boat's form. */
   BOATS {
     @Override

@@ -34,6 +34,7 @@ public final class UpkeepPlace implements Place {
             new ListAspect(tools),
             new ShoppingAspect(tools),
             new RiggingAspect(tools),
+            new WorkingsAspect(tools),
             new LogAspect(tools)));
   }
 

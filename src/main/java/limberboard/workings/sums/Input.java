@@ -3,6 +3,7 @@ package limberboard.workings.sums;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javax.measure.Quantity;
 import limberboard.library.KnownUnit;
 import limberboard.workings.QuantityWords;
 
@@ -73,6 +74,21 @@ public sealed interface Input {
     @Override
     public String allowedText() {
       return said(allowed.least()) + " to " + said(allowed.most());
+    }
+
+    /** Where the formula is known to hold, in words. */
+    public String soundText() {
+      return said(sound.least()) + " to " + said(sound.most());
+    }
+
+    /**
+     * Why a quantity cannot be put in here, and what could; empty when it can.
+     *
+     * @param quantity in any unit
+     */
+    public Optional<String> against(Quantity<?> quantity) {
+      return Reckoner.obstacle(this, quantity)
+          .map(obstacle -> obstacle.what() + "; " + obstacle.right());
     }
 
     /** A value in this input's unit, in words. */
