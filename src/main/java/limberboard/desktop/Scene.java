@@ -1,9 +1,12 @@
 package limberboard.desktop;
 
+import java.awt.Component;
+import java.awt.Container;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import javax.swing.AbstractButton;
 import limberboard.desktop.trace.Aspect;
 import limberboard.desktop.trace.Stage;
 import limberboard.desktop.trace.TraceModel;
@@ -68,6 +71,14 @@ enum Scene {
     @Override
     void set(Desk desk) {
       desk.window().go(desk.place("upkeep"));
+    }
+  },
+  /** Work is being marked done. */
+  UPKEEP_DONE {
+    @Override
+    void set(Desk desk) {
+      UPKEEP_DUE.set(desk);
+      press(desk.upkeepPlace().component(), "mark-done");
     }
   },
   /** The work of the coming seasons. */
@@ -141,6 +152,16 @@ enum Scene {
   /** The boat of the pictures. */
   static String boat() {
     return BOAT;
+  }
+
+  private static void press(Container within, String button) {
+    for (Component each : within.getComponents()) {
+      if (button.equals(each.getName()) && each instanceof AbstractButton found) {
+        found.doClick();
+      } else if (each instanceof Container nested) {
+        press(nested, button);
+      }
+    }
   }
 
   private static void begin(TraceModel trace) {

@@ -94,6 +94,24 @@ class UpkeepWindowTest extends RealWindow {
     assertThat(log()).isEqualTo(broken);
   }
 
+  private boolean isShowing(String name) {
+    return window.showing().stream().anyMatch(shown -> name.equals(shown.getName()));
+  }
+
+  @Test
+  void doubtfulLinesAreAskedAboutWithFileAndLine() throws IOException {
+    Files.writeString(
+        folder.resolve("boats/knot/log.csv"), log() + "2027-01-01,launched,,too early\n");
+    window.act(() -> desk().loader().load());
+    goThere();
+    window.until("there is a question", () -> !desk().upkeep().questions().isEmpty());
+    assertThat(
+            window.showing().stream()
+                .filter(Wrapped.class::isInstance)
+                .map(shown -> window.ask(() -> ((Wrapped) shown).getText())))
+        .anyMatch(text -> text.startsWith("boats/knot/log.csv, line 4: 2027-01-01 lies in"));
+  }
+
   @Test
   void aDayThatIsTypedIsAskedAbout() {
     goThere();
@@ -163,6 +181,12 @@ class UpkeepWindowTest extends RealWindow {
           desk().window().frame().setSize(1000, 680);
           desk().settings().textPercent(200);
         });
+    window.until("the regions are tabs", () -> !isShowing("mark-done"));
+    assertThat(window.ask(() -> isShowing("due"))).isTrue();
+    window.focus("due");
+    window.press(KeyEvent.VK_ENTER);
+    window.until("the work is at the front", () -> isShowing("mark-done"));
+    assertThat(window.ask(() -> isShowing("due"))).isFalse();
     for (String aspect : List.of("due", "time-line", "log")) {
       window.act(() -> desk().upkeepPlace().look(aspect));
       for (Component shown : window.showing()) {

@@ -73,6 +73,13 @@ public final class Sides extends JPanel {
     }
   }
 
+  /** Brings the other region to the front. */
+  public void showOther() {
+    if (narrow) {
+      tabs.setSelectedIndex(1);
+    }
+  }
+
   @Override
   public void doLayout() {
     super.doLayout();

@@ -18,6 +18,7 @@ import limberboard.desktop.parts.CardList;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Sides;
+import limberboard.desktop.parts.StackedList;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.library.Phase;
@@ -44,7 +45,7 @@ final class DueAspect implements UpkeepAspect {
     details = new DueDetails(model, tools.navigator()::openPage);
     panel.setOpaque(false);
     list.setName("due");
-    list.framed();
+    list.framed().onChoose(this::choose);
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.addListSelectionListener(
         e -> {
@@ -75,12 +76,7 @@ final class DueAspect implements UpkeepAspect {
     head.add(nothing);
     Column foot = new Column(0).padded(6, 2, 2, 6);
     foot.add(Row.wrapping(8, coming));
-    JPanel left = new JPanel(new BorderLayout(0, 4));
-    left.setOpaque(false);
-    left.add(head, BorderLayout.NORTH);
-    left.add(list.scrolling(), BorderLayout.CENTER);
-    left.add(foot, BorderLayout.SOUTH);
-    return left;
+    return new StackedList(head, list, foot);
   }
 
   private JComponent who() {
@@ -149,6 +145,12 @@ final class DueAspect implements UpkeepAspect {
     List<Due> rows = list.entries();
     int at = rows.indexOf(due);
     return at == 0 || (at > 0 && rows.get(at - 1).group() != due.group());
+  }
+
+  /** Where there is room for only one of them, the work comes to the front. */
+  private void choose(Due due) {
+    model.select(due.id());
+    sides.showOther();
   }
 
   private void turnComing() {

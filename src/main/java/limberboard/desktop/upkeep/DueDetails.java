@@ -35,7 +35,6 @@ final class DueDetails extends JPanel {
   private final JButton page;
   private final JButton write;
   private transient Optional<Due> shown = Optional.empty();
-  private boolean open;
 
   /**
    * Details.
@@ -85,7 +84,7 @@ final class DueDetails extends JPanel {
 
   private void refresh() {
     Optional<Due> selected = model.selected();
-    setVisible(selected.isPresent());
+    sheet.setVisible(selected.isPresent());
     if (!selected.equals(shown)) {
       shown = selected;
       selected.ifPresent(this::fill);
@@ -95,15 +94,12 @@ final class DueDetails extends JPanel {
     mark.setVisible(form.isEmpty());
     write.setEnabled(form.flatMap(EntryForm::entry).isPresent() && !model.isBusy());
     form.ifPresent(this::show);
-    if (form.isPresent() != open) {
-      open = form.isPresent();
-    }
     revalidate();
     repaint();
   }
 
   private void show(EntryForm form) {
-    heading.setText(form.of().isPresent() ? "Looked again" : "Done");
+    heading.setText(form.of().isPresent() ? "Looked at again" : "Mark it done");
     fields.show(form, model.boat().flatMap(Counted::lastHours));
   }
 

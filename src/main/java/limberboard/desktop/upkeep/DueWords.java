@@ -63,11 +63,21 @@ record DueWords(LocalDate on) {
 
   /** Whose work it is, for choosing. */
   static String who(Optional<Skill> skill) {
-    return skill.map(Wording::who).map(who -> "For " + who).orElse("For anybody");
+    if (skill.isEmpty()) {
+      return "For anybody";
+    }
+    return switch (skill.get()) {
+      case OWNER -> "For any owner";
+      case HANDY -> "For a handy owner";
+      case YARD -> "For the yard";
+      case LICENSED -> "Licensed work";
+    };
   }
 
   /** Which part of the year, for choosing. */
   static String when(Optional<Phase> phase) {
-    return phase.map(known -> Wording.capital(PhaseWords.of(known))).orElse("All year");
+    return phase
+        .map(known -> Wording.capital(PhaseWords.of(known)).replace(" with the", ","))
+        .orElse("All year");
   }
 }

@@ -9,7 +9,7 @@ import javax.swing.table.TableColumn;
 
 /** A log as a table whose cells tell all they hold when pointed at. */
 final class LogTable extends JTable {
-  private static final int[] WIDTHS = {170, 280, 66, 110, 240};
+  private static final int[] WIDTHS = {170, 270, 66, 110, 190};
   private static final int COUNTED = 3;
   private final LogRows rows;
 
@@ -34,6 +34,12 @@ final class LogTable extends JTable {
       column.setMaxWidth(width == 0 ? 0 : Integer.MAX_VALUE);
       column.setPreferredWidth(width);
     }
+  }
+
+  /** Columns keep their widths where there is too little room for them, and scroll sideways. */
+  @Override
+  public boolean getScrollableTracksViewportWidth() {
+    return getParent() == null || getPreferredSize().width <= getParent().getWidth();
   }
 
   @Override

@@ -1,7 +1,10 @@
 package limberboard.desktop.upkeep;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.event.HierarchyEvent;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +30,9 @@ import limberboard.print.TimeLineWords;
 
 /** The work of the coming seasons, drawn along the time, or in words. */
 final class TimeLineAspect implements UpkeepAspect {
+  /** Where there is less height than this, the drawing takes it all. */
+  private static final int ROOMY = 300;
+
   private final TimeLineModel model;
   private final UpkeepTools tools;
   private final JPanel panel;
@@ -62,6 +68,13 @@ final class TimeLineAspect implements UpkeepAspect {
     shown.add(scroller, "drawn");
     shown.add(words.scrolling(), "words");
     panel.add(top, BorderLayout.NORTH);
+    panel.addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent e) {
+            seasons.setVisible(panel.getHeight() >= UIScale.scale(ROOMY));
+          }
+        });
     panel.add(shown, BorderLayout.CENTER);
     model.onChange(this::refresh);
     refresh();

@@ -22,7 +22,7 @@ import limberboard.print.TimeLineDrawing;
  */
 final class TimeLineView extends JComponent implements Scrollable {
   private static final double LEAST = 0.9;
-  private static final double MOST = 1.4;
+  private static final double MOST = 1.7;
   private static final int STEP = 24;
   private final boolean head;
   private transient Optional<SvgPicture> picture = Optional.empty();

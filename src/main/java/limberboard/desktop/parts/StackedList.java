@@ -1,0 +1,64 @@
+package limberboard.desktop.parts;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BorderLayout;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import javax.swing.JPanel;
+
+/**
+ * A list with something above and below it that stays in sight while the list scrolls; where there
+ * is little height, all of it scrolls together, so that the list is never squeezed to nothing.
+ */
+public final class StackedList extends JPanel {
+  private static final int LEAST_HEIGHT = 420;
+  private final Column above;
+  private final CardList<?> list;
+  private final Column below;
+  private boolean low;
+
+  /**
+   * A list.
+   *
+   * @param above above it
+   * @param list the list
+   * @param below below it
+   */
+  public StackedList(Column above, CardList<?> list, Column below) {
+    super(new BorderLayout(0, 4));
+    this.above = above;
+    this.list = list;
+    this.below = below;
+    setOpaque(false);
+    arrange(false);
+    addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent e) {
+            boolean wanted = getHeight() < UIScale.scale(LEAST_HEIGHT);
+            if (wanted != low) {
+              arrange(wanted);
+            }
+          }
+        });
+  }
+
+  private void arrange(boolean together) {
+    low = together;
+    removeAll();
+    if (together) {
+      Column all = new Column(4);
+      all.add(above);
+      all.add(list);
+      all.add(below);
+      add(all.scrolling());
+    } else {
+      add(above, BorderLayout.NORTH);
+      add(list.scrolling(), BorderLayout.CENTER);
+      add(below, BorderLayout.SOUTH);
+    }
+    list.refreshHeights();
+    revalidate();
+    repaint();
+  }
+}
