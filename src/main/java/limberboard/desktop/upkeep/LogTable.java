@@ -31,9 +31,14 @@ final class LogTable extends JTable {
       TableColumn column = getColumnModel().getColumn(i);
       int width = i == COUNTED && !rows.hasCounts() ? 0 : UIScale.scale(WIDTHS[i]);
       column.setMinWidth(0);
-      column.setMaxWidth(width == 0 ? 0 : Integer.MAX_VALUE);
+      column.setMaxWidth(grows(i) ? Integer.MAX_VALUE : width);
       column.setPreferredWidth(width);
     }
+  }
+
+  /** Whether more room than it needs is of use to a column. */
+  private static boolean grows(int column) {
+    return column == 1 || column == WIDTHS.length - 1;
   }
 
   /** Columns keep their widths where there is too little room for them, and scroll sideways. */
