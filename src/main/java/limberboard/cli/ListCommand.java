@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.library.SafeFiles;
@@ -49,7 +50,11 @@ final class ListCommand implements Callable<Integer> {
   @Option(
       names = "--season",
       paramLabel = "YEAR",
-      description = "The year in which the season begins; this or the coming one if not given.")
+      description = {
+        "The year in which the season begins; this or the coming one if not given.",
+        "A season that is over is looked at as on the day after the one before it, if --on is not"
+            + " given."
+      })
   private Optional<Integer> season = Optional.empty();
 
   @Option(
@@ -75,7 +80,8 @@ final class ListCommand implements Callable<Integer> {
     ListKind kind = kind();
     WorkspaceFolders folders = session.folders(workspace.folder());
     Workspace read = session.workspace(folders);
-    Fitting fitting = new Tracing(day.in(session), read).fitting(boat.id());
+    Boat found = new Tracing(session, read).fitting(boat.id()).boat();
+    Fitting fitting = new Fitting(found, SeasonDay.of(day.asked(), season, found, session.today()));
     WorkList made = new WorkListMaker(fitting).list(kind, tasks(kind, read, fitting));
     WorkListSheet sheets = new WorkListSheet(read.library());
     CutPage sheet = sheets.of(made);

@@ -180,8 +180,10 @@ public sealed interface Block {
    *
    * @param ticks the things, in order
    * @param notes how many empty lines for notes stand below them
+   * @param close whether what to look for goes on behind the thing, to save paper, and not beside
+   *     it
    */
-  record TickList(List<Tick> ticks, int notes) implements Block {
+  record TickList(List<Tick> ticks, int notes, boolean close) implements Block {
     /** Copies the list. */
     public TickList {
       ticks = List.copyOf(ticks);

@@ -88,19 +88,23 @@ public final class ListWords {
 
   /** What is opened before a line, or nothing. */
   static String open(ListLine line) {
-    return line.open().isEmpty()
-        ? ""
-        : line.open().stream()
-            .map(access -> access.title() + " (" + Minutes.words(access.minutes()) + ")")
-            .collect(Collectors.joining("; then ", "Open: ", ""));
+    return line.open().isEmpty() ? "" : "Open: " + opened(line);
+  }
+
+  /** The accesses opened before a line, with their minutes. */
+  static String opened(ListLine line) {
+    return line.open().stream()
+        .map(access -> access.title() + " (" + Minutes.words(access.minutes()) + ")")
+        .collect(Collectors.joining("; then "));
   }
 
   /** What is closed after a line, or nothing. */
   static String close(ListLine line) {
-    return line.close().isEmpty()
-        ? ""
-        : line.close().stream()
-            .map(Access::title)
-            .collect(Collectors.joining("; then ", "Put back: ", ""));
+    return line.close().isEmpty() ? "" : "Put back: " + closed(line);
+  }
+
+  /** The accesses closed after a line. */
+  static String closed(ListLine line) {
+    return line.close().stream().map(Access::title).collect(Collectors.joining("; then "));
   }
 }

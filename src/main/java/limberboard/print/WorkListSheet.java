@@ -1,5 +1,6 @@
 package limberboard.print;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,12 +24,13 @@ import limberboard.upkeep.list.WorkList;
  * that nobody takes a line for the procedure. Immutable; any thread.
  */
 public final class WorkListSheet {
+  private static final int MANY = 12;
   private static final int NOTE_LINES = 2;
+  private static final int NOTE_LINES_ON_PAPER = 1;
   private static final String IN_FULL =
-      "Work from the page of each procedure, not from this list: the page has the steps, the whole of"
-          + " each caution, and who must be asked. Local codes, licensed trades and the emergency"
-          + " services come before anything here. Of each caution this list has what matters most,"
-          + " with the lines it is for.";
+      "Work from the page of each procedure: it has the steps, the whole of each caution, and who must"
+          + " be asked. Local codes, licensed trades and the emergency services come first. Each"
+          + " caution names the lines it is for.";
 
   private final Library library;
 
@@ -39,28 +41,28 @@ public final class WorkListSheet {
 
   /** The list with every caution in full, for a screen. */
   public CutPage of(WorkList list) {
-    return sheet(list, cautions(list));
+    return sheet(list, cautions(list), false);
   }
 
   /**
-   * The list for paper: of each caution its danger and what matters most, so that the sheet stays
-   * one that is carried about; the rest stands on the page of each procedure, and the sheet says
-   * so.
+   * The list for paper: of each caution the first of its danger and of what to do, so that the
+   * sheet stays one that is carried about; the rest stands on the page of each procedure, and the
+   * sheet says so. The reason for a line is given only where it is overdue.
    */
   public CutPage onPaper(WorkList list) {
     List<Block> cautions = new ArrayList<>(List.of(new Block.Notice(Inline.text(IN_FULL))));
     cautions(list).stream().map(WorkListSheet::shortened).forEach(cautions::add);
-    return sheet(list, cautions);
+    return sheet(list, cautions, true);
   }
 
-  private CutPage sheet(WorkList list, List<? extends Block> cautions) {
+  private CutPage sheet(WorkList list, List<? extends Block> cautions, boolean onPaper) {
     List<Part> parts = new ArrayList<>();
     if (!cautions.isEmpty()) {
       parts.add(new Part(Part.Role.CAUTIONS, "", List.copyOf(cautions)));
     }
     parts.add(facts(list));
     problems(list).ifPresent(parts::add);
-    list.parts().forEach(part -> parts.add(part(part, list)));
+    list.parts().forEach(part -> parts.add(part(part, list, onPaper)));
     if (list.parts().isEmpty()) {
       parts.add(PageParts.notice("", "There is nothing on this list."));
     }
@@ -104,14 +106,24 @@ public final class WorkListSheet {
         "at " + String.join(", ", numbers));
   }
 
+  /** So many lines are not counted up on paper. */
+  private static boolean isForMany(Block.CautionBox box) {
+    return box.because().chars().filter(letter -> letter == ',').count() >= MANY;
+  }
+
   private static Block.CautionBox shortened(Block.CautionBox box) {
     return new Block.CautionBox(
         box.id(),
         box.title(),
-        box.danger(),
-        box.act().stream().limit(1).toList(),
+        firstSentence(box.danger()),
+        box.act().stream().limit(1).map(WorkListSheet::firstSentence).toList(),
         "",
-        box.because());
+        isForMany(box) ? "at many lines" : box.because());
+  }
+
+  private static String firstSentence(String text) {
+    int end = text.indexOf(". ");
+    return end < 0 ? text : text.substring(0, end + 1);
   }
 
   private static Part facts(WorkList list) {
@@ -146,6 +158,7 @@ public final class WorkListSheet {
   private static Optional<String> choice(Equipment equipment, Boat boat) {
     return equipment.choices().stream()
         .filter(choice -> choice.id().equals(boat.equipment().get(equipment.id())))
+        .filter(choice -> !choice.title().startsWith("No "))
         .map(choice -> choice.title())
         .findFirst();
   }
@@ -162,19 +175,29 @@ public final class WorkListSheet {
                 List.of(Block.Items.dotted(lines))));
   }
 
-  private static Part part(ListPart part, WorkList list) {
+  private static Part part(ListPart part, WorkList list, boolean onPaper) {
+    List<Block.Tick> ticks =
+        onPaper
+            ? part.lines().stream().map(line -> tick(line, list, true)).toList()
+            : withPassing(part, list);
+    return new Part(
+        Part.Role.WORK,
+        ListWords.title(part.phase()),
+        List.of(
+            Block.Paragraph.of(ListWords.sum(part)),
+            new Block.TickList(ticks, onPaper ? NOTE_LINES_ON_PAPER : NOTE_LINES, onPaper)));
+  }
+
+  private static List<Block.Tick> withPassing(ListPart part, WorkList list) {
     List<Block.Tick> ticks = new ArrayList<>();
     String closing = "";
     for (ListLine line : part.lines()) {
       passing(closing, ListWords.open(line)).ifPresent(ticks::add);
-      ticks.add(tick(line, list));
+      ticks.add(tick(line, list, false));
       closing = ListWords.close(line);
     }
     passing(closing, "").ifPresent(ticks::add);
-    return new Part(
-        Part.Role.WORK,
-        ListWords.title(part.phase()),
-        List.of(Block.Paragraph.of(ListWords.sum(part)), new Block.TickList(ticks, NOTE_LINES)));
+    return ticks;
   }
 
   /** What is put back, and then opened, between two lines; empty when nothing is. */
@@ -184,9 +207,12 @@ public final class WorkListSheet {
     return words.isEmpty() ? Optional.empty() : Optional.of(Block.Tick.passing(words));
   }
 
-  private static Block.Tick tick(ListLine line, WorkList list) {
+  private static Block.Tick tick(ListLine line, WorkList list, boolean onPaper) {
     Page<Procedure> page = line.work();
     List<Block.Fact> beside = new ArrayList<>();
+    if (onPaper && !line.open().isEmpty()) {
+      beside.add(Block.Fact.of("First open", ListWords.opened(line)));
+    }
     page.details()
         .lookFor()
         .ifPresent(
@@ -194,13 +220,20 @@ public final class WorkListSheet {
               beside.add(Block.Fact.of("Good", look.good()));
               beside.add(Block.Fact.of("Bad", look.bad()));
             });
-    if (!line.task().why().isEmpty()) {
+    LocalDate on = list.fitting().on();
+    boolean overdue = line.task().due().filter(day -> day.isBefore(on)).isPresent();
+    if (!line.task().why().isEmpty() && (overdue || !onPaper)) {
       beside.add(Block.Fact.of("Why", line.task().why()));
+    }
+    if (onPaper && !line.close().isEmpty()) {
+      beside.add(Block.Fact.of("Then put back", ListWords.closed(line)));
     }
     return new Block.Tick(
         Integer.toString(line.number()),
         List.of(new Inline.PageLink(page.id(), Inline.text(page.title()))),
-        ListWords.facts(line, list.fitting().on()),
+        onPaper
+            ? List.of(String.join(" · ", ListWords.facts(line, on)).replace("ue ", "ue\u00a0"))
+            : ListWords.facts(line, on),
         beside);
   }
 }

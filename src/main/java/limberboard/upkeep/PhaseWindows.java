@@ -11,7 +11,7 @@ import limberboard.library.Phase;
  * When in a boat's years each phase of work can be done, and which day to choose for it. Immutable.
  */
 final class PhaseWindows {
-  /** How long before launching the mast is usually stepped. */
+  /** How long the mast usually stands before launching and after the haul-out. */
   private static final int MAST_UP_DAYS = 21;
 
   /** A tenth of an interval, but at most a month, may be gone over to reach a phase. */
@@ -92,25 +92,30 @@ final class PhaseWindows {
     int year = seasons.around(day).year();
     List<Window> windows = new ArrayList<>();
     for (int season = year - 1; season <= year + 1; season++) {
-      windows.add(window(phase, season));
+      windows.addAll(windows(phase, season));
     }
     return windows;
   }
 
-  /** When work of a phase can be done for the season of this year. */
-  Window window(Phase phase, int year) {
+  /** When work of a phase can be done for the season of this year, by date. */
+  private List<Window> windows(Phase phase, int year) {
     AfloatSeason season = seasons.season(year);
     LocalDate ashore = seasons.season(year - 1).to().plusDays(1);
     LocalDate before = season.from().minusDays(1);
     LocalDate lastAshore = before.isBefore(ashore) ? ashore : before;
     return switch (phase) {
-      case ASHORE_MAST_DOWN -> new Window(year, ashore, lastAshore);
+      case ASHORE_MAST_DOWN -> List.of(new Window(year, ashore, lastAshore));
       case ASHORE_MAST_UP ->
-          new Window(year, later(ashore, lastAshore.minusDays(MAST_UP_DAYS)), lastAshore);
-      case AFLOAT, UNDER_SAIL -> new Window(year, season.from(), season.to());
+          List.of(
+              new Window(year, ashore, earlier(lastAshore, ashore.plusDays(MAST_UP_DAYS))),
+              new Window(year, later(ashore, lastAshore.minusDays(MAST_UP_DAYS)), lastAshore));
+      case AFLOAT, UNDER_SAIL -> List.of(new Window(year, season.from(), season.to()));
       case LAY_UP ->
-          new Window(
-              year, season.to(), later(season.to(), seasons.season(year + 1).from().minusDays(1)));
+          List.of(
+              new Window(
+                  year,
+                  season.to(),
+                  later(season.to(), seasons.season(year + 1).from().minusDays(1))));
     };
   }
 
@@ -119,6 +124,10 @@ final class PhaseWindows {
       return window.from();
     }
     return day.isAfter(window.to()) ? window.to() : day;
+  }
+
+  private static LocalDate earlier(LocalDate a, LocalDate b) {
+    return a.isBefore(b) ? a : b;
   }
 
   private static LocalDate later(LocalDate a, LocalDate b) {

@@ -1,0 +1,168 @@
+package limberboard.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import limberboard.library.TestWorkspace;
+import limberboard.library.WorkspaceFolders;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code due}, {@code done} and {@code list} as they are typed, in a small workspace. */
+class UpkeepCommandsTest {
+  private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+  private static final String LOG =
+      "date,work,engine-hours,note\n"
+          + "2024-04-01,job,,\n2025-04-01,job,,\n2026-04-01,job,,\n2026-05-01,bed,,\n";
+
+  @TempDir Path folder;
+  private TestWorkspace workspace;
+  private final StringWriter err = new StringWriter();
+
+  @BeforeEach
+  void makeWorkspace() {
+    workspace = new TestWorkspace(folder);
+    workspace.write(
+        "boats/knot/boat.yaml",
+        "name: Knot\nmodel: plover-20\nhull: 17\nbuilt: 2014\n"
+            + "season: {from: --04-15, to: --10-15}\n");
+    workspace.write("boats/knot/log.csv", LOG);
+    page("job", "interval: {every: P1Y, phase: ashore-mast-up}\n");
+    page("bed", "look-again: {after: P1M}\n");
+  }
+
+  private void page(String id, String keys) {
+    workspace.write(
+        "articles/procedures/" + id + ".md",
+        "---\ntitle: The "
+            + id
+            + "\nsystem: deck\nwork: service\nskill: owner\nminutes: 10\ncautions: [flood]\n"
+            + "look-for: {good: Firm., bad: Loose.}\n"
+            + keys
+            + "---\n1. Do it.\n");
+  }
+
+  private String run(int expected, String... words) {
+    StringWriter out = new StringWriter();
+    Session session =
+        new Session(
+            new BufferedReader(new StringReader("")),
+            new PrintWriter(out),
+            new PrintWriter(err),
+            folder,
+            Optional.empty(),
+            TODAY);
+    assertThat(new Terminal(session, new NoWindow()).run(words)).as(err.toString()).isEqualTo(expected);
+    return out.toString();
+  }
+
+  /** A machine without a display. */
+  private static final class NoWindow implements Terminal.Window {
+    @Override
+    public boolean open(WorkspaceFolders folders) {
+      return false;
+    }
+
+    @Override
+    public boolean pictures(WorkspaceFolders folders, LocalDate today, Path to) {
+      return false;
+    }
+  }
+
+  private static JsonNode json(String text) throws IOException {
+    return JsonMapper.builder().build().readTree(text);
+  }
+
+  private static List<String> ids(JsonNode due) {
+    List<String> ids = new ArrayList<>();
+    due.forEach(item -> ids.add(item.get("id").asText() + " " + item.get("runsOut").asText()));
+    return ids;
+  }
+
+  @Test
+  void aDayInThePastLooksAtTheLogOfThatDay() throws IOException {
+    JsonNode then = json(run(0, "due", "--boat", "knot", "--on", "2025-06-01", "--json"));
+    assertThat(ids(then.get("due"))).containsExactly("job 2026-04-01");
+    assertThat(then.get("laterEntries").asInt()).isEqualTo(2);
+    assertThat(then.get("questions")).isEmpty();
+    JsonNode all = json(run(0, "due", "--on", "2026-05-20", "--json"));
+    assertThat(ids(all.get("boats").get(0).get("due")))
+        .containsExactly("bed/again 2026-06-01", "job 2027-04-01");
+  }
+
+  @Test
+  void workThatIsDoneMovesItsDateAndUndoBringsTheFileBack() throws IOException {
+    Path log = folder.resolve("boats/knot/log.csv");
+    String said = run(0, "done", "job", "--boat", "knot", "--note", "early, for once");
+    assertThat(said).contains("Next: The job by 2027-11-25");
+    assertThat(Files.readString(log)).isEqualTo(LOG + "2026-11-25,job,,\"early, for once\"\n");
+    assertThat(run(0, "due", "--boat", "knot", "--coming")).contains("2027-11-25  The job");
+    assertThat(run(0, "done", "job", "--boat", "knot", "--undo")).contains("Taken out of the log");
+    assertThat(Files.readString(log)).isEqualTo(LOG);
+  }
+
+  @Test
+  void aLookAgainIsLoggedAsSuch() throws IOException {
+    run(0, "done", "bed", "--boat", "knot", "--again", "--on", "2026-06-01");
+    assertThat(Files.readString(folder.resolve("boats/knot/log.csv")))
+        .contains("2026-06-01,looked-again,,,bed\n");
+    assertThat(run(0, "due", "--boat", "knot", "--on", "2026-06-02")).doesNotContain("Look again");
+  }
+
+  @Test
+  void whatCannotBeIsRefusedAndNothingIsWritten() throws IOException {
+    run(ExitCode.USAGE, "done", "job", "--boat", "knot", "--on", "2027-01-01");
+    run(ExitCode.NOT_FOUND, "done", "jbo", "--boat", "knot");
+    run(ExitCode.NOT_FOUND, "done", "bed", "--boat", "knot", "--undo", "--on", "2020-01-01");
+    run(ExitCode.USAGE, "done", "job", "--boat", "knot", "--hours", "-3");
+    run(ExitCode.USAGE, "done", "job", "--boat", "knot", "--on", "2026-02-30");
+    assertThat(err.toString())
+        .contains("lies in the future")
+        .contains("did you mean \"job\"?")
+        .contains("no such entry on 2020-01-01");
+    assertThat(Files.readString(folder.resolve("boats/knot/log.csv"))).isEqualTo(LOG);
+  }
+
+  @Test
+  void doubtfulLinesAreQuestionedAndNotCounted() throws IOException {
+    workspace.write(
+        "boats/knot/log.csv",
+        LOG + "2026-12-24,job,,\n2026-06-01,reading,500,\n2026-07-01,reading,50,\n2026-13-01,job,,\n");
+    JsonNode due = json(run(0, "due", "--boat", "knot", "--json"));
+    assertThat(due.get("questions").toString())
+        .contains("log.csv:6: warning: date: 2026-12-24 lies in the future")
+        .contains("log.csv:8: warning: engine-hours: 50 on 2026-07-01")
+        .contains("log.csv:9: date: \\\"2026-13-01\\\" is no date");
+    assertThat(ids(due.get("due"))).contains("job 2027-04-01");
+    assertThat(run(ExitCode.PROBLEMS, "validate")).contains("lies in the future");
+  }
+
+  @Test
+  void aSeasonThatIsOverIsListedAsWhenItsWorkBegan() throws IOException {
+    JsonNode list = json(run(0, "list", "fitting-out", "--boat", "knot", "--season", "2025", "--json"));
+    assertThat(list.get("on").asText()).isEqualTo("2024-10-16");
+    assertThat(list.toString()).contains("\"job\"").contains("Firm.").contains("Loose.");
+    JsonNode coming = json(run(0, "list", "fitting-out", "--boat", "knot", "--json"));
+    assertThat(coming.get("on").asText()).isEqualTo("2026-11-25");
+  }
+
+  @Test
+  void aCalendarIsForOneBoat() throws IOException {
+    run(ExitCode.USAGE, "due", "--ics", "x.ics");
+    run(0, "due", "--boat", "knot", "--ics", "x.ics", "--remind", "3");
+    assertThat(Files.readString(folder.resolve("x.ics"))).contains("SUMMARY:Knot: The job");
+  }
+}
