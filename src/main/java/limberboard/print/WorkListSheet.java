@@ -115,7 +115,7 @@ public final class WorkListSheet {
     return new Block.CautionBox(
         box.id(),
         box.title(),
-        firstSentence(box.danger()),
+        box.danger(),
         box.act().stream().limit(1).map(WorkListSheet::firstSentence).toList(),
         "",
         isForMany(box) ? "at many lines" : box.because());

@@ -65,7 +65,9 @@ class UpkeepCommandsTest {
             folder,
             Optional.empty(),
             TODAY);
-    assertThat(new Terminal(session, new NoWindow()).run(words)).as(err.toString()).isEqualTo(expected);
+    assertThat(new Terminal(session, new NoWindow()).run(words))
+        .as(err.toString())
+        .isEqualTo(expected);
     return out.toString();
   }
 
@@ -140,7 +142,8 @@ class UpkeepCommandsTest {
   void doubtfulLinesAreQuestionedAndNotCounted() throws IOException {
     workspace.write(
         "boats/knot/log.csv",
-        LOG + "2026-12-24,job,,\n2026-06-01,reading,500,\n2026-07-01,reading,50,\n2026-13-01,job,,\n");
+        LOG
+            + "2026-12-24,job,,\n2026-06-01,reading,500,\n2026-07-01,reading,50,\n2026-13-01,job,,\n");
     JsonNode due = json(run(0, "due", "--boat", "knot", "--json"));
     assertThat(due.get("questions").toString())
         .contains("log.csv:6: warning: date: 2026-12-24 lies in the future")
@@ -152,7 +155,8 @@ class UpkeepCommandsTest {
 
   @Test
   void aSeasonThatIsOverIsListedAsWhenItsWorkBegan() throws IOException {
-    JsonNode list = json(run(0, "list", "fitting-out", "--boat", "knot", "--season", "2025", "--json"));
+    JsonNode list =
+        json(run(0, "list", "fitting-out", "--boat", "knot", "--season", "2025", "--json"));
     assertThat(list.get("on").asText()).isEqualTo("2024-10-16");
     assertThat(list.toString()).contains("\"job\"").contains("Firm.").contains("Loose.");
     JsonNode coming = json(run(0, "list", "fitting-out", "--boat", "knot", "--json"));
