@@ -21,6 +21,9 @@ import limberboard.library.Phase;
 import limberboard.library.Procedure;
 import limberboard.library.WorkspaceFolders;
 import limberboard.upkeep.Upkeep;
+import limberboard.upkeep.list.ListKind;
+import limberboard.upkeep.list.ListWork;
+import limberboard.upkeep.list.WorkListMaker;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -121,6 +124,20 @@ public class UpkeepBench {
     return fleet.stream()
         .mapToLong(fitting -> Upkeep.of(library, fitting).forecast(3).size())
         .sum();
+  }
+
+  /** What is due on every boat, and its fitting-out list in the order of one walk. */
+  @Benchmark
+  public long list() {
+    return fleet.stream().mapToLong(this::lines).sum();
+  }
+
+  private long lines(Fitting fitting) {
+    ListWork work = new ListWork(Upkeep.of(library, fitting));
+    return new WorkListMaker(fitting)
+        .list(ListKind.FITTING_OUT, work.due(ListKind.FITTING_OUT, 2026))
+        .lines()
+        .count();
   }
 
   /** What is due on every boat, and the work of its season for a fitting-out list. */

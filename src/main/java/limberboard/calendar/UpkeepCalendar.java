@@ -24,7 +24,6 @@ import java.util.Date;
 import java.util.List;
 import java.util.UUID;
 import limberboard.boat.Boat;
-import limberboard.library.Library;
 import limberboard.library.Minutes;
 import limberboard.library.Page;
 import limberboard.library.Procedure;
@@ -38,7 +37,6 @@ public final class UpkeepCalendar {
   private static final LocalDate SEQUENCE_FROM = LocalDate.of(2000, 1, 1);
   private static final int SEASONS = 3;
 
-  private final Library library;
   private final int remindDays;
 
   /**
@@ -46,8 +44,7 @@ public final class UpkeepCalendar {
    *
    * @param remindDays how many days before the work it reminds, 0 to 365
    */
-  public UpkeepCalendar(Library library, int remindDays) {
-    this.library = library;
+  public UpkeepCalendar(int remindDays) {
     this.remindDays = remindDays;
   }
 
@@ -108,7 +105,7 @@ public final class UpkeepCalendar {
   private String description(Due due, Upkeep upkeep) {
     Procedure details = due.work().details();
     List<String> lines = new ArrayList<>();
-    List<String> cautions = cautions(details, upkeep);
+    List<String> cautions = upkeep.cautions(due.work()).stream().map(Page::title).toList();
     if (!cautions.isEmpty()) {
       lines.add("Cautions first: " + String.join("; ", cautions) + ".");
     }
@@ -125,19 +122,5 @@ public final class UpkeepCalendar {
     lines.add(
         "About " + Minutes.words(details.minutes()) + ", an estimate. Page: " + due.work().id());
     return String.join("\n", lines);
-  }
-
-  private List<String> cautions(Procedure details, Upkeep upkeep) {
-    List<String> ids = new ArrayList<>(details.cautions());
-    details.materials().stream()
-        .filter(use -> upkeep.fitting().fits(use.fits()))
-        .flatMap(use -> library.material(use.use()).stream())
-        .flatMap(page -> page.details().cautions().stream())
-        .forEach(ids::add);
-    return ids.stream()
-        .distinct()
-        .flatMap(id -> library.caution(id).stream())
-        .map(Page::title)
-        .toList();
   }
 }

@@ -5,8 +5,8 @@
  *
  * <ol>
  *   <li>reckon what is due with {@link limberboard.upkeep.Upkeep};
- *   <li>make an {@link limberboard.calendar.UpkeepCalendar} with the library and how long before
- *       the day it is to remind;
+ *   <li>make an {@link limberboard.calendar.UpkeepCalendar} with how long before the day it is to
+ *       remind;
  *   <li>write the text it gives for the boat to a file ending in {@code .ics}.
  * </ol>
  *

@@ -70,6 +70,11 @@ final class DoneCommand implements Callable<Integer> {
   @Option(names = "--undo", description = "Take the last entry of this work out again.")
   private boolean undo;
 
+  @Option(
+      names = "--json",
+      description = "Print JSON: what was written or taken out, and what is next.")
+  private boolean json;
+
   DoneCommand(Session session) {
     this.session = session;
   }
@@ -81,16 +86,14 @@ final class DoneCommand implements Callable<Integer> {
     Boat found = session.fitting(read, Optional.of(boat)).orElseThrow().boat();
     check(read);
     LogWriter writer = new LogWriter(folders);
-    if (undo) {
-      LogEntry entry = last(found);
-      refuse(writer.remove(found.id(), entry));
-      session.out().println("Taken out of the log: " + entry.date() + " " + said(entry));
+    LogEntry entry = undo ? last(found) : entry();
+    refuse(undo ? writer.remove(found.id(), entry) : writer.add(found.id(), entry));
+    List<Due> next = next(session.workspace(folders), found.id());
+    if (json) {
+      new JsonOutput(session.out()).print(DoneView.of(found, entry, undo, next));
     } else {
-      LogEntry entry = entry();
-      refuse(writer.add(found.id(), entry));
-      session.out().println("Written into the log: " + entry.date() + " " + said(entry));
+      print(entry, next);
     }
-    next(session.workspace(folders), found.id());
     return ExitCode.OK;
   }
 
@@ -160,21 +163,20 @@ final class DoneCommand implements Callable<Integer> {
     return entry.work() + entry.of().map(of -> " of " + of).orElse("");
   }
 
-  private void next(Workspace read, String id) {
+  /** When the work, and the look again after it, are due now. */
+  private List<Due> next(Workspace read, String id) {
     Boat now = read.boat(id).orElseThrow();
-    Upkeep upkeep = Upkeep.of(read.library(), new Fitting(now, session.today()));
-    upkeep.all().stream()
+    return Upkeep.of(read.library(), new Fitting(now, session.today())).all().stream()
         .filter(due -> due.id().equals(work) || due.id().equals(work + Due.AGAIN))
-        .forEach(
-            due ->
-                session
-                    .out()
-                    .println(
-                        "Next: "
-                            + due.title()
-                            + due.runsOut().map(on -> " by " + on).orElse("")
-                            + " ("
-                            + due.why()
-                            + ")"));
+        .toList();
+  }
+
+  private void print(LogEntry entry, List<Due> next) {
+    String did = undo ? "Taken out of the log: " : "Written into the log: ";
+    session.out().println(did + entry.date() + " " + said(entry));
+    for (Due due : next) {
+      String day = due.runsOut().map(on -> " by " + on).orElse("");
+      session.out().println("Next: " + due.title() + day + " (" + due.why() + ")");
+    }
   }
 }

@@ -108,7 +108,7 @@ final class DueCommand implements Callable<Integer> {
     Path file = session.folder().resolve(ics.get());
     try {
       Upkeep upkeep = Upkeep.of(read.library(), fittings.get(0));
-      SafeFiles.write(file, new UpkeepCalendar(read.library(), remind).text(upkeep));
+      SafeFiles.write(file, new UpkeepCalendar(remind).text(upkeep));
       session.out().println("Written: " + file);
     } catch (IOException e) {
       throw new Failure(ExitCode.IO, file + " could not be written: " + e.getMessage());

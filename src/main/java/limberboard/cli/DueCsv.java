@@ -37,7 +37,7 @@ final class DueCsv {
         new CSVPrinter(out, CSVFormat.RFC4180.builder().setHeader(COLUMNS).get())) {
       for (Upkeep upkeep : boats) {
         for (Due due : upkeep.all()) {
-          row(csv, upkeep.fitting().boat().id(), due);
+          row(csv, upkeep, due);
         }
       }
     } catch (IOException e) {
@@ -46,10 +46,10 @@ final class DueCsv {
     return out.toString();
   }
 
-  private static void row(CSVPrinter csv, String boat, Due due) throws IOException {
-    DueView.Item item = DueView.Item.of(due);
+  private static void row(CSVPrinter csv, Upkeep upkeep, Due due) throws IOException {
+    DueView.Item item = DueView.Item.of(due, upkeep);
     csv.printRecord(
-        boat,
+        upkeep.fitting().boat().id(),
         item.id(),
         item.title(),
         item.page(),

@@ -2,8 +2,10 @@ package limberboard.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.stream.Collectors;
 import limberboard.boat.Boat;
 import limberboard.library.Minutes;
+import limberboard.library.Page;
 import limberboard.library.Problem;
 import limberboard.library.Skill;
 import limberboard.upkeep.AfloatSeason;
@@ -33,6 +35,7 @@ final class DueText {
             + season.to()
             + (upkeep.seasons().areAssumed() ? "; assumed, her file gives no season" : ""));
     questions.forEach(question -> out.println("Please look: " + question));
+    cautions(upkeep);
     group("Overdue", upkeep.of(Group.OVERDUE));
     group("This season", upkeep.of(Group.THIS_SEASON));
     group("The log does not tell", upkeep.of(Group.UNKNOWN));
@@ -41,6 +44,20 @@ final class DueText {
     } else if (!upkeep.of(Group.COMING).isEmpty()) {
       out.println();
       out.println(upkeep.of(Group.COMING).size() + " later; --coming lists them.");
+    }
+  }
+
+  /** What can hurt in this work; each page says what to do about it before its steps. */
+  private void cautions(Upkeep upkeep) {
+    String titles =
+        upkeep.all().stream()
+            .filter(due -> due.group() != Group.COMING)
+            .flatMap(due -> upkeep.cautions(due.work()).stream())
+            .map(Page::title)
+            .distinct()
+            .collect(Collectors.joining("; "));
+    if (!titles.isEmpty()) {
+      out.println("Cautions: " + titles + ". Each page says what to do before its steps.");
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import limberboard.boat.Boat;
+import limberboard.library.Page;
 import limberboard.library.Phase;
 import limberboard.library.Problem;
 import limberboard.upkeep.AfloatSeason;
@@ -78,8 +79,9 @@ record DueView(
       boolean estimated,
       boolean expires,
       String why,
-      List<LimitView> limits) {
-    static Item of(Due due) {
+      List<LimitView> limits,
+      List<String> cautions) {
+    static Item of(Due due, Upkeep upkeep) {
       return new Item(
           due.id(),
           due.title(),
@@ -95,7 +97,8 @@ record DueView(
           due.estimated(),
           due.expires(),
           due.why(),
-          due.limits().stream().map(LimitView::of).toList());
+          due.limits().stream().map(LimitView::of).toList(),
+          upkeep.cautions(due.work()).stream().<String>map(Page::id).toList());
     }
   }
 
@@ -108,7 +111,7 @@ record DueView(
         SeasonView.of(upkeep.thisSeason(), upkeep.seasons().areAssumed()),
         upkeep.laterEntries(),
         questions.stream().map(Problem::toString).toList(),
-        upkeep.all().stream().map(Item::of).toList());
+        upkeep.all().stream().map(due -> Item.of(due, upkeep)).toList());
   }
 
   private static String lower(Enum<?> value) {

@@ -55,7 +55,7 @@ class UpkeepCalendarTest {
   }
 
   private static String text(Upkeep upkeep) {
-    return new UpkeepCalendar(DEMO.library(), 7).text(upkeep);
+    return new UpkeepCalendar(7).text(upkeep);
   }
 
   private static Calendar parsed(String text) throws IOException, ParserException {

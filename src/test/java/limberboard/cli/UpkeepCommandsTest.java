@@ -164,6 +164,25 @@ class UpkeepCommandsTest {
   }
 
   @Test
+  void doneAnswersProgramsToo() throws IOException {
+    JsonNode done = json(run(0, "done", "bed", "--boat", "knot", "--json"));
+    assertThat(done.get("takenOut").asBoolean()).isFalse();
+    assertThat(done.get("next").get(0).get("id").asText()).isEqualTo("bed/again");
+    assertThat(done.get("next").get(0).get("runsOut").asText()).isEqualTo("2026-12-25");
+    JsonNode undone = json(run(0, "done", "bed", "--boat", "knot", "--undo", "--json"));
+    assertThat(undone.get("takenOut").asBoolean()).isTrue();
+    assertThat(Files.readString(folder.resolve("boats/knot/log.csv"))).isEqualTo(LOG);
+  }
+
+  @Test
+  void cautionsOfTheWorkStandBeforeIt() throws IOException {
+    String text = run(0, "due", "--boat", "knot", "--on", "2026-06-10");
+    assertThat(text.indexOf("Cautions: ")).isBetween(0, text.indexOf("Look again"));
+    assertThat(json(run(0, "due", "--boat", "knot", "--json")).get("due").get(0).get("cautions"))
+        .isNotEmpty();
+  }
+
+  @Test
   void aCalendarIsForOneBoat() throws IOException {
     run(ExitCode.USAGE, "due", "--ics", "x.ics");
     run(0, "due", "--boat", "knot", "--ics", "x.ics", "--remind", "3");

@@ -11,6 +11,7 @@ import javax.swing.JPanel;
 import limberboard.boat.AccessWays;
 import limberboard.desktop.base.Wording;
 import limberboard.desktop.parts.Buttons;
+import limberboard.desktop.parts.CautionBox;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Form;
 import limberboard.desktop.parts.Row;
@@ -107,6 +108,12 @@ final class DueDetails extends JPanel {
     DueWords words = new DueWords(model.upkeep().day());
     facts.removeAll();
     facts.add(Text.title(due.title()));
+    model
+        .upkeep()
+        .upkeep()
+        .map(upkeep -> upkeep.cautions(due.work()))
+        .orElse(List.of())
+        .forEach(caution -> facts.add(CautionBox.title(caution)));
     facts.add(Text.strong(words.state(due)));
     Form form = new Form(8);
     fact(form, "Why", words.why(due));

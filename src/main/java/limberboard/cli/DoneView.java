@@ -1,0 +1,34 @@
+package limberboard.cli;
+
+import java.util.List;
+import java.util.Optional;
+import limberboard.boat.Boat;
+import limberboard.boat.LogEntry;
+import limberboard.upkeep.Due;
+
+/** What {@code done --json} prints; the keys are documented and stay. */
+record DoneView(
+    String boat,
+    boolean takenOut,
+    String date,
+    String work,
+    Optional<String> of,
+    List<NextView> next) {
+
+  /** Work that is due now that the log has changed. */
+  record NextView(String id, String title, Optional<String> runsOut, String why) {
+    static NextView of(Due due) {
+      return new NextView(due.id(), due.title(), due.runsOut().map(Object::toString), due.why());
+    }
+  }
+
+  static DoneView of(Boat boat, LogEntry entry, boolean takenOut, List<Due> next) {
+    return new DoneView(
+        boat.id(),
+        takenOut,
+        entry.date().toString(),
+        entry.work(),
+        entry.of(),
+        next.stream().map(NextView::of).toList());
+  }
+}
