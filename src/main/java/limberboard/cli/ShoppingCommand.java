@@ -105,7 +105,7 @@ final class ShoppingCommand implements Callable<Integer> {
             : jobs(read, needed.orElse(day));
     ShoppingList list = ShoppingList.of(jobs, fitting, read.stock(found), read.library());
     if (pdf.isPresent()) {
-      write(pdf.get(), Paper.pdf(new ShoppingSheet(read.library()).of(list), folders));
+      write(pdf.get(), Paper.pdf(new ShoppingSheet(read.library()).onPaper(list), folders));
     }
     if (csv.isPresent()) {
       write(csv.get(), new ShoppingCsv().render(list).getBytes(StandardCharsets.UTF_8));

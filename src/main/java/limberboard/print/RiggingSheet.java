@@ -49,6 +49,7 @@ public final class RiggingSheet {
     return new CutPage(
         boat.model().id(),
         boat.model().kind(),
+        CutPage.LIST,
         "Running rigging of " + boat.name(),
         "",
         PageCutter.cutFor(boat),

@@ -39,7 +39,7 @@ public final class WorkListSheet {
     this.library = library;
   }
 
-  /** The list with every caution in full, for a screen. */
+  /** The list with every caution in full, for a terminal. */
   public CutPage of(WorkList list) {
     return sheet(list, cautions(list), false);
   }
@@ -50,9 +50,18 @@ public final class WorkListSheet {
    * sheet says so. The reason for a line is given only where it is overdue.
    */
   public CutPage onPaper(WorkList list) {
+    return sheet(list, brief(list), true);
+  }
+
+  /** The list for a window: cautions as on paper, so that one comes to the work, all reasons. */
+  public CutPage inWindow(WorkList list) {
+    return sheet(list, brief(list), false);
+  }
+
+  private List<Block> brief(WorkList list) {
     List<Block> cautions = new ArrayList<>(List.of(new Block.Notice(Inline.text(IN_FULL))));
     cautions(list).stream().map(WorkListSheet::shortened).forEach(cautions::add);
-    return sheet(list, cautions, true);
+    return cautions;
   }
 
   private CutPage sheet(WorkList list, List<? extends Block> cautions, boolean onPaper) {

@@ -1,6 +1,5 @@
 package limberboard.desktop.upkeep;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +14,7 @@ import limberboard.desktop.parts.Row;
 
 /** Chooses what of the upkeep is looked at. Left and Right go from one to the next. */
 final class AspectButtons extends JPanel {
+  private static final int GAP = 6;
   private final Map<String, JToggleButton> buttons = new LinkedHashMap<>();
 
   AspectButtons(List<UpkeepAspect> aspects, Consumer<UpkeepAspect> look) {
@@ -31,7 +31,7 @@ final class AspectButtons extends JPanel {
       group.add(button);
       buttons.put(aspect.id(), button);
     }
-    add(Row.wrapping(6, buttons.values().toArray(JComponent[]::new)));
+    add(Row.wrapping(GAP, buttons.values().toArray(JComponent[]::new)));
     Keys.within(this, "RIGHT", () -> step(1));
     Keys.within(this, "LEFT", () -> step(-1));
   }
@@ -57,10 +57,10 @@ final class AspectButtons extends JPanel {
     int height = 0;
     for (JToggleButton button : buttons.values()) {
       Dimension size = button.getPreferredSize();
-      width += size.width + UIScale.scale(8);
+      width += size.width + (width == 0 ? 0 : GAP);
       height = Math.max(height, size.height);
     }
     int lines = getWidth() > 0 && getWidth() < width ? 2 : 1;
-    return new Dimension(width, lines * height + (lines - 1) * UIScale.scale(6));
+    return new Dimension(width, lines * height + (lines - 1) * GAP);
   }
 }

@@ -90,7 +90,7 @@ final class ListModel {
     String season = upkeep.seasons().season(year).label();
     return new Made(
         choice.kind().word() + "-" + upkeep.fitting().boat().id() + "-" + year,
-        sheets.of(list),
+        sheets.inWindow(list),
         () -> sheets.onPaper(list),
         () -> new WorkListCsv().render(list),
         tasks.isEmpty() ? nothing(choice, season) : "");

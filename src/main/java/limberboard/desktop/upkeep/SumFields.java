@@ -2,6 +2,7 @@ package limberboard.desktop.upkeep;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -116,8 +117,7 @@ final class SumFields extends Column {
   private JComponent withUnit(Input.Number input, JComponent field) {
     List<KnownUnit> units = SumForm.units(input);
     if (units.size() == 1) {
-      JLabel unit = new JLabel(input.unit().symbol());
-      return Row.growing(8, 0, field, unit);
+      return Row.growing(8, 0, field, new Beside(input.unit().symbol(), field));
     }
     JComboBox<KnownUnit> box = new JComboBox<>(units.toArray(KnownUnit[]::new));
     box.setName("sum-" + input.id() + "-unit");
@@ -191,6 +191,21 @@ final class SumFields extends Column {
               ? unit.symbol()
               : value instanceof Input.Option option ? option.title() : value;
       return super.getListCellRendererComponent(list, words, index, selected, focused);
+    }
+  }
+
+  /** A unit that cannot be changed, as high as its field so that both stand on one line. */
+  private static final class Beside extends JLabel {
+    private final JComponent field;
+
+    Beside(String unit, JComponent field) {
+      super(unit);
+      this.field = field;
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+      return new Dimension(super.getPreferredSize().width, field.getPreferredSize().height);
     }
   }
 }
