@@ -28,6 +28,7 @@ import limberboard.workings.sums.Sums;
  * Makes pictures of the real window in its usual states, for the user guide and the front page:
  * {@code trace-before}, {@code trace-during}, {@code trace-after}, {@code trace-why}, {@code
  * trace-tree}, {@code pages}, {@code upkeep-due}, {@code upkeep-done}, {@code upkeep-time-line},
+ * {@code upkeep-list}, {@code upkeep-shopping}, {@code upkeep-rigging}, {@code upkeep-workings},
  * {@code upkeep-log} and {@code boats}, each in both themes. The window is driven through its
  * models and painted as it stands; a display is needed, and a virtual one will do.
  */

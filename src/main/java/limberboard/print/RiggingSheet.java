@@ -49,7 +49,7 @@ public final class RiggingSheet {
     return new CutPage(
         boat.model().id(),
         boat.model().kind(),
-        CutPage.LIST,
+        "ropes",
         "Running rigging of " + boat.name(),
         "",
         PageCutter.cutFor(boat),

@@ -32,7 +32,7 @@ public final class Xhtml {
     out.open("style", "type", "text/css").raw(style(page)).close("style").close("head").line();
     out.open("body", "class", look.name().toLowerCase(Locale.ROOT)).line();
     out.element("div", footer(page), "class", "footer").line();
-    out.open("div", "class", "page page-" + page.label()).line();
+    out.open("div", "class", "page page-" + page.label() + " of-" + page.id()).line();
     out.element("p", page.label(), "class", "kind").line();
     out.element("h1", page.title()).line();
     paragraph(out, "summary", page.summary());

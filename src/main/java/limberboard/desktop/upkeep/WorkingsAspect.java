@@ -50,6 +50,7 @@ final class WorkingsAspect implements UpkeepAspect {
             "upkeep-workings",
             0.25,
             tools.dividers());
+    list.onChoose(sum -> sides.showOther());
   }
 
   @Override

@@ -1,5 +1,6 @@
 /**
- * The place for upkeep: what is due on the chosen boat, when it comes, and her log.
+ * The place for upkeep: what is due on the chosen boat, when it comes, lists of it, what to get for
+ * it, her ropes, the sums of the trade, and her log.
  *
  * <p>To add an aspect (a list, a sheet, a table of the same boat and day):
  *
@@ -18,6 +19,8 @@
  * is marked done where it is listed: a small form, a line in the log, and the list follows. What is
  * written can be taken out again, to the letter. What is overdue is said in words and in its place
  * at the top; orange stays with cautions. What is half typed into a form is kept for each boat.
+ * Sheets (list, shopping, rigging) are worked out only while somebody looks at them. A sum is
+ * reckoned at once, on the event thread, because it takes no time.
  *
  * <p><b>Threads.</b> Everything here belongs to the event thread; what is due is worked out, and
  * the log written, by the backgrounds.
