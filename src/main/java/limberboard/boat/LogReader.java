@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import limberboard.library.Library;
 import limberboard.library.Problem;
 import limberboard.library.TextFile;
@@ -30,6 +31,9 @@ final class LogReader {
           .setSkipHeaderRecord(true)
           .setIgnoreEmptyLines(true)
           .get();
+
+  private static final Pattern NUMBER = Pattern.compile("[0-9]{1,7}(\\.[0-9]{1,6})?");
+  private static final Pattern COUNT = Pattern.compile("[0-9]{1,8}");
 
   private final WorkspaceFolders folders;
   private final Library library;
@@ -56,6 +60,7 @@ final class LogReader {
   }
 
   private void read(String file, String text, List<LogEntry> entries, List<Problem> problems) {
+    int read = 1;
     try (CSVParser parser = CSVParser.parse(new StringReader(text), FORMAT)) {
       for (String column : LogWords.COLUMNS) {
         if (!parser.getHeaderMap().containsKey(column)) {
@@ -70,16 +75,18 @@ final class LogReader {
         }
       }
       for (CSVRecord line : parser) {
-        entry(file, line, (int) parser.getCurrentLineNumber(), entries, problems);
+        read = (int) parser.getCurrentLineNumber();
+        entry(file, line, read, entries, problems);
       }
     } catch (IOException | java.io.UncheckedIOException | IllegalArgumentException e) {
       problems.add(
           Problem.error(
               file,
-              0,
+              read + 1,
               "",
-              "cannot be read further as CSV: " + e.getMessage(),
-              "put text that holds a comma or a quote in double quotes, and double the quotes"));
+              "cannot be read from here on, so that nothing from this line to the end of the file is"
+                  + " counted and much may look overdue",
+              "look for a double quote that is not closed; double a quote within quoted text"));
     }
   }
 
@@ -145,19 +152,18 @@ final class LogReader {
   }
 
   private static double hours(String text) {
-    double hours = Double.parseDouble(text);
-    if (!(hours >= 0) || Double.isInfinite(hours)) {
+    double hours = NUMBER.matcher(text).matches() ? Double.parseDouble(text) : -1;
+    if (!(hours >= 0)) {
       throw new NumberFormatException("\"" + text + "\"");
     }
     return hours;
   }
 
   private static int count(String text) {
-    int count = Integer.parseInt(text);
-    if (count < 0) {
+    if (!COUNT.matcher(text).matches()) {
       throw new NumberFormatException("\"" + text + "\"");
     }
-    return count;
+    return Integer.parseInt(text);
   }
 
   private static String hours(LogEntry entry) {

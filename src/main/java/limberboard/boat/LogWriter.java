@@ -92,6 +92,14 @@ public final class LogWriter {
             "look at the log; it may have been changed meanwhile"));
   }
 
+  /**
+   * Whether a use may be counted under this name: a word of small letters, digits and hyphens that
+   * is not a column of its own.
+   */
+  public static boolean mayBeCounted(String use) {
+    return use.matches("[a-z][a-z0-9-]*") && LogWords.countsUses(use);
+  }
+
   private Path file(String boat) {
     return folders.boats().resolve(boat).resolve(BoatReader.LOG);
   }

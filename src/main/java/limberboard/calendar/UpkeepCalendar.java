@@ -37,6 +37,9 @@ public final class UpkeepCalendar {
   private static final LocalDate SEQUENCE_FROM = LocalDate.of(2000, 1, 1);
   private static final int SEASONS = 3;
 
+  /** More lines than a log has; leaves room for dates until the year 2500. */
+  private static final int LINES_A_DAY = 10_000;
+
   private final int remindDays;
 
   /**
@@ -76,7 +79,7 @@ public final class UpkeepCalendar {
     LocalDate on = upkeep.fitting().on();
     VEvent event = new VEvent();
     event.setUid(uid(boat, due));
-    event.setSequence((int) ChronoUnit.DAYS.between(SEQUENCE_FROM, on));
+    event.setSequence(sequence(boat, on));
     event.setDateTimeStamp(Date.from(on.atStartOfDay(ZoneOffset.UTC).toInstant()));
     event.setDateStart(new DateStart(wholeDay(due.plan())));
     event.setDateEnd(new DateEnd(wholeDay(due.plan().plusDays(1))));
@@ -88,6 +91,12 @@ public final class UpkeepCalendar {
     event.addAlarm(
         VAlarm.display(new Trigger(before, Related.START), event.getSummary().getValue()));
     return event;
+  }
+
+  /** Grows with the day and with every line of the log, so that a later export counts as newer. */
+  private static int sequence(Boat boat, LocalDate on) {
+    int days = (int) ChronoUnit.DAYS.between(SEQUENCE_FROM, on);
+    return days * LINES_A_DAY + Math.min(boat.log().size(), LINES_A_DAY - 1);
   }
 
   /** Made of the boat and the work alone: the same in every export, different everywhere else. */

@@ -2,6 +2,7 @@ package limberboard.cli;
 
 import java.io.IOException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
+import limberboard.boat.HourMeter;
 import limberboard.boat.LogEntry;
 import limberboard.boat.LogWords;
 import limberboard.boat.LogWriter;
@@ -88,11 +90,14 @@ final class DoneCommand implements Callable<Integer> {
     LogWriter writer = new LogWriter(folders);
     LogEntry entry = undo ? last(found) : entry();
     refuse(undo ? writer.remove(found.id(), entry) : writer.add(found.id(), entry));
-    List<Due> next = next(session.workspace(folders), found.id());
+    Workspace after = session.workspace(folders);
+    List<Due> next = next(after, found.id());
+    List<String> questions = undo ? List.of() : questions(after, found, entry);
     if (json) {
-      new JsonOutput(session.out()).print(DoneView.of(found, entry, undo, next));
+      new JsonOutput(session.out()).print(DoneView.of(found, entry, undo, next, questions));
     } else {
       print(entry, next);
+      questions.forEach(question -> session.out().println("Please look: " + question));
     }
     return ExitCode.OK;
   }
@@ -119,6 +124,18 @@ final class DoneCommand implements Callable<Integer> {
           ExitCode.USAGE,
           on + " lies in the future (today is " + session.today() + "); log work once it is done");
     }
+    counts.keySet().stream()
+        .filter(use -> !LogWriter.mayBeCounted(use))
+        .findFirst()
+        .ifPresent(
+            use -> {
+              throw new Failure(
+                  ExitCode.USAGE,
+                  "\""
+                      + use
+                      + "\" cannot be counted; a use is a word of small letters and hyphens, such as"
+                      + " hoists or nights");
+            });
     if (hours.filter(reading -> !(reading >= 0 && reading < 1e6)).isPresent()
         || counts.values().stream().anyMatch(count -> count < 0)) {
       throw new Failure(ExitCode.USAGE, "hours and counts are numbers from 0 on");
@@ -161,6 +178,30 @@ final class DoneCommand implements Callable<Integer> {
 
   private static String said(LogEntry entry) {
     return entry.work() + entry.of().map(of -> " of " + of).orElse("");
+  }
+
+  /** What is doubtful about an entry that was written all the same. */
+  private List<String> questions(Workspace after, Boat found, LogEntry entry) {
+    List<String> questions = new ArrayList<>();
+    Boat now = after.boat(found.id()).orElseThrow();
+    boolean doubted =
+        HourMeter.of(now.log()).doubted().stream()
+            .anyMatch(each -> each.date().equals(entry.date()) && each.work().equals(entry.work()));
+    if (doubted) {
+      questions.add(
+          "the hours do not go with the readings before and after them and are not counted;"
+              + " --undo, or write new-meter where the meter was replaced");
+    }
+    if (entry.date().isBefore(now.ageFrom())) {
+      questions.add("she was new only on " + now.ageFrom() + "; --undo if the year is wrong");
+    }
+    after
+        .library()
+        .procedure(work)
+        .map(page -> new Fitting(now, entry.date()).judge(page.head().fits()))
+        .filter(fit -> !fit.fits())
+        .ifPresent(fit -> questions.add("this work is not for her: " + fit.reason()));
+    return questions;
   }
 
   /** When the work, and the look again after it, are due now. */

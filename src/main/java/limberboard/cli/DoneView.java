@@ -13,7 +13,8 @@ record DoneView(
     String date,
     String work,
     Optional<String> of,
-    List<NextView> next) {
+    List<NextView> next,
+    List<String> questions) {
 
   /** Work that is due now that the log has changed. */
   record NextView(String id, String title, Optional<String> runsOut, String why) {
@@ -22,13 +23,15 @@ record DoneView(
     }
   }
 
-  static DoneView of(Boat boat, LogEntry entry, boolean takenOut, List<Due> next) {
+  static DoneView of(
+      Boat boat, LogEntry entry, boolean takenOut, List<Due> next, List<String> questions) {
     return new DoneView(
         boat.id(),
         takenOut,
         entry.date().toString(),
         entry.work(),
         entry.of(),
-        next.stream().map(NextView::of).toList());
+        next.stream().map(NextView::of).toList(),
+        questions);
   }
 }

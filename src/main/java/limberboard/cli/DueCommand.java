@@ -72,13 +72,12 @@ final class DueCommand implements Callable<Integer> {
     }
     if (ics.isPresent()) {
       calendar(read, fittings);
-      return ExitCode.OK;
     }
     if (files.isAsked()) {
       write(folders, read, fittings);
-      if (!json) {
-        return ExitCode.OK;
-      }
+    }
+    if (!json && (ics.isPresent() || files.isAsked())) {
+      return ExitCode.OK;
     }
     Doubts doubts = new Doubts(folders, session.today());
     if (json) {
@@ -109,7 +108,7 @@ final class DueCommand implements Callable<Integer> {
     try {
       Upkeep upkeep = Upkeep.of(read.library(), fittings.get(0));
       SafeFiles.write(file, new UpkeepCalendar(remind).text(upkeep));
-      session.out().println("Written: " + file);
+      (json ? session.err() : session.out()).println("Written: " + file);
     } catch (IOException e) {
       throw new Failure(ExitCode.IO, file + " could not be written: " + e.getMessage());
     }

@@ -7,6 +7,8 @@ import limberboard.upkeep.Seasons;
 
 /** Chooses the day on which the work of a season is looked at. */
 final class SeasonDay {
+  private static final int FURTHEST = 10;
+
   private SeasonDay() {}
 
   /**
@@ -19,8 +21,20 @@ final class SeasonDay {
   static LocalDate of(
       Optional<LocalDate> asked, Optional<Integer> season, Boat boat, LocalDate today) {
     Seasons seasons = Seasons.of(boat, boat.log());
+    season.ifPresent(year -> check(year, boat, today));
     boolean isOver = season.filter(year -> year < seasons.around(today).year()).isPresent();
     return asked.orElseGet(
         () -> isOver ? seasons.season(season.orElseThrow() - 1).to().plusDays(1) : today);
+  }
+
+  private static void check(int year, Boat boat, LocalDate today) {
+    if (year < boat.built() || year > today.getYear() + FURTHEST) {
+      throw new Failure(
+          ExitCode.USAGE,
+          "--season is a year from "
+              + boat.built()
+              + ", when she was built, to "
+              + (today.getYear() + FURTHEST));
+    }
   }
 }

@@ -91,6 +91,10 @@ public record Session(
         "there is no boat \""
             + id
             + "\"; "
-            + Nearest.advice(id, ids, "there are " + String.join(", ", ids)));
+            + Nearest.advice(
+                id,
+                ids,
+                ids.isEmpty() ? "there are none yet" : "there are " + String.join(", ", ids))
+            + "; if her folder is there, validate says what is wrong in it");
   }
 }

@@ -2,6 +2,7 @@ package limberboard.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -50,6 +51,7 @@ public final class Terminal {
   public int run(String... words) {
     CommandLine line = new CommandLine(new Top(session, window));
     commands().forEach(line::addSubcommand);
+    line.registerConverter(LocalDate.class, Terminal::date);
     line.setOut(session.out());
     line.setErr(session.err());
     line.setExecutionExceptionHandler((failure, command, parsed) -> failed(failure));
@@ -90,6 +92,15 @@ public final class Terminal {
       return ExitCode.IO;
     }
     throw failure;
+  }
+
+  private static LocalDate date(String text) {
+    try {
+      return LocalDate.parse(text.strip());
+    } catch (DateTimeException e) {
+      throw new CommandLine.TypeConversionException(
+          "\"" + text + "\" is no date; write it as 2026-05-01");
+    }
   }
 
   private int misunderstood(CommandLine.ParameterException problem) {

@@ -9,7 +9,9 @@ import java.util.concurrent.Callable;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.library.Amount;
+import limberboard.library.Model;
 import limberboard.library.Nearest;
+import limberboard.workings.sums.Input;
 import limberboard.workings.sums.PutIn;
 import limberboard.workings.sums.Reckoning;
 import limberboard.workings.sums.Sum;
@@ -60,12 +62,45 @@ final class WorkingsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Optional<Boat> found = boat();
     if (id.isEmpty()) {
       list();
       return ExitCode.OK;
     }
     Sum sum = sums.sum(id.get()).orElseThrow(() -> noSum(id.get()));
-    return print(sum, PutIn.of(sum, parsed(), boat()));
+    Map<String, Amount> values = parsed();
+    checkMeasures(sum, values);
+    return print(sum, PutIn.of(sum, values, found));
+  }
+
+  /** A word put in for a number is a measure that some model knows, or a mistake. */
+  private void checkMeasures(Sum sum, Map<String, Amount> values) {
+    sum.inputs().stream()
+        .filter(Input.Number.class::isInstance)
+        .map(Input::id)
+        .filter(values::containsKey)
+        .forEach(
+            input -> {
+              if (values.get(input) instanceof Amount.Measured measured) {
+                checkMeasure(input, measured.measure());
+              }
+            });
+  }
+
+  private void checkMeasure(String input, String measure) {
+    boolean known =
+        session.workspace(session.folders(workspace.folder())).library().all(Model.class).stream()
+            .anyMatch(model -> model.details().measures().containsKey(measure));
+    if (!known) {
+      throw new Failure(
+          ExitCode.USAGE,
+          "--with: "
+              + input
+              + " is \""
+              + measure
+              + "\", which is neither a number with its unit nor a measure of a model. Write a number"
+              + " with its unit, such as 0.5 m");
+    }
   }
 
   private void list() {

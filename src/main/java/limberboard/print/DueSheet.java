@@ -3,9 +3,11 @@ package limberboard.print;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import limberboard.boat.Boat;
 import limberboard.library.Kind;
 import limberboard.library.Minutes;
+import limberboard.library.Page;
 import limberboard.library.Problem;
 import limberboard.print.Block.Side;
 import limberboard.upkeep.AfloatSeason;
@@ -40,7 +42,8 @@ public final class DueSheet {
         PageParts.notice(
             "Before you begin",
             "Read the page of each job first: its cautions come before its steps. Work that is for"
-                + " somebody licensed stays theirs; here it stands so that it is not forgotten."));
+                + " somebody licensed stays theirs; here it stands so that it is not forgotten."
+                + cautions(upkeep)));
     if (!doubts.isEmpty()) {
       parts.add(doubts(doubts));
     }
@@ -52,10 +55,23 @@ public final class DueSheet {
     return new CutPage(
         "due-" + boat.id(),
         Kind.PROCEDURE,
+        "due",
         "What is due on " + boat.name(),
         "On " + DayWords.of(on) + ", from her log and the intervals of the pages that fit her",
         PageCutter.cutFor(boat),
         parts);
+  }
+
+  /** What can hurt in the work that is due now and this season. */
+  private static String cautions(Upkeep upkeep) {
+    String titles =
+        NOW.stream()
+            .flatMap(group -> upkeep.of(group).stream())
+            .flatMap(due -> upkeep.cautions(due.work()).stream())
+            .map(Page::title)
+            .distinct()
+            .collect(Collectors.joining("; "));
+    return titles.isEmpty() ? "" : " Cautions of this work: " + titles + ".";
   }
 
   private static Part doubts(List<Problem> doubts) {

@@ -84,6 +84,9 @@ final class Why {
   }
 
   private static String open(RunsOut runsOut) {
+    if (runsOut.limits().isEmpty()) {
+      return "its page gives no interval that can be read; validate says where";
+    }
     Optional<String> what =
         runsOut.limits().stream()
             .filter(Limit.Counted.class::isInstance)

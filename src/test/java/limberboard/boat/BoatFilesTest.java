@@ -117,7 +117,7 @@ class BoatFilesTest {
         .containsExactly(
             "4: \"2024-02-30\" is no date",
             "5: \"mned\" is neither a procedure nor an event",
-            "7: For input string: \"many\" is no count",
+            "7: \"many\" is no count",
             "8: has 2 fields, not as many as the first line",
             "6: 110 on 2024-07-01 does not go with the readings before and after it, and is not"
                 + " counted");

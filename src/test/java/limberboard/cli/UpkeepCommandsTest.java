@@ -183,6 +183,57 @@ class UpkeepCommandsTest {
   }
 
   @Test
+  void countsThatCouldHarmTheLogAreRefused() throws IOException {
+    for (String count : List.of("=2", "date=2", "of=2", "note=3", "a,b=3", "Hoists=1")) {
+      run(ExitCode.USAGE, "done", "reading", "--boat", "knot", "--count", count);
+    }
+    assertThat(Files.readString(folder.resolve("boats/knot/log.csv"))).isEqualTo(LOG);
+    run(0, "done", "reading", "--boat", "knot", "--count", "hoists=2");
+    assertThat(Files.readString(folder.resolve("boats/knot/log.csv")))
+        .contains("2026-11-25,reading,,,2\n");
+  }
+
+  @Test
+  void doubtfulEntriesAreQuestionedAtOnce() {
+    run(0, "done", "reading", "--boat", "knot", "--hours", "500", "--on", "2026-06-01");
+    assertThat(run(0, "done", "reading", "--boat", "knot", "--hours", "3"))
+        .contains("Please look: the hours do not go with the readings");
+    assertThat(run(0, "done", "job", "--boat", "knot", "--on", "1999-01-01"))
+        .contains("she was new only on 2014-01-01");
+  }
+
+  @Test
+  void anOpenQuoteSaysFromWhichLineOnNothingIsCounted() throws IOException {
+    workspace.write("boats/knot/log.csv", LOG + "2026-06-01,job,,\"oops\n2026-07-01,job,,\n");
+    assertThat(json(run(0, "due", "--boat", "knot", "--json")).get("questions").toString())
+        .contains("log.csv:6: cannot be read from here on")
+        .doesNotContain("apache");
+  }
+
+  @Test
+  void allOutputsThatWereAskedForAreMade() throws IOException {
+    String[] all = {
+      "due", "--boat", "knot", "--json", "--ics", "a.ics", "--csv", "a.csv", "--svg", "a.svg"
+    };
+    assertThat(json(run(0, all)).get("boat").asText()).isEqualTo("knot");
+    assertThat(folder.resolve("a.ics")).exists();
+    assertThat(folder.resolve("a.csv")).exists();
+    assertThat(folder.resolve("a.svg")).exists();
+  }
+
+  @Test
+  void whatIsNotANumberIsNeverReckonedWith() {
+    run(ExitCode.USAGE, "workings", "hole-inflow", "--with", "depth=abc");
+    run(ExitCode.NOT_FOUND, "workings", "--boat", "nobody");
+    run(ExitCode.USAGE, "list", "fitting-out", "--boat", "knot", "--season", "1800");
+    run(ExitCode.USAGE, "due", "--on", "2026-02-30");
+    assertThat(err.toString())
+        .contains("Write a number with its unit")
+        .contains("\"2026-02-30\" is no date")
+        .doesNotContain("java.time");
+  }
+
+  @Test
   void aCalendarIsForOneBoat() throws IOException {
     run(ExitCode.USAGE, "due", "--ics", "x.ics");
     run(0, "due", "--boat", "knot", "--ics", "x.ics", "--remind", "3");
