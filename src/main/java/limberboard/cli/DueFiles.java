@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import limberboard.boat.Doubts;
 import limberboard.boat.Workspace;
-import limberboard.library.SafeFiles;
 import limberboard.library.WorkspaceFolders;
 import limberboard.print.DueSheet;
 import limberboard.print.TimeLine;
@@ -70,17 +69,6 @@ final class DueFiles {
 
   /** The name goes to the error output, so that what is printed can be read by a program. */
   private static void write(Session session, Path asked, byte[] bytes) {
-    Path file = session.folder().resolve(asked);
-    try {
-      SafeFiles.write(file, bytes);
-    } catch (IOException e) {
-      throw new Failure(
-          ExitCode.IO,
-          file
-              + " could not be written; name a file in a folder you may write to ("
-              + e.getMessage()
-              + ")");
-    }
-    session.err().println("Written: " + file);
+    OutFile.write(session, asked, bytes, true);
   }
 }

@@ -11,7 +11,6 @@ import java.util.stream.Collectors;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
-import limberboard.library.SafeFiles;
 import limberboard.library.WorkspaceFolders;
 import limberboard.print.CutPage;
 import limberboard.print.PlainText;
@@ -126,17 +125,6 @@ final class ListCommand implements Callable<Integer> {
 
   /** With {@code --json} only JSON goes to the output, so that it can be read by a program. */
   private void write(Path asked, byte[] bytes) {
-    Path file = session.folder().resolve(asked);
-    try {
-      SafeFiles.write(file, bytes);
-    } catch (IOException e) {
-      throw new Failure(
-          ExitCode.IO,
-          file
-              + " could not be written; name a file in a folder you may write to ("
-              + e.getMessage()
-              + ")");
-    }
-    (json ? session.err() : session.out()).println("Written: " + file);
+    OutFile.write(session, asked, bytes, json);
   }
 }

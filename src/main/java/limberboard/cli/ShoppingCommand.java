@@ -14,7 +14,6 @@ import limberboard.boat.Workspace;
 import limberboard.library.Nearest;
 import limberboard.library.Page;
 import limberboard.library.Procedure;
-import limberboard.library.SafeFiles;
 import limberboard.library.WorkspaceFolders;
 import limberboard.print.PlainText;
 import limberboard.print.ShoppingCsv;
@@ -146,18 +145,7 @@ final class ShoppingCommand implements Callable<Integer> {
   }
 
   /** With {@code --json} only JSON goes to the output, so that it can be read by a program. */
-  private void write(Path asked, byte[] bytes) throws IOException {
-    Path file = session.folder().resolve(asked);
-    try {
-      SafeFiles.write(file, bytes);
-    } catch (IOException e) {
-      throw new Failure(
-          ExitCode.IO,
-          file
-              + " could not be written; name a file in a folder you may write to ("
-              + e.getMessage()
-              + ")");
-    }
-    (json ? session.err() : session.out()).println("Written: " + file);
+  private void write(Path asked, byte[] bytes) {
+    OutFile.write(session, asked, bytes, json);
   }
 }

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import limberboard.boat.Workspace;
 import limberboard.library.Library;
-import limberboard.library.SafeFiles;
 import limberboard.library.WorkspaceFolders;
 import limberboard.print.TreeDrawing;
 import limberboard.print.TreeSheet;
@@ -88,17 +87,6 @@ final class TreeCommand implements Callable<Integer> {
 
   /** With {@code --json} only JSON goes to the output, so that it can be read by a program. */
   private void write(Path asked, byte[] bytes) {
-    Path file = session.folder().resolve(asked);
-    try {
-      SafeFiles.write(file, bytes);
-    } catch (IOException e) {
-      throw new Failure(
-          ExitCode.IO,
-          file
-              + " could not be written; name a file in a folder you may write to ("
-              + e.getMessage()
-              + ")");
-    }
-    (json ? session.err() : session.out()).println("Written: " + file);
+    OutFile.write(session, asked, bytes, json);
   }
 }

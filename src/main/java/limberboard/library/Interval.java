@@ -54,5 +54,20 @@ public record Interval(
    * @param when the condition
    * @param times the factor, greater than 0
    */
-  public record Factor(@Required Condition when, @Required Double times) {}
+  public record Factor(@Required Condition when, @Required Double times) {
+    private static final double PER_CENT = 100;
+
+    /** What it does to an interval, in words: {@code halved}, {@code shortened to 75 per cent}. */
+    public String change() {
+      if (times == 0.5) {
+        return "halved";
+      }
+      if (times == 2) {
+        return "doubled";
+      }
+      return (times < 1 ? "shortened to " : "lengthened to ")
+          + Math.round(times * PER_CENT)
+          + " per cent";
+    }
+  }
 }

@@ -10,8 +10,6 @@ import limberboard.workings.QuantityWords;
 
 /** Intervals in words: {@code every year, ashore with the mast down; from the third season on}. */
 final class IntervalWords {
-  private static final double PER_CENT = 100;
-
   private final Cutting cutting;
 
   IntervalWords(Cutting cutting) {
@@ -49,7 +47,7 @@ final class IntervalWords {
   }
 
   private Optional<String> factor(Interval.Factor factor) {
-    String change = change(factor.times());
+    String change = factor.change();
     return cutting
         .fitting()
         .map(boat -> boat.judge(factor.when()))
@@ -63,16 +61,5 @@ final class IntervalWords {
 
   private static String because(String reason) {
     return reason.isEmpty() ? "" : " (" + reason + ")";
-  }
-
-  private static String change(double times) {
-    if (times == 0.5) {
-      return "halved";
-    }
-    if (times == 2) {
-      return "doubled";
-    }
-    String share = QuantityWords.plain(Math.round(times * PER_CENT));
-    return (times < 1 ? "shortened to " : "lengthened to ") + share + " per cent";
   }
 }

@@ -27,7 +27,6 @@ record Rhythm(
     Map<String, Double> uses,
     List<String> changes) {
   private static final double QUARTERS = 4;
-  private static final double PER_CENT = 100;
 
   /** The interval for a boat. */
   static Rhythm of(Interval interval, Fitting fitting) {
@@ -37,7 +36,7 @@ record Rhythm(
       Fit fit = fitting.judge(factor.when());
       if (fit.fits() && factor.times() > 0) {
         times *= factor.times();
-        changes.add(change(factor.times()) + (fit.reason().isEmpty() ? "" : ": " + fit.reason()));
+        changes.add(factor.change() + (fit.reason().isEmpty() ? "" : ": " + fit.reason()));
       }
     }
     double all = times;
@@ -57,17 +56,5 @@ record Rhythm(
 
   private static double quarters(double seasons) {
     return Math.max(1, Math.round(seasons * QUARTERS)) / QUARTERS;
-  }
-
-  private static String change(double times) {
-    if (times == 0.5) {
-      return "halved";
-    }
-    if (times == 2) {
-      return "doubled";
-    }
-    return (times < 1 ? "shortened to " : "lengthened to ")
-        + Math.round(times * PER_CENT)
-        + " per cent";
   }
 }
