@@ -109,13 +109,8 @@ public final class LibraryReader {
     if (name.startsWith(".") || !name.endsWith(".md")) {
       return false;
     }
-    try {
-      boolean inside = file.toRealPath().startsWith(folders.root().toRealPath());
-      if (inside && Files.isRegularFile(file)) {
-        return true;
-      }
-    } catch (IOException e) {
-      // falls through to the problem below: a link to nothing is no page either
+    if (Files.isRegularFile(file) && folders.holds(file)) {
+      return true;
     }
     problems.add(
         Problem.error(

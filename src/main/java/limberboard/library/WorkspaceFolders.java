@@ -1,5 +1,6 @@
 package limberboard.library;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -54,6 +55,18 @@ public record WorkspaceFolders(Path root) {
   /** The built search index, which can be thrown away at any time. */
   public Path searchIndex() {
     return root.resolve("index").resolve("lucene");
+  }
+
+  /**
+   * Whether a file of the workspace really lies in it: no link on the way leads out. True of what
+   * is not there and of a link to nothing, which lead nowhere at all.
+   */
+  public boolean holds(Path file) {
+    try {
+      return file.toRealPath().startsWith(root.toRealPath());
+    } catch (IOException e) {
+      return file.toAbsolutePath().normalize().startsWith(root);
+    }
   }
 
   /** A path relative to the root, with {@code /}, as problems and pages name files. */
