@@ -18,10 +18,10 @@ import limberboard.library.Water;
 /**
  * One owner's boat.
  *
- * @param id the name of its folder
+ * @param id the name of its folder; for a boat that nobody has entered see {@link NotEntered}
  * @param name what it is called
  * @param model its model's page
- * @param hull hull number, greater than 0
+ * @param hull hull number, greater than 0; {@link NotEntered#NO_HULL} when nobody knows it
  * @param built year of building
  * @param launched the day it first went afloat, from which its age counts
  * @param use what it is used for
@@ -53,6 +53,17 @@ public record Boat(
   public Boat {
     equipment = Collections.unmodifiableMap(new LinkedHashMap<>(equipment));
     log = List.copyOf(log);
+  }
+
+  /** Whether the boat has a file, and so can have a log. */
+  public boolean isEntered() {
+    return !NotEntered.isId(id);
+  }
+
+  /** Model, hull number and year: "Tarnwick 26, hull 141, built 2021". */
+  public String particulars() {
+    String hullWords = hull == NotEntered.NO_HULL ? "" : ", hull " + hull;
+    return model.title() + hullWords + ", built " + built + (isEntered() ? "" : ", not entered");
   }
 
   /** Whether a choice of equipment is fitted. */

@@ -3,7 +3,6 @@ package limberboard.boat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -105,12 +104,7 @@ final class BoatReader {
   /** The complete equipment: as the file says, otherwise as the yard fitted it that year. */
   private static Map<String, String> equipment(
       Model model, String file, BoatFile read, List<Problem> problems) {
-    Map<String, String> complete = new LinkedHashMap<>();
-    for (Model.Equipment equipment : model.equipment()) {
-      equipment
-          .defaultFor(read.built())
-          .ifPresent(usual -> complete.put(equipment.id(), usual.id()));
-    }
+    Map<String, String> complete = model.usualEquipment(read.built());
     read.equipment()
         .forEach(
             (id, choice) -> {

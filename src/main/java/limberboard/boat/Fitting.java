@@ -24,7 +24,7 @@ public record Fitting(Boat boat, LocalDate on) {
   public boolean fits(Condition condition) {
     return isFor(condition.model(), boat.model().id())
         && condition.built().map(range -> range.contains(boat.built())).orElse(true)
-        && condition.hull().map(range -> range.contains(boat.hull())).orElse(true)
+        && condition.hull().map(this::mayBeHull).orElse(true)
         && condition.fitted().stream().allMatch(boat::has)
         && condition.notFitted().stream().noneMatch(boat::has)
         && isFor(condition.water(), boat.water())
@@ -32,6 +32,11 @@ public record Fitting(Boat boat, LocalDate on) {
         && isFor(condition.exposure(), boat.exposure())
         && condition.age().map(least -> !on.isBefore(boat.ageFrom().plus(least))).orElse(true)
         && (condition.any().isEmpty() || condition.any().stream().anyMatch(this::fits));
+  }
+
+  /** A hull number that nobody knows leaves nothing out. */
+  private boolean mayBeHull(Range range) {
+    return boat.hull() == NotEntered.NO_HULL || range.contains(boat.hull());
   }
 
   private static <T> boolean isFor(List<T> asked, T mine) {
@@ -60,7 +65,11 @@ public record Fitting(Boat boat, LocalDate on) {
     parts.add(
         condition
             .hull()
-            .map(range -> within(range, boat.hull(), n -> "hull number " + n, "hull number")));
+            .map(
+                range ->
+                    boat.hull() == NotEntered.NO_HULL
+                        ? new Fit.Yes("the hull number is not known")
+                        : within(range, boat.hull(), n -> "hull number " + n, "hull number")));
     condition.fitted().forEach(choice -> parts.add(Optional.of(fitted(choice))));
     condition.notFitted().forEach(choice -> parts.add(Optional.of(notFitted(choice))));
     parts.add(oneOf(condition.water(), boat.water(), "lies in ", " water"));

@@ -36,9 +36,12 @@ public record Workspace(
     this(library, boats, Map.of(), cases, problems);
   }
 
-  /** The boat with this id. */
+  /** The boat with this id: one of the boats, or one that nobody has entered. */
   public Optional<Boat> boat(String id) {
-    return boats.stream().filter(boat -> boat.id().equals(id)).findFirst();
+    return boats.stream()
+        .filter(boat -> boat.id().equals(id))
+        .findFirst()
+        .or(() -> NotEntered.of(id, library));
   }
 
   /** What is in a boat's store; nothing where it has no store file. */

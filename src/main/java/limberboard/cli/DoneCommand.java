@@ -86,6 +86,10 @@ final class DoneCommand implements Callable<Integer> {
     WorkspaceFolders folders = session.folders(workspace.folder());
     Workspace read = session.workspace(folders);
     Boat found = session.fitting(read, Optional.of(boat)).orElseThrow().boat();
+    if (!found.isEntered()) {
+      throw new Failure(
+          ExitCode.NOT_FOUND, found.name() + " has no log: nobody has entered that boat yet");
+    }
     check(read);
     LogWriter writer = new LogWriter(folders);
     LogEntry entry = undo ? last(found) : entry();
@@ -133,8 +137,8 @@ final class DoneCommand implements Callable<Integer> {
                   ExitCode.USAGE,
                   "\""
                       + use
-                      + "\" cannot be counted; a use is a word of small letters and hyphens, such as"
-                      + " hoists or nights");
+                      + "\" cannot be counted; a use is a word of small letters and hyphens, such"
+                      + " as hoists or nights");
             });
     if (hours.filter(reading -> !(reading >= 0 && reading < 1e6)).isPresent()
         || counts.values().stream().anyMatch(count -> count < 0)) {

@@ -1,6 +1,7 @@
 package limberboard.library;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -71,6 +72,15 @@ public record Model(
   /** The equipment with this id. */
   public Optional<Equipment> equipment(String id) {
     return equipment.stream().filter(entry -> entry.id().equals(id)).findFirst();
+  }
+
+  /** What the yard fitted in this year unless asked otherwise: equipment id to choice id. */
+  public Map<String, String> usualEquipment(int year) {
+    Map<String, String> usual = new LinkedHashMap<>();
+    for (Equipment each : equipment) {
+      each.defaultFor(year).ifPresent(choice -> usual.put(each.id(), choice.id()));
+    }
+    return usual;
   }
 
   /**

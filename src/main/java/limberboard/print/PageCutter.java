@@ -90,13 +90,6 @@ public final class PageCutter {
 
   /** Says which boat something is cut to. */
   static String cutFor(Boat boat) {
-    return "Cut to "
-        + boat.name()
-        + ": "
-        + boat.model().title()
-        + ", hull "
-        + boat.hull()
-        + ", built "
-        + boat.built();
+    return "Cut to " + boat.name() + ": " + boat.particulars();
   }
 }

@@ -21,11 +21,7 @@ record YardReport(Trace trace) {
         .append("\nBoat: ")
         .append(boat.name())
         .append(", ")
-        .append(boat.model().title())
-        .append(", hull ")
-        .append(boat.hull())
-        .append(", built ")
-        .append(boat.built())
+        .append(boat.particulars())
         .append("\n\nAnswers:\n");
     for (TrailEntry entry : trace.trail()) {
       text.append("- ").append(entry.text()).append(' ').append(entry.answer()).append('\n');

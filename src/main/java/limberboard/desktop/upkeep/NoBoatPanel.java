@@ -50,8 +50,7 @@ final class NoBoatPanel extends JPanel {
   }
 
   private static Card card(Boat boat) {
-    return Card.of(
-        boat.name(), boat.model().title() + ", hull " + boat.hull() + ", built " + boat.built());
+    return Card.of(boat.name(), boat.particulars());
   }
 
   private void refresh() {
