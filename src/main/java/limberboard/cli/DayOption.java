@@ -9,7 +9,9 @@ final class DayOption {
   @Option(
       names = "--on",
       paramLabel = "DATE",
-      description = "The day the answer is for, such as 2026-03-15; today if not given.")
+      description =
+          "The day the answer is for, such as 15.3.2026, \"15 Mar 2026\" or 2026-03-15; today if"
+              + " not given.")
   private Optional<LocalDate> day = Optional.empty();
 
   /** The day asked for, if one was. */

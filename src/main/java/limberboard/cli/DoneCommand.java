@@ -51,7 +51,9 @@ final class DoneCommand implements Callable<Integer> {
   @Option(
       names = "--on",
       paramLabel = "DATE",
-      description = "The day it was done, such as 2026-03-15; today if not given.")
+      description =
+          "The day it was done, such as 15.3.2026, \"15 Mar 2026\" or 2026-03-15; today if not"
+              + " given.")
   private Optional<LocalDate> day = Optional.empty();
 
   @Option(names = "--hours", paramLabel = "N", description = "The hour meter's reading that day.")

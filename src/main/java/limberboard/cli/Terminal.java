@@ -2,10 +2,10 @@ package limberboard.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
+import limberboard.library.DayText;
 import limberboard.library.WorkspaceFolders;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -51,7 +51,7 @@ public final class Terminal {
   public int run(String... words) {
     CommandLine line = new CommandLine(new Top(session, window));
     commands().forEach(line::addSubcommand);
-    line.registerConverter(LocalDate.class, Terminal::date);
+    line.registerConverter(LocalDate.class, this::date);
     line.setOut(session.out());
     line.setErr(session.err());
     line.setExecutionExceptionHandler((failure, command, parsed) -> failed(failure));
@@ -94,13 +94,17 @@ public final class Terminal {
     throw failure;
   }
 
-  private static LocalDate date(String text) {
-    try {
-      return LocalDate.parse(text.strip());
-    } catch (DateTimeException e) {
-      throw new CommandLine.TypeConversionException(
-          "\"" + text + "\" is no date; write it as 2026-05-01");
+  /** Reads a day; where day and month could be either, it is told back beside the answer. */
+  private LocalDate date(String text) {
+    DayText.Read read = new DayText(session.today()).read(text);
+    if (read instanceof DayText.Found found && found.couldBeOther()) {
+      session.err().println(text.strip() + " is read as " + DayText.written(found.on()));
     }
+    return read.day()
+        .orElseThrow(
+            () ->
+                new CommandLine.TypeConversionException(
+                    "\"" + text + "\" is no date. " + read.why()));
   }
 
   private int misunderstood(CommandLine.ParameterException problem) {

@@ -1,5 +1,7 @@
 package limberboard.library;
 
+import java.util.Optional;
+
 /** Checks how often work is done, and what follows it. */
 final class IntervalCheck {
   private final Names names;
@@ -26,6 +28,12 @@ final class IntervalCheck {
           "/interval/expires",
           "contradicts an interval without a date",
           "give every, by which it runs out unused, or take expires out");
+    }
+    if (interval.forWinter() && !interval.phase().equals(Optional.of(Phase.LAY_UP))) {
+      report.error(
+          "/interval/for-winter",
+          "stands with work that is not done when laying up",
+          "give phase: lay-up, or take for-winter out");
     }
     interval.fromEvent().ifPresent(word -> names.logWord(word, "/interval/from-event", report));
     work.factors(interval.factors(), "/interval/factors");

@@ -65,11 +65,22 @@ final class Running {
     }
     LocalDate rested = rested(day);
     return new RunsOut(
-        Optional.of(rested), limits, deciding, rested.isAfter(day) ? Waits.FOR_LAUNCH : waits);
+        Optional.of(rested), limits, deciding, rested.isAfter(day) ? restsFor() : waits);
   }
 
-  /** What is done afloat and does not spoil by itself rests while the boat is laid up. */
+  private Waits restsFor() {
+    return interval.forWinter() ? Waits.FOR_LAYING_UP : Waits.FOR_LAUNCH;
+  }
+
+  /**
+   * What is done afloat and does not spoil by itself rests while the boat is laid up; what is for
+   * the winter rests from the middle of one until the next.
+   */
   private LocalDate rested(LocalDate day) {
+    LocalDate today = calendar.fitting().on();
+    if (interval.forWinter()) {
+      return winterRest(day, today);
+    }
     boolean rests =
         !interval.expires()
             && interval
@@ -80,9 +91,14 @@ final class Running {
       return day;
     }
     LocalDate put = afloatFrom(day);
-    LocalDate today = calendar.fitting().on();
     boolean laidUp = !calendar.seasons().afloat(today);
     return laidUp ? later(put, afloatFrom(today)) : put;
+  }
+
+  private LocalDate winterRest(LocalDate day, LocalDate today) {
+    AfloatSeason next = calendar.seasons().around(today);
+    boolean layingUp = !today.isAfter(calendar.seasons().layingUpEnds(next.year() - 1));
+    return layingUp ? day : later(day, next.to());
   }
 
   private LocalDate afloatFrom(LocalDate day) {

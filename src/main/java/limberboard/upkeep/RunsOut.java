@@ -21,6 +21,8 @@ record RunsOut(Optional<LocalDate> day, List<Limit> limits, Optional<Limit> deci
     /** The boat is too young for it. */
     FOR_AGE,
     /** It is done afloat, and the boat is laid up. */
-    FOR_LAUNCH
+    FOR_LAUNCH,
+    /** It is for a winter, and too late for this one. */
+    FOR_LAYING_UP
   }
 }

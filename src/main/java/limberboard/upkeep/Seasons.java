@@ -94,6 +94,16 @@ public final class Seasons {
   }
 
   /**
+   * The last day on which the laying up after the season of this year can still be caught up with:
+   * just before the middle of the winter; at the earliest the day of the haul-out.
+   */
+  public LocalDate layingUpEnds(int year) {
+    LocalDate over = season(year).to();
+    long ashore = ChronoUnit.DAYS.between(over, season(year + 1).from());
+    return over.plusDays(Math.max(0, (ashore - 1) / 2));
+  }
+
+  /**
    * How many seasons have gone by until a day, counted from an arbitrary beginning: whole numbers
    * at launchings, growing evenly through each season and standing still in winter.
    */

@@ -31,6 +31,8 @@ final class Why {
       parts.add("begins only at this age of the boat");
     } else if (runsOut.waits() == Waits.FOR_LAUNCH) {
       parts.add("rests while she is laid up");
+    } else if (runsOut.waits() == Waits.FOR_LAYING_UP) {
+      parts.add("waits for the next laying up");
     }
     if (running.expires()) {
       parts.add("runs out by its date even unused");

@@ -48,6 +48,7 @@ class IntervalWordsTest {
             Optional.ofNullable(phase)
                 .map(word -> Phase.valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_'))),
             expires != null,
+            false,
             factor == null ? List.of() : List.of(new Interval.Factor(charter, factor)));
     assertThat(words.of(interval)).isEqualTo(expected);
   }

@@ -3,39 +3,23 @@ package limberboard.desktop.base;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeFormatterBuilder;
-import java.time.format.DateTimeParseException;
-import java.time.format.ResolverStyle;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.regex.Pattern;
+import limberboard.library.DayText;
 
-/** Days as a person writes them, and as ISO 8601 does. */
+/** Days in the one way in which the window writes them, and as they are read. */
 public final class Days {
-  private static final DateTimeFormatter DAY = pattern("d MMMM uuuu");
-  private static final DateTimeFormatter MONTH_DAY = pattern("d MMMM");
-  private static final List<DateTimeFormatter> DAYS =
-      List.of(DAY, pattern("d MMM uuuu"), DateTimeFormatter.ISO_LOCAL_DATE);
-  private static final List<DateTimeFormatter> MONTH_DAYS =
-      List.of(MONTH_DAY, pattern("d MMM"), pattern("'--'MM-dd"), pattern("MM-dd"));
-
+  private static final DateTimeFormatter MONTH_DAY =
+      DateTimeFormatter.ofPattern("d MMMM", Locale.UK);
+  private static final Pattern YEAR_IN_FULL = Pattern.compile("\\d{4}");
   private static final Pattern ISO_DAY = Pattern.compile("\\b\\d{4}-\\d{2}-\\d{2}\\b");
 
   private Days() {}
 
-  private static DateTimeFormatter pattern(String pattern) {
-    return new DateTimeFormatterBuilder()
-        .parseCaseInsensitive()
-        .appendPattern(pattern)
-        .toFormatter(Locale.UK)
-        .withResolverStyle(ResolverStyle.STRICT);
-  }
-
   /** A day in words: {@code 20 May 2014}. */
   public static String written(LocalDate day) {
-    return DAY.format(day);
+    return DayText.written(day);
   }
 
   /** A day of the year in words: {@code 15 April}. */
@@ -43,14 +27,16 @@ public final class Days {
     return MONTH_DAY.format(day);
   }
 
-  /** A day: {@code 20 May 2014} or {@code 2014-05-20}. */
+  /** A day with all four digits of its year, in any way that {@link DayText} reads. */
   public static Optional<LocalDate> day(String text) {
-    return read(text, DAYS, (words, form) -> LocalDate.parse(words, form));
+    return YEAR_IN_FULL.matcher(text).find()
+        ? new DayText(LocalDate.EPOCH).read(text).day()
+        : Optional.empty();
   }
 
-  /** A day of the year: {@code 15 April} or {@code --04-15}. */
+  /** A day of the year: {@code 15 April}, {@code 15.4.} or {@code --04-15}. */
   public static Optional<MonthDay> monthDay(String text) {
-    return read(text, MONTH_DAYS, (words, form) -> MonthDay.parse(words, form));
+    return DayText.monthDay(text);
   }
 
   /** A sentence whose days stand as ISO 8601 has them, with these days in words. */
@@ -58,17 +44,5 @@ public final class Days {
     return ISO_DAY
         .matcher(sentence)
         .replaceAll(found -> day(found.group()).map(Days::written).orElse(found.group()));
-  }
-
-  private static <T> Optional<T> read(
-      String text, List<DateTimeFormatter> forms, BiFunction<String, DateTimeFormatter, T> parse) {
-    for (DateTimeFormatter form : forms) {
-      try {
-        return Optional.of(parse.apply(text.strip().replaceAll("\\s+", " "), form));
-      } catch (DateTimeParseException e) {
-        continue;
-      }
-    }
-    return Optional.empty();
   }
 }

@@ -1,7 +1,6 @@
 package limberboard.upkeep.list;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -29,8 +28,7 @@ public record ListWork(Upkeep upkeep) {
   public int season(ListKind kind) {
     AfloatSeason next = upkeep.thisSeason();
     LocalDate on = upkeep.fitting().on();
-    LocalDate over = upkeep.seasons().season(next.year() - 1).to();
-    boolean early = ChronoUnit.DAYS.between(over, on) < ChronoUnit.DAYS.between(on, next.from());
+    boolean early = !on.isAfter(upkeep.seasons().layingUpEnds(next.year() - 1));
     return kind == ListKind.LAYING_UP && early ? next.year() - 1 : next.year();
   }
 
