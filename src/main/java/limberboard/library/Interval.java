@@ -18,8 +18,8 @@ import java.util.OptionalInt;
  * @param fromEvent a procedure id or an event of the log; it runs only once that stands in the log
  * @param phase when in the year it is done
  * @param expires whether it runs out by its date even when unused
- * @param forWinter whether the work is for the winter itself, so that what was not done by the middle
- *     of one waits for the next laying up
+ * @param forWinter whether the work is for the winter itself, so that what was not done by the
+ *     middle of one waits for the next laying up
  * @param factors what shortens or lengthens it for some boats
  */
 public record Interval(

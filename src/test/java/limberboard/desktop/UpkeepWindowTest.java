@@ -123,6 +123,25 @@ class UpkeepWindowTest extends RealWindow {
   }
 
   @Test
+  void aDayThatCannotBeReadIsSaidInWordsAndShowsNoOldList() {
+    goThere();
+    window.focus("upkeep-day");
+    window.act(() -> window.find("upkeep-day", JTextField.class).setText("11 Marhc 2027"));
+    assertThat(window.ask(() -> window.find("upkeep-day-words", Wrapped.class).getText()))
+        .isEqualTo("“marhc” is no month. Write it as 20 May 2026.");
+    window.press(KeyEvent.VK_ENTER);
+    assertThat(isShowing("due")).isFalse();
+    window.act(() -> window.find("upkeep-day", JTextField.class).setText("3/11/2027"));
+    assertThat(window.ask(() -> window.find("upkeep-day-words", Wrapped.class).getText()))
+        .isEqualTo("Read as 3 November 2027. Enter shows it.");
+    window.press(KeyEvent.VK_ENTER);
+    window.until("the list is back", () -> isShowing("due"));
+    assertThat(window.ask(() -> desk().upkeep().day())).isEqualTo(LocalDate.of(2027, 11, 3));
+    assertThat(window.ask(() -> window.find("upkeep-day", JTextField.class).getText()))
+        .isEqualTo("3 November 2027");
+  }
+
+  @Test
   void withoutABoatThePlaceAsksForOne() {
     window.act(() -> desk().session().choose(Optional.empty()));
     window.press(KeyEvent.VK_3, KeyEvent.VK_CONTROL);

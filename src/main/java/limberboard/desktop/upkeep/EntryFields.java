@@ -127,7 +127,8 @@ final class EntryFields extends Column {
 
   private void refresh() {
     for (Line line : lines) {
-      String problem = form.map(shown -> shown.problem(line.field())).orElse("");
+      String problem =
+          form.map(shown -> shown.problem(line.field()) + shown.told(line.field())).orElse("");
       line.wrong().setText(problem);
       line.wrong().setVisible(!problem.isEmpty());
       line.input().getAccessibleContext().setAccessibleDescription(problem);

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import limberboard.boat.LogEntry;
 import limberboard.desktop.base.Days;
+import limberboard.library.DayText;
 
 /**
  * An entry for the log while it is typed: what is in its fields and what is wrong with it, without
@@ -122,11 +123,19 @@ final class EntryForm {
   }
 
   private String dayProblem(String text) {
-    Optional<LocalDate> day = Days.day(text);
-    if (day.isEmpty()) {
-      return "Write a day: " + Days.written(today);
+    DayText.Read read = new DayText(today).read(text);
+    return read.day().filter(on -> on.isAfter(today)).isPresent()
+        ? "That lies in the future; log work once it is done."
+        : read.why();
+  }
+
+  /** What a field is read as where that is not plain from what was typed; empty otherwise. */
+  String told(Field field) {
+    if (field.kind() != Kind.DAY || !problem(field).isEmpty()) {
+      return "";
     }
-    return day.get().isAfter(today) ? "That lies in the future; log work once it is done" : "";
+    LocalDate on = new DayText(today).read(text(field)).day().orElseThrow();
+    return Days.written(on).equals(text(field).strip()) ? "" : "Read as " + Days.written(on) + ".";
   }
 
   /** The entry; empty while something is wrong. */
@@ -139,7 +148,7 @@ final class EntryForm {
         use -> count(text(Field.count(use)).strip()).ifPresent(number -> counts.put(use, number)));
     return Optional.of(
         new LogEntry(
-            Days.day(text(Field.DAY)).orElseThrow(),
+            new DayText(today).read(text(Field.DAY)).day().orElseThrow(),
             work,
             hours(text(Field.HOURS).strip()),
             counts,

@@ -11,6 +11,7 @@ import limberboard.boat.Workspace;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
 import limberboard.desktop.base.Session;
+import limberboard.library.DayText;
 import limberboard.library.Library;
 import limberboard.library.Problem;
 import limberboard.library.WorkspaceFolders;
@@ -23,6 +24,7 @@ public final class UpkeepModel {
   private final WorkspaceFolders folders;
   private final List<Runnable> listeners = new ArrayList<>();
   private Optional<LocalDate> chosen = Optional.empty();
+  private String refusedDay = "";
   private Optional<Asked> asked = Optional.empty();
   private Optional<Reckoned> reckoned = Optional.empty();
 
@@ -123,8 +125,38 @@ public final class UpkeepModel {
 
   /** Asks about another day; empty for today, whichever that is. */
   public void day(Optional<LocalDate> day) {
+    refusedDay = "";
     chosen = day.filter(other -> !other.equals(session.today()));
     follow();
+  }
+
+  /**
+   * Asks about the day that was typed; where it is none, nothing is shown until it is put right.
+   */
+  void ask(String typed) {
+    DayText.Read read = read(typed);
+    refusedDay = read.why();
+    if (read.day().filter(on -> !on.equals(day())).isPresent()) {
+      day(read.day());
+    } else {
+      tell();
+    }
+  }
+
+  /** What a typed day is read as. */
+  DayText.Read read(String typed) {
+    return new DayText(session.today()).read(typed);
+  }
+
+  /** Why what was typed last is no day; empty when it is one. */
+  String refusedDay() {
+    return refusedDay;
+  }
+
+  /** Goes back to the day asked about before one was typed that is none. */
+  void forgetRefusedDay() {
+    refusedDay = "";
+    tell();
   }
 
   private void follow() {

@@ -5,15 +5,22 @@ import java.awt.CardLayout;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.Icon;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.look.LineIcon;
+import limberboard.desktop.parts.Buttons;
+import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Keys;
+import limberboard.desktop.parts.Row;
+import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.Wrapped;
 
 /** The place for a boat's upkeep: what is due, when it comes, the log. */
 public final class UpkeepPlace implements Place {
   private static final int ICON = 26;
+  private static final String WRONG_DAY = "wrong-day";
   private final UpkeepModel model;
   private final List<UpkeepAspect> aspects;
   private final CardLayout cards = new CardLayout();
@@ -22,6 +29,7 @@ public final class UpkeepPlace implements Place {
   private final JPanel view = new JPanel(views);
   private final NoBoatPanel noBoat;
   private final UpkeepTop top;
+  private final Wrapped refused = Text.reading("");
   private UpkeepAspect now;
 
   /** The place with its aspects, in the order of their buttons. */
@@ -50,6 +58,7 @@ public final class UpkeepPlace implements Place {
     work.setBorder(BorderFactory.createEmptyBorder(12, 18, 12, 18));
     work.add(top, BorderLayout.NORTH);
     work.add(view, BorderLayout.CENTER);
+    view.add(wrongDay(), WRONG_DAY);
     panel.add(noBoat, "no-boat");
     panel.add(work, "work");
     Keys.within(work, "control Z", tools.log()::undo);
@@ -65,11 +74,20 @@ public final class UpkeepPlace implements Place {
 
   private void look(UpkeepAspect aspect) {
     now = aspect;
-    views.show(view, aspect.id());
+    refresh();
     top.mark(aspect);
-    if (panel.isShowing()) {
+    if (panel.isShowing() && model.refusedDay().isEmpty()) {
       aspect.regions().get(0).requestFocusInWindow();
     }
+  }
+
+  private JComponent wrongDay() {
+    Column column = new Column(10).padded(24, 8, 8, 8);
+    column.add(refused);
+    JButton correct = Buttons.plain("Correct the day", top::focusDay);
+    JButton back = Buttons.plain("Back to the day before", model::forgetRefusedDay);
+    column.add(Row.wrapping(10, correct, back));
+    return column;
   }
 
   private void refresh() {
@@ -79,6 +97,10 @@ public final class UpkeepPlace implements Place {
           case WORKING, READY -> true;
         };
     cards.show(panel, boat ? "work" : "no-boat");
+    refused.setText(
+        model.refusedDay()
+            + " Until then nothing is shown, so that no list of another day is taken for it.");
+    views.show(view, model.refusedDay().isEmpty() ? now.id() : WRONG_DAY);
   }
 
   @Override
@@ -111,7 +133,10 @@ public final class UpkeepPlace implements Place {
     if (!top.isShowing() && noBoat.isShowing()) {
       return noBoat.regions();
     }
-    List<JComponent> regions = new java.util.ArrayList<>(now.regions());
+    List<JComponent> regions = new java.util.ArrayList<>();
+    if (model.refusedDay().isEmpty()) {
+      regions.addAll(now.regions());
+    }
     regions.addAll(top.regions());
     return regions;
   }

@@ -49,6 +49,11 @@ final class UpkeepTop extends Column {
     aspects.mark(aspect);
   }
 
+  /** Puts the focus where the day is typed. */
+  void focusDay() {
+    day.focus();
+  }
+
   List<JComponent> regions() {
     return List.of(aspects, day);
   }
@@ -73,6 +78,7 @@ final class UpkeepTop extends Column {
       add(Row.growing(12, 0, what, day));
       add(aspects);
     }
+    add(day.words());
     add(questions);
     add(written);
     revalidate();

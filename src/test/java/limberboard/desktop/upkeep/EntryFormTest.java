@@ -39,11 +39,24 @@ class EntryFormTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "yesterday", "2026-02-30", "30 February 2026", "21 May 2026"})
+  @ValueSource(
+      strings = {"", "some day", "tomorrow", "2026-02-30", "30 February 2026", "21 May 2026"})
   void aDayThatIsNoneOrStillToComeIsNotTaken(String day) {
     form.set(Field.DAY, day);
     assertThat(form.problem(Field.DAY)).isNotEmpty();
     assertThat(form.entry()).isEmpty();
+  }
+
+  @Test
+  void aDayIsReadAsPeopleWriteItAndToldBack() {
+    form.set(Field.DAY, "1.3.2026");
+    assertThat(form.problem(Field.DAY)).isEmpty();
+    assertThat(form.told(Field.DAY)).isEqualTo("Read as 1 March 2026.");
+    assertThat(form.entry().orElseThrow().date()).isEqualTo(LocalDate.of(2026, 3, 1));
+    form.set(Field.DAY, "yesterday");
+    assertThat(form.told(Field.DAY)).isEqualTo("Read as 19 May 2026.");
+    form.set(Field.DAY, "1 March 2026");
+    assertThat(form.told(Field.DAY)).isEmpty();
   }
 
   @ParameterizedTest
