@@ -1,46 +1,59 @@
 package limberboard.boat;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import limberboard.library.KeptFile;
+import limberboard.library.KeptFile.Edit;
+import limberboard.library.KeptFile.Rewrite;
 import limberboard.library.Problem;
-import limberboard.library.SafeFiles;
 import limberboard.library.WorkspaceFolders;
 
 /**
- * Adds entries to boats' logs so that each can be taken out again exactly: the file is then as it
- * was, to the letter. When the file was changed by somebody else meanwhile, only the entry's own
- * line is taken out.
+ * Writes boats' logs (RFC 4180): adds entries at the end, corrects one, takes one out, and takes
+ * any of that back. Each change is made under a lock to what the file holds at that moment, so that
+ * several people and programs can write one log and no line is lost. Every other line stays as it
+ * is, to the letter; a log that cannot be read is left alone and the reason returned. A new column
+ * is added only when an entry needs it.
+ *
+ * <p>Entries are told apart by what they say. Of equal lines the one is meant that ends on the
+ * entry's {@link LogEntry#line()}, otherwise the last of them.
+ *
+ * <p>Can be used by any number of threads.
  */
 public final class LogBook {
+  /** How many bytes a log may have. */
+  public static final int LARGEST = 8_000_000;
+
   private final WorkspaceFolders folders;
-  private final LogWriter writer;
 
   /** The logs of this workspace. */
   public LogBook(WorkspaceFolders folders) {
     this.folders = folders;
-    this.writer = new LogWriter(folders);
   }
 
-  /** What came of adding an entry. */
+  /** What came of writing. */
   public sealed interface Outcome {}
 
   /**
    * It was written.
    *
-   * @param boat the boat's id
-   * @param entry what was written
-   * @param before the file's text before; empty when there was none
-   * @param after the file's text with the entry
+   * @param change what was changed, with which it can be taken back
    */
-  public record Written(String boat, LogEntry entry, Optional<String> before, String after)
-      implements Outcome {}
+  public record Written(LogChange change) implements Outcome {
+    /** The first entry that was written, otherwise the first that was taken out. */
+    public LogEntry entry() {
+      return change.put().isEmpty() ? change.taken().get(0) : change.put().get(0);
+    }
+  }
 
   /**
    * Nothing was written.
    *
-   * @param problem why
+   * @param problem why, and what to do
    */
   public record Refused(Problem problem) implements Outcome {}
 
@@ -48,41 +61,140 @@ public final class LogBook {
    * Adds an entry at the end of a boat's log.
    *
    * @param boat the boat's id
-   * @throws IOException when it cannot be written; the old file is then still there, whole
    */
-  public Outcome add(String boat, LogEntry entry) throws IOException {
-    Path file = file(boat);
-    Optional<String> before = text(file);
-    Optional<Problem> problem = writer.add(boat, entry);
-    return problem.isPresent()
-        ? new Refused(problem.get())
-        : new Written(boat, entry, before, text(file).orElse(""));
+  public Outcome add(String boat, LogEntry entry) {
+    return add(boat, List.of(entry));
+  }
+
+  /**
+   * Adds entries at the end of a boat's log, all of them or none. The log is made if it is not
+   * there.
+   *
+   * @param boat the boat's id
+   * @param entries at least one
+   */
+  public Outcome add(String boat, List<LogEntry> entries) {
+    return change(boat, List.of(), entries);
+  }
+
+  /**
+   * Corrects an entry: its line is written anew in its place.
+   *
+   * @param boat the boat's id
+   */
+  public Outcome replace(String boat, LogEntry old, LogEntry now) {
+    return change(boat, List.of(old), List.of(now));
+  }
+
+  /**
+   * Takes an entry out.
+   *
+   * @param boat the boat's id
+   */
+  public Outcome remove(String boat, LogEntry entry) {
+    return change(boat, List.of(entry), List.of());
+  }
+
+  /**
+   * Takes a change back. While the log is as the change left it, it is then as it was before, to
+   * the letter; when others have written meanwhile, only the change's own lines are taken back.
+   *
+   * @return what was changed by that; it can be taken back like any other change
+   */
+  public Outcome undo(LogChange change) {
+    LogChange back = change.back();
+    return kept(back.boat(), now -> now.equals(back.before()) ? exactly(back) : again(back, now));
+  }
+
+  /** Makes a change again that was taken back. */
+  public Outcome redo(LogChange change) {
+    return undo(change.back());
   }
 
   /**
    * Takes what was written out again.
    *
    * @return why nothing was taken out, if so
-   * @throws IOException when it cannot be written; the old file is then still there, whole
    */
-  public Optional<Problem> undo(Written written) throws IOException {
-    Path file = file(written.boat());
-    if (!text(file).equals(Optional.of(written.after()))) {
-      return writer.remove(written.boat(), written.entry());
+  public Optional<Problem> undo(Written written) {
+    return undo(written.change()) instanceof Refused refused
+        ? Optional.of(refused.problem())
+        : Optional.empty();
+  }
+
+  private Outcome change(String boat, List<LogEntry> taken, List<LogEntry> put) {
+    return kept(boat, now -> edited(boat, now, taken, put, List.of()));
+  }
+
+  private static Rewrite<Outcome> exactly(LogChange back) {
+    return Rewrite.write(back.after(), new Written(back));
+  }
+
+  /** Makes a change in a log that is not as it was, with the letters its lines had. */
+  private Rewrite<Outcome> again(LogChange change, Optional<String> now) {
+    LogText known = LogText.read(change.after().orElse(LogText.NEW));
+    LogText is = LogText.read(now.orElse(LogText.NEW));
+    boolean sameColumns = is.columns().equals(known.columns());
+    List<Optional<String>> letters = new ArrayList<>();
+    List<Integer> used = new ArrayList<>();
+    for (LogEntry entry : change.put()) {
+      OptionalInt place = sameColumns ? known.place(entry, used) : OptionalInt.empty();
+      place.ifPresent(used::add);
+      letters.add(
+          place.isPresent()
+              ? Optional.of(known.letters(known.lines().get(place.getAsInt())))
+              : Optional.empty());
     }
-    if (written.before().isPresent()) {
-      SafeFiles.write(file, written.before().get());
-    } else {
-      Files.delete(file);
+    return edited(change.boat(), now, change.taken(), change.put(), letters);
+  }
+
+  private Rewrite<Outcome> edited(
+      String boat,
+      Optional<String> now,
+      List<LogEntry> taken,
+      List<LogEntry> put,
+      List<Optional<String>> letters) {
+    LogEdit edit = new LogEdit(folders.relative(file(boat)), LogText.read(now.orElse(LogText.NEW)));
+    LogEdit.Made made = edit.swap(taken, put, letters);
+    if (made instanceof LogEdit.Text text) {
+      Optional<String> after = Optional.of(text.text());
+      LogChange change = new LogChange(boat, text.taken(), text.put(), now, after);
+      return Rewrite.write(after, new Written(change));
     }
-    return Optional.empty();
+    return Rewrite.leave(new Refused(((LogEdit.Not) made).problem()));
+  }
+
+  private interface Work {
+    Rewrite<Outcome> on(Optional<String> now);
+  }
+
+  private Outcome kept(String boat, Work work) {
+    Path file = file(boat);
+    if (!Files.isDirectory(file.getParent())) {
+      return new Refused(
+          Problem.error(
+              folders.relative(file),
+              0,
+              "",
+              "cannot be written, because the boat’s folder is not there",
+              "look whether it was moved or renamed; nothing was written"));
+    }
+    return new KeptFile(folders, file, LARGEST)
+        .change(
+            new Edit<Outcome>() {
+              @Override
+              public Rewrite<Outcome> apply(Optional<String> now) {
+                return work.on(now);
+              }
+
+              @Override
+              public Outcome refused(Problem problem) {
+                return new Refused(problem);
+              }
+            });
   }
 
   private Path file(String boat) {
     return folders.boats().resolve(boat).resolve(BoatReader.LOG);
-  }
-
-  private static Optional<String> text(Path file) throws IOException {
-    return Files.exists(file) ? Optional.of(Files.readString(file)) : Optional.empty();
   }
 }

@@ -28,4 +28,14 @@ public record LogEntry(
   public LogEntry {
     uses = Map.copyOf(uses);
   }
+
+  /** Whether another entry says the same, on whichever line it stands. */
+  public boolean saysTheSame(LogEntry other) {
+    return equals(other.on(line));
+  }
+
+  /** The same entry on another line of the file. */
+  public LogEntry on(int otherLine) {
+    return new LogEntry(date, work, engineHours, uses, note, of, otherLine);
+  }
 }

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -97,5 +98,129 @@ class LogBookTest {
     assertThat(outcome).isInstanceOf(Refused.class);
     assertThat(((Refused) outcome).problem().wrong()).contains("cannot be read to its end");
     assertThat(Files.readString(log)).isEqualTo(broken);
+  }
+
+  private static final String TWICE =
+      "date,work,engine-hours,note\r\n"
+          + "2025-04-12,launched,,\r\n"
+          + "2025-05-01,mend,,\" odd  spaces \"\r\n"
+          + "\r\n"
+          + "2025-05-01,mend,,odd  spaces\r\n"
+          + "2025-06-01,mend,,\"two\r\nlines\"\r\n";
+
+  private static LogEntry mend(int month, String note, int line) {
+    return new LogEntry(
+        LocalDate.of(2025, month, 1),
+        "mend",
+        OptionalDouble.empty(),
+        Map.of(),
+        note,
+        Optional.empty(),
+        line);
+  }
+
+  private static LogChange written(Outcome outcome) {
+    return ((Written) outcome).change();
+  }
+
+  @Test
+  void severalEntriesAreWrittenTogetherAndSayWhereTheyStand() throws IOException {
+    Files.writeString(log, TWICE);
+    LogChange change = written(book.add("knot", List.of(mend(7, "a", 0), mend(8, "b\nc", 0))));
+    assertThat(Files.readString(log))
+        .isEqualTo(TWICE + "2025-07-01,mend,,a\r\n2025-08-01,mend,,\"b\r\nc\"\r\n");
+    assertThat(change.put()).containsExactly(mend(7, "a", 8), mend(8, "b\nc", 10));
+    book.undo(change);
+    assertThat(Files.readString(log)).isEqualTo(TWICE);
+  }
+
+  @Test
+  void ofEqualLinesTheOneOnTheEntrysLineIsMeantOtherwiseTheLast() throws IOException {
+    Files.writeString(log, TWICE);
+    LogChange first = written(book.remove("knot", mend(5, "odd  spaces", 3)));
+    assertThat(Files.readString(log)).doesNotContain("\" odd").contains("\r\n\r\n2025-05-01");
+    book.undo(first);
+    assertThat(Files.readString(log)).isEqualTo(TWICE);
+    book.remove("knot", mend(5, "odd  spaces", 0));
+    assertThat(Files.readString(log)).contains("\" odd").doesNotContain(",odd");
+  }
+
+  @Test
+  void aLineIsCorrectedInItsPlaceTakenBackAndMadeAgain() throws IOException {
+    Files.writeString(log, TWICE);
+    LogChange change =
+        written(book.replace("knot", mend(6, "two\nlines", 0), mend(6, "one line", 0)));
+    String corrected = TWICE.replace("\"two\r\nlines\"", "one line");
+    assertThat(Files.readString(log)).isEqualTo(corrected);
+    LogChange back = written(book.undo(change));
+    assertThat(Files.readString(log)).isEqualTo(TWICE);
+    book.redo(change);
+    assertThat(Files.readString(log)).isEqualTo(corrected);
+    book.undo(change);
+    book.undo(back);
+    assertThat(Files.readString(log)).isEqualTo(corrected);
+  }
+
+  @Test
+  void aCorrectionIsTakenBackAloneWhenOthersHaveWritten() throws IOException {
+    Files.writeString(log, TWICE);
+    LogChange change = written(book.replace("knot", mend(5, "odd  spaces", 3), mend(5, "even", 0)));
+    book.add("knot", mend(9, "others", 0));
+    book.undo(change);
+    assertThat(Files.readString(log)).isEqualTo(TWICE + "2025-09-01,mend,,others\r\n");
+  }
+
+  @Test
+  void aLineTakenOutComesBackWithItsLettersWhenOthersHaveWritten() throws IOException {
+    Files.writeString(log, TWICE);
+    LogChange change = written(book.remove("knot", mend(5, "odd  spaces", 3)));
+    book.add("knot", mend(9, "others", 0));
+    book.undo(change);
+    assertThat(Files.readString(log)).endsWith("others\r\n2025-05-01,mend,,\" odd  spaces \"\r\n");
+  }
+
+  @Test
+  void aLineThatIsTooLongStaysBrokenBecauseNoColumnIsAddedThatItWouldFill() throws IOException {
+    String broken = "date,work,engine-hours,note\n2025-04-12,launched,,a note, 5\n";
+    Files.writeString(log, broken);
+    Refused refused = (Refused) book.add("knot", HOISTS);
+    assertThat(refused.problem().line()).isEqualTo(2);
+    assertThat(Files.readString(log)).isEqualTo(broken);
+    assertThat(book.add("knot", mend(7, "no new column", 0))).isInstanceOf(Written.class);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {530.1234567, 1e-320, 1e9, -1, Double.NaN, Double.POSITIVE_INFINITY})
+  void hoursThatWouldNotBeReadAreNotWritten(double hours) throws IOException {
+    Files.writeString(log, TWICE);
+    LogEntry entry =
+        new LogEntry(
+            LocalDate.of(2026, 5, 20),
+            "reading",
+            OptionalDouble.of(hours),
+            Map.of(),
+            "",
+            Optional.empty(),
+            0);
+    assertThat(((Refused) book.add("knot", entry)).problem().key()).isEqualTo("engine-hours");
+    assertThat(Files.readString(log)).isEqualTo(TWICE);
+  }
+
+  @Test
+  void aLogThatWouldBecomeTooLongToBeReadIsLeftAlone() throws IOException {
+    String line = "2025-04-12,launched,,\n";
+    String full =
+        "date,work,engine-hours,note\n" + line.repeat(LogBook.LARGEST / line.length() - 2);
+    Files.writeString(log, full);
+    Outcome outcome = book.add("knot", List.of(mend(1, "x".repeat(60), 0)));
+    assertThat(((Refused) outcome).problem().wrong()).contains("longer than the 8000000 bytes");
+    assertThat(Files.readString(log)).isEqualTo(full);
+  }
+
+  @Test
+  void withoutTheBoatsFolderNothingIsMade() {
+    Refused refused = (Refused) book.add("gone", HOISTS);
+    assertThat(refused.problem().wrong()).contains("folder is not there");
+    assertThat(folder.resolve("boats/gone")).doesNotExist();
   }
 }

@@ -104,7 +104,7 @@ class LogWriterTest {
     assertThat(Files.readString(log))
         .isEqualTo(
             "date,work,engine-hours,note,hoists\n"
-                + "2026-01-01,a,12,\"x, y\",\nbroken line\n2026-06-01,reading,,,40\n");
+                + "2026-01-01,a,12,\"x, y\"\nbroken line\n2026-06-01,reading,,,40\n");
   }
 
   @Test
