@@ -24,6 +24,7 @@ public final class LibraryReader {
   private final PageParser parser = new PageParser();
   private final FileMemory<ParsedPage> pages = new FileMemory<>();
   private final FileMemory<Optional<String>> pictures = new FileMemory<>();
+  private Library last = Library.empty();
 
   /** A reader of this workspace's library, with the library's own checks alone. */
   public LibraryReader(WorkspaceFolders folders) {
@@ -43,7 +44,8 @@ public final class LibraryReader {
   /**
    * Reads the library.
    *
-   * @return a snapshot with all pages that can be used and all problems
+   * @return a snapshot with all pages that can be used and all problems; the same as the last time
+   *     when nothing has changed
    * @throws IOException when the articles folder cannot be listed
    */
   public Library read() throws IOException {
@@ -65,7 +67,10 @@ public final class LibraryReader {
                 targets.put(each.id(), targets(each, page, links));
               });
     }
-    return new Library(usable, targets, problems);
+    pictures.forgetUnasked();
+    Library read = new Library(usable, targets, problems);
+    last = read.equals(last) ? last : read;
+    return last;
   }
 
   private Optional<String> pictureWrong(Path picture) {
@@ -140,7 +145,7 @@ public final class LibraryReader {
                     "rename one of them; ids are unique across all kinds"));
           }
         });
-    pages.keepOnly(files.keySet());
+    pages.forgetUnasked();
     return parsed;
   }
 }
