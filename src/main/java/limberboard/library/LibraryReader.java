@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /**
  * Reads the library again and again; only files that have changed are parsed anew. For one thread
@@ -93,16 +92,12 @@ public final class LibraryReader {
           "there is no folder " + folders.articles() + "; a workspace keeps its pages there");
     }
     Map<Path, Kind> files = new LinkedHashMap<>();
+    FolderCheck check = new FolderCheck(folders);
+    problems.addAll(check.strangers());
     for (Kind kind : Kind.values()) {
-      Path folder = folders.articles().resolve(kind.folder());
-      if (!Files.isDirectory(folder)) {
-        continue;
-      }
-      try (Stream<Path> listed = Files.list(folder)) {
-        for (Path file : listed.sorted().toList()) {
-          if (isPage(file, problems)) {
-            files.put(file, kind);
-          }
+      for (Path file : check.listed(folders.articles().resolve(kind.folder()), problems)) {
+        if (isPage(file, problems)) {
+          files.put(file, kind);
         }
       }
     }
@@ -111,7 +106,11 @@ public final class LibraryReader {
 
   private boolean isPage(Path file, List<Problem> problems) {
     String name = file.getFileName().toString();
-    if (name.startsWith(".") || !name.endsWith(".md")) {
+    if (name.startsWith(".")) {
+      return false;
+    }
+    if (!name.endsWith(".md")) {
+      FolderCheck.notAPage(folders.relative(file), name).ifPresent(problems::add);
       return false;
     }
     if (Files.isRegularFile(file) && folders.holds(file)) {
