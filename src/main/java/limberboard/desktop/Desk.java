@@ -23,7 +23,7 @@ import limberboard.desktop.parts.Divider;
 import limberboard.desktop.read.CutReader;
 import limberboard.desktop.read.PagePictures;
 import limberboard.desktop.read.PageRenderer;
-import limberboard.desktop.read.PdfSaver;
+import limberboard.desktop.read.Papers;
 import limberboard.desktop.read.SheetReader;
 import limberboard.desktop.trace.Aspects;
 import limberboard.desktop.trace.TraceModel;
@@ -133,22 +133,19 @@ final class Desk {
             upkeep,
             log,
             pages,
-            saver(renderer),
-            () ->
-                new SheetReader(
-                    settings, renderer, new Latest(pages), id -> navigator().openPage(id)),
-            outside.askFile(),
+            papers(renderer),
+            () -> new SheetReader(settings, renderer, pages, id -> navigator().openPage(id)),
             notices,
             navigator(),
             dividers()));
   }
 
   private CutReader reader(PageRenderer renderer, java.util.function.Consumer<String> follow) {
-    return new CutReader(session, settings, renderer, new Latest(pages), saver(renderer), follow);
+    return new CutReader(session, settings, renderer, pages, papers(renderer), follow);
   }
 
-  private PdfSaver saver(PageRenderer renderer) {
-    return new PdfSaver(outside.folders(), renderer, pages, notices, outside.askFile());
+  private Papers papers(PageRenderer renderer) {
+    return new Papers(outside.folders(), renderer, pages, notices, outside.outlets());
   }
 
   private Divider.Memory dividers() {

@@ -15,6 +15,9 @@ import limberboard.boat.WorkspaceReader;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.look.Theme;
+import limberboard.desktop.read.Outlets;
+import limberboard.desktop.read.SystemOpening;
+import limberboard.desktop.read.SystemPrinting;
 import limberboard.desktop.upkeep.LogStore;
 import limberboard.desktop.window.FileQuestion;
 import limberboard.library.WorkspaceFolders;
@@ -71,7 +74,7 @@ final class DesktopStart {
             workers.trees(),
             EventQueue::invokeLater),
         new TypingPause(TYPING_PAUSE),
-        FileQuestion::ask,
+        new Outlets(new FileQuestion(memory)::ask, new SystemPrinting(), new SystemOpening()),
         text ->
             Toolkit.getDefaultToolkit()
                 .getSystemClipboard()

@@ -1,17 +1,15 @@
 package limberboard.desktop;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import limberboard.boat.Workspace;
 import limberboard.desktop.base.Delay;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.boats.BoatStore;
 import limberboard.desktop.find.SearchSource;
+import limberboard.desktop.read.Outlets;
 import limberboard.desktop.upkeep.LogStore;
 import limberboard.library.Library;
 import limberboard.library.WorkspaceFolders;
@@ -28,7 +26,7 @@ import limberboard.library.WorkspaceFolders;
  * @param memory remembers settings
  * @param threads run work
  * @param typing waits for a pause in typing
- * @param askFile asks for a file to write, suggesting a name
+ * @param outlets where what is read goes: files, printers, other programs
  * @param clipboard takes text for other programs
  */
 record Outside(
@@ -41,7 +39,7 @@ record Outside(
     Memory memory,
     Threads threads,
     Delay typing,
-    Function<String, Optional<Path>> askFile,
+    Outlets outlets,
     Consumer<String> clipboard) {
 
   /** Reads the workspace. */

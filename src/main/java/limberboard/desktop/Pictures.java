@@ -18,6 +18,8 @@ import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.look.ThemeChoice;
+import limberboard.desktop.read.Outlets;
+import limberboard.desktop.read.Printing;
 import limberboard.desktop.upkeep.LogStore;
 import limberboard.library.WorkspaceFolders;
 import limberboard.search.SearchResults;
@@ -83,6 +85,23 @@ public final class Pictures {
     return new Desk(outside(memory), settings);
   }
 
+  /** Nothing leaves the program while pictures are made. */
+  private static Outlets nowhere() {
+    Printing none =
+        new Printing() {
+          @Override
+          public boolean hasPrinter() {
+            return false;
+          }
+
+          @Override
+          public Optional<Order> ask(String name) {
+            return Optional.empty();
+          }
+        };
+    return new Outlets(name -> Optional.empty(), none, file -> {});
+  }
+
   /** Everything in step on the event thread, so that a picture shows what has been asked for. */
   private Outside outside(Memory memory) {
     Executor direct = Runnable::run;
@@ -98,7 +117,7 @@ public final class Pictures {
         memory,
         new Outside.Threads(direct, direct, direct, direct, direct),
         Runnable::run,
-        name -> Optional.empty(),
+        nowhere(),
         text -> {});
   }
 }

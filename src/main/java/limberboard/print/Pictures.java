@@ -45,6 +45,24 @@ public final class Pictures {
     return folders.flatMap(found -> file(found, path)).flatMap(file -> read(file, look));
   }
 
+  /**
+   * What tells whether a picture is another one than before: when its file was changed, and how
+   * long it is. Empty for a drawing that stands in the page, and when there is no file.
+   */
+  public String state(String path) {
+    return DrawnInPage.is(path)
+        ? ""
+        : folders.flatMap(found -> file(found, path)).map(Pictures::state).orElse("");
+  }
+
+  private static String state(Path file) {
+    try {
+      return Files.getLastModifiedTime(file) + " " + Files.size(file);
+    } catch (IOException e) {
+      return "";
+    }
+  }
+
   private static Optional<Path> file(WorkspaceFolders folders, String path) {
     try {
       Path articles = folders.articles().toRealPath();

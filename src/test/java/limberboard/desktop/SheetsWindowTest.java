@@ -11,7 +11,6 @@ import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
-import javax.swing.JComponent;
 import limberboard.desktop.parts.Wrapped;
 import org.junit.jupiter.api.Test;
 
@@ -29,9 +28,7 @@ class SheetsWindowTest extends RealWindow {
   }
 
   private String page() {
-    return Optional.ofNullable(
-            window.find("page", JComponent.class).getAccessibleContext().getAccessibleDescription())
-        .orElse("");
+    return window.words("page");
   }
 
   private void untilPageSays(String what) {

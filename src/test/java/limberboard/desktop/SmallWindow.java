@@ -13,6 +13,9 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleExtendedText;
+import javax.accessibility.AccessibleText;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import limberboard.boat.Boat;
@@ -27,6 +30,8 @@ import limberboard.desktop.base.Settings;
 import limberboard.desktop.find.SearchSource;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.look.ThemeChoice;
+import limberboard.desktop.read.Outlets;
+import limberboard.desktop.support.SmallPrinter;
 import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.upkeep.LogStore;
 import limberboard.library.Library;
@@ -47,6 +52,8 @@ final class SmallWindow implements AutoCloseable {
   private final WorkspaceFolders folders;
   private final Workers workers = new Workers();
   private final List<String> onEventThread = Collections.synchronizedList(new ArrayList<>());
+  private final SmallPrinter printer = new SmallPrinter();
+  private final List<Path> opened = Collections.synchronizedList(new ArrayList<>());
   private final AtomicReference<String> copied = new AtomicReference<>("");
   private final AtomicReference<Optional<IOException>> failure =
       new AtomicReference<>(Optional.empty());
@@ -111,7 +118,7 @@ final class SmallWindow implements AutoCloseable {
             workers.trees(),
             EventQueue::invokeLater),
         new TypingPause(30),
-        name -> Optional.of(folders.root().resolve(name)),
+        new Outlets(name -> Optional.of(folders.root().resolve(name)), printer, opened::add),
         copied::set);
   }
 
@@ -181,6 +188,16 @@ final class SmallWindow implements AutoCloseable {
     return copied.get();
   }
 
+  /** The printer of this window. */
+  SmallPrinter printer() {
+    return printer;
+  }
+
+  /** Files that were opened in other programs. */
+  List<Path> opened() {
+    return List.copyOf(opened);
+  }
+
   WorkspaceFolders folders() {
     return folders;
   }
@@ -232,6 +249,15 @@ final class SmallWindow implements AutoCloseable {
   /** The component of this name that is showing. */
   <C extends Component> C find(String name, Class<C> kind) {
     return robot.finder().findByName(name, kind, true);
+  }
+
+  /** All words of the page of this name, as somebody who listens to it gets them. */
+  String words(String name) {
+    AccessibleContext page = find(name, JComponent.class).getAccessibleContext();
+    AccessibleText text = page.getAccessibleText();
+    return text instanceof AccessibleExtendedText words
+        ? words.getTextRange(0, text.getCharCount())
+        : "";
   }
 
   /** Presses a key while others are held down. */

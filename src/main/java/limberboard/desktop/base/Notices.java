@@ -14,8 +14,27 @@ public final class Notices {
    *
    * @param text what happened and what can be done
    * @param failure whether something went wrong
+   * @param offers what can be done about it at once
    */
-  public record Notice(String text, boolean failure) {}
+  public record Notice(String text, boolean failure, List<Offer> offers) {
+    /** Copies the list. */
+    public Notice {
+      offers = List.copyOf(offers);
+    }
+
+    /** A message without offers. */
+    public Notice(String text, boolean failure) {
+      this(text, failure, List.of());
+    }
+  }
+
+  /**
+   * Something that can be done at once.
+   *
+   * @param title what a person reads on its button
+   * @param action what is done
+   */
+  public record Offer(String title, Runnable action) {}
 
   /** Calls the listener after each change. */
   public void onChange(Runnable listener) {
@@ -27,9 +46,9 @@ public final class Notices {
     return current;
   }
 
-  /** Tells that something has been done. */
-  public void tell(String text) {
-    set(Optional.of(new Notice(text, false)));
+  /** Tells that something has been done, and offers what can be done next. */
+  public void tell(String text, Offer... offers) {
+    set(Optional.of(new Notice(text, false, List.of(offers))));
   }
 
   /** Tells that something is wrong, in a whole sentence that says what to do. */

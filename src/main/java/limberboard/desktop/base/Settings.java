@@ -2,6 +2,7 @@ package limberboard.desktop.base;
 
 import java.util.ArrayList;
 import java.util.List;
+import limberboard.desktop.look.Theme;
 import limberboard.desktop.look.ThemeChoice;
 
 /** How a person wants to see things; remembered. For the event thread only. */
@@ -54,6 +55,17 @@ public final class Settings {
     textPercent = Math.max(USUAL, Math.min(LARGEST, percent));
     memory.remember("text-percent", Integer.toString(textPercent));
     tell();
+  }
+
+  /** Makes text larger (1) or smaller (-1) by one step of those on offer. */
+  public void stepText(int by) {
+    int at = 0;
+    for (int i = 0; i < Theme.TEXT_SIZES.size(); i++) {
+      if (Theme.TEXT_SIZES.get(i) <= textPercent) {
+        at = i;
+      }
+    }
+    textPercent(Theme.TEXT_SIZES.get(Math.max(0, Math.min(Theme.TEXT_SIZES.size() - 1, at + by))));
   }
 
   /** Changes whether imperial units are shown beside the metric ones. */

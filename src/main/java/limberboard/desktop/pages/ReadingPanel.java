@@ -2,7 +2,6 @@ package limberboard.desktop.pages;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
-import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -30,6 +29,7 @@ final class ReadingPanel extends JPanel {
   private final JButton forward;
   private final JToggleButton cut = new JToggleButton("For all boats");
   private final JButton trace;
+  private final JButton print;
   private final JButton save;
   private String onScreen = "";
 
@@ -44,7 +44,10 @@ final class ReadingPanel extends JPanel {
     forward = Buttons.icon(LineIcon.forward(ICON), "Forward (Alt+Right)", model::forward);
     forward.setName("forward");
     trace = Buttons.main("Trace this", traceIt);
+    print = Buttons.plain("Print …", reader::print);
+    print.setName("print-page");
     save = Buttons.plain("Save as PDF …", reader::savePdf);
+    save.setName("save-page");
     Column empty = new Column(0).padded(40, 40, 40, 40);
     empty.add(nothing);
     shown.setOpaque(false);
@@ -62,7 +65,7 @@ final class ReadingPanel extends JPanel {
     cut.setName("all-boats");
     cut.setToolTipText("Show everything, or only what is for the chosen boat");
     cut.addActionListener(e -> model.forAllBoats(cut.isSelected()));
-    Row row = Row.wrapping(8, back, forward, cut, trace, save);
+    Row row = Row.wrapping(8, back, forward, cut, trace, print, save);
     Column column = new Column(0).padded(0, 2, 0, 2);
     column.add(row);
     return column;
@@ -80,6 +83,7 @@ final class ReadingPanel extends JPanel {
     cut.setEnabled(model.boat().isPresent());
     cut.setText(cutWords());
     trace.setVisible(model.canTrace());
+    print.setEnabled(page.isPresent());
     save.setEnabled(page.isPresent());
     if (model.problemsShown()) {
       cards.show(shown, "problems");
@@ -103,8 +107,7 @@ final class ReadingPanel extends JPanel {
     reader.forAllBoats(model.forAllBoats());
     if (!page.id().equals(onScreen)) {
       onScreen = page.id();
-      reader.show(page.id());
-      reader.pane().position(model.position());
+      reader.show(page.id(), model.position());
     }
   }
 
@@ -117,9 +120,5 @@ final class ReadingPanel extends JPanel {
           + " articles; as soon as there is one, it stands here.";
     }
     return "Choose a page at the left, or search at the top.";
-  }
-
-  List<JComponent> controls() {
-    return List.of(back, forward, cut, trace, save);
   }
 }

@@ -1,53 +1,77 @@
 package limberboard.desktop.read;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 import limberboard.boat.Fitting;
+import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.look.Theme;
-import limberboard.library.Page;
+import limberboard.library.Library;
 
 /**
  * One page at a time in a reading pane, rendered off the event thread, for the chosen boat or for
- * all boats. For the event thread only.
+ * all boats. It is rendered once a change, and shown anew only when something in it is another. For
+ * the event thread only.
  */
 public final class CutReader {
   private final Session session;
   private final Settings settings;
   private final PageRenderer renderer;
   private final Latest latest;
-  private final PdfSaver saver;
+  private final Papers papers;
   private final ReadingPane pane;
   private Optional<String> page = Optional.empty();
   private boolean forAllBoats;
-  private Consumer<Rendered> shown = rendered -> {};
-  private Optional<Shown> onScreen = Optional.empty();
+  private Optional<Wanted> asked = Optional.empty();
+  private Optional<Rendered> shown = Optional.empty();
+  private OptionalInt place = OptionalInt.empty();
 
-  /** What is on the screen. */
-  private record Shown(
-      Page<?> page, Optional<Fitting> boat, boolean imperial, boolean dark, ScreenStyle style) {}
+  /** Everything that decides what a page looks like. */
+  private record Wanted(
+      Library library,
+      String page,
+      Optional<Fitting> boat,
+      boolean imperial,
+      boolean dark,
+      ScreenStyle style) {
+    boolean isSame(Wanted other) {
+      return library == other.library
+          && page.equals(other.page)
+          && boat.equals(other.boat)
+          && imperial == other.imperial
+          && dark == other.dark
+          && style.equals(other.style);
+    }
+  }
 
   /**
    * A reader without a page.
    *
-   * @param follow takes the id of a page whose link was clicked
+   * @param background renders pages and lays them out
+   * @param papers prints and saves them
+   * @param follow takes the id of a page whose link was followed
    */
   public CutReader(
       Session session,
       Settings settings,
       PageRenderer renderer,
-      Latest latest,
-      PdfSaver saver,
+      Background background,
+      Papers papers,
       Consumer<String> follow) {
     this.session = session;
     this.settings = settings;
     this.renderer = renderer;
-    this.latest = latest;
-    this.saver = saver;
-    this.pane = new ReadingPane(address -> follow.accept(address.replaceFirst("^page:", "")));
+    this.latest = new Latest(background);
+    this.papers = papers;
+    this.pane =
+        new ReadingPane(background, address -> follow.accept(address.replaceFirst("^page:", "")));
+    pane.zoomBy(settings::stepText);
+    pane.offer(new PageAction("Print …", "control P", this::print));
+    pane.offer(new PageAction("Save as PDF …", "control S", this::savePdf));
     session.onChange(this::refresh);
     settings.onChange(this::refresh);
   }
@@ -62,14 +86,21 @@ public final class CutReader {
     return pane;
   }
 
-  /** Says what happens each time a page has been put on the screen. */
-  public void onShown(Consumer<Rendered> listener) {
-    shown = listener;
+  /** Shows a page from its beginning, or where it is when it is shown already. */
+  public void show(String id) {
+    if (page.filter(id::equals).isEmpty()) {
+      show(id, 0);
+    }
   }
 
-  /** Shows a page; without effect when the library has none of this id. */
-  public void show(String id) {
+  /**
+   * Shows a page; without effect when the library has none of this id.
+   *
+   * @param at how far it is scrolled, in pixels
+   */
+  public void show(String id, int at) {
     page = Optional.of(id);
+    place = OptionalInt.of(at);
     refresh();
   }
 
@@ -79,14 +110,19 @@ public final class CutReader {
     refresh();
   }
 
-  /** What saves as PDF. */
-  public PdfSaver saver() {
-    return saver;
+  /** What prints and saves. */
+  public Papers papers() {
+    return papers;
+  }
+
+  /** Prints the page that is shown. */
+  public void print() {
+    order().ifPresent(papers::print);
   }
 
   /** Saves the page that is shown as PDF. */
   public void savePdf() {
-    order().ifPresent(saver::save);
+    order().ifPresent(papers::save);
   }
 
   private Optional<PageRenderer.Order> order() {
@@ -106,15 +142,37 @@ public final class CutReader {
   private void render(PageRenderer.Order order) {
     boolean dark = Theme.isDark();
     ScreenStyle style = ScreenStyle.now(settings.textPercent());
-    Shown wanted = new Shown(order.page(), order.boat(), order.imperial(), dark, style);
-    boolean samePage = onScreen.map(now -> now.page().id().equals(order.page().id())).orElse(false);
-    onScreen = Optional.of(wanted);
+    Wanted wanted =
+        new Wanted(order.library(), order.page().id(), order.boat(), order.imperial(), dark, style);
+    if (asked.filter(wanted::isSame).isPresent()) {
+      move();
+      return;
+    }
+    asked = Optional.of(wanted);
     latest.run(
-        "Laying out the page",
+        "Reading the page",
         () -> renderer.screen(order, dark, style),
-        rendered -> {
-          pane.show(rendered, samePage);
-          shown.accept(rendered);
-        });
+        this::take,
+        () -> asked = Optional.empty());
+  }
+
+  /** The page that is wanted is there or on its way already. */
+  private void move() {
+    if (place.isPresent() && shown.filter(this::isWanted).isPresent()) {
+      pane.show(shown.get(), place);
+      place = OptionalInt.empty();
+    }
+  }
+
+  private boolean isWanted(Rendered rendered) {
+    return page.filter(rendered.cut().id()::equals).isPresent();
+  }
+
+  private void take(Rendered rendered) {
+    if (place.isPresent() || shown.filter(rendered::isSame).isEmpty()) {
+      shown = Optional.of(rendered);
+      pane.show(rendered, place);
+      place = OptionalInt.empty();
+    }
   }
 }

@@ -28,6 +28,10 @@ import org.xml.sax.SAXException;
 /** Makes pages ready for the screen and for paper. Any thread, best not the event thread. */
 public final class PageRenderer {
   private static final String NO_DOCTYPE = "http://apache.org/xml/features/disallow-doctype-decl";
+
+  /** Reading a document that is put together only while it is read would change it. */
+  private static final String AT_ONCE = "http://apache.org/xml/features/dom/defer-node-expansion";
+
   private static final int SPOKEN_WIDTH = 100;
   private final Pictures pictures;
 
@@ -45,6 +49,11 @@ public final class PageRenderer {
    * @param imperial whether imperial units stand beside the metric ones
    */
   public record Order(Library library, Page<?> page, Optional<Fitting> boat, boolean imperial) {
+    /** A file name without ending: the page, and the boat it is cut to. */
+    String fileName() {
+      return page.id() + boat.map(fitting -> "-" + fitting.boat().id()).orElse("");
+    }
+
     CutPage cut() {
       QuantityWords quantities =
           imperial ? new QuantityWords(Beside.IMPERIAL) : QuantityWords.METRIC;
@@ -74,9 +83,13 @@ public final class PageRenderer {
    */
   public Rendered screen(CutPage cut, boolean dark, ScreenStyle style) throws IOException {
     Look look = dark ? Look.DARK : Look.LIGHT;
-    Document document = parse(style.addTo(new Xhtml(pictures).render(cut, look)));
+    String xhtml = style.addTo(new Xhtml(pictures).render(cut, look));
+    Document document = parse(xhtml);
+    Map<String, Picture> found = read(document, look);
+    StringBuilder state = new StringBuilder(xhtml);
+    found.keySet().stream().sorted().map(pictures::state).forEach(state::append);
     return new Rendered(
-        cut, document, read(document, look), new PlainText().render(cut, SPOKEN_WIDTH));
+        cut, document, found, new PlainText().render(cut, SPOKEN_WIDTH), state.toString());
   }
 
   /** A page for paper, as XHTML. */
@@ -99,6 +112,7 @@ public final class PageRenderer {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
       factory.setFeature(NO_DOCTYPE, true);
       factory.setNamespaceAware(true);
+      factory.setFeature(AT_ONCE, false);
       return factory.newDocumentBuilder().parse(new InputSource(new StringReader(xhtml)));
     } catch (ParserConfigurationException | SAXException e) {
       throw new IOException("the page could not be laid out: " + e.getMessage(), e);

@@ -1,123 +1,178 @@
 package limberboard.desktop.read;
 
 import java.awt.BorderLayout;
-import java.awt.Graphics;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
-import java.awt.event.MouseAdapter;
-import java.awt.event.MouseEvent;
-import java.util.List;
-import java.util.Map;
+import java.awt.event.MouseWheelEvent;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
+import java.util.function.IntConsumer;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollBar;
 import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
-import limberboard.desktop.look.Palette;
+import limberboard.desktop.base.Background;
+import limberboard.desktop.base.Latest;
 import limberboard.desktop.parts.Keys;
-import limberboard.print.ClosedUserAgent;
-import limberboard.print.Picture;
-import limberboard.print.ScreenPictures;
-import org.xhtmlrenderer.layout.SharedContext;
-import org.xhtmlrenderer.simple.XHTMLPanel;
-import org.xhtmlrenderer.simple.extend.XhtmlNamespaceHandler;
-import org.xhtmlrenderer.swing.BasicPanel;
-import org.xhtmlrenderer.swing.FSMouseListener;
-import org.xhtmlrenderer.swing.LinkListener;
 
 /**
- * A page in a scrolling column. The wheel, arrows, Page Up and Down, Space, Home and End move it.
+ * A page in a scrolling column, laid out off the event thread. The wheel, arrows, Page Up and Down,
+ * Space, Home and End move it; its text can be selected, copied and searched. For the event thread
+ * only.
  */
 public final class ReadingPane extends JPanel {
   private static final int LINE = 48;
-  private final XHTMLPanel page = new Focusable();
-  private transient Map<String, Picture> pictures = Map.of();
+  private final transient Latest layouts;
+  private final PageView page;
   private final JScrollPane scroller;
-  private final transient Consumer<String> follow;
+  private final FindBar bar;
+  private final transient PageMenu menu;
+  private transient Optional<Rendered> wanted = Optional.empty();
+  private transient OptionalInt place = OptionalInt.empty();
+  private int askedWidth;
+  private transient Finds finds = Finds.NONE;
 
   /**
    * An empty pane.
    *
-   * @param follow takes the address of a link that was clicked
+   * @param background lays pages out
+   * @param follow takes the address of a link that is followed
    */
-  public ReadingPane(Consumer<String> follow) {
+  public ReadingPane(Background background, Consumer<String> follow) {
     super(new BorderLayout());
-    this.follow = follow;
-    SharedContext context = page.getSharedContext();
-    context.setReplacedElementFactory(
-        new ScreenPictures(address -> Optional.ofNullable(pictures.get(address))));
-    context.setUserAgentCallback(new ClosedUserAgent());
-    context.getTextRenderer().setSmoothingThreshold(0);
-    listenToLinks();
-    page.setFocusable(true);
-    page.setName("page");
-    page.getAccessibleContext().setAccessibleName("Page");
+    layouts = new Latest(background);
+    page = new PageView(follow);
+    menu = new PageMenu(page, this::find);
+    bar = new FindBar(this::search, this::findNext, this::endFinding);
+    PagePointer.on(page, menu::show);
+    PageKeys.on(page, menu::show);
     scroller = new JScrollPane(page);
     scroller.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_AS_NEEDED);
     scroller.setBorder(BorderFactory.createEmptyBorder());
     scroller.getVerticalScrollBar().setUnitIncrement(LINE);
     add(scroller, BorderLayout.CENTER);
-    keys();
+    add(bar, BorderLayout.SOUTH);
+    scrolling();
+    finding();
   }
 
-  private void listenToLinks() {
-    List<FSMouseListener> listeners = List.copyOf(page.getMouseTrackingListeners());
-    listeners.stream()
-        .filter(LinkListener.class::isInstance)
-        .forEach(page::removeMouseTrackingListener);
-    page.addMouseTrackingListener(
-        new LinkListener() {
-          @Override
-          public void linkClicked(BasicPanel panel, String uri) {
-            follow.accept(uri);
+  private void scrolling() {
+    Keys.focused(page, "DOWN", () -> scroll(LINE));
+    Keys.focused(page, "UP", () -> scroll(-LINE));
+    Keys.focused(page, "PAGE_DOWN", () -> scrollScreens(1));
+    Keys.focused(page, "PAGE_UP", () -> scrollScreens(-1));
+    Keys.focused(page, "SPACE", () -> scrollScreens(1));
+    Keys.focused(page, "shift SPACE", () -> scrollScreens(-1));
+    Keys.focused(page, "HOME", () -> scroll(-vertical().getMaximum()));
+    Keys.focused(page, "END", () -> scroll(vertical().getMaximum()));
+  }
+
+  private void finding() {
+    Keys.within(this, "control F", this::find);
+    Keys.focused(page, "F3", () -> findNext(1));
+    Keys.focused(page, "shift F3", () -> findNext(-1));
+    Keys.focused(
+        page,
+        "ESCAPE",
+        () -> {
+          page.leaveLink();
+          endFinding();
+        });
+  }
+
+  private JScrollBar vertical() {
+    return scroller.getVerticalScrollBar();
+  }
+
+  private void scroll(int by) {
+    vertical().setValue(vertical().getValue() + by);
+  }
+
+  /** Scrolls by what is in sight, so many times; also when the focus is elsewhere. */
+  public void scrollScreens(int by) {
+    scroll(by * Math.max(LINE, scroller.getViewport().getHeight() - LINE));
+  }
+
+  /** Offers something in the context menu and by its key. */
+  public void offer(PageAction action) {
+    menu.offer(action);
+    Keys.within(this, action.key(), action.action());
+  }
+
+  /** Lets Ctrl and the wheel change the size of the text: by 1 larger, by -1 smaller. */
+  public void zoomBy(IntConsumer step) {
+    page.addMouseWheelListener(
+        e -> {
+          if (e.isControlDown()) {
+            step.accept(-Integer.signum(e.getWheelRotation()));
+          } else {
+            pass(e);
           }
         });
   }
 
-  private void keys() {
-    Keys.focused(page, "DOWN", () -> scroll(LINE));
-    Keys.focused(page, "UP", () -> scroll(-LINE));
-    Keys.focused(page, "PAGE_DOWN", () -> scroll(screen()));
-    Keys.focused(page, "PAGE_UP", () -> scroll(-screen()));
-    Keys.focused(page, "SPACE", () -> scroll(screen()));
-    Keys.focused(page, "shift SPACE", () -> scroll(-screen()));
-    Keys.focused(page, "HOME", () -> scroll(-bar().getMaximum()));
-    Keys.focused(page, "END", () -> scroll(bar().getMaximum()));
+  private void pass(MouseWheelEvent e) {
+    scroller.dispatchEvent(SwingUtilities.convertMouseEvent(page, e, scroller));
   }
 
-  private JScrollBar bar() {
-    return scroller.getVerticalScrollBar();
+  /**
+   * Shows a page as soon as it has been laid out.
+   *
+   * @param rendered the page
+   * @param at how far it is scrolled, in pixels; empty to stay where one is, on the same page
+   */
+  public void show(Rendered rendered, OptionalInt at) {
+    wanted = Optional.of(rendered);
+    if (at.isPresent()) {
+      place = at;
+    }
+    layOut();
   }
 
-  private int screen() {
-    return Math.max(LINE, scroller.getViewport().getHeight() - LINE);
+  private void layOut() {
+    int width = room();
+    if (wanted.isEmpty() || width <= 0) {
+      return;
+    }
+    Rendered now = wanted.get();
+    askedWidth = width;
+    layouts.run("Laying out the page", () -> PageLayout.of(now, width), laid -> take(now, laid));
   }
 
-  private void scroll(int by) {
-    bar().setValue(bar().getValue() + by);
+  /** The room for a page: without the scroll bar, so that its coming and going moves nothing. */
+  private int room() {
+    return getWidth() - vertical().getPreferredSize().width;
   }
 
-  /** Shows a page from its beginning, or, when it is the same page again, where it was. */
-  public void show(Rendered rendered, boolean samePlace) {
-    int at = samePlace ? bar().getValue() : 0;
-    pictures = rendered.pictures();
-    page.setDocument(rendered.document(), "page:", new XhtmlNamespaceHandler());
+  private void take(Rendered rendered, Laid laid) {
+    PageText before = page.text();
+    int at = place.orElseGet(() -> laid.sameTop(before, vertical().getValue()));
+    place = OptionalInt.empty();
     page.getAccessibleContext().setAccessibleName(rendered.cut().title());
-    page.getAccessibleContext().setAccessibleDescription(rendered.spoken());
-    SwingUtilities.invokeLater(() -> bar().setValue(at));
+    page.getAccessibleContext().setAccessibleDescription(rendered.cut().cutFor());
+    page.show(laid);
+    scroller.validate();
+    vertical().setValue(at);
+    if (bar.isVisible()) {
+      finds = Finds.of(laid.text(), bar.words(), finds.now().map(PageText.Part::start).orElse(0));
+      bar.count(finds);
+      page.markOnly(finds);
+    }
   }
 
-  /** Where the page has been scrolled to, in pixels. */
+  /** Lays the page out anew when there is more or less room for it than before. */
+  @Override
+  public void doLayout() {
+    super.doLayout();
+    if (room() != askedWidth) {
+      layOut();
+    }
+  }
+
+  /** Where the page is scrolled to, or will be once it has been laid out, in pixels. */
   public int position() {
-    return bar().getValue();
-  }
-
-  /** Scrolls to a position of before. */
-  public void position(int pixels) {
-    SwingUtilities.invokeLater(() -> bar().setValue(pixels));
+    return place.orElseGet(() -> vertical().getValue());
   }
 
   /** What takes the focus. */
@@ -125,37 +180,37 @@ public final class ReadingPane extends JPanel {
     return page;
   }
 
-  /** Shows by a line at its left that the keyboard scrolls it. */
-  private static final class Focusable extends XHTMLPanel {
-    Focusable() {
-      addFocusListener(
-          new FocusAdapter() {
-            @Override
-            public void focusGained(FocusEvent e) {
-              repaint();
-            }
+  /** Opens the bar that finds words on the page. */
+  public void find() {
+    bar.open(page.text().plain(page.selection().part()));
+    revalidate();
+  }
 
-            @Override
-            public void focusLost(FocusEvent e) {
-              repaint();
-            }
-          });
-      addMouseListener(
-          new MouseAdapter() {
-            @Override
-            public void mousePressed(MouseEvent e) {
-              requestFocusInWindow();
-            }
-          });
+  private void search() {
+    int from = page.text().offsetAt(page.getVisibleRect().getLocation());
+    finds = Finds.of(page.text(), bar.words(), from);
+    bar.count(finds);
+    page.mark(finds);
+  }
+
+  private void findNext(int by) {
+    if (!bar.isVisible()) {
+      find();
+      return;
     }
+    finds = finds.step(by);
+    bar.count(finds);
+    page.mark(finds);
+  }
 
-    @Override
-    public void paintComponent(Graphics g) {
-      super.paintComponent(g);
-      if (isFocusOwner()) {
-        g.setColor(Palette.ACCENT.color());
-        g.fillRect(0, getVisibleRect().y, 3, getVisibleRect().height);
-      }
+  private void endFinding() {
+    if (bar.isVisible()) {
+      bar.setVisible(false);
+      finds.now().ifPresent(page.selection()::select);
+      finds = Finds.NONE;
+      page.mark(finds);
+      page.requestFocusInWindow();
+      revalidate();
     }
   }
 }

@@ -1,7 +1,9 @@
 package limberboard.desktop.read;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
+import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.look.Theme;
@@ -16,22 +18,26 @@ public final class SheetReader {
   private final PageRenderer renderer;
   private final Latest latest;
   private final ReadingPane pane;
-  private Optional<CutPage> sheet = Optional.empty();
-  private String shown = "";
+  private Optional<Wanted> asked = Optional.empty();
+  private Optional<Rendered> shown = Optional.empty();
+
+  private record Wanted(CutPage sheet, boolean dark, ScreenStyle style) {}
 
   /**
    * A reader without a sheet.
    *
    * @param settings tells the text size and when the theme changes
-   * @param latest renders
-   * @param follow takes the id of a page whose link was clicked
+   * @param background renders and lays out
+   * @param follow takes the id of a page whose link was followed
    */
   public SheetReader(
-      Settings settings, PageRenderer renderer, Latest latest, Consumer<String> follow) {
+      Settings settings, PageRenderer renderer, Background background, Consumer<String> follow) {
     this.settings = settings;
     this.renderer = renderer;
-    this.latest = latest;
-    this.pane = new ReadingPane(address -> follow.accept(address.replaceFirst("^page:", "")));
+    this.latest = new Latest(background);
+    this.pane =
+        new ReadingPane(background, address -> follow.accept(address.replaceFirst("^page:", "")));
+    pane.zoomBy(settings::stepText);
     settings.onChange(this::refresh);
   }
 
@@ -40,28 +46,40 @@ public final class SheetReader {
     return pane;
   }
 
-  /** Shows a sheet; one with the title and the boat of before is shown where it was scrolled to. */
-  public void show(CutPage other) {
-    if (sheet.filter(now -> now == other).isEmpty()) {
-      sheet = Optional.of(other);
-      refresh();
-    }
+  /**
+   * Shows a sheet; one with the title and the boat of before is shown where it was scrolled to, and
+   * one that is the same in everything is not shown anew.
+   */
+  public void show(CutPage sheet) {
+    render(new Wanted(sheet, Theme.isDark(), style()));
+  }
+
+  private ScreenStyle style() {
+    return ScreenStyle.now(settings.textPercent()).wide();
   }
 
   private void refresh() {
-    sheet.ifPresent(this::render);
+    asked.ifPresent(now -> render(new Wanted(now.sheet(), Theme.isDark(), style())));
   }
 
-  private void render(CutPage wanted) {
-    boolean dark = Theme.isDark();
-    ScreenStyle style = ScreenStyle.now(settings.textPercent()).wide();
-    latest.run(
-        "Laying out the sheet",
-        () -> renderer.screen(wanted, dark, style),
-        rendered -> {
-          String which = wanted.title() + wanted.cutFor();
-          pane.show(rendered, which.equals(shown));
-          shown = which;
-        });
+  private void render(Wanted wanted) {
+    if (asked.filter(wanted::equals).isEmpty()) {
+      asked = Optional.of(wanted);
+      latest.run(
+          "Reading the sheet",
+          () -> renderer.screen(wanted.sheet(), wanted.dark(), wanted.style()),
+          this::take,
+          () -> asked = Optional.empty());
+    }
+  }
+
+  private void take(Rendered rendered) {
+    boolean sameSheet = shown.filter(before -> which(before).equals(which(rendered))).isPresent();
+    shown = Optional.of(rendered);
+    pane.show(rendered, sameSheet ? OptionalInt.empty() : OptionalInt.of(0));
+  }
+
+  private static String which(Rendered rendered) {
+    return rendered.cut().title() + rendered.cut().cutFor();
   }
 }

@@ -35,10 +35,12 @@ final class MendCard extends JPanel {
         Buttons.plain(
             "It did not help", () -> cause.ifPresent(tried -> model.didNotHelp(tried.id())));
     notMended.setName("did-not-help");
-    JButton save = Buttons.plain("Print or save page as PDF …", reader::savePdf);
+    JButton print = Buttons.plain("Print page …", reader::print);
+    print.setName("print-page");
+    JButton save = Buttons.plain("Save page as PDF …", reader::savePdf);
     save.setName("save-pdf");
     Column foot = new Column(0).padded(0, 2, 2, 2);
-    foot.add(Row.wrapping(10, mended, notMended, others.button(), save));
+    foot.add(Row.wrapping(10, mended, notMended, others.button(), print, save));
     add(head, BorderLayout.NORTH);
     add(reader.component(), BorderLayout.CENTER);
     add(foot, BorderLayout.SOUTH);

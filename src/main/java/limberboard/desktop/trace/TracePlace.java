@@ -16,7 +16,7 @@ import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Divider;
 import limberboard.desktop.read.CutReader;
 import limberboard.desktop.read.PagePictures;
-import limberboard.desktop.read.PdfSaver;
+import limberboard.desktop.read.Papers;
 import limberboard.library.Library;
 import limberboard.print.TraceSheet;
 import limberboard.trace.FaultCause;
@@ -67,7 +67,7 @@ public final class TracePlace implements Place {
             new CausesPanel(model, navigator::openPage),
             aspects,
             new StepCautions(model, names),
-            () -> saveTrace(session, model, reader.saver()),
+            () -> saveTrace(session, model, reader.papers()),
             dividers);
     return new TracePlace(
         model,
@@ -77,14 +77,16 @@ public final class TracePlace implements Place {
         tracing);
   }
 
-  private static void saveTrace(Session session, TraceModel model, PdfSaver saver) {
+  private static void saveTrace(Session session, TraceModel model, Papers papers) {
     Library library = session.library();
+    String boat = session.boat().map(known -> "-" + known.id()).orElse("");
     model
         .trace()
         .ifPresent(
             trace ->
-                saver.save(
-                    "trace-" + trace.fault().page().id(), () -> new TraceSheet(library).of(trace)));
+                papers.save(
+                    "trace-" + trace.fault().page().id() + boat,
+                    () -> new TraceSheet(library).of(trace)));
   }
 
   private static List<String> prevention(Session session, FaultCause cause) {

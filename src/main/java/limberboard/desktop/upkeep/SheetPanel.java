@@ -3,6 +3,8 @@ package limberboard.desktop.upkeep;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.event.HierarchyEvent;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -12,8 +14,10 @@ import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
+import limberboard.desktop.read.PageAction;
+import limberboard.desktop.read.Papers;
+import limberboard.desktop.read.ReadingPane;
 import limberboard.desktop.read.SheetReader;
-import limberboard.desktop.read.TextSaver;
 import limberboard.desktop.upkeep.SheetModel.HasSheet;
 import limberboard.desktop.upkeep.SheetModel.Made;
 
@@ -24,6 +28,8 @@ final class SheetPanel extends JPanel {
   private final CardLayout cards = new CardLayout();
   private final JPanel shown = new JPanel(cards);
   private final Wrapped words = Text.reading("");
+  private final transient Papers papers;
+  private final JButton print;
   private final JButton pdf;
   private final JButton csv;
 
@@ -38,17 +44,16 @@ final class SheetPanel extends JPanel {
     this.model = model;
     setOpaque(false);
     reader = tools.sheets().get();
-    TextSaver texts = new TextSaver(tools.background(), tools.notices(), tools.askFile());
-    pdf =
-        Buttons.plain(
-            "Save as PDF …",
-            () -> sheet().ifPresent(made -> tools.saver().save(made.name(), made.paper())));
+    papers = tools.papers();
+    print = Buttons.plain("Print …", this::print);
+    print.setName(name + "-print");
+    pdf = Buttons.plain("Save as PDF …", this::savePdf);
     pdf.setName(name + "-pdf");
-    csv =
-        Buttons.plain(
-            "Save as CSV …", () -> sheet().ifPresent(made -> texts.save(made.name(), made.csv())));
+    csv = Buttons.plain("Save as CSV …", this::saveCsv);
     csv.setName(name + "-csv");
     csv.setToolTipText("A table for a spreadsheet");
+    reader.pane().offer(new PageAction("Print …", "control P", this::print));
+    reader.pane().offer(new PageAction("Save as PDF …", "control S", this::savePdf));
     add(tools(choices), BorderLayout.NORTH);
     add(shown, BorderLayout.CENTER);
     Column empty = new Column(0).padded(24, 8, 8, 8);
@@ -67,13 +72,28 @@ final class SheetPanel extends JPanel {
   }
 
   private JComponent tools(JComponent... choices) {
-    JComponent[] all = new JComponent[choices.length + 2];
-    System.arraycopy(choices, 0, all, 0, choices.length);
-    all[choices.length] = pdf;
-    all[choices.length + 1] = csv;
+    List<JComponent> all = new ArrayList<>(List.of(choices));
+    all.addAll(List.of(print, pdf, csv));
     Column column = new Column(0);
-    column.add(Row.wrapping(8, all));
+    column.add(Row.wrapping(8, all.toArray(JComponent[]::new)));
     return column;
+  }
+
+  private void print() {
+    sheet().ifPresent(made -> papers.print(made.name(), made.paper()));
+  }
+
+  private void savePdf() {
+    sheet().ifPresent(made -> papers.save(made.name(), made.paper()));
+  }
+
+  private void saveCsv() {
+    sheet().ifPresent(made -> papers.saveText(made.name() + ".csv", made.csv()));
+  }
+
+  /** What is read. */
+  ReadingPane pane() {
+    return reader.pane();
   }
 
   /** What the keyboard scrolls; while there is nothing to scroll, a button. */
@@ -89,6 +109,7 @@ final class SheetPanel extends JPanel {
     Optional<Made> sheet = sheet();
     String nothing = sheet.map(Made::nothing).orElse("Working it out …");
     words.setText(nothing);
+    print.setEnabled(sheet.isPresent());
     pdf.setEnabled(sheet.isPresent());
     csv.setEnabled(sheet.isPresent());
     sheet.filter(made -> made.nothing().isEmpty()).ifPresent(made -> reader.show(made.screen()));

@@ -8,6 +8,7 @@ import java.awt.event.ComponentEvent;
 import java.awt.event.HierarchyEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -24,9 +25,12 @@ import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.upkeep.TimeLineModel.Drawn;
+import limberboard.library.Problem;
+import limberboard.print.CutPage;
 import limberboard.print.DueSheet;
 import limberboard.print.TimeLine;
 import limberboard.print.TimeLineWords;
+import limberboard.upkeep.Upkeep;
 
 /** The work of the coming seasons, drawn along the time, or in words. */
 final class TimeLineAspect implements UpkeepAspect {
@@ -57,10 +61,13 @@ final class TimeLineAspect implements UpkeepAspect {
     turn.setName("time-line-turn");
     JButton save = Buttons.plain("Save as PDF …", this::save);
     save.setName("save-due");
+    JButton print = Buttons.plain("Print …", this::print);
+    print.setName("time-line-print");
+    print.setToolTipText("What is due and this time line");
     save.setToolTipText("What is due and this time line, as a sheet to print");
     Column top = new Column(6);
     top.add(seasons);
-    top.add(Row.wrapping(8, turn, save));
+    top.add(Row.wrapping(8, turn, print, save));
     JScrollPane scroller = new JScrollPane(body);
     scroller.setColumnHeaderView(head);
     scroller.setBorder(BorderFactory.createEmptyBorder());
@@ -108,16 +115,20 @@ final class TimeLineAspect implements UpkeepAspect {
   }
 
   private void save() {
-    UpkeepModel upkeep = model.upkeep();
-    upkeep
-        .upkeep()
-        .ifPresent(
-            known ->
-                tools
-                    .saver()
-                    .save(
-                        "due-" + upkeep.boat().map(Boat::id).orElse("boat"),
-                        () -> DueSheet.of(known, upkeep.questions(), TimeLineModel.SEASONS)));
+    model.upkeep().upkeep().ifPresent(known -> tools.papers().save(name(), sheet(known)));
+  }
+
+  private void print() {
+    model.upkeep().upkeep().ifPresent(known -> tools.papers().print(name(), sheet(known)));
+  }
+
+  private String name() {
+    return "due-" + model.upkeep().boat().map(Boat::id).orElse("boat");
+  }
+
+  private Supplier<CutPage> sheet(Upkeep known) {
+    List<Problem> questions = model.upkeep().questions();
+    return () -> DueSheet.of(known, questions, TimeLineModel.SEASONS);
   }
 
   private Card card(TimeLine.Row row) {
@@ -150,8 +161,8 @@ final class TimeLineAspect implements UpkeepAspect {
 
   private static String said(TimeLine line) {
     if (line.rows().isEmpty()) {
-      return "Nothing comes up in these seasons: no page that fits this boat says how often its work"
-          + " is done.";
+      return "Nothing comes up in these seasons: no page that fits this boat says how often its"
+                 + " work is done.";
     }
     return "A dot is planned work, a triangle is overdue work to be done now, a bar is work that"
         + " comes often; shaded is afloat."

@@ -3,16 +3,23 @@ package limberboard.desktop.window;
 import java.awt.KeyboardFocusManager;
 import java.awt.Window;
 import java.io.File;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JFileChooser;
-import javax.swing.JOptionPane;
 import javax.swing.filechooser.FileNameExtensionFilter;
+import limberboard.desktop.base.Memory;
 
-/** Asks where a file is to be written. */
+/** Asks where a file is to be written, beginning where the last one went. */
 public final class FileQuestion {
-  private FileQuestion() {}
+  private static final String FOLDER = "save-folder";
+  private final Memory memory;
+
+  /** A question that remembers the folder. */
+  public FileQuestion(Memory memory) {
+    this.memory = memory;
+  }
 
   /**
    * Asks for a file.
@@ -21,36 +28,31 @@ public final class FileQuestion {
    *     the same ending
    * @return empty when nothing is to be written
    */
-  public static Optional<Path> ask(String suggested) {
+  public Optional<Path> ask(String suggested) {
     Window window = KeyboardFocusManager.getCurrentKeyboardFocusManager().getActiveWindow();
     String ending = suggested.substring(suggested.lastIndexOf('.') + 1);
     String kind = ending.toUpperCase(Locale.ROOT);
-    JFileChooser chooser = new JFileChooser();
+    SaveChooser chooser = new SaveChooser("." + ending);
+    chooser.setName("save-chooser");
     chooser.setDialogTitle("Save as " + kind);
     chooser.setFileFilter(new FileNameExtensionFilter(kind + " files", ending));
-    chooser.setSelectedFile(new File(suggested));
+    folder().ifPresent(chooser::setCurrentDirectory);
+    chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggested));
     if (chooser.showSaveDialog(window) != JFileChooser.APPROVE_OPTION) {
       return Optional.empty();
     }
-    Path file = withEnding(chooser.getSelectedFile().toPath(), "." + ending);
-    return file.toFile().exists() && !mayReplace(window, file, "Save as " + kind)
-        ? Optional.empty()
-        : Optional.of(file);
+    Path file = chooser.file();
+    Optional.ofNullable(file.getParent())
+        .ifPresent(folder -> memory.remember(FOLDER, folder.toString()));
+    return Optional.of(file);
   }
 
-  private static Path withEnding(Path file, String ending) {
-    String name = file.getFileName().toString();
-    return name.toLowerCase(Locale.ROOT).endsWith(ending)
-        ? file
-        : file.resolveSibling(name + ending);
-  }
-
-  private static boolean mayReplace(Window window, Path file, String title) {
-    return JOptionPane.showConfirmDialog(
-            window,
-            file.getFileName() + " is already there. Replace it?",
-            title,
-            JOptionPane.OK_CANCEL_OPTION)
-        == JOptionPane.OK_OPTION;
+  /** Where the last file went, if it is still there. */
+  private Optional<File> folder() {
+    try {
+      return memory.text(FOLDER).map(text -> Path.of(text).toFile()).filter(File::isDirectory);
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
   }
 }

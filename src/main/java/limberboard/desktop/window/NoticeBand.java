@@ -1,9 +1,14 @@
 package limberboard.desktop.window;
 
+import java.awt.Component;
 import java.awt.Graphics;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import javax.swing.JButton;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Notices.Notice;
+import limberboard.desktop.base.Notices.Offer;
 import limberboard.desktop.look.Palette;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
@@ -13,25 +18,36 @@ import limberboard.desktop.parts.Wrapped;
 
 /** A message across the window, until it is put away. */
 final class NoticeBand extends Column {
+  private static final int GAP = 8;
   private final Wrapped text = Text.plain("");
-  private final transient Notices notices;
+  private final JButton away;
 
   NoticeBand(Notices notices) {
     super(0);
-    this.notices = notices;
     padded(8, 14, 8, 10);
-    JButton away = Buttons.plain("Put away", notices::dismiss);
-    add(Row.growing(12, 0, text, away));
+    away = Buttons.plain("Put away", notices::dismiss);
+    away.setName("put-away");
     getAccessibleContext().setAccessibleName("Message");
     setVisible(false);
-    notices.onChange(this::refresh);
+    notices.onChange(() -> refresh(notices.current()));
   }
 
-  private void refresh() {
-    text.setText(notices.current().map(NoticeBand::worded).orElse(""));
-    setVisible(notices.current().isPresent());
+  private void refresh(Optional<Notice> notice) {
+    removeAll();
+    text.setText(notice.map(NoticeBand::worded).orElse(""));
+    List<Component> row = new ArrayList<>(List.of(text));
+    notice.map(Notice::offers).orElse(List.of()).forEach(offer -> row.add(button(offer)));
+    row.add(away);
+    add(Row.growing(GAP, 0, row.toArray(Component[]::new)));
+    setVisible(notice.isPresent());
     revalidate();
     repaint();
+  }
+
+  private static JButton button(Offer offer) {
+    JButton button = Buttons.plain(offer.title(), offer.action());
+    button.setName("notice-" + offer.title());
+    return button;
   }
 
   private static String worded(Notice notice) {

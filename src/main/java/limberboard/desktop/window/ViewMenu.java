@@ -74,14 +74,7 @@ final class ViewMenu {
 
   /** Makes text larger (1) or smaller (-1) by one step. */
   void step(int by) {
-    int at = 0;
-    for (int i = 0; i < Theme.TEXT_SIZES.size(); i++) {
-      if (Theme.TEXT_SIZES.get(i) <= settings.textPercent()) {
-        at = i;
-      }
-    }
-    int to = Math.max(0, Math.min(Theme.TEXT_SIZES.size() - 1, at + by));
-    settings.textPercent(Theme.TEXT_SIZES.get(to));
+    settings.stepText(by);
   }
 
   /** Makes text as large as usual. */

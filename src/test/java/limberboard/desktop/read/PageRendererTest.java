@@ -3,17 +3,14 @@ package limberboard.desktop.read;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
-import limberboard.desktop.base.Notices;
 import limberboard.desktop.look.Palette;
 import limberboard.desktop.support.SmallWorkspace;
-import limberboard.desktop.support.Steps;
 import limberboard.library.Page;
 import limberboard.library.WorkspaceFolders;
 import limberboard.print.Pictures;
@@ -73,23 +70,6 @@ class PageRendererTest {
         renderer.screen(order(folders, "replace-gasket", false), false, style(100)).spoken();
     assertThat(cut).doesNotContain("Leave the strip open under the vent");
     assertThat(whole).contains("Leave the strip open under the vent");
-  }
-
-  @Test
-  void savesAPdfAndSaysWhere() throws IOException {
-    WorkspaceFolders folders = SmallWorkspace.copyTo(folder);
-    Notices notices = new Notices();
-    Path target = folder.resolve("out/gasket.pdf");
-    PdfSaver saver =
-        new PdfSaver(
-            folders,
-            new PageRenderer(Pictures.in(folders)),
-            Steps.atOnce(notices),
-            notices,
-            name -> Optional.of(target).filter(file -> name.equals("replace-gasket.pdf")));
-    saver.save(order(folders, "replace-gasket", true));
-    assertThat(Files.readAllBytes(target)).startsWith("%PDF-".getBytes());
-    assertThat(notices.current().orElseThrow().text()).contains("gasket.pdf");
   }
 
   @Test

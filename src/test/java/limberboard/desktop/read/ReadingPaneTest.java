@@ -8,6 +8,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
 import limberboard.boat.Fitting;
@@ -15,6 +16,7 @@ import limberboard.boat.Workspace;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.look.ThemeChoice;
 import limberboard.desktop.support.SmallWorkspace;
+import limberboard.desktop.support.Steps;
 import limberboard.library.WorkspaceFolders;
 import limberboard.print.Pictures;
 import org.junit.jupiter.api.Test;
@@ -46,7 +48,7 @@ class ReadingPaneTest {
   }
 
   private static BufferedImage painted(Rendered rendered, int scale) throws Exception {
-    ReadingPane pane = onEventThread(() -> new ReadingPane(address -> {}));
+    ReadingPane pane = onEventThread(() -> new ReadingPane(Steps.atOnce(), address -> {}));
     BufferedImage[] last = new BufferedImage[1];
     for (int turn = 0; turn < 3; turn++) {
       boolean first = turn == 0;
@@ -55,7 +57,7 @@ class ReadingPaneTest {
               () -> {
                 if (first) {
                   pane.addNotify();
-                  pane.show(rendered, false);
+                  pane.show(rendered, OptionalInt.of(0));
                 }
                 pane.setSize(700, 2600);
                 layOut(pane);
