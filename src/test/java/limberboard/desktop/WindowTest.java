@@ -195,7 +195,7 @@ class WindowTest extends RealWindow {
     answerAsTheHoseWould();
     untilStage(Stage.MEND);
     window.robot().click(window.find("save-trace", AbstractButton.class));
-    Path sheet = window.folders().root().resolve("trace-wet-locker.pdf");
+    Path sheet = window.folders().root().resolve("trace-wet-locker-knot.pdf");
     window.until("the sheet is there", () -> Files.isRegularFile(sheet));
     window.robot().click(window.find("it-is-mended", AbstractButton.class));
     untilStage(Stage.MENDED);
@@ -486,7 +486,7 @@ class WindowTest extends RealWindow {
     window.frame().button(new SaysSave()).click();
     window.until(
         "the file is there",
-        () -> Files.isRegularFile(window.folders().root().resolve("replace-gasket.pdf")));
+        () -> Files.isRegularFile(window.folders().root().resolve("replace-gasket-knot.pdf")));
   }
 
   private static final class SaysSave extends org.assertj.swing.core.GenericTypeMatcher<JButton> {
