@@ -162,7 +162,7 @@ final class TimeLineAspect implements UpkeepAspect {
   private static String said(TimeLine line) {
     if (line.rows().isEmpty()) {
       return "Nothing comes up in these seasons: no page that fits this boat says how often its"
-                 + " work is done.";
+          + " work is done.";
     }
     return "A dot is planned work, a triangle is overdue work to be done now, a bar is work that"
         + " comes often; shaded is afloat."
