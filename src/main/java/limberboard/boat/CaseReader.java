@@ -7,11 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import limberboard.library.Absent;
 import limberboard.library.Check;
 import limberboard.library.HeaderBinder;
 import limberboard.library.Library;
-import limberboard.library.Limits;
 import limberboard.library.Nearest;
 import limberboard.library.Page;
 import limberboard.library.Problem;
@@ -20,7 +18,6 @@ import limberboard.library.Symptom;
 import limberboard.library.TextFile;
 import limberboard.library.Use;
 import limberboard.library.Water;
-import limberboard.library.Within;
 import limberboard.library.WorkspaceFolders;
 
 /** Reads recorded cases. */
@@ -41,7 +38,7 @@ final class CaseReader {
       @Required String cause,
       @Required LocalDate date,
       @Required String model,
-      @Within(least = Limits.FIRST_YEAR, most = Limits.LAST_YEAR) OptionalInt built,
+      OptionalInt built,
       Map<String, String> equipment,
       Optional<Water> water,
       Optional<Use> use,
@@ -49,7 +46,7 @@ final class CaseReader {
       String note) {
     CaseFile {
       built = built == null ? OptionalInt.empty() : built;
-      answers = Absent.map(answers);
+      answers = answers == null ? Map.of() : answers;
       note = note == null ? "" : note;
     }
   }

@@ -88,7 +88,6 @@ final class Desk {
     boats.afterSaving(loader::load);
     log.afterWriting(loader::load);
     session.onChange(this::rememberBoat);
-    new VanishedBoat(session, notices);
     this.window =
         new MainWindow(
             session,
@@ -166,7 +165,7 @@ final class Desk {
 
   private void rememberBoat() {
     if (session.isRead()) {
-      outside.memory().remember("boat", session.chosen().orElse(""));
+      outside.memory().remember("boat", session.boat().map(boat -> boat.id()).orElse(""));
     }
   }
 

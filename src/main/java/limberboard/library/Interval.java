@@ -24,7 +24,7 @@ import java.util.OptionalInt;
  */
 public record Interval(
     Optional<Period> every,
-    @Within(least = 1, most = Limits.PERIOD_YEARS) OptionalInt seasons,
+    OptionalInt seasons,
     OptionalDouble engineHours,
     Map<String, Integer> uses,
     Optional<Period> fromAge,

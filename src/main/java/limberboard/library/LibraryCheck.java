@@ -28,16 +28,12 @@ final class LibraryCheck {
     List<Problem> problems = new ArrayList<>();
     OrderCheck order = new OrderCheck(pages);
     for (ParsedPage parsed : pages) {
-      problems.addAll(FileNet.read(parsed.path(), () -> check(parsed, order), List::of));
+      Report report = parsed.report();
+      parsed.page().ifPresent(page -> check(parsed, page, order, report));
+      links.check(parsed, report);
+      problems.addAll(report.problems());
     }
     return problems;
-  }
-
-  private List<Problem> check(ParsedPage parsed, OrderCheck order) {
-    Report report = parsed.report();
-    parsed.page().ifPresent(page -> check(parsed, page, order, report));
-    links.check(parsed, report);
-    return report.problems();
   }
 
   private void check(ParsedPage parsed, Page<?> page, OrderCheck order, Report report) {

@@ -31,11 +31,10 @@ public record Model(
     Map<String, Amount.Fixed> measures,
     List<RopePlan> ropes,
     List<Access> access,
-    @Within(least = 0, most = MOST_YARD_MINUTES) Integer yardMinutes,
-    @Within(least = 0, most = MOST_YARD_MINUTES) Integer yardSearchMinutes)
+    Integer yardMinutes,
+    Integer yardSearchMinutes)
     implements Details {
 
-  private static final int MOST_YARD_MINUTES = 100_000;
   private static final int USUAL_YARD_MINUTES = 240;
   private static final int USUAL_SEARCHES_IN_YARD_MINUTES = 4;
 

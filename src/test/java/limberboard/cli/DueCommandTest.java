@@ -53,8 +53,7 @@ class DueCommandTest {
     }
 
     @Override
-    public boolean pictures(
-        WorkspaceFolders folders, java.time.LocalDate today, PictureOrder order) {
+    public boolean pictures(WorkspaceFolders folders, java.time.LocalDate today, Path to) {
       return false;
     }
   }

@@ -21,6 +21,7 @@ import javax.swing.JFrame;
 import limberboard.boat.Boat;
 import limberboard.boat.BoatWriter;
 import limberboard.boat.LogBook;
+import limberboard.boat.LogChange;
 import limberboard.boat.LogEntry;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
@@ -35,7 +36,6 @@ import limberboard.desktop.support.SmallPrinter;
 import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.upkeep.LogStore;
 import limberboard.library.Library;
-import limberboard.library.Problem;
 import limberboard.library.WorkspaceFolders;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
@@ -149,15 +149,27 @@ final class SmallWindow implements AutoCloseable {
     LogStore store = LogStore.of(new LogBook(folders));
     return new LogStore() {
       @Override
-      public LogBook.Outcome add(String boat, LogEntry entry) throws IOException {
+      public LogBook.Outcome add(String boat, List<LogEntry> entries) {
         watch("writing the log");
-        return store.add(boat, entry);
+        return store.add(boat, entries);
       }
 
       @Override
-      public Optional<Problem> undo(LogBook.Written written) throws IOException {
+      public LogBook.Outcome replace(String boat, LogEntry old, LogEntry now) {
         watch("writing the log");
-        return store.undo(written);
+        return store.replace(boat, old, now);
+      }
+
+      @Override
+      public LogBook.Outcome remove(String boat, LogEntry entry) {
+        watch("writing the log");
+        return store.remove(boat, entry);
+      }
+
+      @Override
+      public LogBook.Outcome takeBack(LogChange change) {
+        watch("writing the log");
+        return store.takeBack(change);
       }
     };
   }

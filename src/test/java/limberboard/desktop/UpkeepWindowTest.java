@@ -3,6 +3,7 @@ package limberboard.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -10,6 +11,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.JTextField;
@@ -164,12 +166,158 @@ class UpkeepWindowTest extends RealWindow {
     window.until("the log has it", () -> desk().session().boat().orElseThrow().log().size() == 3);
     assertThat(log()).isEqualTo(before + "2026-05-20,reading,14.5,\n");
     JTable table = window.find("upkeep-log-table", JTable.class);
-    assertThat(window.ask(() -> table.getValueAt(0, 1))).isEqualTo("Meter or counts read");
+    assertThat(window.ask(() -> table.getValueAt(0, 1))).isEqualTo("Reading or remark");
     assertThat(window.ask(() -> table.getValueAt(0, 2))).isEqualTo("14.5");
+    window.focus("upkeep-log-table");
     window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
     window.until(
         "the log is as before", () -> desk().session().boat().orElseThrow().log().size() == 2);
     assertThat(log()).isEqualTo(before);
+  }
+
+  private void untilFocusIs(String name) {
+    window.until(
+        "the focus is in " + name,
+        () -> {
+          Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+          return owner != null && name.equals(owner.getName());
+        });
+  }
+
+  private void untilLogIs(String text) {
+    window.until(
+        "the log is written",
+        () -> {
+          try {
+            return log().equals(text) && !desk().log().isBusy();
+          } catch (IOException e) {
+            return false;
+          }
+        });
+  }
+
+  @Test
+  void aLineIsMarkedDoneCorrectedUndoneAndRedoneWithTheKeyboardAlone() throws IOException {
+    String before = log();
+    goThere();
+    untilFocusIs("due");
+    window.press(KeyEvent.VK_M, KeyEvent.VK_ALT);
+    untilFocusIs("done-day");
+    window.robot().enterText("19.5.2026");
+    window.press(KeyEvent.VK_ENTER);
+    untilLogIs(before + "2026-05-19,replace-gasket,,\n");
+    untilFocusIs("due");
+    window.press(KeyEvent.VK_G, KeyEvent.VK_ALT);
+    untilFocusIs("upkeep-log-table");
+    window.press(KeyEvent.VK_HOME, KeyEvent.VK_CONTROL);
+    window.press(KeyEvent.VK_F2);
+    untilFocusIs("log-day");
+    assertThat(window.ask(() -> window.find("log-day", JTextField.class).getText()))
+        .isEqualTo("19 May 2026");
+    window.robot().enterText("18 may 26");
+    window.press(KeyEvent.VK_ENTER);
+    untilLogIs(before + "2026-05-18,replace-gasket,,\n");
+    untilFocusIs("upkeep-log-table");
+    window.press(KeyEvent.VK_DELETE);
+    untilLogIs(before);
+    assertThat(window.ask(() -> window.find("undo-log-here", JButton.class).getToolTipText()))
+        .startsWith("Undo deleting “Replace the locker gasket”, 18 May 2026");
+    window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+    untilLogIs(before + "2026-05-18,replace-gasket,,\n");
+    window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+    untilLogIs(before + "2026-05-19,replace-gasket,,\n");
+    window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+    untilLogIs(before);
+    window.press(KeyEvent.VK_Y, KeyEvent.VK_CONTROL);
+    untilLogIs(before + "2026-05-19,replace-gasket,,\n");
+    window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
+    untilLogIs(before + "2026-05-18,replace-gasket,,\n");
+  }
+
+  @Test
+  void undoInAFieldLeavesTheLogAlone() throws IOException {
+    String before = log();
+    goThere();
+    window.press(KeyEvent.VK_G, KeyEvent.VK_ALT);
+    window.focus("log-engine-hours");
+    window.robot().enterText("14.5");
+    window.press(KeyEvent.VK_ENTER);
+    untilLogIs(before + "2026-05-20,reading,14.5,\n");
+    window.focus("log-note");
+    window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+    window.robot().enterText("half");
+    window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+    window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+    assertThat(window.ask(() -> desk().log().isBusy())).isFalse();
+    assertThat(log()).isEqualTo(before + "2026-05-20,reading,14.5,\n");
+    assertThat(window.ask(() -> desk().log().toUndo())).isPresent();
+  }
+
+  @Test
+  void workWithoutAnIntervalIsFoundByItsWordsAndLogged() throws IOException {
+    String before = log();
+    goThere();
+    window.press(KeyEvent.VK_G, KeyEvent.VK_ALT);
+    window.act(() -> window.find("log-event", JComboBox.class).setSelectedIndex(0));
+    window.focus("log-work");
+    window.robot().enterText("hose");
+    window.until("it is found", () -> isShowing("log-works"));
+    window.press(KeyEvent.VK_ENTER);
+    untilFocusIs("log-day");
+    window.press(KeyEvent.VK_ENTER);
+    untilLogIs(before + "2026-05-20,tighten-hose,,\n");
+    untilFocusIs("log-day");
+  }
+
+  @Test
+  void twoTickedLinesAreWrittenTogetherAndUndoneInOneStep() throws IOException {
+    String before = log();
+    goThere();
+    window.act(() -> desk().upkeep().day(Optional.empty()));
+    window.until("today", () -> overdue() == 0);
+    window.robot().click(window.find("due-coming", JButton.class));
+    window.focus("due");
+    window.press(KeyEvent.VK_HOME);
+    window.press(KeyEvent.VK_SPACE);
+    window.press(KeyEvent.VK_END);
+    window.press(KeyEvent.VK_SPACE, KeyEvent.VK_SHIFT);
+    int ticked = listed();
+    assertThat(window.ask(() -> window.find("due-ticked", Wrapped.class).getText()))
+        .startsWith(ticked + " ticked");
+    window.robot().click(window.find("due-mark-ticked", JButton.class));
+    untilFocusIs("done-day");
+    window.press(KeyEvent.VK_ENTER);
+    window.until("written", () -> desk().log().toUndo().isPresent());
+    assertThat(log().lines().count()).isEqualTo(before.lines().count() + ticked);
+    untilFocusIs("due");
+    window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+    untilLogIs(before);
+  }
+
+  @Test
+  void theFormAndItsButtonAreInSight() {
+    goThere();
+    for (int percent : List.of(100, 200)) {
+      window.act(
+          () -> {
+            desk().window().frame().setSize(1024, 700);
+            desk().settings().textPercent(percent);
+          });
+      window.act(() -> desk().upkeepPlace().look("due"));
+      window.focus("due");
+      window.press(KeyEvent.VK_ENTER);
+      window.press(KeyEvent.VK_M, KeyEvent.VK_ALT);
+      untilFocusIs("done-day");
+      for (String name : List.of("done-day", "write-done")) {
+        window.until(
+            name + " is in sight at " + percent,
+            () -> {
+              JComponent part = window.find(name, JComponent.class);
+              return part.getVisibleRect().height == part.getHeight() && part.getHeight() > 0;
+            });
+      }
+      window.press(KeyEvent.VK_ESCAPE);
+    }
   }
 
   @Test

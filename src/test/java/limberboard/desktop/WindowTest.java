@@ -96,7 +96,7 @@ class WindowTest extends RealWindow {
     window.robot().moveMouse(profile, middleOf(profile).orElseThrow());
     window.until(
         "the locker is named",
-        () -> "Profile: Locker".equals(profile.getAccessibleContext().getAccessibleDescription()));
+        () -> profile.getAccessibleContext().getAccessibleDescription().equals("Profile: Locker"));
     assertThat(window.ask(() -> desk().trace().where().zone())).isEmpty();
     window.robot().click(profile, middleOf(profile).orElseThrow());
     window.until("the locker is chosen", () -> desk().trace().where().zone().isPresent());

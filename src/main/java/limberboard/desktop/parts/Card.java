@@ -12,6 +12,7 @@ import java.util.List;
  * @param marks parts of the detail to be marked
  * @param note a last line, such as a reason, or empty
  * @param muted whether it is shown as of second rank
+ * @param tick whether it has a box to be ticked
  */
 public record Card(
     String heading,
@@ -20,11 +21,34 @@ public record Card(
     String detail,
     List<Part> marks,
     String note,
-    boolean muted) {
+    boolean muted,
+    Tick tick) {
 
   /** Copies the marks. */
   public Card {
     marks = List.copyOf(marks);
+  }
+
+  /** A card without a box. */
+  public Card(
+      String heading,
+      String title,
+      String kind,
+      String detail,
+      List<Part> marks,
+      String note,
+      boolean muted) {
+    this(heading, title, kind, detail, marks, note, muted, Tick.NONE);
+  }
+
+  /** The box before a card. */
+  public enum Tick {
+    /** There is none. */
+    NONE,
+    /** It is empty. */
+    OFF,
+    /** It is ticked. */
+    ON
   }
 
   /**
@@ -42,27 +66,32 @@ public record Card(
 
   /** The same card beginning a group. */
   public Card under(String group) {
-    return new Card(group, title, kind, detail, marks, note, muted);
+    return new Card(group, title, kind, detail, marks, note, muted, tick);
   }
 
   /** The same card with a word beside its title. */
   public Card ofKind(String word) {
-    return new Card(heading, title, word, detail, marks, note, muted);
+    return new Card(heading, title, word, detail, marks, note, muted, tick);
   }
 
   /** The same card with a last line. */
   public Card noting(String line) {
-    return new Card(heading, title, kind, detail, marks, line, muted);
+    return new Card(heading, title, kind, detail, marks, line, muted, tick);
   }
 
   /** The same card, of second rank. */
   public Card second() {
-    return new Card(heading, title, kind, detail, marks, note, true);
+    return new Card(heading, title, kind, detail, marks, note, true, tick);
+  }
+
+  /** The same card with a box before it. */
+  public Card ticked(boolean on) {
+    return new Card(heading, title, kind, detail, marks, note, muted, on ? Tick.ON : Tick.OFF);
   }
 
   /** Everything on the card as one sentence, for somebody who listens to it. */
   public String spoken() {
-    StringBuilder all = new StringBuilder(title);
+    StringBuilder all = new StringBuilder(tick == Tick.ON ? "Ticked: " : "").append(title);
     for (String part : List.of(kind, detail, note)) {
       if (!part.isEmpty()) {
         all.append(", ").append(part);

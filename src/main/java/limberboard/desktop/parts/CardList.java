@@ -1,17 +1,21 @@
 package limberboard.desktop.parts;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.DefaultListModel;
 import javax.swing.JList;
 import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
+import javax.swing.text.Position;
 
 /**
  * A list whose entries are cards of wrapping text. Arrows move, Enter or a click chooses.
@@ -20,7 +24,11 @@ import javax.swing.ListSelectionModel;
  */
 public final class CardList<T> extends JList<T> {
   private static final int ANY_HEIGHT = 20;
+  private static final int BOX = 40;
+  private final transient Function<? super T, Card> cards;
   private transient Consumer<T> chosen = entry -> {};
+  private transient BiConsumer<T, Boolean> ticked = (entry, range) -> {};
+  private boolean ticks;
 
   /**
    * An empty list.
@@ -30,6 +38,7 @@ public final class CardList<T> extends JList<T> {
    */
   public CardList(String name, Function<? super T, Card> card) {
     super(new DefaultListModel<>());
+    cards = card;
     setCellRenderer(new CardRenderer<>(card));
     setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     setOpaque(false);
@@ -49,6 +58,34 @@ public final class CardList<T> extends JList<T> {
   public CardList<T> onChoose(Consumer<T> action) {
     chosen = action;
     return this;
+  }
+
+  /**
+   * Says what happens when an entry's box is ticked, with Space or by a click on it; with Shift
+   * held, the second argument is true, and all from the last ticked one on are meant.
+   */
+  public CardList<T> onTick(BiConsumer<T, Boolean> action) {
+    ticked = action;
+    Keys.focused(this, "SPACE", () -> selected().ifPresent(entry -> action.accept(entry, false)));
+    Keys.focused(
+        this, "shift SPACE", () -> selected().ifPresent(entry -> action.accept(entry, true)));
+    ticks = true;
+    return this;
+  }
+
+  /** The next entry with a word that begins with what was typed. */
+  @Override
+  public int getNextMatch(String typed, int start, Position.Bias bias) {
+    String wanted = typed.strip().toLowerCase(Locale.ROOT);
+    int size = getModel().getSize();
+    for (int i = 0; i < size && !wanted.isEmpty(); i++) {
+      int at = Math.floorMod(start + (bias == Position.Bias.Forward ? i : -i), size);
+      String title = cards.apply(getModel().getElementAt(at)).title().toLowerCase(Locale.ROOT);
+      if (title.startsWith(wanted) || title.contains(" " + wanted)) {
+        return at;
+      }
+    }
+    return -1;
   }
 
   /** Shows other entries; an entry that was selected and is still there stays selected. */
@@ -107,7 +144,11 @@ public final class CardList<T> extends JList<T> {
     public void mouseClicked(MouseEvent e) {
       int index = locationToIndex(e.getPoint());
       if (index >= 0 && getCellBounds(index, index).contains(e.getPoint())) {
-        chooseSelected();
+        if (ticks && e.getX() < UIScale.scale(BOX)) {
+          ticked.accept(getModel().getElementAt(index), e.isShiftDown());
+        } else {
+          chooseSelected();
+        }
       }
     }
   }

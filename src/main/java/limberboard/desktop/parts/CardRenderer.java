@@ -9,6 +9,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.util.function.Function;
 import javax.swing.BorderFactory;
+import javax.swing.JCheckBox;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JViewport;
@@ -22,6 +23,7 @@ final class CardRenderer<T> extends Column implements ListCellRenderer<T> {
   private final Wrapped heading = Text.caption("");
   private final Column body = new Column(2);
   private final Wrapped title = Text.strong("");
+  private final JCheckBox box = new JCheckBox();
   private final JLabel kind = new JLabel();
   private final Wrapped detail = Text.plain("");
   private final Wrapped note = Text.quiet("");
@@ -37,7 +39,8 @@ final class CardRenderer<T> extends Column implements ListCellRenderer<T> {
     body.padded(7, 10, 8, 10);
     add(heading);
     add(body);
-    body.add(Row.growing(10, 0, title, kind));
+    box.setOpaque(false);
+    body.add(Row.growing(10, 1, box, title, kind));
     body.add(detail);
     body.add(note);
   }
@@ -54,6 +57,8 @@ final class CardRenderer<T> extends Column implements ListCellRenderer<T> {
     focused = isSelected && list.isFocusOwner();
     fill(heading, card.heading());
     fill(title, card.title());
+    box.setVisible(card.tick() != Card.Tick.NONE);
+    box.setSelected(card.tick() == Card.Tick.ON);
     kind.setText(card.kind());
     kind.setForeground(Palette.QUIET.color());
     kind.setVisible(!card.kind().isEmpty());

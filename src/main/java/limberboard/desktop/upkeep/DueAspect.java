@@ -2,7 +2,9 @@ package limberboard.desktop.upkeep;
 
 import java.awt.BorderLayout;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -16,6 +18,7 @@ import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Card;
 import limberboard.desktop.parts.CardList;
 import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.StackedList;
@@ -23,7 +26,6 @@ import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.library.Phase;
 import limberboard.library.Skill;
-import limberboard.upkeep.Due;
 import limberboard.upkeep.Due.Group;
 
 /** What is due, in groups, with the selected work in full beside it. */
@@ -31,26 +33,31 @@ final class DueAspect implements UpkeepAspect {
   private static final int LEAST_WIDTH = 760;
   private final DueModel model;
   private final JPanel panel = new JPanel(new BorderLayout(0, 8));
-  private final CardList<Due> list = new CardList<>("What is due", this::card);
+  private final CardList<DueLine> list = new CardList<>("What is due", this::card);
   private final Wrapped summary = Text.plain("");
   private final Wrapped nothing = Text.reading("");
   private final JButton coming = Buttons.plain("", this::turnComing);
   private final DueDetails details;
+  private final Together together;
+  private final Map<String, String> headings = new HashMap<>();
+  private String lastTicked = "";
   private final Sides sides;
   private boolean refreshing;
 
   /** The aspect. */
-  DueAspect(UpkeepTools tools) {
-    model = new DueModel(tools.upkeep(), tools.log());
+  DueAspect(UpkeepTools tools, DueModel due, Wanted wanted) {
+    model = due;
     details = new DueDetails(model, tools.navigator()::openPage);
+    together = new Together("due", this::markTicked, () -> shop(wanted), model::untick);
+    model.afterWriting(this::back);
     panel.setOpaque(false);
     list.setName("due");
-    list.framed().onChoose(this::choose);
+    list.framed().onChoose(this::choose).onTick(this::tick);
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.addListSelectionListener(
         e -> {
           if (!refreshing && !e.getValueIsAdjusting()) {
-            list.selected().ifPresent(due -> model.select(due.id()));
+            list.selected().ifPresent(line -> model.select(line.id()));
           }
         });
     coming.setName("due-coming");
@@ -75,6 +82,7 @@ final class DueAspect implements UpkeepAspect {
     head.add(Row.wrapping(8, who(), phase()));
     head.add(nothing);
     Column foot = new Column(0).padded(6, 2, 2, 6);
+    foot.add(together);
     foot.add(Row.wrapping(8, coming));
     return new StackedList(head, list, foot);
   }
@@ -130,27 +138,58 @@ final class DueAspect implements UpkeepAspect {
     }
   }
 
-  private Card card(Due due) {
-    DueWords words = new DueWords(model.upkeep().day());
+  private Card card(DueLine line) {
     Card card =
-        Card.of(due.title(), words.why(due))
-            .ofKind(words.state(due))
-            .noting(words.plan(due) + ". " + DueWords.effort(due) + ".");
-    return beginsGroup(due)
-        ? card.under(DueWords.heading(due.group()) + " (" + model.count(due.group()) + ")")
-        : card;
+        Card.of(line.due().title(), line.why())
+            .ofKind(line.state())
+            .noting(line.when() + ". " + line.effort() + ".")
+            .ticked(model.isTicked(line.id()));
+    return Optional.ofNullable(headings.get(line.id())).map(card::under).orElse(card);
   }
 
-  private boolean beginsGroup(Due due) {
-    List<Due> rows = list.entries();
-    int at = rows.indexOf(due);
-    return at == 0 || (at > 0 && rows.get(at - 1).group() != due.group());
+  /** The headings of the groups, by the line that begins each. */
+  private void headings(List<DueLine> lines) {
+    headings.clear();
+    Group before = null;
+    for (DueLine line : lines) {
+      Group group = line.due().group();
+      if (group != before) {
+        headings.put(line.id(), DueWords.heading(group) + " (" + model.count(group) + ")");
+      }
+      before = group;
+    }
+  }
+
+  private void tick(DueLine line, boolean range) {
+    if (range && !lastTicked.isEmpty()) {
+      model.tickRange(lastTicked, line.id());
+    } else {
+      model.tick(line.id());
+    }
+    lastTicked = line.id();
+    list.repaint();
+  }
+
+  private void markTicked() {
+    model.markTicked();
+    sides.showOther();
+    details.focusForm();
   }
 
   /** Where there is room for only one of them, the work comes to the front. */
-  private void choose(Due due) {
-    model.select(due.id());
+  private void choose(DueLine line) {
+    model.select(line.id());
     sides.showOther();
+  }
+
+  /** After writing, the focus is where the person was: in the list, on the next line. */
+  private void back() {
+    sides.showMain();
+    Later.focus(list);
+  }
+
+  private void shop(Wanted wanted) {
+    wanted.shop(model.ticked().stream().map(due -> due.work().id()).toList());
   }
 
   private void turnComing() {
@@ -159,13 +198,14 @@ final class DueAspect implements UpkeepAspect {
 
   private void refresh() {
     refreshing = true;
-    List<Due> rows = model.rows();
-    if (!list.entries().equals(rows)) {
-      list.show(rows);
+    List<DueLine> lines = model.lines();
+    headings(lines);
+    if (!list.entries().equals(lines)) {
+      list.show(lines);
     }
-    Optional<Due> selected = model.selected();
+    Optional<DueLine> selected = model.selectedLine();
     if (!list.selected().equals(selected)) {
-      selected.ifPresentOrElse(due -> list.setSelectedValue(due, true), list::clearSelection);
+      selected.ifPresentOrElse(line -> list.setSelectedValue(line, true), list::clearSelection);
     }
     int later = model.count(Group.COMING);
     coming.setVisible(later > 0);
@@ -175,6 +215,7 @@ final class DueAspect implements UpkeepAspect {
     String empty = new DueSummary(model).nothing();
     nothing.setText(empty);
     nothing.setVisible(!empty.isEmpty());
+    together.show(model.ticked(), model.tickedMinutes());
     refreshing = false;
     panel.revalidate();
     panel.repaint();

@@ -1,19 +1,20 @@
 package limberboard.desktop.upkeep;
 
-import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JPanel;
 import limberboard.boat.AccessWays;
 import limberboard.desktop.base.Wording;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.CautionBox;
 import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Docked;
 import limberboard.desktop.parts.Form;
+import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Sheet;
 import limberboard.desktop.parts.Text;
@@ -24,18 +25,23 @@ import limberboard.library.Skill;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Upkeep;
 
-/** The selected work in full, with what can be done about it: mark it done, read its page. */
-final class DueDetails extends JPanel {
+/**
+ * The selected work in full, with what can be done about it: mark it done, read its page. The
+ * buttons stay in sight while the rest scrolls, and the form scrolls to where one types.
+ */
+final class DueDetails extends Docked {
   private final transient DueModel model;
   private final Sheet sheet = new Sheet(10);
   private final Column facts = new Column(10);
   private final Column marking = new Column(10);
   private final Wrapped heading = Text.heading("");
+  private final Wrapped hint = Text.quiet("");
   private final EntryFields fields;
   private final JButton mark;
-  private final JButton page;
+  private final Row reading;
+  private final Row writing;
   private final JButton write;
-  private transient Optional<Due> shown = Optional.empty();
+  private transient Optional<DueLine> shown = Optional.empty();
 
   /**
    * Details.
@@ -43,14 +49,13 @@ final class DueDetails extends JPanel {
    * @param openPage opens a page
    */
   DueDetails(DueModel model, Consumer<String> openPage) {
-    super(new BorderLayout());
+    super(8);
     this.model = model;
-    setOpaque(false);
     fields = new EntryFields("done", this::refresh, model::write, this::leave);
     mark = Buttons.main("Mark done …", this::open);
     mark.setName("mark-done");
     mark.setMnemonic('M');
-    page =
+    JButton page =
         Buttons.plain(
             "Open the page", () -> model.selected().ifPresent(d -> openPage.accept(d.work().id())));
     page.setName("due-page");
@@ -58,13 +63,17 @@ final class DueDetails extends JPanel {
     write.setName("write-done");
     JButton cancel = Buttons.plain("Cancel", this::leave);
     cancel.setName("cancel-done");
+    reading = Row.wrapping(10, mark, page);
+    writing = Row.wrapping(10, write, cancel);
     marking.add(heading);
+    marking.add(hint);
     marking.add(fields);
-    marking.add(Row.wrapping(10, write, cancel));
     sheet.add(facts);
-    sheet.add(Row.wrapping(10, mark, page));
     sheet.add(marking);
-    add(sheet.scrolling());
+    Column foot = new Column(0).padded(0, 2, 2, 2);
+    foot.add(reading);
+    foot.add(writing);
+    dock(sheet, foot);
     model.onChange(this::refresh);
     refresh();
   }
@@ -73,9 +82,15 @@ final class DueDetails extends JPanel {
     return sheet;
   }
 
+  /** Puts the focus into the form, scrolled into sight. */
+  void focusForm() {
+    Later.show(marking);
+    fields.focusFirst();
+  }
+
   private void open() {
     model.mark();
-    fields.focusFirst();
+    focusForm();
   }
 
   private void leave() {
@@ -84,28 +99,41 @@ final class DueDetails extends JPanel {
   }
 
   private void refresh() {
-    Optional<Due> selected = model.selected();
-    sheet.setVisible(selected.isPresent());
+    Optional<DueLine> selected = model.selectedLine();
     if (!selected.equals(shown)) {
       shown = selected;
       selected.ifPresent(this::fill);
     }
     Optional<EntryForm> form = model.form();
+    boolean several = form.filter(open -> open.doings().size() > 1).isPresent();
+    sheet.setVisible(selected.isPresent() || form.isPresent());
+    facts.setVisible(!several);
     marking.setVisible(form.isPresent());
-    mark.setVisible(form.isEmpty());
-    write.setEnabled(form.flatMap(EntryForm::entry).isPresent() && !model.isBusy());
+    reading.setVisible(form.isEmpty() && selected.isPresent());
+    writing.setVisible(form.isPresent());
+    write.setEnabled(form.flatMap(EntryForm::entry).isPresent());
     form.ifPresent(this::show);
     revalidate();
     repaint();
   }
 
   private void show(EntryForm form) {
-    heading.setText(form.of().isPresent() ? "Looked at again" : "Mark it done");
+    int count = form.doings().size();
+    heading.setText(
+        count > 1
+            ? "Mark " + count + " pieces of work done"
+            : form.of().isPresent() ? "Looked at again" : "Mark it done");
+    hint.setText(
+        count > 1
+            ? "All on one day. Hours are written with each; what was counted, with the first."
+                + " A note can go with each."
+            : "");
+    hint.setVisible(count > 1);
     fields.show(form, model.boat().flatMap(Counted::lastHours));
   }
 
-  private void fill(Due due) {
-    DueWords words = new DueWords(model.upkeep().day());
+  private void fill(DueLine line) {
+    Due due = line.due();
     facts.removeAll();
     facts.add(Text.title(due.title()));
     model
@@ -114,10 +142,10 @@ final class DueDetails extends JPanel {
         .map(upkeep -> upkeep.cautions(due.work()))
         .orElse(List.of())
         .forEach(caution -> facts.add(CautionBox.title(caution)));
-    facts.add(Text.strong(words.state(due)));
+    facts.add(Text.strong(line.state()));
     Form form = new Form(8);
-    fact(form, "Why", words.why(due));
-    fact(form, "When", words.plan(due) + ".");
+    fact(form, "Why", line.why());
+    fact(form, "When", line.when() + ".");
     fact(form, "Takes", takes(due));
     fact(form, "Who", Wording.capital(Wording.who(due.work().details().skill())) + ".");
     due.work()
@@ -141,10 +169,7 @@ final class DueDetails extends JPanel {
             .upkeep()
             .upkeep()
             .map(Upkeep::fitting)
-            .map(
-                fitting ->
-                    new AccessWays(fitting)
-                        .toOpen(due.work().details().access(), java.util.Set.of()))
+            .map(fitting -> new AccessWays(fitting).toOpen(due.work().details().access(), Set.of()))
             .orElse(List.of());
     String first =
         access.stream()

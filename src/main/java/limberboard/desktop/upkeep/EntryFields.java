@@ -1,16 +1,19 @@
 package limberboard.desktop.upkeep;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Form;
 import limberboard.desktop.parts.Keys;
+import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.Typing;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.upkeep.EntryForm.Field;
 import limberboard.desktop.upkeep.EntryForm.Kind;
@@ -22,7 +25,7 @@ final class EntryFields extends Column {
   private final transient Runnable leave;
   private final transient List<Line> lines = new ArrayList<>();
   private transient Optional<EntryForm> form = Optional.empty();
-  private String name;
+  private final String name;
 
   private record Line(Field field, JTextField input, Wrapped wrong) {}
 
@@ -51,7 +54,10 @@ final class EntryFields extends Column {
       refresh();
       return;
     }
-    boolean sameFields = form.filter(before -> before.fields().equals(shown.fields())).isPresent();
+    boolean sameFields =
+        form.filter(before -> before.fields().equals(shown.fields()))
+            .filter(before -> labels(before).equals(labels(shown)))
+            .isPresent();
     form = Optional.of(shown);
     if (!sameFields) {
       build(shown, lastHours);
@@ -64,47 +70,47 @@ final class EntryFields extends Column {
     refresh();
   }
 
+  private static List<String> labels(EntryForm form) {
+    return form.fields().stream().map(form::label).toList();
+  }
+
+  private static String called(EntryForm form, Field field) {
+    boolean ofSeveral = field.kind() == Kind.NOTE && !field.of().isEmpty();
+    return ofSeveral
+        ? "note-" + field.of().replace(' ', '-')
+        : form.label(field).toLowerCase(Locale.ROOT).replace(' ', '-');
+  }
+
   private void build(EntryForm shown, Optional<String> lastHours) {
     removeAll();
     lines.clear();
     Form fields = new Form(8);
     for (Field field : shown.fields()) {
-      Line line = line(field, lastHours);
+      Line line = line(shown, field, lastHours);
       Column column = new Column(2);
       column.add(line.input());
       column.add(line.wrong());
-      fields.line(field.label(), line.input(), column);
+      fields.line(shown.label(field), line.input(), column);
       lines.add(line);
     }
     add(fields);
   }
 
-  private Line line(Field field, Optional<String> lastHours) {
+  private Line line(EntryForm shown, Field field, Optional<String> lastHours) {
     JTextField input = new JTextField();
-    input.setName(name + "-" + field.label().toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
+    input.setName(name + "-" + called(shown, field));
     input.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, hint(field, lastHours));
     input.setToolTipText(hint(field, lastHours));
     Keys.focused(input, "ENTER", write);
     Keys.focused(input, "ESCAPE", leave);
-    input
-        .getDocument()
-        .addDocumentListener(
-            new DocumentListener() {
-              @Override
-              public void insertUpdate(DocumentEvent e) {
-                typed(field, input);
-              }
-
-              @Override
-              public void removeUpdate(DocumentEvent e) {
-                typed(field, input);
-              }
-
-              @Override
-              public void changedUpdate(DocumentEvent e) {
-                typed(field, input);
-              }
-            });
+    Typing.into(input, () -> typed(field, input));
+    input.addFocusListener(
+        new FocusAdapter() {
+          @Override
+          public void focusGained(FocusEvent e) {
+            Later.show(input);
+          }
+        });
     return new Line(field, input, Text.strong(""));
   }
 

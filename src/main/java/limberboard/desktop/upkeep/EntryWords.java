@@ -2,6 +2,7 @@ package limberboard.desktop.upkeep;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -25,6 +26,24 @@ record EntryWords(Library library) {
     return Days.written(entry.date()) + ", " + work(entry);
   }
 
+  /** Entries in a line; several share their day where it is the same. */
+  String lines(List<LogEntry> entries) {
+    boolean oneDay = entries.stream().map(LogEntry::date).distinct().count() == 1;
+    return entries.size() > 1 && oneDay
+        ? Days.written(entries.get(0).date())
+            + ", "
+            + entries.stream().map(this::work).collect(Collectors.joining("; "))
+        : entries.stream().map(this::line).collect(Collectors.joining("; "));
+  }
+
+  /** Entries by their names, as a change is called: {@code “Lay up the boat”, 20 May 2026}. */
+  String named(List<LogEntry> entries) {
+    LogEntry first = entries.get(0);
+    return entries.size() == 1
+        ? "“" + work(first) + "”, " + Days.written(first.date())
+        : entries.size() + " lines, " + Days.written(first.date());
+  }
+
   /** What was done. */
   String work(LogEntry entry) {
     return entry.work().equals(LogWords.LOOKED_AGAIN)
@@ -40,7 +59,7 @@ record EntryWords(Library library) {
   /** An event in words. */
   static String event(String event) {
     return switch (event) {
-      case LogWords.READING -> "Meter or counts read";
+      case LogWords.READING -> "Reading or remark";
       case LogWords.NEW_METER -> "New hour meter";
       default -> Wording.capital(event.replace('-', ' '));
     };

@@ -5,28 +5,23 @@ import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
-import javax.swing.JComboBox;
 import javax.swing.JComponent;
-import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
-import limberboard.boat.LogWords;
+import limberboard.boat.LogEntry;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
-import limberboard.desktop.parts.Form;
 import limberboard.desktop.parts.Keys;
+import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.Row;
-import limberboard.desktop.parts.Sheet;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.Typing;
 import limberboard.desktop.parts.Wrapped;
 
-/** The boat's log, and a form for what happens on board besides work. */
+/** The boat's log, each line of which can be corrected or deleted, and a form that adds to it. */
 final class LogAspect implements UpkeepAspect {
   private static final int LEAST_WIDTH = 760;
   private final LogListModel model;
@@ -35,63 +30,34 @@ final class LogAspect implements UpkeepAspect {
   private final LogRows rows = new LogRows();
   private final LogTable table = new LogTable(rows);
   private final Wrapped words = Text.quiet("");
-  private final JComboBox<String> events =
-      new JComboBox<>(LogListModel.EVENTS.toArray(String[]::new));
-  private final Wrapped hint = Text.quiet("");
-  private final EntryFields fields;
-  private final JButton write;
-  private final Sheet sheet = new Sheet(10);
-  private boolean refreshing;
+  private final LogFormPanel form;
+  private final JButton correct;
+  private final JButton delete;
+  private final UndoButtons undo;
+  private final Sides sides;
 
   /** The aspect. */
-  LogAspect(UpkeepTools tools) {
-    model = new LogListModel(tools.upkeep(), tools.log());
-    fields = new EntryFields("log", this::refresh, model::write, model::clear);
-    write = Buttons.main("Write into the log", model::write);
-    write.setName("write-event");
+  LogAspect(UpkeepTools tools, LogListModel model) {
+    this.model = model;
+    form = new LogFormPanel(model, this::backToTable);
+    correct = Buttons.plain("Correct …", this::correct);
+    correct.setName("correct-line");
+    correct.setToolTipText("Fills the form with the selected line (Enter or F2)");
+    delete = Buttons.plain("Delete", this::delete);
+    delete.setName("delete-line");
+    delete.setToolTipText("Takes the selected line out of the log (Delete); it can be undone");
+    undo = new UndoButtons("-here", tools.log(), this::backToTable);
     panel.setOpaque(false);
-    fillSheet();
-    panel.add(
-        new Sides(
-            LEAST_WIDTH,
-            "Log",
-            left(),
-            "Add to it",
-            sheet.scrolling(),
-            "upkeep-log",
-            0.64,
-            tools.dividers()));
+    sides =
+        new Sides(LEAST_WIDTH, "Log", left(), "Write", form, "upkeep-log", 0.64, tools.dividers());
+    panel.add(sides);
+    Keys.focused(table, "ENTER", this::correct);
+    Keys.focused(table, "F2", this::correct);
+    Keys.focused(table, "DELETE", this::delete);
+    table.getSelectionModel().addListSelectionListener(e -> enable());
+    model.afterWriting(this::afterWriting);
     model.onChange(this::refresh);
     refresh();
-  }
-
-  private void fillSheet() {
-    events.setName("log-event");
-    events.setRenderer(
-        new DefaultListCellRenderer() {
-          @Override
-          public java.awt.Component getListCellRendererComponent(
-              JList<?> list, Object value, int index, boolean selected, boolean focused) {
-            String spoken = EntryWords.event((String) value);
-            return super.getListCellRendererComponent(list, spoken, index, selected, focused);
-          }
-        });
-    events.addActionListener(
-        e -> {
-          if (!refreshing) {
-            model.event((String) events.getSelectedItem());
-          }
-        });
-    Form what = new Form(8);
-    what.line("What", events, events);
-    JButton clear = Buttons.plain("Clear", model::clear);
-    clear.setName("clear-event");
-    sheet.add(Text.heading("Add to the log"));
-    sheet.add(Text.quiet("Work is marked done under Due. Here is what else happens on board."));
-    sheet.add(what);
-    sheet.add(hint);
-    sheet.add(fields);
-    sheet.add(Row.wrapping(10, write, clear));
   }
 
   private JComponent left() {
@@ -99,51 +65,74 @@ final class LogAspect implements UpkeepAspect {
     filter.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, "Only lines with these words");
     filter.getAccessibleContext().setAccessibleName("Only lines with these words");
     Keys.focused(filter, "ESCAPE", () -> filter.setText(""));
-    filter
-        .getDocument()
-        .addDocumentListener(
-            new DocumentListener() {
-              @Override
-              public void insertUpdate(DocumentEvent e) {
-                model.filter(filter.getText());
-              }
-
-              @Override
-              public void removeUpdate(DocumentEvent e) {
-                model.filter(filter.getText());
-              }
-
-              @Override
-              public void changedUpdate(DocumentEvent e) {
-                model.filter(filter.getText());
-              }
-            });
+    Typing.into(filter, () -> model.filter(filter.getText()));
     Column head = new Column(6).padded(0, 0, 0, 6);
     head.add(filter);
     head.add(words);
+    Column foot = new Column(0).padded(0, 2, 2, 6);
+    foot.add(Row.wrapping(8, correct, delete, undo.undo(), undo.redo()));
     JScrollPane scroller = new JScrollPane(table);
     scroller.setBorder(BorderFactory.createEmptyBorder());
     JPanel left = new JPanel(new BorderLayout(0, 6));
     left.setOpaque(false);
     left.add(head, BorderLayout.NORTH);
     left.add(scroller, BorderLayout.CENTER);
+    left.add(foot, BorderLayout.SOUTH);
     return left;
   }
 
+  private Optional<LogEntry> selected() {
+    int row = table.getSelectedRow();
+    return row >= 0 && row < model.lines().size()
+        ? Optional.of(model.lines().get(row).entry())
+        : Optional.empty();
+  }
+
+  private void correct() {
+    selected()
+        .ifPresent(
+            entry -> {
+              model.correct(entry);
+              sides.showOther();
+              form.focusFirst();
+            });
+  }
+
+  private void delete() {
+    selected().ifPresent(model::delete);
+    Later.focus(table);
+  }
+
+  /** After writing, the focus is where the person was: in the table, or in the form. */
+  private void afterWriting(boolean corrected) {
+    if (corrected) {
+      backToTable();
+    } else {
+      form.focusFirst();
+    }
+  }
+
+  private void backToTable() {
+    sides.showMain();
+    Later.focus(table);
+  }
+
+  private void enable() {
+    boolean any = table.getSelectedRow() >= 0;
+    correct.setEnabled(any);
+    delete.setEnabled(any);
+  }
+
   private void refresh() {
-    refreshing = true;
-    rows.show(model.rows());
+    int row = table.getSelectedRow();
+    if (rows.show(model.rows()) && rows.getRowCount() > 0 && row >= 0) {
+      int same = Math.min(row, rows.getRowCount() - 1);
+      table.setRowSelectionInterval(same, same);
+    }
     table.widths();
     words.setText(count());
-    Optional<EntryForm> form = model.form();
-    form.ifPresent(
-        shown -> {
-          events.setSelectedItem(shown.work());
-          hint.setText(hint(shown.work()));
-          fields.show(shown, model.upkeep().boat().flatMap(Counted::lastHours));
-        });
-    write.setEnabled(model.canWrite());
-    refreshing = false;
+    form.refresh();
+    enable();
     panel.revalidate();
     panel.repaint();
   }
@@ -156,16 +145,6 @@ final class LogAspect implements UpkeepAspect {
       return all + (all == 1 ? " line" : " lines, the newest first");
     }
     return rows.getRowCount() + " of " + all + " lines have all these words";
-  }
-
-  private static String hint(String event) {
-    return switch (event) {
-      case LogWords.READING -> "The engine’s hours, or what was counted since the line before.";
-      case LogWords.LAUNCHED -> "Her season afloat begins.";
-      case LogWords.HAULED_OUT -> "Her season afloat ends.";
-      case LogWords.NEW_METER -> "Hours are what the new meter shows; 0 if left out.";
-      default -> "";
-    };
   }
 
   @Override
@@ -190,6 +169,6 @@ final class LogAspect implements UpkeepAspect {
 
   @Override
   public List<JComponent> regions() {
-    return List.of(table, sheet);
+    return List.of(table, form.region());
   }
 }

@@ -1,31 +1,32 @@
 package limberboard.desktop.upkeep;
 
-import java.io.IOException;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import limberboard.boat.Boat;
 import limberboard.boat.LogBook.Outcome;
 import limberboard.boat.LogBook.Refused;
 import limberboard.boat.LogBook.Written;
+import limberboard.boat.LogChange;
 import limberboard.boat.LogEntry;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Session;
+import limberboard.desktop.upkeep.LogSteps.Step;
 
 /**
- * Writes the chosen boat's log and takes out again what was written since the window was opened,
- * without Swing. For the event thread only.
+ * Changes the chosen boat's log, and takes back and makes again what was changed since the window
+ * was opened, step by step for each boat, without Swing. For the event thread only.
  */
 public final class LogModel {
   private final Session session;
   private final LogStore store;
   private final Background background;
   private final List<Runnable> listeners = new ArrayList<>();
-  private final Map<String, Deque<Written>> written = new HashMap<>();
+  private final Map<String, LogSteps> steps = new HashMap<>();
   private final Map<String, Remark> remarks = new HashMap<>();
   private Runnable afterWriting = () -> {};
   private boolean busy;
@@ -45,13 +46,18 @@ public final class LogModel {
   }
 
   /**
-   * What came of the last writing.
+   * What came of the last change.
    *
    * @param text in a sentence
-   * @param entry what was written, if it was and still stands
+   * @param entries what was written, if anything was and still stands
    * @param failed whether it did not work
    */
-  public record Remark(String text, Optional<LogEntry> entry, boolean failed) {}
+  public record Remark(String text, List<LogEntry> entries, boolean failed) {
+    /** Copies the list. */
+    public Remark {
+      entries = List.copyOf(entries);
+    }
+  }
 
   /** Calls the listener after each change. */
   public void onChange(Runnable listener) {
@@ -63,7 +69,7 @@ public final class LogModel {
     afterWriting = action;
   }
 
-  /** What came of the last writing into the chosen boat's log. */
+  /** What came of the last change of the chosen boat's log. */
   public Optional<Remark> remark() {
     return id().map(remarks::get);
   }
@@ -79,104 +85,155 @@ public final class LogModel {
     return busy;
   }
 
-  /** Whether there is something to be taken out again. */
-  public boolean canUndo() {
-    return !busy && id().map(written::get).filter(all -> !all.isEmpty()).isPresent();
+  /** What is taken back next, to follow “Undo”; empty when there is nothing. */
+  public Optional<String> toUndo() {
+    return id().map(steps::get).flatMap(LogSteps::toUndo).map(Step::what);
+  }
+
+  /** What is made again next, to follow “Redo”; empty when there is nothing. */
+  public Optional<String> toRedo() {
+    return id().map(steps::get).flatMap(LogSteps::toRedo).map(Step::what);
   }
 
   /**
-   * Writes an entry into the chosen boat's log.
+   * Writes entries into the chosen boat's log, all of them or none.
    *
-   * @param done is called when it has been written
+   * @param done is called when they have been written
    */
-  public void add(LogEntry entry, Runnable done) {
-    Optional<Boat> boat = session.boat();
+  public void add(List<LogEntry> entries, Runnable done) {
+    EntryWords words = words();
+    change(
+        "writing " + words.named(entries),
+        "Nothing was written into ",
+        boat -> () -> store.add(boat, entries),
+        whose -> "Written into " + whose + ": " + words.lines(entries) + ".",
+        done);
+  }
+
+  /**
+   * Corrects an entry of the chosen boat's log.
+   *
+   * @param done is called when it has been corrected
+   */
+  public void replace(LogEntry old, LogEntry now, Runnable done) {
+    EntryWords words = words();
+    change(
+        "correcting " + words.named(List.of(old)),
+        "Nothing was corrected in ",
+        boat -> () -> store.replace(boat, old, now),
+        whose -> "Corrected in " + whose + ": " + words.lines(List.of(now)) + ".",
+        done);
+  }
+
+  /** Takes an entry out of the chosen boat's log. */
+  public void remove(LogEntry entry) {
+    EntryWords words = words();
+    change(
+        "deleting " + words.named(List.of(entry)),
+        "Nothing was deleted from ",
+        boat -> () -> store.remove(boat, entry),
+        whose -> "Deleted from " + whose + ": " + words.lines(List.of(entry)) + ".",
+        () -> {});
+  }
+
+  /** Takes the last change back that has not been taken back. */
+  public void undo() {
+    id().map(steps::get).ifPresent(all -> all.toUndo().ifPresent(step -> back(all, step, false)));
+  }
+
+  /** Makes the change again that was taken back last. */
+  public void redo() {
+    id().map(steps::get).ifPresent(all -> all.toRedo().ifPresent(step -> back(all, step, true)));
+  }
+
+  private interface Said {
+    String of(String whose);
+  }
+
+  private interface Writing {
+    Supplier<Outcome> on(String boat);
+  }
+
+  private void change(String what, String failed, Writing writing, Said said, Runnable done) {
+    write(
+        writing,
+        failed,
+        change -> {
+          steps.computeIfAbsent(change.boat(), id -> new LogSteps()).did(new Step(change, what));
+          remark(change, said.of(whose()));
+          done.run();
+        },
+        () -> {});
+  }
+
+  private void back(LogSteps all, Step step, boolean again) {
+    write(
+        boat -> () -> store.takeBack(step.change()),
+        (again ? "Not done again: " : "Not undone: ") + step.what() + " in ",
+        change -> {
+          if (again) {
+            all.redid(change);
+          } else {
+            all.undid(change);
+          }
+          String how = again ? "Done again in " : "Undone in ";
+          remark(change, how + whose() + ": " + step.what() + ".");
+        },
+        () -> giveUp(all, step));
+  }
+
+  /** A change whose lines are no longer there cannot be taken back; the one before it may be. */
+  private void giveUp(LogSteps all, Step step) {
+    List<LogEntry> log = session.boat().map(Boat::log).orElse(List.of());
+    boolean gone =
+        step.change().put().stream().anyMatch(put -> log.stream().noneMatch(put::saysTheSame));
+    if (gone) {
+      all.forget(step);
+    }
+  }
+
+  private void write(
+      Writing writing, String failed, Consumer<LogChange> written, Runnable notWritten) {
+    Optional<String> boat = id();
     if (busy || boat.isEmpty()) {
       return;
     }
-    String id = boat.get().id();
-    String whose = boat.get().name() + "’s log";
-    begin();
-    background.run(
-        "Writing the log",
-        () -> attempt(() -> store.add(id, entry)),
-        outcome -> {
-          busy = false;
-          if (outcome.value().orElse(null) instanceof Written line) {
-            written.computeIfAbsent(id, key -> new ArrayDeque<>()).push(line);
-            String words = "Written into " + whose + ": " + said(entry) + ".";
-            remarks.put(id, new Remark(words, Optional.of(entry), false));
-            done.run();
-            afterWriting.run();
-          } else {
-            refused(id, "Nothing was written into " + whose + ": ", outcome.why());
-          }
-          tell();
-        },
-        () -> busy = false);
-  }
-
-  /** Takes the line out again that was written last. */
-  public void undo() {
-    if (!canUndo()) {
-      return;
-    }
-    String id = id().orElseThrow();
-    String whose = session.boat().orElseThrow().name() + "’s log";
-    Written line = written.get(id).peek();
-    begin();
-    background.run(
-        "Writing the log",
-        () -> attempt(() -> store.undo(line).<Outcome>map(Refused::new).orElse(line)),
-        outcome -> {
-          busy = false;
-          if (outcome.value().orElse(null) instanceof Written) {
-            written.get(id).remove(line);
-            String words = "Taken out of " + whose + " again: " + said(line.entry()) + ".";
-            remarks.put(id, new Remark(words, Optional.empty(), false));
-            afterWriting.run();
-          } else {
-            refused(id, "Nothing was taken out of " + whose + ": ", outcome.why());
-          }
-          tell();
-        },
-        () -> busy = false);
-  }
-
-  private void begin() {
+    String whose = whose();
     busy = true;
-    id().ifPresent(remarks::remove);
+    remarks.remove(boat.get());
     tell();
+    background.run(
+        "Writing the log",
+        () -> writing.on(boat.get()).get(),
+        outcome -> {
+          busy = false;
+          if (outcome instanceof Written line) {
+            written.accept(line.change());
+            afterWriting.run();
+          } else {
+            String why = EntryWords.reason(((Refused) outcome).problem());
+            remarks.put(boat.get(), new Remark(failed + whose + ": " + why, List.of(), true));
+            notWritten.run();
+          }
+          tell();
+        },
+        () -> busy = false);
   }
 
-  private void refused(String id, String what, String why) {
-    remarks.put(id, new Remark(what + why, Optional.empty(), true));
+  private void remark(LogChange change, String text) {
+    remarks.put(change.boat(), new Remark(text, change.put(), false));
   }
 
-  private String said(LogEntry entry) {
-    return new EntryWords(session.library()).line(entry);
+  private String whose() {
+    return session.boat().map(boat -> boat.name() + "’s log").orElse("the log");
+  }
+
+  private EntryWords words() {
+    return new EntryWords(session.library());
   }
 
   private Optional<String> id() {
     return session.boat().map(Boat::id);
-  }
-
-  /** What writing came to, with the reason when it did not work. */
-  private record Attempt(Optional<Outcome> value, String why) {}
-
-  /** Something that writes. */
-  private interface Writing {
-    Outcome write() throws IOException;
-  }
-
-  private static Attempt attempt(Writing writing) {
-    try {
-      Outcome outcome = writing.write();
-      String why = outcome instanceof Refused refused ? EntryWords.reason(refused.problem()) : "";
-      return new Attempt(Optional.of(outcome), why);
-    } catch (IOException e) {
-      return new Attempt(Optional.empty(), EntryWords.reason(e));
-    }
   }
 
   private void tell() {

@@ -10,11 +10,14 @@ final class LogRows extends AbstractTableModel {
       List.of("Day", "What was done", "Hours", "Counted", "Note");
   private transient List<Row> rows = List.of();
 
-  void show(List<Row> shown) {
-    if (!shown.equals(rows)) {
+  /** Shows other lines; whether they are other ones. */
+  boolean show(List<Row> shown) {
+    boolean others = !shown.equals(rows);
+    if (others) {
       rows = shown;
       fireTableDataChanged();
     }
+    return others;
   }
 
   /** Whether anything was counted. */

@@ -1,40 +1,63 @@
 package limberboard.desktop.upkeep;
 
-import java.io.IOException;
-import java.util.Optional;
+import java.util.List;
 import limberboard.boat.LogBook;
+import limberboard.boat.LogBook.Outcome;
+import limberboard.boat.LogChange;
 import limberboard.boat.LogEntry;
-import limberboard.library.Problem;
 
 /** Where boats' logs are kept. Called off the event thread. */
 public interface LogStore {
   /**
-   * Adds an entry to a boat's log.
+   * Adds entries to a boat's log, all of them or none.
    *
    * @param boat the boat's id
-   * @throws IOException when it cannot be written; the old log is then still there
+   * @param entries at least one
    */
-  LogBook.Outcome add(String boat, LogEntry entry) throws IOException;
+  Outcome add(String boat, List<LogEntry> entries);
 
   /**
-   * Takes out again what was written.
+   * Corrects an entry in its place.
    *
-   * @return why nothing was taken out, if so
-   * @throws IOException when it cannot be written; the old log is then still there
+   * @param boat the boat's id
    */
-  Optional<Problem> undo(LogBook.Written written) throws IOException;
+  Outcome replace(String boat, LogEntry old, LogEntry now);
+
+  /**
+   * Takes an entry out.
+   *
+   * @param boat the boat's id
+   */
+  Outcome remove(String boat, LogEntry entry);
+
+  /**
+   * Takes a change back.
+   *
+   * @return what was changed by that; taking it back makes the first change again
+   */
+  Outcome takeBack(LogChange change);
 
   /** The logs of a workspace. */
   static LogStore of(LogBook book) {
     return new LogStore() {
       @Override
-      public LogBook.Outcome add(String boat, LogEntry entry) throws IOException {
-        return book.add(boat, entry);
+      public Outcome add(String boat, List<LogEntry> entries) {
+        return book.add(boat, entries);
       }
 
       @Override
-      public Optional<Problem> undo(LogBook.Written written) throws IOException {
-        return book.undo(written);
+      public Outcome replace(String boat, LogEntry old, LogEntry now) {
+        return book.replace(boat, old, now);
+      }
+
+      @Override
+      public Outcome remove(String boat, LogEntry entry) {
+        return book.remove(boat, entry);
+      }
+
+      @Override
+      public Outcome takeBack(LogChange change) {
+        return book.undo(change);
       }
     };
   }

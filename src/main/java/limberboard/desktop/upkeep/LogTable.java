@@ -1,6 +1,8 @@
 package limberboard.desktop.upkeep;
 
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.awt.event.MouseEvent;
 import javax.swing.JTable;
 import javax.swing.SwingConstants;
@@ -18,6 +20,15 @@ final class LogTable extends JTable {
     this.rows = rows;
     setName("upkeep-log-table");
     getAccessibleContext().setAccessibleName("Log, the newest first");
+    addFocusListener(
+        new FocusAdapter() {
+          @Override
+          public void focusGained(FocusEvent e) {
+            if (getSelectedRow() < 0 && getRowCount() > 0) {
+              setRowSelectionInterval(0, 0);
+            }
+          }
+        });
     setFillsViewportHeight(true);
     setAutoResizeMode(AUTO_RESIZE_LAST_COLUMN);
     ((DefaultTableCellRenderer) getTableHeader().getDefaultRenderer())

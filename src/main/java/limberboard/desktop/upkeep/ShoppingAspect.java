@@ -25,7 +25,7 @@ final class ShoppingAspect implements UpkeepAspect {
   private final Sides sides;
 
   /** The aspect. */
-  ShoppingAspect(UpkeepTools tools) {
+  ShoppingAspect(UpkeepTools tools, Wanted wanted) {
     model = new ShoppingModel(tools.upkeep(), tools.background());
     season = new SeasonBox("shopping-season", model::season);
     offers = new OfferList(model);
@@ -46,6 +46,7 @@ final class ShoppingAspect implements UpkeepAspect {
             "upkeep-shopping",
             0.72,
             tools.dividers());
+    wanted.onShop(model::chooseOnly);
     model.sheet().onChange(this::refresh);
     refresh();
   }
@@ -69,7 +70,7 @@ final class ShoppingAspect implements UpkeepAspect {
     count.setText(
         known == 0
             ? ""
-            : chosen + " of " + known + " pieces of work. Untick what needs no shopping.");
+            : chosen + " of " + known + " pieces of work, by day. Untick what needs no shopping.");
     all.setEnabled(chosen < known);
     none.setEnabled(chosen > 0);
   }

@@ -1,6 +1,8 @@
 package limberboard.desktop.upkeep;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import limberboard.boat.Workspace;
 import limberboard.desktop.base.Background;
@@ -31,7 +34,10 @@ final class ShoppingModel {
     this.upkeep = upkeep;
     this.sheet =
         new SheetModel<>(
-            upkeep, background, new Choice(Optional.empty(), Map.of()), ShoppingModel::make);
+            upkeep,
+            background,
+            new Choice(Optional.empty(), Map.of(), Map.of()),
+            ShoppingModel::make);
   }
 
   /**
@@ -39,21 +45,36 @@ final class ShoppingModel {
    *
    * @param season the year in which the season begins; empty for this or the coming one
    * @param left work that is not shopped for, by boat and season
+   * @param only the only work that is shopped for, by boat, where that was asked
    */
-  record Choice(Optional<Integer> season, Map<String, Set<String>> left) {
-    /** Copies the map. */
+  record Choice(
+      Optional<Integer> season, Map<String, Set<String>> left, Map<String, Set<String>> only) {
+    /** Copies the maps. */
     Choice {
       left = Map.copyOf(left);
+      only = Map.copyOf(only);
     }
 
     Set<String> left(String boat, int year) {
       return left.getOrDefault(boat + " " + year, Set.of());
     }
 
+    boolean shopsFor(String boat, int year, String work) {
+      return only.containsKey(boat)
+          ? only.get(boat).contains(work)
+          : !left(boat, year).contains(work);
+    }
+
+    Choice only(String boat, Optional<Set<String>> works) {
+      Map<String, Set<String>> other = new TreeMap<>(only);
+      works.ifPresentOrElse(ids -> other.put(boat, Set.copyOf(ids)), () -> other.remove(boat));
+      return new Choice(season, left, other);
+    }
+
     Choice leaving(String boat, int year, Set<String> works) {
       Map<String, Set<String>> other = new TreeMap<>(left);
       other.put(boat + " " + year, Set.copyOf(works));
-      return new Choice(season, other);
+      return new Choice(season, other, only);
     }
   }
 
@@ -95,23 +116,34 @@ final class ShoppingModel {
 
   /** Whether this work is shopped for. */
   boolean isChosen(String id) {
-    return !sheet.choice().left(boat(), year()).contains(id);
+    return sheet.choice().shopsFor(boat(), year(), id);
   }
 
   /** Shops for this work, or not. */
   void choose(String id, boolean chosen) {
-    Set<String> left = new TreeSet<>(sheet.choice().left(boat(), year()));
-    if (chosen) {
-      left.remove(id);
+    Optional<Set<String>> only = Optional.ofNullable(sheet.choice().only().get(boat()));
+    Set<String> works = new TreeSet<>(only.orElseGet(() -> sheet.choice().left(boat(), year())));
+    if (chosen == only.isPresent()) {
+      works.add(id);
     } else {
-      left.add(id);
+      works.remove(id);
     }
-    leave(left);
+    if (only.isPresent()) {
+      sheet.choose(sheet.choice().only(boat(), Optional.of(works)));
+    } else {
+      leave(works);
+    }
+  }
+
+  /** Shops for this work and nothing else, whenever it is planned. */
+  void chooseOnly(List<String> works) {
+    sheet.choose(sheet.choice().only(boat(), Optional.of(Set.copyOf(works))));
   }
 
   /** Shops for all work of the season, or for none. */
   void chooseAll(boolean chosen) {
-    leave(chosen ? Set.of() : new TreeSet<>(offers().stream().map(Offer::id).toList()));
+    Set<String> left = chosen ? Set.of() : new TreeSet<>(offers().stream().map(Offer::id).toList());
+    sheet.choose(sheet.choice().only(boat(), Optional.empty()).leaving(boat(), year(), left));
   }
 
   private void leave(Set<String> works) {
@@ -120,7 +152,8 @@ final class ShoppingModel {
 
   /** Chooses the season that begins in this year. */
   void season(int year) {
-    sheet.choose(new Choice(Optional.of(year), sheet.choice().left()));
+    Choice now = sheet.choice().only(boat(), Optional.empty());
+    sheet.choose(new Choice(Optional.of(year), now.left(), now.only()));
   }
 
   /** The seasons there are to choose from; none before what is due has been worked out. */
@@ -153,9 +186,10 @@ final class ShoppingModel {
   private static Shopped make(Workspace workspace, Upkeep upkeep, Choice choice) {
     int year = year(upkeep, choice);
     String boat = upkeep.fitting().boat().id();
-    List<Job> jobs = SeasonJobs.of(upkeep, Optional.of(year));
-    Set<String> left = choice.left(boat, year);
-    List<Job> chosen = jobs.stream().filter(job -> !left.contains(job.work().id())).toList();
+    List<Job> jobs = new ArrayList<>(SeasonJobs.of(upkeep, Optional.of(year)));
+    jobs.addAll(others(upkeep, jobs, choice.only().getOrDefault(boat, Set.of())));
+    List<Job> chosen =
+        jobs.stream().filter(job -> choice.shopsFor(boat, year, job.work().id())).toList();
     ShoppingList list =
         ShoppingList.of(
             chosen,
@@ -174,10 +208,18 @@ final class ShoppingModel {
     return new Shopped(offers(jobs), made);
   }
 
+  /** Work that was asked for and is not planned for the season: on the day it is planned for. */
+  private static List<Job> others(Upkeep upkeep, List<Job> jobs, Set<String> wanted) {
+    Set<String> planned = jobs.stream().map(job -> job.work().id()).collect(Collectors.toSet());
+    return upkeep.all().stream()
+        .filter(due -> wanted.contains(due.work().id()) && planned.add(due.work().id()))
+        .map(due -> new Job(due.work(), 1, due.plan()))
+        .toList();
+  }
+
   private static List<Offer> offers(List<Job> jobs) {
     Map<String, List<Job>> byWork = new LinkedHashMap<>();
-    jobs.forEach(
-        job -> byWork.computeIfAbsent(job.work().id(), id -> new java.util.ArrayList<>()).add(job));
+    jobs.forEach(job -> byWork.computeIfAbsent(job.work().id(), id -> new ArrayList<>()).add(job));
     return byWork.values().stream()
         .map(
             all ->
@@ -185,6 +227,8 @@ final class ShoppingModel {
                     all.get(0).work().id(),
                     all.get(0).work().title(),
                     all.stream().map(Job::day).sorted().toList()))
+        .sorted(
+            Comparator.comparing((Offer offer) -> offer.days().get(0)).thenComparing(Offer::title))
         .toList();
   }
 

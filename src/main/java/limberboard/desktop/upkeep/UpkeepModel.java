@@ -2,6 +2,7 @@ package limberboard.desktop.upkeep;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.Boat;
@@ -14,6 +15,7 @@ import limberboard.desktop.base.Session;
 import limberboard.library.DayText;
 import limberboard.library.Library;
 import limberboard.library.Problem;
+import limberboard.library.Procedure;
 import limberboard.library.WorkspaceFolders;
 import limberboard.upkeep.Upkeep;
 
@@ -61,7 +63,16 @@ public final class UpkeepModel {
     }
   }
 
-  private record Reckoned(Upkeep upkeep, List<Problem> questions) {}
+  private record Reckoned(
+      Upkeep upkeep, List<Problem> questions, List<DueLine> lines, List<Work> works) {}
+
+  /**
+   * Work that can be done on the boat, with or without an interval.
+   *
+   * @param id its page
+   * @param title what a person reads
+   */
+  record Work(String id, String title) {}
 
   /** Calls the listener after each change. */
   public void onChange(Runnable listener) {
@@ -81,6 +92,16 @@ public final class UpkeepModel {
   /** What is due; empty until it has been worked out. */
   public Optional<Upkeep> upkeep() {
     return reckoned.map(Reckoned::upkeep);
+  }
+
+  /** What is due, in words. */
+  List<DueLine> lines() {
+    return reckoned.map(Reckoned::lines).orElse(List.of());
+  }
+
+  /** All work that fits the boat, by title. */
+  List<Work> works() {
+    return reckoned.map(Reckoned::works).orElse(List.of());
   }
 
   /** What is doubtful in the boat's own files. */
@@ -180,11 +201,24 @@ public final class UpkeepModel {
     Boat boat = wanted.workspace().boat(wanted.boat()).orElseThrow();
     latest.run(
         "Working out what is due",
-        () ->
-            new Reckoned(
-                Upkeep.of(wanted.workspace().library(), new Fitting(boat, wanted.day())),
-                doubts.of(wanted.workspace(), boat)),
+        () -> {
+          Fitting fitting = new Fitting(boat, wanted.day());
+          Upkeep upkeep = Upkeep.of(wanted.workspace().library(), fitting);
+          return new Reckoned(
+              upkeep,
+              doubts.of(wanted.workspace(), boat),
+              DueLine.of(upkeep),
+              works(wanted.workspace().library(), fitting));
+        },
         this::take);
+  }
+
+  private static List<Work> works(Library library, Fitting fitting) {
+    return library.all(Procedure.class).stream()
+        .filter(page -> fitting.fits(page.head().fits()))
+        .map(page -> new Work(page.id(), page.title()))
+        .sorted(Comparator.comparing(Work::title))
+        .toList();
   }
 
   private void take(Reckoned found) {

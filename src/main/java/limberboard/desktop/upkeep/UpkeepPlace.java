@@ -2,17 +2,27 @@ package limberboard.desktop.upkeep;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.Icon;
 import javax.swing.JButton;
 import javax.swing.JComponent;
+import javax.swing.JOptionPane;
 import javax.swing.JPanel;
+import javax.swing.text.JTextComponent;
+import limberboard.boat.Boat;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Keys;
+import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
@@ -30,20 +40,33 @@ public final class UpkeepPlace implements Place {
   private final NoBoatPanel noBoat;
   private final UpkeepTop top;
   private final Wrapped refused = Text.reading("");
+  private Supplier<Set<String>> halfTyped = Set::of;
   private UpkeepAspect now;
 
   /** The place with its aspects, in the order of their buttons. */
   public static UpkeepPlace make(UpkeepTools tools) {
-    return new UpkeepPlace(
-        tools,
-        List.of(
-            new DueAspect(tools),
-            new TimeLineAspect(tools),
-            new ListAspect(tools),
-            new ShoppingAspect(tools),
-            new RiggingAspect(tools),
-            new WorkingsAspect(tools),
-            new LogAspect(tools)));
+    DueModel due = new DueModel(tools.upkeep(), tools.log());
+    LogListModel lines = new LogListModel(tools.upkeep(), tools.log());
+    Wanted wanted = new Wanted();
+    UpkeepPlace place =
+        new UpkeepPlace(
+            tools,
+            List.of(
+                new DueAspect(tools, due, wanted),
+                new TimeLineAspect(tools),
+                new ListAspect(tools),
+                new ShoppingAspect(tools, wanted),
+                new RiggingAspect(tools),
+                new WorkingsAspect(tools),
+                new LogAspect(tools, lines)));
+    place.halfTyped =
+        () -> {
+          Set<String> boats = new TreeSet<>(due.halfTyped());
+          boats.addAll(lines.halfTyped());
+          return boats;
+        };
+    wanted.onGo(() -> place.look("shopping"));
+    return place;
   }
 
   UpkeepPlace(UpkeepTools tools, List<UpkeepAspect> aspects) {
@@ -51,7 +74,7 @@ public final class UpkeepPlace implements Place {
     this.aspects = List.copyOf(aspects);
     this.now = aspects.get(0);
     this.noBoat = new NoBoatPanel(model, tools.navigator()::newBoat);
-    this.top = new UpkeepTop(tools.upkeep(), tools.log(), this.aspects, this::look);
+    this.top = new UpkeepTop(tools.upkeep(), tools.log(), this.aspects, this::look, this::back);
     view.setOpaque(false);
     aspects.forEach(aspect -> view.add(aspect.component(), aspect.id()));
     JPanel work = new JPanel(new BorderLayout(0, 10));
@@ -61,10 +84,22 @@ public final class UpkeepPlace implements Place {
     view.add(wrongDay(), WRONG_DAY);
     panel.add(noBoat, "no-boat");
     panel.add(work, "work");
-    Keys.within(work, "control Z", tools.log()::undo);
+    Keys.within(work, "control Z", outsideText(tools.log()::undo));
+    Keys.within(work, "control shift Z", outsideText(tools.log()::redo));
+    Keys.within(work, "control Y", outsideText(tools.log()::redo));
     model.onChange(this::refresh);
     top.mark(now);
     refresh();
+  }
+
+  /** In a field these keys are for what is typed there, also when there is nothing to take back. */
+  private static Runnable outsideText(Runnable action) {
+    return () -> {
+      Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+      if (!(owner instanceof JTextComponent)) {
+        action.run();
+      }
+    };
   }
 
   /** Shows an aspect by its name; without effect when there is none of this name. */
@@ -78,6 +113,13 @@ public final class UpkeepPlace implements Place {
     top.mark(aspect);
     if (panel.isShowing() && model.refusedDay().isEmpty()) {
       aspect.regions().get(0).requestFocusInWindow();
+    }
+  }
+
+  /** Puts the focus back into what is looked at. */
+  private void back() {
+    if (model.refusedDay().isEmpty()) {
+      Later.focus(now.regions().get(0));
     }
   }
 
@@ -101,6 +143,36 @@ public final class UpkeepPlace implements Place {
         model.refusedDay()
             + " Until then nothing is shown, so that no list of another day is taken for it.");
     views.show(view, model.refusedDay().isEmpty() ? now.id() : WRONG_DAY);
+  }
+
+  /** Asks when something half typed for a log would be lost. */
+  @Override
+  public boolean mayClose() {
+    Set<String> boats = halfTyped.get();
+    if (boats.isEmpty()) {
+      return true;
+    }
+    Object[] answers = {"Stay here", "Close and drop it"};
+    return JOptionPane.showOptionDialog(
+            panel,
+            "Something is half typed for the log of "
+                + boats.stream().map(this::name).collect(Collectors.joining(", "))
+                + " and not written.",
+            "Not written yet",
+            JOptionPane.DEFAULT_OPTION,
+            JOptionPane.PLAIN_MESSAGE,
+            null,
+            answers,
+            answers[0])
+        == 1;
+  }
+
+  private String name(String id) {
+    return model.boats().stream()
+        .filter(boat -> boat.id().equals(id))
+        .map(Boat::name)
+        .findFirst()
+        .orElse(id);
   }
 
   @Override

@@ -25,13 +25,18 @@ final class UpkeepTop extends Column {
   private final WrittenBand written;
   private boolean roomy;
 
-  UpkeepTop(UpkeepModel model, LogModel log, List<UpkeepAspect> all, Consumer<UpkeepAspect> look) {
+  UpkeepTop(
+      UpkeepModel model,
+      LogModel log,
+      List<UpkeepAspect> all,
+      Consumer<UpkeepAspect> look,
+      Runnable back) {
     super(8);
     this.model = model;
     aspects = new AspectButtons(all, look);
     day = new DayField(model);
     questions = new QuestionsBox(model);
-    written = new WrittenBand(model, log);
+    written = new WrittenBand(model, log, back);
     addComponentListener(
         new ComponentAdapter() {
           @Override

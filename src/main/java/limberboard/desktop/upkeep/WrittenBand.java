@@ -11,27 +11,36 @@ import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.upkeep.LogModel.Remark;
 import limberboard.upkeep.Due;
-import limberboard.upkeep.Upkeep;
 
-/** What was written into the log and when the work comes next, with the way back. */
+/** What was changed in the log and when the work comes next, with the way back and forth. */
 final class WrittenBand extends Sheet {
   private final transient UpkeepModel upkeep;
   private final transient LogModel log;
   private final Wrapped words = Text.strong("");
-  private final JButton undo;
+  private final UndoButtons undo;
 
-  WrittenBand(UpkeepModel upkeep, LogModel log) {
+  /**
+   * A band.
+   *
+   * @param back puts the focus back into what is looked at
+   */
+  WrittenBand(UpkeepModel upkeep, LogModel log, Runnable back) {
     super(4);
     this.upkeep = upkeep;
     this.log = log;
     padded(8, 14, 8, 10);
-    undo = Buttons.plain("Undo", log::undo);
-    undo.setName("undo-log");
-    undo.setToolTipText("Takes this line out of the log again (Ctrl+Z)");
-    JButton away = Buttons.plain("Close", log::dismiss);
+    undo = new UndoButtons("", log, back);
+    JButton away =
+        Buttons.plain(
+            "Put away",
+            () -> {
+              log.dismiss();
+              back.run();
+            });
     away.setName("dismiss-log");
     words.setName("written");
-    add(Row.growing(8, 0, words, undo, away));
+    add(words);
+    add(Row.wrapping(8, undo.undo(), undo.redo(), away));
     upkeep.onChange(this::refresh);
     log.onChange(this::refresh);
     refresh();
@@ -41,32 +50,22 @@ final class WrittenBand extends Sheet {
     Optional<Remark> remark = log.remark();
     setVisible(remark.isPresent());
     words.setText(remark.map(this::words).orElse(""));
-    undo.setVisible(remark.flatMap(Remark::entry).isPresent());
-    undo.setEnabled(log.canUndo());
     revalidate();
     repaint();
   }
 
   private String words(Remark remark) {
-    return remark.text() + remark.entry().flatMap(this::next).orElse("");
+    return remark.text()
+        + (remark.entries().size() == 1 ? next(remark.entries().get(0)).orElse("") : "");
   }
 
   private Optional<String> next(LogEntry entry) {
     String id = entry.of().map(of -> of + Due.AGAIN).orElse(entry.work());
     return upkeep
         .upkeep()
-        .filter(known -> isIn(known, entry))
+        .filter(known -> known.fitting().boat().log().stream().anyMatch(entry::saysTheSame))
         .flatMap(known -> known.all().stream().filter(due -> due.id().equals(id)).findFirst())
         .flatMap(Due::runsOut)
         .map(day -> " It comes next by " + Days.written(day) + ".");
-  }
-
-  private static boolean isIn(Upkeep known, LogEntry entry) {
-    return known.fitting().boat().log().stream()
-        .anyMatch(
-            line ->
-                line.date().equals(entry.date())
-                    && line.work().equals(entry.work())
-                    && line.of().equals(entry.of()));
   }
 }

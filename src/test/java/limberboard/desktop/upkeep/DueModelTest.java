@@ -62,11 +62,11 @@ class DueModelTest {
     assertThat(model.form()).isEmpty();
     assertThat(log.remark().orElseThrow().text())
         .isEqualTo("Written into Knot’s log: 20 May 2026, Replace the locker gasket.");
-    assertThat(log.canUndo()).isTrue();
+    assertThat(log.toUndo()).contains("writing “Replace the locker gasket”, 20 May 2026");
     log.undo();
     assertThat(text()).isEqualTo(before);
     assertThat(model.rows()).extracting(Due::id).containsExactly("replace-gasket");
-    assertThat(log.canUndo()).isFalse();
+    assertThat(log.toUndo()).isEmpty();
   }
 
   private static String lineEnd(String text) {
@@ -134,27 +134,15 @@ class DueModelTest {
 
   @Test
   void aLogThatCannotBeWrittenIsSaidAndNothingIsLost() {
-    LogStore full =
-        new LogStore() {
-          @Override
-          public LogBook.Outcome add(String boat, limberboard.boat.LogEntry entry)
-              throws IOException {
-            throw new IOException("No space left on device");
-          }
-
-          @Override
-          public Optional<limberboard.library.Problem> undo(LogBook.Written written) {
-            return Optional.empty();
-          }
-        };
+    LogStore full = new FullDisk();
     LogModel failing = new LogModel(session, full, Steps.atOnce());
     DueModel due = new DueModel(upkeep, failing);
     due.mark();
     due.form().orElseThrow().set(Field.NOTE, "typed");
     due.write();
     assertThat(failing.remark().orElseThrow().text())
-        .isEqualTo("Nothing was written into Knot’s log: No space left on device");
-    assertThat(failing.canUndo()).isFalse();
+        .isEqualTo("Nothing was written into Knot’s log: the log: there is no space left");
+    assertThat(failing.toUndo()).isEmpty();
     assertThat(due.form().orElseThrow().text(Field.NOTE)).isEqualTo("typed");
   }
 }

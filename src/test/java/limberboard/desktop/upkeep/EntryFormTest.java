@@ -78,7 +78,7 @@ class EntryFormTest {
   @Test
   void otherWorkKeepsWhatWasTyped() {
     form.set(Field.NOTE, "kept");
-    EntryForm other = form.with("launched");
+    EntryForm other = form.with("launched", Optional.empty());
     assertThat(other.work()).isEqualTo("launched");
     assertThat(other.text(Field.NOTE)).isEqualTo("kept");
     assertThat(other.text(Field.DAY)).isEqualTo("20 May 2026");
