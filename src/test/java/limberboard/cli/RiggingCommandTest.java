@@ -24,8 +24,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 class RiggingCommandTest {
   private static final String ROPES =
-      "  - {id: main, title: 'Main \"big\" halyard, white', group: halyard, length: {P: 2}, count: 2,"
-          + " construction: hmpe-core, load: {by: mainsail, beaufort: 6}, least: {clutch: 8 mm},"
+      "  - {id: main, title: 'Main \"big\" halyard, white', group: halyard, length: {P: 2}, count:"
+          + " 2, construction: hmpe-core, load: {by: mainsail, beaufort: 6}, least: {clutch: 8 mm},"
           + " ends: [eye-splice, whipping]}\n"
           + "  - {id: jib, title: Jib halyard, group: halyard, length: {I: 1, J: 1}, construction:"
           + " hmpe-core, diameter: 8 mm}\n";

@@ -143,7 +143,10 @@ class UpkeepCommandsTest {
     workspace.write(
         "boats/knot/log.csv",
         LOG
-            + "2026-12-24,job,,\n2026-06-01,reading,500,\n2026-07-01,reading,50,\n2026-13-01,job,,\n");
+            + "2026-12-24,job,,\n"
+            + "2026-06-01,reading,500,\n"
+            + "2026-07-01,reading,50,\n"
+            + "2026-13-01,job,,\n");
     JsonNode due = json(run(0, "due", "--boat", "knot", "--json"));
     assertThat(due.get("questions").toString())
         .contains("log.csv:6: warning: date: 2026-12-24 lies in the future")
