@@ -24,8 +24,8 @@ import java.util.Date;
 import java.util.List;
 import java.util.UUID;
 import limberboard.boat.Boat;
+import limberboard.boat.WorkCaution;
 import limberboard.library.Minutes;
-import limberboard.library.Page;
 import limberboard.library.Procedure;
 import limberboard.library.Skill;
 import limberboard.upkeep.Due;
@@ -114,7 +114,7 @@ public final class UpkeepCalendar {
   private String description(Due due, Upkeep upkeep) {
     Procedure details = due.work().details();
     List<String> lines = new ArrayList<>();
-    List<String> cautions = upkeep.cautions(due.work()).stream().map(Page::title).toList();
+    List<String> cautions = upkeep.cautions(due.work()).stream().map(WorkCaution::title).toList();
     if (!cautions.isEmpty()) {
       lines.add("Cautions first: " + String.join("; ", cautions) + ".");
     }

@@ -25,7 +25,8 @@ final class DueCsv {
     "season",
     "minutes",
     "skill",
-    "why"
+    "why",
+    "cautions"
   };
 
   private DueCsv() {}
@@ -62,6 +63,7 @@ final class DueCsv {
         due.season(),
         item.minutes(),
         item.skill(),
-        item.why());
+        item.why(),
+        String.join(" ", item.cautions()));
   }
 }

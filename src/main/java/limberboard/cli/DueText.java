@@ -4,8 +4,8 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.stream.Collectors;
 import limberboard.boat.Boat;
+import limberboard.boat.WorkCaution;
 import limberboard.library.Minutes;
-import limberboard.library.Page;
 import limberboard.library.Problem;
 import limberboard.library.Skill;
 import limberboard.upkeep.AfloatSeason;
@@ -35,7 +35,7 @@ final class DueText {
             + season.to()
             + (upkeep.seasons().areAssumed() ? "; assumed, her file gives no season" : ""));
     questions.forEach(question -> out.println("Please look: " + question));
-    cautions(upkeep);
+    cautions(upkeep, coming);
     group("Overdue", upkeep.of(Group.OVERDUE));
     group("This season", upkeep.of(Group.THIS_SEASON));
     group("The log does not tell", upkeep.of(Group.UNKNOWN));
@@ -48,12 +48,12 @@ final class DueText {
   }
 
   /** What can hurt in this work; each page says what to do about it before its steps. */
-  private void cautions(Upkeep upkeep) {
+  private void cautions(Upkeep upkeep, boolean coming) {
     String titles =
         upkeep.all().stream()
-            .filter(due -> due.group() != Group.COMING)
+            .filter(due -> coming || due.group() != Group.COMING)
             .flatMap(due -> upkeep.cautions(due.work()).stream())
-            .map(Page::title)
+            .map(WorkCaution::title)
             .distinct()
             .collect(Collectors.joining("; "));
     if (!titles.isEmpty()) {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import limberboard.boat.Boat;
-import limberboard.library.Page;
+import limberboard.boat.WorkCaution;
 import limberboard.library.Phase;
 import limberboard.library.Problem;
 import limberboard.upkeep.AfloatSeason;
@@ -98,7 +98,7 @@ record DueView(
           due.expires(),
           due.why(),
           due.limits().stream().map(LimitView::of).toList(),
-          upkeep.cautions(due.work()).stream().<String>map(Page::id).toList());
+          upkeep.cautions(due.work()).stream().map(WorkCaution::id).toList());
     }
   }
 

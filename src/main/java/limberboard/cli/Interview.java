@@ -23,7 +23,7 @@ final class Interview {
   Interview(Session session, Library library) {
     this.session = session;
     this.library = library;
-    this.text = new TraceText(session.out(), library);
+    this.text = new TraceText(session.out());
   }
 
   /** Goes on from this trace until it ends, or the person stops or the input does. */
@@ -32,7 +32,7 @@ final class Interview {
         .out()
         .println(start.fault().page().title() + ": " + start.fault().fitting().boat().name());
     session.out().println();
-    text.cautions(start.fault().page().details().first());
+    text.cautions(start.fault().first());
     Optional<Trace> going = Optional.of(start);
     while (going.isPresent()) {
       going = step(going.get());
@@ -41,6 +41,9 @@ final class Interview {
 
   private Optional<Trace> step(Trace trace) throws IOException {
     NextStep next = trace.next();
+    if (!(next instanceof NextStep.DoMend)) {
+      text.cautions(next.cautions());
+    }
     text.next(next);
     if (next instanceof NextStep.DoCheck check) {
       return ask(trace, check);

@@ -83,14 +83,16 @@ final class ListCommand implements Callable<Integer> {
     Fitting fitting = new Fitting(found, SeasonDay.of(day.asked(), season, found, session.today()));
     WorkList made = new WorkListMaker(fitting).list(kind, tasks(kind, read, fitting));
     WorkListSheet sheets = new WorkListSheet(read.library());
-    CutPage sheet = sheets.of(made);
     pdf.ifPresent(file -> write(file, paper(sheets.onPaper(made), folders)));
     csv.ifPresent(
-        file -> write(file, new WorkListCsv().render(made).getBytes(StandardCharsets.UTF_8)));
+        file ->
+            write(
+                file,
+                new WorkListCsv(read.library()).render(made).getBytes(StandardCharsets.UTF_8)));
     if (json) {
-      new JsonOutput(session.out()).print(ListView.of(made, sheet, read.library()));
+      new JsonOutput(session.out()).print(ListView.of(made, read.library()));
     } else if (pdf.isEmpty() && csv.isEmpty()) {
-      session.out().print(new PlainText().render(sheet, WIDTH));
+      session.out().print(new PlainText().render(sheets.of(made), WIDTH));
     }
     return ExitCode.OK;
   }

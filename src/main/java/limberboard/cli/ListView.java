@@ -2,14 +2,13 @@ package limberboard.cli;
 
 import java.util.List;
 import java.util.Optional;
+import limberboard.boat.WorkCautions;
 import limberboard.cli.TraceView.CautionView;
 import limberboard.library.Library;
 import limberboard.library.Model.Access;
 import limberboard.library.Model.Zone;
 import limberboard.library.Problem;
 import limberboard.library.Procedure;
-import limberboard.print.Block;
-import limberboard.print.CutPage;
 import limberboard.upkeep.list.ListLine;
 import limberboard.upkeep.list.ListPart;
 import limberboard.upkeep.list.WorkList;
@@ -32,13 +31,13 @@ record ListView(
       double accessMinutes,
       boolean bestProven,
       List<LineView> lines) {
-    static PartView of(ListPart part) {
+    static PartView of(ListPart part, WorkCautions cautions) {
       return new PartView(
           part.phase().word(),
           part.workMinutes(),
           part.accessMinutes(),
           part.bestProven(),
-          part.lines().stream().map(LineView::of).toList());
+          part.lines().stream().map(line -> LineView.of(line, cautions)).toList());
     }
   }
 
@@ -65,8 +64,9 @@ record ListView(
       Optional<String> bad,
       List<AccessView> open,
       List<AccessView> close,
-      Optional<String> movedFrom) {
-    static LineView of(ListLine line) {
+      Optional<String> movedFrom,
+      List<String> cautions) {
+    static LineView of(ListLine line, WorkCautions cautions) {
       Procedure procedure = line.work().details();
       return new LineView(
           line.number(),
@@ -81,25 +81,28 @@ record ListView(
           procedure.lookFor().map(Procedure.LookFor::bad),
           AccessView.of(line.open()),
           AccessView.of(line.close()),
-          line.moved().map(moved -> moved.from().word()));
+          line.moved().map(moved -> moved.from().word()),
+          CautionView.ids(cautions.of(line.work())));
     }
   }
 
   /**
    * The view.
    *
-   * @param sheet the list as a sheet, whose cautions are taken
+   * @param list the list
+   * @param library where its cautions are looked up
    */
-  static ListView of(WorkList list, CutPage sheet, Library library) {
-    List<String> cautions = sheet.cautions().stream().map(Block.CautionBox::id).toList();
+  static ListView of(WorkList list, Library library) {
+    WorkCautions cautions = WorkCautions.on(library, list.fitting());
     return new ListView(
         list.kind().word(),
         list.fitting().boat().id(),
         list.fitting().on().toString(),
-        CautionView.of(cautions, library),
+        CautionView.of(
+            WorkCautions.joined(list.lines().map(line -> cautions.of(line.work())).toList())),
         list.workMinutes(),
         list.accessMinutes(),
-        list.parts().stream().map(PartView::of).toList(),
+        list.parts().stream().map(part -> PartView.of(part, cautions)).toList(),
         list.problems().stream().map(Problem::toString).toList());
   }
 }

@@ -60,7 +60,7 @@ final class RiggingCommand implements Callable<Integer> {
         file -> write(file, new RiggingCsv().render(rigging).getBytes(StandardCharsets.UTF_8)));
     pdf.ifPresent(file -> write(file, paper(sheet, folders)));
     if (json) {
-      new JsonOutput(session.out()).print(RiggingView.of(rigging, read.library()));
+      new JsonOutput(session.out()).print(RiggingView.of(rigging));
     } else if (csv.isEmpty() && pdf.isEmpty()) {
       session.out().println(new PlainText().render(sheet, WIDTH));
     }

@@ -3,7 +3,6 @@ package limberboard.cli;
 import java.util.List;
 import java.util.Optional;
 import limberboard.cli.TraceView.CautionView;
-import limberboard.library.Library;
 import limberboard.library.Page;
 import limberboard.library.RopeEnd;
 import limberboard.rigging.Pull;
@@ -22,19 +21,13 @@ record RiggingView(
     List<RopeView> ropes,
     List<TotalView> totals) {
 
-  static RiggingView of(RunningRigging rigging, Library library) {
-    List<String> cautions =
-        rigging.ropes().stream()
-            .flatMap(rope -> rope.material().stream())
-            .flatMap(page -> page.details().cautions().stream())
-            .distinct()
-            .toList();
+  static RiggingView of(RunningRigging rigging) {
     return new RiggingView(
         rigging.fitting().boat().id(),
         rigging.fitting().boat().model().id(),
         rigging.fitting().on().toString(),
-        CautionView.of(cautions, library),
-        rigging.ropes().stream().map(RopeView::of).toList(),
+        CautionView.of(rigging.cautions()),
+        rigging.ropes().stream().map(rope -> RopeView.of(rope, rigging)).toList(),
         rigging.totals().stream().map(TotalView::of).toList());
   }
 
@@ -58,9 +51,10 @@ record RiggingView(
       Optional<Double> neededNewtons,
       Optional<Double> breakingNewtons,
       String diameterSum,
-      List<String> open) {
+      List<String> open,
+      List<String> cautions) {
 
-    static RopeView of(Rope rope) {
+    static RopeView of(Rope rope, RunningRigging rigging) {
       Optional<RopeLength.Cut> cut = as(RopeLength.Cut.class, rope.length());
       Optional<Thickness.Chosen> chosen = as(Thickness.Chosen.class, rope.thickness());
       return new RopeView(
@@ -82,7 +76,8 @@ record RiggingView(
           chosen.map(Thickness.Chosen::needed).filter(n -> n > 0).map(RopeView::rounded),
           chosen.map(known -> rounded(known.breaking())),
           chosen.map(Thickness.Chosen::working).orElse(""),
-          rope.open());
+          rope.open(),
+          CautionView.ids(rigging.cautions(rope)));
     }
 
     private static <T> Optional<T> as(Class<T> type, Object value) {

@@ -3,6 +3,7 @@ package limberboard.cli;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import limberboard.cli.TraceView.CautionView;
 import limberboard.library.CountingUnit;
 import limberboard.library.KnownUnit;
 import limberboard.library.Material.Pack;
@@ -21,6 +22,7 @@ import limberboard.workings.Rounded;
 record ShoppingView(
     String boat,
     String on,
+    List<CautionView> cautions,
     List<JobView> work,
     List<LineView> lines,
     List<ToolView> tools,
@@ -32,8 +34,15 @@ record ShoppingView(
     return new ShoppingView(
         list.fitting().boat().id(),
         list.fitting().on().toString(),
+        CautionView.of(list.cautions()),
         list.jobs().stream()
-            .map(job -> new JobView(job.work().id(), job.times(), job.day().toString()))
+            .map(
+                job ->
+                    new JobView(
+                        job.work().id(),
+                        job.times(),
+                        job.day().toString(),
+                        CautionView.ids(list.cautions(job))))
             .toList(),
         list.lines().stream().map(LineView::of).toList(),
         list.tools().stream()
@@ -50,7 +59,7 @@ record ShoppingView(
   }
 
   /** Chosen work. */
-  record JobView(String id, int times, String day) {}
+  record JobView(String id, int times, String day, List<String> cautions) {}
 
   /** A material. */
   record LineView(

@@ -45,11 +45,11 @@ final class TraceCommand implements Callable<Integer> {
     }
     Trace trace = tracing.trace(answers.request(symptom, boat));
     if (json) {
-      new JsonOutput(session.out()).print(TraceView.of(trace, read.library()));
+      new JsonOutput(session.out()).print(TraceView.of(trace));
     } else if (answers.isEmpty()) {
       new Interview(session, read.library()).run(trace);
     } else {
-      new TraceText(session.out(), read.library()).state(trace);
+      new TraceText(session.out()).state(trace);
     }
     return ExitCode.OK;
   }
@@ -59,7 +59,7 @@ final class TraceCommand implements Callable<Integer> {
     for (String line = session.in().readLine(); line != null; line = session.in().readLine()) {
       try {
         Trace trace = tracing.trace(TraceRequest.parse(line, boat.id()));
-        out.print(TraceView.of(trace, read.library()));
+        out.print(TraceView.of(trace));
       } catch (Failure e) {
         out.print(Map.of("error", e.getMessage()));
       }

@@ -3,12 +3,11 @@ package limberboard.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import limberboard.boat.WorkCaution;
 import limberboard.library.Caution;
 import limberboard.library.Check;
-import limberboard.library.Library;
 import limberboard.library.Minutes;
 import limberboard.library.Model;
-import limberboard.library.Page;
 import limberboard.library.Skill;
 import limberboard.trace.Contradiction;
 import limberboard.trace.NextStep;
@@ -21,18 +20,17 @@ final class TraceText {
   private static final int SHOWN_CAUSES = 5;
 
   private final PrintWriter out;
-  private final Library library;
 
-  TraceText(PrintWriter out, Library library) {
+  TraceText(PrintWriter out) {
     this.out = out;
-    this.library = library;
   }
 
   /** Where a trace stands: cautions, chances, what is next. */
   void state(Trace trace) {
-    cautions(trace.fault().page().details().first());
+    cautions(trace.fault().first());
     chances(trace);
     out.println();
+    cautions(trace.next().cautions());
     next(trace.next());
     out.printf(
         Locale.ROOT,
@@ -41,18 +39,18 @@ final class TraceText {
   }
 
   /** Cautions in full. */
-  void cautions(List<String> ids) {
-    for (String id : ids) {
-      library.caution(id).ifPresent(this::caution);
-    }
+  void cautions(List<WorkCaution> cautions) {
+    cautions.forEach(this::caution);
   }
 
-  private void caution(Page<Caution> page) {
-    out.println("CAUTION: " + page.title());
-    out.println("  " + page.details().danger());
-    page.details().act().forEach(act -> out.println("  - " + act));
-    if (!page.details().seek().isEmpty()) {
-      out.println("  " + page.details().seek());
+  private void caution(WorkCaution caution) {
+    Caution details = caution.page().details();
+    String because = caution.because().isEmpty() ? "" : " (" + caution.because() + ")";
+    out.println("CAUTION: " + caution.title() + because);
+    out.println("  " + details.danger());
+    details.act().forEach(act -> out.println("  - " + act));
+    if (!details.seek().isEmpty()) {
+      out.println("  " + details.seek());
     }
     out.println();
   }
@@ -78,7 +76,6 @@ final class TraceText {
     out.println(heading(step) + step.text());
     if (step instanceof NextStep.DoCheck check) {
       Check made = check.check().check();
-      cautions(made.cautions());
       out.println(
           made.skill() == Skill.LICENSED
               ? "  Only a person licensed for it may do this."

@@ -4,11 +4,9 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import limberboard.boat.WorkCaution;
 import limberboard.library.Caution;
 import limberboard.library.Check;
-import limberboard.library.Library;
-import limberboard.library.Page;
-import limberboard.library.Symptom;
 import limberboard.trace.Contradiction;
 import limberboard.trace.NextStep;
 import limberboard.trace.Ranked;
@@ -34,20 +32,20 @@ record TraceView(
   /** A caution that comes before any question. */
   record CautionView(
       String id, String title, String danger, @JsonProperty("do") List<String> act, String seek) {
-    /** Those that come before everything else of a symptom. */
-    static List<CautionView> first(Symptom symptom, Library library) {
-      return of(symptom.first(), library);
+    /** All of these. */
+    static List<CautionView> of(List<WorkCaution> cautions) {
+      return cautions.stream().map(CautionView::of).toList();
     }
 
-    /** Those with these ids, as far as they have a page. */
-    static List<CautionView> of(List<String> ids, Library library) {
-      return ids.stream().flatMap(id -> library.caution(id).stream()).map(CautionView::of).toList();
+    /** Their ids alone, where the whole stands elsewhere in the same output. */
+    static List<String> ids(List<WorkCaution> cautions) {
+      return cautions.stream().map(WorkCaution::id).toList();
     }
 
-    private static CautionView of(Page<Caution> page) {
-      Caution caution = page.details();
+    private static CautionView of(WorkCaution caution) {
+      Caution details = caution.page().details();
       return new CautionView(
-          page.id(), page.title(), caution.danger(), caution.act(), caution.seek());
+          caution.id(), caution.title(), details.danger(), details.act(), details.seek());
     }
   }
 
@@ -73,7 +71,8 @@ record TraceView(
       String why,
       String how,
       List<String> answers,
-      List<String> open) {
+      List<String> open,
+      List<CautionView> cautions) {
     static StepView of(NextStep step) {
       Optional<Check> check =
           step instanceof NextStep.DoCheck made
@@ -87,15 +86,16 @@ record TraceView(
           step.why(),
           check.map(Check::how).orElse(""),
           check.map(Check::answers).orElse(List.of()),
-          step.toOpen().stream().map(access -> access.title()).toList());
+          step.toOpen().stream().map(access -> access.title()).toList(),
+          CautionView.of(step.cautions()));
     }
   }
 
-  static TraceView of(Trace trace, Library library) {
+  static TraceView of(Trace trace) {
     return new TraceView(
         trace.fault().page().id(),
         trace.fault().fitting().boat().id(),
-        CautionView.first(trace.fault().page().details(), library),
+        CautionView.of(trace.fault().first()),
         trace.ranking().stream().map(CauseView::of).toList(),
         StepView.of(trace.next()),
         trace.expectedMinutes(),

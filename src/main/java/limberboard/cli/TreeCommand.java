@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import limberboard.boat.Workspace;
-import limberboard.library.Library;
 import limberboard.library.WorkspaceFolders;
 import limberboard.print.TreeDrawing;
 import limberboard.print.TreeSheet;
@@ -65,21 +64,20 @@ final class TreeCommand implements Callable<Integer> {
     Workspace read = session.workspace(folders);
     Trace trace = new Tracing(session, read).trace(answers.request(symptom, boat));
     DiagnosticTree tree = DiagnosticTree.of(trace, rarest);
-    Library library = read.library();
     svg.ifPresent(
-        file -> write(file, new TreeDrawing(library).whole(tree).getBytes(StandardCharsets.UTF_8)));
-    pdf.ifPresent(file -> write(file, pdf(tree, library, folders)));
+        file -> write(file, new TreeDrawing().whole(tree).getBytes(StandardCharsets.UTF_8)));
+    pdf.ifPresent(file -> write(file, pdf(tree, folders)));
     if (json) {
-      new JsonOutput(session.out()).print(TreeView.of(tree, library));
+      new JsonOutput(session.out()).print(TreeView.of(tree));
     } else if (svg.isEmpty() && pdf.isEmpty()) {
-      session.out().print(new TreeText(library).render(tree, WIDTH));
+      session.out().print(new TreeText().render(tree, WIDTH));
     }
     return ExitCode.OK;
   }
 
-  private static byte[] pdf(DiagnosticTree tree, Library library, WorkspaceFolders folders) {
+  private static byte[] pdf(DiagnosticTree tree, WorkspaceFolders folders) {
     try {
-      return Paper.pdf(new TreeSheet(library).of(tree), folders);
+      return Paper.pdf(new TreeSheet().of(tree), folders);
     } catch (IOException e) {
       throw new Failure(ExitCode.IO, "the tree cannot be laid out as PDF: " + e.getMessage());
     }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import limberboard.cli.TraceView.CautionView;
-import limberboard.library.Library;
 import limberboard.library.Model.Access;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.DiagnosticTree.Branch;
@@ -68,6 +67,7 @@ record TreeView(
       double expectedMinutes,
       double chance,
       List<String> open,
+      List<String> cautions,
       List<LeadingView> leading,
       List<BranchView> branches) {
     static ForkView of(Fork fork) {
@@ -80,16 +80,17 @@ record TreeView(
           fork.expectedMinutes(),
           fork.chance(),
           fork.step().toOpen().stream().map(Access::title).toList(),
+          CautionView.ids(fork.step().cautions()),
           fork.at().ranking().stream().limit(LEADING).map(LeadingView::of).toList(),
           fork.branches().stream().map(BranchView::of).toList());
     }
   }
 
-  static TreeView of(DiagnosticTree tree, Library library) {
+  static TreeView of(DiagnosticTree tree) {
     return new TreeView(
         tree.from().fault().page().id(),
         tree.from().fault().fitting().boat().id(),
-        CautionView.first(tree.from().fault().page().details(), library),
+        CautionView.of(tree.cautions()),
         tree.root().expectedMinutes(),
         tree.from().atLeastMinutes(),
         tree.rarest(),

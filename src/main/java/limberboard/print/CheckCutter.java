@@ -2,6 +2,7 @@ package limberboard.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import limberboard.boat.WorkCaution;
 import limberboard.library.Cause;
 import limberboard.library.Check;
 import limberboard.library.Minutes;
@@ -36,10 +37,11 @@ final class CheckCutter {
   List<Block> cut(Check check, List<Cause> causes) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Heading(LEVEL, Inline.text(check.ask())));
-    if (!check.cautions().isEmpty()) {
+    List<WorkCaution> cautions = cutting.cautions().of(check);
+    if (!cautions.isEmpty()) {
       List<Inline> text = new ArrayList<>();
       text.add(new Inline.Text("Caution, see above: "));
-      text.addAll(new Links(cutting).joined(check.cautions()));
+      text.addAll(new Links(cutting).joined(cautions.stream().map(WorkCaution::id).toList()));
       blocks.add(new Block.Notice(text));
     }
     if (check.skill() == Skill.LICENSED) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.Fitting;
+import limberboard.boat.WorkCautions;
 import limberboard.library.Condition;
 import limberboard.library.Library;
 import limberboard.library.Page;
@@ -37,6 +38,11 @@ final class Cutting {
 
   QuantityWords quantities() {
     return quantities;
+  }
+
+  /** The cautions of work on the boat. */
+  WorkCautions cautions() {
+    return new WorkCautions(library, fitting);
   }
 
   ConditionWords words() {

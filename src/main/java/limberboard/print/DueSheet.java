@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import limberboard.boat.Boat;
+import limberboard.boat.WorkCaution;
 import limberboard.library.Kind;
 import limberboard.library.Minutes;
-import limberboard.library.Page;
 import limberboard.library.Problem;
 import limberboard.print.Block.Side;
 import limberboard.upkeep.AfloatSeason;
@@ -43,7 +43,7 @@ public final class DueSheet {
             "Before you begin",
             "Read the page of each job first: its cautions come before its steps. Work that is for"
                 + " somebody licensed stays theirs; here it stands so that it is not forgotten."
-                + cautions(upkeep)));
+                + cautions(upkeep, seasons)));
     if (!doubts.isEmpty()) {
       parts.add(doubts(doubts));
     }
@@ -62,13 +62,14 @@ public final class DueSheet {
         parts);
   }
 
-  /** What can hurt in the work that is due now and this season. */
-  private static String cautions(Upkeep upkeep) {
+  /** What can hurt in any work that the sheet names, the time line's included. */
+  private static String cautions(Upkeep upkeep, int seasons) {
+    int last = upkeep.thisSeason().year() + seasons - 1;
     String titles =
-        NOW.stream()
-            .flatMap(group -> upkeep.of(group).stream())
+        upkeep.all().stream()
+            .filter(due -> NOW.contains(due.group()) || due.season() <= last)
             .flatMap(due -> upkeep.cautions(due.work()).stream())
-            .map(Page::title)
+            .map(WorkCaution::title)
             .distinct()
             .collect(Collectors.joining("; "));
     return titles.isEmpty() ? "" : " Cautions of this work: " + titles + ".";

@@ -16,9 +16,7 @@ final class MaterialCutter {
   List<Part> cut(Page<Material> page) {
     PageParts parts = new PageParts(cutting);
     List<Part> cut = new ArrayList<>();
-    Cautions cautions = new Cautions(cutting);
-    cautions.add(page.details().cautions());
-    cautions.part().ifPresent(cut::add);
+    Cautions.part(cutting.cautions().of(page)).ifPresent(cut::add);
     parts.fit(page).ifPresent(cut::add);
     cut.add(new Part(Part.Role.FACTS, "", List.of(new Block.Facts(facts(page.details())))));
     BodyCutter.part("", new BodyCutter(cutting).cut(page)).ifPresent(cut::add);

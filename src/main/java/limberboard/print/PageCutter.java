@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
-import limberboard.library.Caution;
 import limberboard.library.Details;
 import limberboard.library.Library;
 import limberboard.library.Material;
@@ -71,11 +70,7 @@ public final class PageCutter {
   private static List<Part> readingParts(Page<?> page, Details details, Cutting cutting) {
     PageParts parts = new PageParts(cutting);
     List<Part> cut = new ArrayList<>();
-    if (details instanceof Caution caution) {
-      Cautions cautions = new Cautions(cutting);
-      cautions.add(typed(page, caution));
-      cautions.part().ifPresent(cut::add);
-    }
+    Cautions.part(cutting.cautions().of(page)).ifPresent(cut::add);
     parts.fit(page).ifPresent(cut::add);
     BodyCutter.part("", new BodyCutter(cutting).cut(page)).ifPresent(cut::add);
     new SumsPart(cutting).part(details.workings()).ifPresent(cut::add);

@@ -3,7 +3,6 @@ package limberboard.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import limberboard.library.Material;
 import limberboard.library.MaterialUse;
 import limberboard.library.Page;
 import limberboard.library.Procedure;
@@ -35,7 +34,7 @@ final class ProcedureCutter {
             .filter(use -> cutting.shows(use.fits(), cutting.title(use.use())))
             .toList();
     List<Part> cut = new ArrayList<>();
-    cautions(procedure, tools, materials).part().ifPresent(cut::add);
+    Cautions.part(cutting.cautions().of(page)).ifPresent(cut::add);
     parts.fit(page).ifPresent(cut::add);
     SkillWords.notice(procedure.skill()).ifPresent(cut::add);
     cut.add(new ProcedureFacts(cutting, way).part(page));
@@ -53,19 +52,6 @@ final class ProcedureCutter {
     related(page).ifPresent(cut::add);
     parts.sources(page).ifPresent(cut::add);
     return cut;
-  }
-
-  private Cautions cautions(Procedure procedure, List<ToolUse> tools, List<MaterialUse> materials) {
-    Cautions cautions = new Cautions(cutting);
-    cautions.add(procedure.cautions());
-    materials.forEach(use -> addOf(use.use(), cautions));
-    tools.forEach(tool -> addOf(tool.use(), cautions));
-    return cautions;
-  }
-
-  private void addOf(String id, Cautions cautions) {
-    Optional<Page<Material>> material = cutting.library().material(id);
-    material.ifPresent(page -> cautions.add(page.details().cautions(), page.title()));
   }
 
   private Optional<Part> tools(List<ToolUse> tools) {

@@ -3,6 +3,7 @@ package limberboard.print;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Optional;
+import limberboard.boat.WorkCaution;
 import limberboard.library.Page;
 import limberboard.library.RopeEnd;
 import limberboard.rigging.Pull;
@@ -36,7 +37,8 @@ public final class RiggingCsv {
     "length-sum",
     "load-sum",
     "diameter-sum",
-    "open"
+    "open",
+    "cautions"
   };
 
   /** The list with its head line, lines ended by CR LF. */
@@ -45,7 +47,7 @@ public final class RiggingCsv {
     try (CSVPrinter csv =
         new CSVPrinter(out, CSVFormat.RFC4180.builder().setHeader(COLUMNS).get())) {
       for (Rope rope : rigging.ropes()) {
-        row(csv, rope);
+        row(csv, rigging, rope);
       }
     } catch (IOException e) {
       throw new UncheckedIOException("a text in memory cannot be written", e);
@@ -53,7 +55,7 @@ public final class RiggingCsv {
     return out.toString();
   }
 
-  private static void row(CSVPrinter csv, Rope rope) throws IOException {
+  private static void row(CSVPrinter csv, RunningRigging rigging, Rope rope) throws IOException {
     Optional<RopeLength.Cut> cut = as(RopeLength.Cut.class, rope.length());
     Optional<Thickness.Chosen> chosen = as(Thickness.Chosen.class, rope.thickness());
     Optional<Pull.Reckoned> pull = as(Pull.Reckoned.class, rope.pull());
@@ -76,7 +78,8 @@ public final class RiggingCsv {
         rope.length().working(),
         pull.map(Pull.Reckoned::source).orElse(""),
         chosen.map(Thickness.Chosen::working).orElse(""),
-        String.join("; ", rope.open()));
+        String.join("; ", rope.open()),
+        String.join(" ", rigging.cautions(rope).stream().map(WorkCaution::id).toList()));
   }
 
   private static <T> Optional<T> as(Class<T> type, Object value) {

@@ -32,9 +32,8 @@ public final class RiggingSheet {
   /** The sheet. */
   public CutPage of(RunningRigging rigging) {
     Boat boat = rigging.fitting().boat();
-    Cutting cutting = new Cutting(library, Optional.of(rigging.fitting()), QuantityWords.METRIC);
     List<Part> parts = new ArrayList<>();
-    cautions(rigging, cutting).part().ifPresent(parts::add);
+    Cautions.part(rigging.cautions()).ifPresent(parts::add);
     parts.add(PageParts.notice("", HOLD_ON));
     parts.add(new Part(Part.Role.FACTS, "", List.of(new Block.Facts(facts(rigging)))));
     open(rigging).ifPresent(parts::add);
@@ -54,14 +53,6 @@ public final class RiggingSheet {
         "",
         PageCutter.cutFor(boat),
         parts);
-  }
-
-  private static Cautions cautions(RunningRigging rigging, Cutting cutting) {
-    Cautions cautions = new Cautions(cutting);
-    rigging.ropes().stream()
-        .flatMap(rope -> rope.material().stream())
-        .forEach(page -> cautions.add(page.details().cautions(), page.title()));
-    return cautions;
   }
 
   private static List<Block.Fact> facts(RunningRigging rigging) {

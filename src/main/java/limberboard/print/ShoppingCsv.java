@@ -2,7 +2,10 @@ package limberboard.print;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
+import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
 import limberboard.library.CountingUnit;
 import limberboard.upkeep.shopping.Batch;
 import limberboard.upkeep.shopping.ShoppingLine;
@@ -35,7 +38,8 @@ public final class ShoppingCsv {
     "left-over",
     "buy-from",
     "working",
-    "note"
+    "note",
+    "cautions"
   };
   private static final String NONE = "";
 
@@ -49,12 +53,12 @@ public final class ShoppingCsv {
     try (CSVPrinter rows = new CSVPrinter(text, format)) {
       for (ShoppingLine line : list.lines()) {
         for (Usage use : line.uses()) {
-          use(line, use, rows);
+          use(list, line, use, rows);
         }
-        total(line, rows);
+        total(list, line, rows);
       }
       for (ToolLine tool : list.tools()) {
-        tool(tool, rows);
+        tool(list, tool, rows);
       }
     } catch (IOException e) {
       throw new UncheckedIOException("a text in memory cannot be written", e);
@@ -62,7 +66,8 @@ public final class ShoppingCsv {
     return text.toString();
   }
 
-  private void use(ShoppingLine line, Usage use, CSVPrinter rows) throws IOException {
+  private void use(ShoppingList list, ShoppingLine line, Usage use, CSVPrinter rows)
+      throws IOException {
     rows.printRecord(
         "use",
         line.material().id(),
@@ -79,10 +84,11 @@ public final class ShoppingCsv {
         NONE,
         NONE,
         use.working(),
-        use.isReckoned() ? use.purpose() : ShoppingWords.open(use));
+        use.isReckoned() ? use.purpose() : ShoppingWords.open(use),
+        ids(list.cautions(use.job())));
   }
 
-  private void total(ShoppingLine line, CSVPrinter rows) throws IOException {
+  private void total(ShoppingList list, ShoppingLine line, CSVPrinter rows) throws IOException {
     boolean known = line.uses().stream().anyMatch(Usage::isReckoned);
     rows.printRecord(
         "total",
@@ -100,7 +106,8 @@ public final class ShoppingCsv {
         line.leftOver().map(Rounded::text).orElse(NONE),
         String.join(" ", buyFrom(line)),
         NONE,
-        String.join("; ", words.remarks(line)));
+        String.join("; ", words.remarks(line)),
+        ids(list.cautionsOf().of(line.material())));
   }
 
   private static List<String> buyFrom(ShoppingLine line) {
@@ -111,7 +118,7 @@ public final class ShoppingCsv {
         .toList();
   }
 
-  private static void tool(ToolLine line, CSVPrinter rows) throws IOException {
+  private static void tool(ShoppingList list, ToolLine line, CSVPrinter rows) throws IOException {
     rows.printRecord(
         "tool",
         line.tool().id(),
@@ -128,7 +135,19 @@ public final class ShoppingCsv {
         NONE,
         NONE,
         NONE,
-        NONE);
+        NONE,
+        ids(cautions(list, line)));
+  }
+
+  /** Those of the tool itself, then those of the work that it is for. */
+  private static List<WorkCaution> cautions(ShoppingList list, ToolLine line) {
+    List<List<WorkCaution>> all = new ArrayList<>(List.of(list.cautionsOf().of(line.tool())));
+    line.jobs().forEach(job -> all.add(list.cautions(job)));
+    return WorkCautions.joined(all);
+  }
+
+  private static String ids(List<WorkCaution> cautions) {
+    return String.join(" ", cautions.stream().map(WorkCaution::id).toList());
   }
 
   private static String unit(ShoppingLine line) {

@@ -12,14 +12,15 @@ import limberboard.upkeep.shopping.ShoppingList;
 import limberboard.workings.QuantityWords;
 
 /**
- * A shopping list as a sheet that any output can render: cautions of the materials first, then what
- * must not be mixed, the boat, and what to get by shelf with boxes to tick. Immutable; any thread.
+ * A shopping list as a sheet that any output can render: cautions of the materials and of the work
+ * first, then what must not be mixed, the boat, and what to get by shelf with boxes to tick.
+ * Immutable; any thread.
  */
 public final class ShoppingSheet {
   private static final String IN_FULL =
-      "Of each caution this list has the danger and what comes first; the page of the material and of"
-          + " the work has the rest. Read it before you open a tin or begin. Local codes and licensed"
-          + " trades come before anything here.";
+      "Of each caution this list has the danger and what comes first; the page of the material and"
+          + " of the work has the rest. Read it before you open a tin or begin. Local codes and"
+          + " licensed trades come before anything here.";
 
   private final Library library;
 
@@ -45,7 +46,7 @@ public final class ShoppingSheet {
     Cutting cutting = new Cutting(library, Optional.of(list.fitting()), QuantityWords.METRIC);
     ShoppingTables tables = new ShoppingTables(list, cutting, close);
     List<Part> parts = new ArrayList<>();
-    cautions(list, cutting).part().map(ShoppingSheet::brief).ifPresent(parts::add);
+    Cautions.part(list.cautions()).map(ShoppingSheet::brief).ifPresent(parts::add);
     mixing(list).ifPresent(parts::add);
     parts.add(facts(list));
     parts.add(tables.toGet());
@@ -69,16 +70,6 @@ public final class ShoppingSheet {
     int times = jobs.stream().mapToInt(Job::times).sum();
     String count = works == 1 ? "one piece of work" : works + " pieces of work";
     return times == works ? count : count + ", done " + times + " times in all";
-  }
-
-  private static Cautions cautions(ShoppingList list, Cutting cutting) {
-    Cautions cautions = new Cautions(cutting);
-    list.lines()
-        .forEach(
-            line -> cautions.add(line.material().details().cautions(), line.material().title()));
-    list.tools()
-        .forEach(line -> cautions.add(line.tool().details().cautions(), line.tool().title()));
-    return cautions;
   }
 
   /** In the shop the danger and the first thing to do are enough; each page says the rest. */

@@ -32,7 +32,7 @@ final class SymptomCutter {
             .filter(check -> cutting.shows(check.fits(), check.ask()))
             .toList();
     List<Part> cut = new ArrayList<>();
-    cautions(symptom, checks).part().ifPresent(cut::add);
+    Cautions.part(cutting.cautions().of(page)).ifPresent(cut::add);
     parts.fit(page).ifPresent(cut::add);
     facts(page).ifPresent(cut::add);
     BodyCutter.part("", new BodyCutter(cutting).cut(page)).ifPresent(cut::add);
@@ -41,13 +41,6 @@ final class SymptomCutter {
     parts.leftOut().ifPresent(cut::add);
     parts.sources(page).ifPresent(cut::add);
     return cut;
-  }
-
-  private Cautions cautions(Symptom symptom, List<Check> checks) {
-    Cautions cautions = new Cautions(cutting);
-    cautions.add(symptom.first());
-    checks.forEach(check -> cautions.add(check.cautions()));
-    return cautions;
   }
 
   private Optional<Part> facts(Page<Symptom> page) {

@@ -3,6 +3,8 @@ package limberboard.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
 import limberboard.library.Library;
 import limberboard.library.Minutes;
 import limberboard.library.Model.Access;
@@ -34,7 +36,7 @@ public final class TraceSheet {
         new Cutting(library, Optional.of(trace.fault().fitting()), QuantityWords.METRIC);
     NextStep next = trace.next();
     List<Part> parts = new ArrayList<>();
-    cautions(trace, next, cutting).part().ifPresent(parts::add);
+    Cautions.part(cautions(trace, next)).ifPresent(parts::add);
     trace
         .contradiction()
         .map(Contradiction::text)
@@ -57,16 +59,12 @@ public final class TraceSheet {
         parts);
   }
 
-  private Cautions cautions(Trace trace, NextStep next, Cutting cutting) {
-    Cautions cautions = new Cautions(cutting);
-    cautions.add(trace.fault().page().details().first());
-    if (next instanceof NextStep.DoCheck check) {
-      cautions.add(check.check().check().cautions());
-    }
-    library
-        .procedure(next.id())
-        .ifPresent(mend -> cautions.add(mend.details().cautions(), mend.title()));
-    return cautions;
+  private static List<WorkCaution> cautions(Trace trace, NextStep next) {
+    String because = next instanceof NextStep.DoMend ? next.text() : "";
+    return WorkCautions.joined(
+        List.of(
+            trace.fault().first(),
+            next.cautions().stream().map(caution -> caution.because(because)).toList()));
   }
 
   private static Part next(Trace trace, NextStep next, Cutting cutting) {

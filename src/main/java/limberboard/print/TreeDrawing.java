@@ -2,7 +2,6 @@ package limberboard.print;
 
 import java.util.ArrayList;
 import java.util.List;
-import limberboard.library.Library;
 import limberboard.print.DrawnBox.Line;
 import limberboard.print.DrawnBox.Shape;
 import limberboard.trace.DiagnosticTree;
@@ -10,7 +9,7 @@ import limberboard.trace.DiagnosticTree;
 /**
  * Draws diagnostic trees as SVG: one file that needs nothing else, in the colours of the library's
  * drawings on white. Every kind of step has a form of its own and says in words what it is.
- * Immutable; any thread.
+ * Stateless.
  */
 public final class TreeDrawing {
   /** The widest a drawing is on a sheet, in CSS pixels of 1/96 inch. */
@@ -20,24 +19,18 @@ public final class TreeDrawing {
   static final double PAPER_HEIGHT = 880;
 
   private static final String BY_LINE =
-      "Begin at 1, at the left. Do what the box says, and follow the line of your answer to the right.";
+      "Begin at 1, at the left. Do what the box says, and follow the line of your answer to the"
+          + " right.";
   private static final int PAPER_LEVELS = 3;
   private static final double EDGE = 24;
 
-  private final Library library;
-
-  /** A drawer whose cautions are looked up in this library. */
-  public TreeDrawing(Library library) {
-    this.library = library;
-  }
-
   /** The whole tree, with its cautions and how to read it above. */
   public String whole(DiagnosticTree tree) {
-    TreeSheet sheet = new TreeSheet(library);
-    TreeLayout measured = new TreeLayout(tree, TreeStyle.WHOLE, sheet.facts(tree), EDGE, 0);
-    TreeHead head = new TreeHead(sheet.front(tree, BY_LINE), EDGE, Math.max(measured.right(), 900));
+    TreeLayout measured = new TreeLayout(tree, TreeStyle.WHOLE, TreeSheet::facts, EDGE, 0);
+    TreeHead head =
+        new TreeHead(new TreeSheet().front(tree, BY_LINE), EDGE, Math.max(measured.right(), 900));
     TreeLayout placed =
-        new TreeLayout(tree, TreeStyle.WHOLE, sheet.facts(tree), EDGE, head.bottom());
+        new TreeLayout(tree, TreeStyle.WHOLE, TreeSheet::facts, EDGE, head.bottom());
     TreeSvg out =
         new TreeSvg(
             tree.from().fault().page().title(),

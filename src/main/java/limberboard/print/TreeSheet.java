@@ -5,40 +5,26 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
-import limberboard.library.Caution;
-import limberboard.library.Library;
-import limberboard.library.Page;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.DiagnosticTree.Fork;
 import limberboard.trace.FaultCheck;
 import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.TrailEntry;
-import limberboard.workings.QuantityWords;
 
 /**
  * A diagnostic tree as a sheet that any output can render: cautions first, how to read it, its
- * first forks as a drawing, all forks by number, and how each check is made. Immutable; any thread.
+ * first forks as a drawing, all forks by number, and how each check is made. Stateless.
  */
 public final class TreeSheet {
   private static final String BY_NUMBER =
-      "Begin at 1. Do what it says, find your answer at the right, and go on at the number after the"
-          + " arrow. “From” below a number is the way back.";
-
-  private final Library library;
-
-  /** Sheets whose cautions and procedures are looked up in this library. */
-  public TreeSheet(Library library) {
-    this.library = library;
-  }
+      "Begin at 1. Do what it says, find your answer at the right, and go on at the number after"
+          + " the arrow. “From” below a number is the way back.";
 
   /** The whole tree. */
   public CutPage of(DiagnosticTree tree) {
-    Cutting cutting = cutting(tree);
-    List<Part> parts = front(tree, BY_NUMBER, cutting);
+    List<Part> parts = frontParts(tree, BY_NUMBER);
     parts.add(drawing(tree));
-    parts.add(forks(tree, cutting));
+    parts.add(forks(tree));
     hows(tree).ifPresent(parts::add);
     return page(tree, parts);
   }
@@ -49,11 +35,7 @@ public final class TreeSheet {
    * @param goingOn how one goes from fork to fork in this output
    */
   CutPage front(DiagnosticTree tree, String goingOn) {
-    return page(tree, front(tree, goingOn, cutting(tree)));
-  }
-
-  private Cutting cutting(DiagnosticTree tree) {
-    return new Cutting(library, Optional.of(tree.from().fault().fitting()), QuantityWords.METRIC);
+    return page(tree, frontParts(tree, goingOn));
   }
 
   private static CutPage page(DiagnosticTree tree, List<Part> parts) {
@@ -66,9 +48,9 @@ public final class TreeSheet {
         parts);
   }
 
-  private List<Part> front(DiagnosticTree tree, String goingOn, Cutting cutting) {
+  private static List<Part> frontParts(DiagnosticTree tree, String goingOn) {
     List<Part> parts = new ArrayList<>();
-    new TreeCautions(library).part(tree, cutting).ifPresent(parts::add);
+    Cautions.part(tree.cautions()).ifPresent(parts::add);
     found(tree).ifPresent(parts::add);
     parts.add(TreeReading.part(tree, goingOn));
     return parts;
@@ -90,11 +72,11 @@ public final class TreeSheet {
         "Where it begins",
         List.of(
             new Block.Drawing(
-                new TreeDrawing(library).beginning(tree),
+                new TreeDrawing().beginning(tree),
                 "The first steps drawn as a tree; they are the first forks of the list")));
   }
 
-  private Part forks(DiagnosticTree tree, Cutting cutting) {
+  private static Part forks(DiagnosticTree tree) {
     TreeWords words = new TreeWords(tree);
     List<Block> blocks = new ArrayList<>();
     for (Fork fork : tree.forks()) {
@@ -103,34 +85,23 @@ public final class TreeSheet {
               fork.number(),
               words.from(fork),
               Inline.text(TreeWords.what(fork.step())),
-              facts(fork, cutting),
+              facts(fork),
               TreeWords.ways(fork)));
     }
     return new Part(Part.Role.CHECKS, "The steps", blocks);
   }
 
-  /** What there is to know at each fork of a tree: one line each. */
-  Function<Fork, List<String>> facts(DiagnosticTree tree) {
-    Cutting cutting = cutting(tree);
-    return fork -> facts(fork, cutting);
-  }
-
-  private List<String> facts(Fork fork, Cutting cutting) {
+  /** What there is to know at a fork: one line each. */
+  static List<String> facts(Fork fork) {
     List<String> facts = new ArrayList<>(TreeWords.facts(fork));
-    cautions(fork, cutting).ifPresent(facts::add);
+    cautions(fork).ifPresent(facts::add);
     return facts;
   }
 
   /** Names the cautions of a fork's own step; they stand in full at the front. */
-  private Optional<String> cautions(Fork fork, Cutting cutting) {
-    List<String> ids = new TreeCautions(library).of(fork.step(), cutting);
-    return ids.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            "Caution, in full at the beginning: "
-                + ids.stream()
-                    .map(id -> library.caution(id).map(Page<Caution>::title).orElse(id))
-                    .collect(Collectors.joining("; ")));
+  private static Optional<String> cautions(Fork fork) {
+    return Cautions.titles(fork.step().cautions())
+        .map(titles -> "Caution, in full at the beginning: " + titles);
   }
 
   private static Optional<Part> hows(DiagnosticTree tree) {

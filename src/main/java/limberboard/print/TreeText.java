@@ -1,8 +1,5 @@
 package limberboard.print;
 
-import java.util.List;
-import java.util.function.Function;
-import limberboard.library.Library;
 import limberboard.library.PerCent;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.DiagnosticTree.Branch;
@@ -10,20 +7,13 @@ import limberboard.trace.DiagnosticTree.Fork;
 
 /**
  * A diagnostic tree for a terminal: cautions first, then every fork below the answer that leads to
- * it, indented by how deep it lies. Immutable; any thread.
+ * it, indented by how deep it lies. Stateless.
  */
 public final class TreeText {
   private static final String BY_DEPTH =
-      "Begin at 1. Do what it says, find your answer below it, and go on with what stands under that"
-          + " answer.";
+      "Begin at 1. Do what it says, find your answer below it, and go on with what stands under"
+          + " that answer.";
   private static final int NARROWEST = 40;
-
-  private final Library library;
-
-  /** Texts whose cautions are looked up in this library. */
-  public TreeText(Library library) {
-    this.library = library;
-  }
 
   /**
    * The tree as lines.
@@ -34,20 +24,19 @@ public final class TreeText {
   public String render(DiagnosticTree tree, int width) {
     TextLines out = new TextLines(Math.max(NARROWEST, width));
     out.underlined("The steps", '-');
-    TreeSheet sheet = new TreeSheet(library);
-    fork(tree.root(), sheet.facts(tree), out);
-    return new PlainText().render(sheet.front(tree, BY_DEPTH), width) + out;
+    fork(tree.root(), out);
+    return new PlainText().render(new TreeSheet().front(tree, BY_DEPTH), width) + out;
   }
 
-  private void fork(Fork fork, Function<Fork, List<String>> facts, TextLines out) {
+  private void fork(Fork fork, TextLines out) {
     out.item(fork.number() + ". ");
     out.wrapped(TreeWords.what(fork.step()));
-    facts.apply(fork).forEach(out::wrapped);
+    TreeSheet.facts(fork).forEach(out::wrapped);
     out.out();
-    fork.branches().forEach(branch -> branch(branch, facts, out));
+    fork.branches().forEach(branch -> branch(branch, out));
   }
 
-  private void branch(Branch branch, Function<Fork, List<String>> facts, TextLines out) {
+  private void branch(Branch branch, TextLines out) {
     out.in("  ");
     String then =
         switch (branch.end()) {
@@ -57,7 +46,7 @@ public final class TreeText {
         };
     out.wrapped(branch.finding().words() + ", " + PerCent.words(branch.chance()) + then);
     out.in("  ");
-    branch.then().ifPresent(next -> fork(next, facts, out));
+    branch.then().ifPresent(next -> fork(next, out));
     out.out();
     out.out();
   }

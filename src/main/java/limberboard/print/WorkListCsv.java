@@ -5,6 +5,9 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
+import limberboard.library.Library;
 import limberboard.library.Model.Access;
 import limberboard.library.Model.Zone;
 import limberboard.library.Procedure;
@@ -15,7 +18,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /**
- * A list of work as CSV after RFC 4180: a header line, then one line a piece of work. Stateless.
+ * A list of work as CSV after RFC 4180: a header line, then one line a piece of work. Immutable.
  */
 public final class WorkListCsv {
   private static final String[] COLUMNS = {
@@ -32,17 +35,26 @@ public final class WorkListCsv {
     "bad",
     "open",
     "open-minutes",
-    "close"
+    "close",
+    "cautions"
   };
 
-  /** The list; several accesses in one cell are separated by semicolons. */
+  private final Library library;
+
+  /** Tables whose cautions are looked up in this library. */
+  public WorkListCsv(Library library) {
+    this.library = library;
+  }
+
+  /** The list; several accesses or cautions in one cell are separated by semicolons. */
   public String render(WorkList list) {
+    WorkCautions cautions = WorkCautions.on(library, list.fitting());
     StringBuilder text = new StringBuilder();
     CSVFormat format = CSVFormat.RFC4180.builder().setHeader(COLUMNS).get();
     try (CSVPrinter csv = new CSVPrinter(text, format)) {
       for (ListPart part : list.parts()) {
         for (ListLine line : part.lines()) {
-          csv.printRecord(cells(part, line));
+          csv.printRecord(cells(part, line, cautions.of(line.work())));
         }
       }
     } catch (IOException e) {
@@ -51,7 +63,7 @@ public final class WorkListCsv {
     return text.toString();
   }
 
-  private static List<String> cells(ListPart part, ListLine line) {
+  private static List<String> cells(ListPart part, ListLine line, List<WorkCaution> cautions) {
     Optional<Procedure.LookFor> look = line.work().details().lookFor();
     return List.of(
         Integer.toString(line.number()),
@@ -67,7 +79,8 @@ public final class WorkListCsv {
         look.map(Procedure.LookFor::bad).orElse(""),
         ids(line.open()),
         number(line.open().stream().mapToDouble(Access::minutes).sum()),
-        ids(line.close()));
+        ids(line.close()),
+        cautions.stream().map(WorkCaution::id).collect(Collectors.joining(";")));
   }
 
   private static String ids(List<Access> accesses) {

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import limberboard.boat.Boat;
+import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
 import limberboard.library.Kind;
 import limberboard.library.Library;
 import limberboard.library.Model.Equipment;
@@ -28,9 +30,9 @@ public final class WorkListSheet {
   private static final int NOTE_LINES = 2;
   private static final int NOTE_LINES_ON_PAPER = 1;
   private static final String IN_FULL =
-      "Work from the page of each procedure: it has the steps, the whole of each caution, and who must"
-          + " be asked. Local codes, licensed trades and the emergency services come first. Each"
-          + " caution names the lines it is for.";
+      "Work from the page of each procedure: it has the steps, the whole of each caution, and who"
+          + " must be asked. Local codes, licensed trades and the emergency services come first."
+          + " Each caution names the lines it is for.";
 
   private final Library library;
 
@@ -88,17 +90,16 @@ public final class WorkListSheet {
 
   /** Each caution once, with the numbers of the lines it belongs to. */
   private List<Block.CautionBox> cautions(WorkList list) {
-    PageCutter cutter = new PageCutter(library);
+    WorkCautions known = WorkCautions.on(library, list.fitting());
     Map<String, Block.CautionBox> boxes = new LinkedHashMap<>();
     Map<String, List<String>> numbers = new LinkedHashMap<>();
     list.lines()
         .forEach(
             line -> {
-              CutPage cut = cutter.cut(line.work(), Optional.of(list.fitting()));
-              for (Block.CautionBox box : cut.cautions()) {
-                boxes.putIfAbsent(box.id(), box);
+              for (WorkCaution caution : known.of(line.work())) {
+                boxes.computeIfAbsent(caution.id(), id -> Cautions.box(caution));
                 numbers
-                    .computeIfAbsent(box.id(), id -> new ArrayList<>())
+                    .computeIfAbsent(caution.id(), id -> new ArrayList<>())
                     .add(Integer.toString(line.number()));
               }
             });

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import limberboard.boat.Fitting;
+import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
 import limberboard.library.Library;
 import limberboard.library.RopeConstruction;
 import limberboard.library.RopePlan;
@@ -15,8 +17,9 @@ import limberboard.library.RopePlan;
  *
  * @param fitting the boat, and the day on which conditions are judged
  * @param ropes its ropes, by group and within it in the order of the model's page
+ * @param cautionsOf tells the cautions of renewing them
  */
-public record RunningRigging(Fitting fitting, List<Rope> ropes) {
+public record RunningRigging(Fitting fitting, List<Rope> ropes, WorkCautions cautionsOf) {
 
   /** Copies the list. */
   public RunningRigging {
@@ -42,7 +45,7 @@ public record RunningRigging(Fitting fitting, List<Rope> ropes) {
       }
     }
     ropes.sort(Comparator.comparing(Rope::group));
-    return new RunningRigging(fitting, ropes);
+    return new RunningRigging(fitting, ropes, WorkCautions.on(library, fitting));
   }
 
   private static Rope rope(
@@ -59,6 +62,16 @@ public record RunningRigging(Fitting fitting, List<Rope> ropes) {
         thickness,
         plan.ends(),
         stock.page(plan, thickness));
+  }
+
+  /** The cautions of renewing any of the ropes, each because of the first that brings it in. */
+  public List<WorkCaution> cautions() {
+    return WorkCautions.joined(ropes.stream().map(this::cautions).toList());
+  }
+
+  /** The cautions of renewing one of the ropes. */
+  public List<WorkCaution> cautions(Rope rope) {
+    return cautionsOf.ofMaterials(rope.material().stream().toList());
   }
 
   /**

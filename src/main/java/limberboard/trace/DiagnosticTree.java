@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.function.IntPredicate;
+import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
 
 /**
  * The strategy for a fault drawn out as a tree: at each fork the step the trace proposes there, and
@@ -49,6 +51,27 @@ public record DiagnosticTree(Trace from, double rarest, Fork root, List<Fork> fo
     Fork root = new Growing(rarest, goOn).fork(from, 1);
     root.forEach(forks::add);
     return new DiagnosticTree(from, rarest, root, forks);
+  }
+
+  /**
+   * Every caution of the tree: those before any question, then those of its checks, then those of
+   * its mends, each because of the first step that brings it in.
+   */
+  public List<WorkCaution> cautions() {
+    List<List<WorkCaution>> all = new ArrayList<>(List.of(from.fault().first()));
+    forks.stream().filter(fork -> !isMend(fork)).map(DiagnosticTree::cautions).forEach(all::add);
+    forks.stream().filter(DiagnosticTree::isMend).map(DiagnosticTree::cautions).forEach(all::add);
+    return WorkCautions.joined(all);
+  }
+
+  private static boolean isMend(Fork fork) {
+    return fork.step() instanceof NextStep.DoMend;
+  }
+
+  private static List<WorkCaution> cautions(Fork fork) {
+    return fork.step().cautions().stream()
+        .map(caution -> new WorkCaution(caution.page(), fork.step().text()))
+        .toList();
   }
 
   /** The fork where a trace stands now, when it is on this tree. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.Function;
 import limberboard.boat.Fitting;
 import limberboard.boat.RecordedCase;
+import limberboard.boat.WorkCaution;
 import limberboard.effort.EffortModel;
 import limberboard.library.Library;
 import limberboard.library.Page;
@@ -19,6 +20,7 @@ import limberboard.library.Symptom;
 public final class Fault {
   private final Page<Symptom> page;
   private final Fitting fitting;
+  private final List<WorkCaution> first;
   private final List<FaultCause> causes;
   private final List<FaultCheck> checks;
   private final EffortModel model;
@@ -28,11 +30,13 @@ public final class Fault {
   Fault(
       Page<Symptom> page,
       Fitting fitting,
+      List<WorkCaution> first,
       List<FaultCause> causes,
       List<FaultCheck> checks,
       EffortModel model) {
     this.page = page;
     this.fitting = fitting;
+    this.first = List.copyOf(first);
     this.causes = List.copyOf(causes);
     this.checks = List.copyOf(checks);
     this.model = model;
@@ -65,7 +69,7 @@ public final class Fault {
 
   /** The same fault with other numbers behind it. */
   Fault with(EffortModel numbers) {
-    return new Fault(page, fitting, causes, checks, numbers);
+    return new Fault(page, fitting, first, causes, checks, numbers);
   }
 
   /** The symptom. */
@@ -76,6 +80,11 @@ public final class Fault {
   /** The boat and the day. */
   public Fitting fitting() {
     return fitting;
+  }
+
+  /** The cautions that come before any question. */
+  public List<WorkCaution> first() {
+    return first;
   }
 
   /** The causes in the page's order, with {@code something-else} at the end. */

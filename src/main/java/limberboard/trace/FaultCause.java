@@ -1,6 +1,7 @@
 package limberboard.trace;
 
 import java.util.List;
+import limberboard.boat.WorkCaution;
 import limberboard.library.Model.Access;
 import limberboard.library.Seen;
 import limberboard.library.Skill;
@@ -22,6 +23,7 @@ import limberboard.library.Symptom;
  * @param cures chance that the mend cures it, 0 to 1
  * @param seen whether the cure shows at once
  * @param mendSkill who may do it
+ * @param mendCautions the cautions of doing it; none for {@code something-else}
  */
 public record FaultCause(
     String id,
@@ -35,11 +37,13 @@ public record FaultCause(
     List<Access> mendAccess,
     double cures,
     Seen seen,
-    Skill mendSkill) {
+    Skill mendSkill,
+    List<WorkCaution> mendCautions) {
 
-  /** Copies the access. */
+  /** Copies the lists. */
   public FaultCause {
     mendAccess = List.copyOf(mendAccess);
+    mendCautions = List.copyOf(mendCautions);
   }
 
   /** Whether this stands for everything the page does not list. */

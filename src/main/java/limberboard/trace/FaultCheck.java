@@ -1,6 +1,7 @@
 package limberboard.trace;
 
 import java.util.List;
+import limberboard.boat.WorkCaution;
 import limberboard.library.Check;
 import limberboard.library.Model.Access;
 
@@ -11,11 +12,14 @@ import limberboard.library.Model.Access;
  * @param minutes what it costs the owner without access; at least the yard's minutes where it is
  *     not the owner's work
  * @param access what the owner must open first, in order; empty where it is not the owner's work
+ * @param cautions the cautions of making it
  */
-public record FaultCheck(Check check, double minutes, List<Access> access) {
-  /** Copies the access. */
+public record FaultCheck(
+    Check check, double minutes, List<Access> access, List<WorkCaution> cautions) {
+  /** Copies the lists. */
   public FaultCheck {
     access = List.copyOf(access);
+    cautions = List.copyOf(cautions);
   }
 
   /** The check's id. */

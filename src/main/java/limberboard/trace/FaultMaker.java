@@ -10,6 +10,7 @@ import java.util.Set;
 import limberboard.boat.AccessWays;
 import limberboard.boat.Fitting;
 import limberboard.boat.RecordedCase;
+import limberboard.boat.WorkCautions;
 import limberboard.effort.AnswerModel;
 import limberboard.effort.EffortModel;
 import limberboard.effort.EffortModel.CheckEffort;
@@ -30,6 +31,7 @@ final class FaultMaker {
   private final Fitting fitting;
   private final Library library;
   private final AccessWays ways;
+  private final WorkCautions cautions;
   private final double yardMinutes;
   private final double searchMinutes;
   private final List<Cause> listed;
@@ -42,6 +44,7 @@ final class FaultMaker {
     this.fitting = fitting;
     this.library = library;
     this.ways = new AccessWays(fitting);
+    this.cautions = WorkCautions.on(library, fitting);
     this.yardMinutes = Usable.positive(fitting.boat().model().details().yardMinutes());
     this.searchMinutes =
         Usable.orNone(fitting.boat().model().details().yardSearchMinutes().doubleValue());
@@ -62,7 +65,13 @@ final class FaultMaker {
             .filter(check -> !check.answers().isEmpty() && fitting.fits(check.fits()))
             .map(this::check)
             .toList();
-    return new Fault(page, fitting, causes, checks, model(chances, causes, checks));
+    return new Fault(
+        page,
+        fitting,
+        cautions.first(page.details()),
+        causes,
+        checks,
+        model(chances, causes, checks));
   }
 
   private FaultCause cause(Cause cause, double prior) {
@@ -81,7 +90,8 @@ final class FaultMaker {
         byOwner ? ways.toOpen(mend.orElseThrow().details().access(), Set.of()) : List.of(),
         cause.cures().value(),
         cause.seen(),
-        skill);
+        skill,
+        mend.map(cautions::of).orElse(List.of()));
   }
 
   private FaultCause somethingElse(double prior) {
@@ -97,14 +107,15 @@ final class FaultMaker {
         List.of(),
         1,
         Seen.AT_ONCE,
-        Skill.YARD);
+        Skill.YARD,
+        List.of());
   }
 
   private FaultCheck check(Check check) {
     double minutes = Usable.positive(check.minutes());
     return Who.ownerMay(check.skill())
-        ? new FaultCheck(check, minutes, ways.toOpen(check.access(), Set.of()))
-        : new FaultCheck(check, Math.max(minutes, yardMinutes), List.of());
+        ? new FaultCheck(check, minutes, ways.toOpen(check.access(), Set.of()), cautions.of(check))
+        : new FaultCheck(check, Math.max(minutes, yardMinutes), List.of(), cautions.of(check));
   }
 
   private EffortModel model(double[] chances, List<FaultCause> causes, List<FaultCheck> checks) {

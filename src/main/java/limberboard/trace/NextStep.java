@@ -1,6 +1,7 @@
 package limberboard.trace;
 
 import java.util.List;
+import limberboard.boat.WorkCaution;
 import limberboard.library.Model.Access;
 
 /** What to do next. */
@@ -19,6 +20,9 @@ public sealed interface NextStep {
 
   /** What must be opened first, in order. */
   List<Access> toOpen();
+
+  /** The cautions of this step, beside those that come before any question. */
+  List<WorkCaution> cautions();
 
   /** {@code check}, {@code mend} or {@code yard}. */
   String kind();
@@ -46,6 +50,11 @@ public sealed interface NextStep {
     @Override
     public String text() {
       return check.ask();
+    }
+
+    @Override
+    public List<WorkCaution> cautions() {
+      return check.cautions();
     }
 
     @Override
@@ -80,6 +89,11 @@ public sealed interface NextStep {
     }
 
     @Override
+    public List<WorkCaution> cautions() {
+      return cause.mendCautions();
+    }
+
+    @Override
     public String kind() {
       return "mend";
     }
@@ -104,6 +118,11 @@ public sealed interface NextStep {
 
     @Override
     public List<Access> toOpen() {
+      return List.of();
+    }
+
+    @Override
+    public List<WorkCaution> cautions() {
       return List.of();
     }
 

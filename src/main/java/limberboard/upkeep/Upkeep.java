@@ -8,7 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import limberboard.boat.Fitting;
-import limberboard.library.Caution;
+import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
 import limberboard.library.Interval;
 import limberboard.library.Library;
 import limberboard.library.Page;
@@ -192,14 +193,9 @@ public final class Upkeep {
     return new Forecast(running, followUps, windows, new Why(library), lastSeason).from(all);
   }
 
-  /** The cautions of work: its own, then those of the materials it takes on this boat. */
-  public List<Page<Caution>> cautions(Page<Procedure> work) {
-    List<String> ids = new ArrayList<>(work.details().cautions());
-    work.details().materials().stream()
-        .filter(use -> fitting().fits(use.fits()))
-        .flatMap(use -> library.material(use.use()).stream())
-        .forEach(material -> ids.addAll(material.details().cautions()));
-    return ids.stream().distinct().flatMap(id -> library.caution(id).stream()).toList();
+  /** The cautions of work on this boat. */
+  public List<WorkCaution> cautions(Page<Procedure> work) {
+    return WorkCautions.on(library, fitting()).of(work);
   }
 
   /** How many entries of the log are dated later than the day, and so were not looked at. */

@@ -148,7 +148,8 @@ class TerminalTest {
     assertThat(names(trace.get("causes").get(0)))
         .containsExactly("id", "title", "chance", "word", "mend", "from");
     assertThat(names(trace.get("next")))
-        .containsExactly("kind", "id", "text", "minutes", "why", "how", "answers", "open");
+        .containsExactly(
+            "kind", "id", "text", "minutes", "why", "how", "answers", "open", "cautions");
   }
 
   @Test
@@ -259,6 +260,7 @@ class TerminalTest {
             "expectedMinutes",
             "chance",
             "open",
+            "cautions",
             "leading",
             "branches");
     assertThat(names(root.get("leading").get(0))).containsExactly("cause", "chance");

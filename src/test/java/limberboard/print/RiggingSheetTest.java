@@ -82,7 +82,10 @@ class RiggingSheetTest {
   @Test
   void aModelWithoutRopesSaysSo() {
     RunningRigging none =
-        new RunningRigging(rigging(WORKSPACE.boats().get(0)).fitting(), List.of());
+        new RunningRigging(
+            rigging(WORKSPACE.boats().get(0)).fitting(),
+            List.of(),
+            rigging(WORKSPACE.boats().get(0)).cautionsOf());
     assertThat(new PlainText().render(sheet(none), 100)).contains("lists no ropes");
   }
 }

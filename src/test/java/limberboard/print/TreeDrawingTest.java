@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
@@ -64,7 +63,7 @@ class TreeDrawingTest {
   @Test
   void textStaysWithinItsBoxAndBoxesLieClearOfEachOther() {
     for (TreeStyle style : List.of(TreeStyle.WHOLE, TreeStyle.paper(3))) {
-      TreeLayout placed = new TreeLayout(tree, style, facts(yard, tree), 5, 7);
+      TreeLayout placed = new TreeLayout(tree, style, TreeSheet::facts, 5, 7);
       assertThat(placed.boxes()).hasSizeGreaterThan(4);
       clear(placed);
     }
@@ -106,7 +105,7 @@ class TreeDrawingTest {
 
   @Test
   void linesRunFromBoxToBox() {
-    TreeLayout placed = new TreeLayout(tree, TreeStyle.WHOLE, facts(yard, tree), 0, 0);
+    TreeLayout placed = new TreeLayout(tree, TreeStyle.WHOLE, TreeSheet::facts, 0, 0);
     assertThat(placed.edges()).hasSize(placed.boxes().size() - 1);
     for (DrawnEdge edge : placed.edges()) {
       assertThat(placed.boxes())
@@ -141,7 +140,7 @@ class TreeDrawingTest {
 
   @Test
   void theBeginningFitsOnASheetAtItsNaturalSize() throws IOException {
-    String svg = new TreeDrawing(yard.workspace().library()).beginning(tree);
+    String svg = new TreeDrawing().beginning(tree);
     SvgPicture picture = SvgPicture.parse(svg, Look.PAPER).orElseThrow();
     assertThat((double) picture.width()).isLessThanOrEqualTo(TreeDrawing.PAPER_WIDTH);
     assertThat((double) picture.height()).isLessThanOrEqualTo(TreeDrawing.PAPER_HEIGHT);
@@ -190,23 +189,19 @@ class TreeDrawingTest {
                     read.library(),
                     List.of())),
             0);
-    String svg = new TreeDrawing(read.library()).whole(odd);
+    String svg = new TreeDrawing().whole(odd);
     assertThat(StrictXml.parse(svg).getElementsByTagName("title").item(0).getTextContent())
         .isEqualTo("<script>&amp; ]]> \"odd\" " + LONG_WORD);
     assertThat(StrictXml.parse(svg).getElementsByTagName("script").getLength()).isZero();
-    clear(new TreeLayout(odd, TreeStyle.WHOLE, facts(yard, odd), 5, 7));
-    clear(new TreeLayout(odd, TreeStyle.paper(3), facts(yard, odd), 5, 7));
-    String pdf = PdfText.of(yard, new TreeSheet(read.library()).of(odd));
+    clear(new TreeLayout(odd, TreeStyle.WHOLE, TreeSheet::facts, 5, 7));
+    clear(new TreeLayout(odd, TreeStyle.paper(3), TreeSheet::facts, 5, 7));
+    String pdf = PdfText.of(yard, new TreeSheet().of(odd));
     assertThat(pdf).contains("Is <it> &", "<script>&amp; ]]> \"odd\"");
     assertThat(pdf.chars().filter(letter -> letter == 'W').count()).isGreaterThanOrEqualTo(600);
   }
 
-  private static Function<Fork, List<String>> facts(SmallYard yard, DiagnosticTree drawn) {
-    return new TreeSheet(yard.workspace().library()).facts(drawn);
-  }
-
   private String whole(DiagnosticTree drawn) {
-    return new TreeDrawing(yard.workspace().library()).whole(drawn);
+    return new TreeDrawing().whole(drawn);
   }
 
   /** The text of each box, its lines joined by spaces. */

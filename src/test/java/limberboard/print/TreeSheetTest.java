@@ -187,7 +187,7 @@ class TreeSheetTest {
   }
 
   private CutPage sheet(DiagnosticTree printed) {
-    return new TreeSheet(yard.workspace().library()).of(printed);
+    return new TreeSheet().of(printed);
   }
 
   private static List<Block.Fork> forks(CutPage sheet) {
@@ -207,10 +207,7 @@ class TreeSheetTest {
   }
 
   private Stream<String> outputs(DiagnosticTree printed) {
-    return Stream.of(
-            pdf(printed),
-            yard.text(sheet(printed)),
-            new TreeText(yard.workspace().library()).render(printed, 1000))
+    return Stream.of(pdf(printed), yard.text(sheet(printed)), new TreeText().render(printed, 1000))
         .map(PdfText::flat);
   }
 }

@@ -217,7 +217,7 @@ class WorkListSheetTest {
                 DynamicTest.dynamicTest(
                     name(list),
                     () -> {
-                      String text = new WorkListCsv().render(list);
+                      String text = new WorkListCsv(workspace.library()).render(list);
                       assertThat(text).contains("\r\n");
                       CSVFormat format =
                           CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();

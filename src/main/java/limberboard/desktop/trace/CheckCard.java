@@ -57,7 +57,7 @@ final class CheckCard extends Docked {
     picture.setVisible(false);
     Check check = step.check().check();
     sheet.add(Text.quiet(facts(trace, step)));
-    new StepCautions(model, names).of(step).forEach(page -> sheet.add(CautionBox.brief(page)));
+    new StepCautions(model).of(step).forEach(page -> sheet.add(CautionBox.brief(page)));
     sheet.add(Text.question(check.ask()));
     if (Names.ownerMay(check.skill())) {
       addHow(trace, step, check);

@@ -4,11 +4,9 @@ import java.util.List;
 import java.util.stream.Collectors;
 import limberboard.boat.Fitting;
 import limberboard.desktop.base.Session;
-import limberboard.library.Caution;
 import limberboard.library.Page;
 import limberboard.library.Skill;
 import limberboard.library.ToolUse;
-import limberboard.trace.NextStep;
 
 /** Looks up what pages are called. */
 final class Names {
@@ -16,25 +14,6 @@ final class Names {
 
   Names(Session session) {
     this.session = session;
-  }
-
-  /** The cautions with these ids, as far as the library has them. */
-  List<Page<Caution>> cautions(List<String> ids) {
-    return ids.stream().flatMap(id -> session.library().caution(id).stream()).toList();
-  }
-
-  /** The cautions that a step names: those of its check, or of its mend's page. */
-  List<Page<Caution>> cautions(NextStep step) {
-    if (step instanceof NextStep.DoCheck check) {
-      return cautions(check.check().check().cautions());
-    }
-    return step instanceof NextStep.DoMend mend
-        ? session
-            .library()
-            .procedure(mend.cause().mend())
-            .map(page -> cautions(page.details().cautions()))
-            .orElse(List.of())
-        : List.of();
   }
 
   /** The tools that a boat needs, in one line. */

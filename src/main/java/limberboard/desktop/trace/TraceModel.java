@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
+import limberboard.boat.WorkCaution;
 import limberboard.boat.Workspace;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
@@ -139,8 +140,8 @@ public final class TraceModel {
 
   /** The pages of the cautions that come before any question. */
   public List<Page<Caution>> cautions() {
-    return trace().map(trace -> trace.fault().page().details().first()).orElse(List.of()).stream()
-        .flatMap(id -> session.library().caution(id).stream())
+    return trace().map(trace -> trace.fault().first()).orElse(List.of()).stream()
+        .map(WorkCaution::page)
         .toList();
   }
 

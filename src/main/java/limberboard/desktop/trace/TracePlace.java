@@ -66,7 +66,7 @@ public final class TracePlace implements Place {
             new MendedCard(model, cause -> prevention(session, cause), navigator::openPage),
             new CausesPanel(model, navigator::openPage),
             aspects,
-            new StepCautions(model, names),
+            new StepCautions(model),
             () -> saveTrace(session, model, reader.papers()),
             dividers);
     return new TracePlace(

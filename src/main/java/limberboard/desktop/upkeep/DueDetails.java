@@ -141,7 +141,7 @@ final class DueDetails extends Docked {
         .upkeep()
         .map(upkeep -> upkeep.cautions(due.work()))
         .orElse(List.of())
-        .forEach(caution -> facts.add(CautionBox.title(caution)));
+        .forEach(caution -> facts.add(CautionBox.title(caution.page())));
     facts.add(Text.strong(line.state()));
     Form form = new Form(8);
     fact(form, "Why", line.why());

@@ -92,7 +92,7 @@ final class ListModel {
         choice.kind().word() + "-" + upkeep.fitting().boat().id() + "-" + year,
         sheets.inWindow(list),
         () -> sheets.onPaper(list),
-        () -> new WorkListCsv().render(list),
+        () -> new WorkListCsv(workspace.library()).render(list),
         tasks.isEmpty() ? nothing(choice, season) : "");
   }
 

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.Fitting;
 import limberboard.boat.Stock;
+import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
 import limberboard.library.Library;
 import limberboard.library.Material;
 import limberboard.library.Page;
@@ -24,6 +26,7 @@ import limberboard.workings.Workings;
  * @param warnings what must not be mixed, the worst first
  * @param leftOut work that nothing is bought for
  * @param missing ids of materials whose page is missing or cannot be read
+ * @param cautionsOf tells the cautions of the work and of what is bought for it
  */
 public record ShoppingList(
     Fitting fitting,
@@ -32,7 +35,8 @@ public record ShoppingList(
     List<ToolLine> tools,
     List<MixWarning> warnings,
     List<LeftOut> leftOut,
-    List<String> missing) {
+    List<String> missing,
+    WorkCautions cautionsOf) {
   /** Copies the lists. */
   public ShoppingList {
     jobs = List.copyOf(jobs);
@@ -70,7 +74,14 @@ public record ShoppingList(
     List<ToolLine> tools = new ArrayList<>(needs.tools());
     tools.sort(Comparator.comparing(line -> line.tool().title()));
     return new ShoppingList(
-        fitting, byDay, lines, tools, MixRules.judge(chosen), needs.leftOut(), needs.missing());
+        fitting,
+        byDay,
+        lines,
+        tools,
+        MixRules.judge(chosen),
+        needs.leftOut(),
+        needs.missing(),
+        WorkCautions.on(library, fitting));
   }
 
   private static Map<Page<Material>, List<Job>> jobsOf(Needs needs, Library library) {
@@ -85,6 +96,27 @@ public record ShoppingList(
                         page -> jobs.put(page, uses.stream().map(Usage::job).distinct().toList())));
     needs.tools().forEach(line -> jobs.put(line.tool(), line.jobs()));
     return jobs;
+  }
+
+  /**
+   * The cautions of what is bought and worked with, then those of the work itself, each because of
+   * the first that brings it in. Work that is not for the boat brings in none.
+   */
+  public List<WorkCaution> cautions() {
+    List<List<WorkCaution>> all = new ArrayList<>();
+    all.add(cautionsOf.ofMaterials(lines.stream().map(ShoppingLine::material).toList()));
+    all.add(cautionsOf.ofMaterials(tools.stream().map(ToolLine::tool).toList()));
+    jobs.forEach(job -> all.add(cautions(job)));
+    return WorkCautions.joined(all);
+  }
+
+  /** The cautions of one of the jobs; none where it is not for the boat. */
+  public List<WorkCaution> cautions(Job job) {
+    return fitting.fits(job.work().head().fits())
+        ? cautionsOf.of(job.work()).stream()
+            .map(caution -> caution.because(job.work().title()))
+            .toList()
+        : List.of();
   }
 
   /** Lines of what is bought and not in the store. */
