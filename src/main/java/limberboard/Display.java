@@ -1,11 +1,12 @@
 package limberboard;
 
 import java.awt.AWTError;
+import java.awt.Dimension;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
+import limberboard.cli.PictureOrder;
 import limberboard.cli.Terminal;
 import limberboard.desktop.DesktopApp;
 import limberboard.desktop.Pictures;
@@ -25,11 +26,13 @@ final class Display implements Terminal.Window {
   }
 
   @Override
-  public boolean pictures(WorkspaceFolders folders, LocalDate today, Path to) throws IOException {
+  public boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order)
+      throws IOException {
     if (!isThere()) {
       return false;
     }
-    new Pictures(folders, today).make(to);
+    Dimension size = new Dimension(order.width(), order.height());
+    new Pictures(folders, today, size, order.textPercent()).make(order.to());
     return true;
   }
 

@@ -1,11 +1,14 @@
 package limberboard.boat;
 
+import java.util.ArrayDeque;
 import java.util.Collection;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import limberboard.library.Model.Access;
 
@@ -25,28 +28,39 @@ public record AccessWays(Fitting fitting) {
    * @param open access ids already paid for
    */
   public List<Access> toOpen(Collection<String> wanted, Set<String> open) {
+    Map<String, Access> known = new HashMap<>();
+    for (Access access : fitting.boat().model().details().access()) {
+      known.putIfAbsent(access.id(), access);
+    }
     Map<String, Access> order = new LinkedHashMap<>();
-    Set<String> visiting = new LinkedHashSet<>();
-    wanted.forEach(id -> visit(id, open, order, visiting));
+    Set<String> met = new HashSet<>(open);
+    Deque<Visit> visits = new ArrayDeque<>();
+    for (String id : wanted) {
+      enter(id, known, met, visits);
+      while (!visits.isEmpty()) {
+        Visit visit = visits.peek();
+        if (visit.rest().hasNext()) {
+          enter(visit.rest().next(), known, met, visits);
+        } else {
+          order.put(visit.access().id(), visits.pop().access());
+        }
+      }
+    }
     return List.copyOf(order.values());
+  }
+
+  /** An access whose needs are being seen to. */
+  private record Visit(Access access, Iterator<String> rest) {}
+
+  private void enter(String id, Map<String, Access> known, Set<String> met, Deque<Visit> visits) {
+    Access access = known.get(id);
+    if (access != null && fitting.fits(access.fits()) && met.add(id)) {
+      visits.push(new Visit(access, access.needs().iterator()));
+    }
   }
 
   /** The minutes of {@link #toOpen}. */
   public double minutes(Collection<String> wanted, Set<String> open) {
     return toOpen(wanted, open).stream().mapToDouble(Access::minutes).sum();
-  }
-
-  private void visit(String id, Set<String> open, Map<String, Access> order, Set<String> visiting) {
-    Optional<Access> access = fitting.boat().model().details().access(id);
-    if (access.isEmpty()
-        || open.contains(id)
-        || order.containsKey(id)
-        || !fitting.fits(access.get().fits())
-        || !visiting.add(id)) {
-      return;
-    }
-    access.get().needs().forEach(need -> visit(need, open, order, visiting));
-    visiting.remove(id);
-    order.put(id, access.get());
   }
 }

@@ -2,14 +2,16 @@ package limberboard.boat;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import limberboard.library.Absent;
 import limberboard.library.Exposure;
+import limberboard.library.Limits;
 import limberboard.library.Required;
 import limberboard.library.Use;
 import limberboard.library.Water;
+import limberboard.library.Within;
 
 /**
  * A boat as its file {@code boat.yaml} has it, before its model is looked up.
@@ -31,7 +33,7 @@ record BoatFile(
     @Required String name,
     @Required String model,
     @Required Integer hull,
-    @Required Integer built,
+    @Required @Within(least = Limits.FIRST_YEAR, most = Limits.LAST_YEAR) Integer built,
     Optional<LocalDate> launched,
     Optional<Use> use,
     Optional<Water> water,
@@ -47,7 +49,7 @@ record BoatFile(
     use = use == null ? Optional.empty() : use;
     water = water == null ? Optional.empty() : water;
     exposure = exposure == null ? Optional.empty() : exposure;
-    equipment = equipment == null ? Map.of() : new LinkedHashMap<>(equipment);
+    equipment = Absent.map(equipment);
     season = season == null ? Optional.empty() : season;
     hourIsWorth = hourIsWorth == null ? OptionalDouble.empty() : hourIsWorth;
     note = note == null ? "" : note;

@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import limberboard.library.Absent;
 import limberboard.library.Check;
 import limberboard.library.HeaderBinder;
 import limberboard.library.Library;
+import limberboard.library.Limits;
 import limberboard.library.Nearest;
 import limberboard.library.Page;
 import limberboard.library.Problem;
@@ -18,6 +20,7 @@ import limberboard.library.Symptom;
 import limberboard.library.TextFile;
 import limberboard.library.Use;
 import limberboard.library.Water;
+import limberboard.library.Within;
 import limberboard.library.WorkspaceFolders;
 
 /** Reads recorded cases. */
@@ -38,7 +41,7 @@ final class CaseReader {
       @Required String cause,
       @Required LocalDate date,
       @Required String model,
-      OptionalInt built,
+      @Within(least = Limits.FIRST_YEAR, most = Limits.LAST_YEAR) OptionalInt built,
       Map<String, String> equipment,
       Optional<Water> water,
       Optional<Use> use,
@@ -46,7 +49,7 @@ final class CaseReader {
       String note) {
     CaseFile {
       built = built == null ? OptionalInt.empty() : built;
-      answers = answers == null ? Map.of() : answers;
+      answers = Absent.map(answers);
       note = note == null ? "" : note;
     }
   }

@@ -1,7 +1,6 @@
 package limberboard.cli;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -29,11 +28,12 @@ public final class Terminal {
      * Makes pictures of the window.
      *
      * @param today the day that counts as today
-     * @param to the folder they are written to
+     * @param order which pictures, and where to
      * @return whether there is a display to make them on
      * @throws IOException when one cannot be written
      */
-    boolean pictures(WorkspaceFolders folders, LocalDate today, Path to) throws IOException;
+    boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order)
+        throws IOException;
   }
 
   /** A terminal that works on these streams, and opens the window when given no command. */

@@ -88,6 +88,7 @@ final class Desk {
     boats.afterSaving(loader::load);
     log.afterWriting(loader::load);
     session.onChange(this::rememberBoat);
+    new VanishedBoat(session, notices);
     this.window =
         new MainWindow(
             session,
@@ -165,7 +166,7 @@ final class Desk {
 
   private void rememberBoat() {
     if (session.isRead()) {
-      outside.memory().remember("boat", session.boat().map(boat -> boat.id()).orElse(""));
+      outside.memory().remember("boat", session.chosen().orElse(""));
     }
   }
 

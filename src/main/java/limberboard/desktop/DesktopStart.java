@@ -3,7 +3,6 @@ package limberboard.desktop;
 import java.awt.EventQueue;
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
-import java.io.IOException;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
@@ -21,7 +20,6 @@ import limberboard.desktop.read.SystemOpening;
 import limberboard.desktop.read.SystemPrinting;
 import limberboard.desktop.upkeep.LogStore;
 import limberboard.desktop.window.FileQuestion;
-import limberboard.library.LibraryWatch;
 import limberboard.library.WorkspaceFolders;
 import limberboard.workings.sums.SumUseCheck;
 import limberboard.workings.sums.Sums;
@@ -46,8 +44,11 @@ final class DesktopStart {
     systemProperties();
     Memory memory = new Memory(Preferences.userRoot().node("limberboard"));
     Workers workers = new Workers();
-    Outside outside = outside(memory, workers);
-    EventQueue.invokeLater(() -> open(outside, workers));
+    WorkspaceReader reader =
+        new WorkspaceReader(folders, List.of(new SumUseCheck(Sums.ofTheTrade())));
+    WatchedReader watched = new WatchedReader(folders, reader::read, QUIET);
+    Outside outside = outside(memory, workers, watched);
+    EventQueue.invokeLater(() -> open(outside, workers, watched));
   }
 
   private static void systemProperties() {
@@ -57,12 +58,10 @@ final class DesktopStart {
     PREFERENCES_LOG.setLevel(Level.SEVERE);
   }
 
-  private Outside outside(Memory memory, Workers workers) {
-    WorkspaceReader reader =
-        new WorkspaceReader(folders, List.of(new SumUseCheck(Sums.ofTheTrade())));
+  private Outside outside(Memory memory, Workers workers, Outside.Reader reader) {
     return new Outside(
         folders,
-        reader::read,
+        reader,
         new OpenIndex(folders)::update,
         new BoatWriter(folders)::write,
         LogStore.of(new LogBook(folders)),
@@ -82,7 +81,7 @@ final class DesktopStart {
                 .setContents(new StringSelection(text), null));
   }
 
-  private void open(Outside outside, Workers workers) {
+  private void open(Outside outside, Workers workers, WatchedReader watched) {
     Theme.installFonts();
     Settings settings = new Settings(outside.memory());
     Theme.apply(settings.theme(), settings.textPercent());
@@ -90,8 +89,12 @@ final class DesktopStart {
     showFailures(desk);
     desk.window().onClosed(() -> close(workers));
     desk.window().show();
+    watched.onChange(
+        () -> EventQueue.invokeLater(() -> desk.loader().load()),
+        failure ->
+            EventQueue.invokeLater(
+                () -> desk.notices().failure("Watching the library's files", failure)));
     desk.loader().load();
-    workers.library().execute(() -> watch(desk));
   }
 
   /** A failure that nobody expected is shown too, and printed for whoever mends it. */
@@ -101,15 +104,6 @@ final class DesktopStart {
           failure.printStackTrace();
           EventQueue.invokeLater(() -> desk.notices().failure("Something in the window", failure));
         });
-  }
-
-  /** Reads the workspace again whenever its files have changed. */
-  private void watch(Desk desk) {
-    try {
-      LibraryWatch.start(folders, QUIET, () -> EventQueue.invokeLater(() -> desk.loader().load()));
-    } catch (IOException e) {
-      EventQueue.invokeLater(() -> desk.notices().failure("Watching the library's files", e));
-    }
   }
 
   /** Waits off the event thread for what is still being written. */

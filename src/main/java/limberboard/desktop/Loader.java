@@ -1,17 +1,23 @@
 package limberboard.desktop;
 
+import java.io.IOException;
+import java.util.concurrent.atomic.AtomicBoolean;
 import limberboard.boat.Workspace;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.find.SearchModel;
 
-/** Reads the workspace at the start and whenever its files change, then readies the search. */
+/**
+ * Reads the workspace at the start and whenever its files change, then readies the search. Asked
+ * again before a reading has begun, it reads once.
+ */
 final class Loader {
   private final Outside.Reader reader;
   private final Outside.Index index;
   private final Background background;
   private final Session session;
   private final SearchModel search;
+  private final AtomicBoolean waiting = new AtomicBoolean();
 
   Loader(
       Outside.Reader reader,
@@ -28,7 +34,14 @@ final class Loader {
 
   /** Reads everything as it is now. */
   void load() {
-    background.run("Reading the library", reader::read, this::take);
+    if (waiting.compareAndSet(false, true)) {
+      background.run("Reading the library", this::read, this::take);
+    }
+  }
+
+  private Workspace read() throws IOException {
+    waiting.set(false);
+    return reader.read();
   }
 
   private void take(Workspace workspace) {

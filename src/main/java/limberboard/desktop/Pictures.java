@@ -35,21 +35,10 @@ import limberboard.workings.sums.Sums;
  * models and painted as it stands; a display is needed, and a virtual one will do.
  */
 public final class Pictures {
-  private static final Dimension USUAL = new Dimension(1280, 800);
   private final WorkspaceFolders folders;
   private final LocalDate today;
   private final Dimension size;
   private final int textPercent;
-
-  /**
-   * A maker of pictures of the usual size, 1280 by 800.
-   *
-   * @param folders the workspace that is shown
-   * @param today the day it is in the pictures
-   */
-  public Pictures(WorkspaceFolders folders, LocalDate today) {
-    this(folders, today, USUAL, 100);
-  }
 
   /**
    * A maker of pictures.

@@ -9,7 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /** Turns what a file left out into empty values, so that no record holds a null. */
-final class Absent {
+public final class Absent {
   private Absent() {}
 
   /**
@@ -25,7 +25,7 @@ final class Absent {
   }
 
   /** An immutable map in the file's order, without entries that could not be read. */
-  static <K, V> Map<K, V> map(Map<K, V> map) {
+  public static <K, V> Map<K, V> map(Map<K, V> map) {
     if (map == null) {
       return Map.of();
     }
@@ -34,8 +34,16 @@ final class Absent {
     return Collections.unmodifiableMap(present);
   }
 
+  /** The same for a map of lists, whose unreadable entries are dropped too. */
+  static <K, V> Map<K, List<V>> lists(Map<K, List<V>> map) {
+    Map<K, List<V>> present = new LinkedHashMap<>(map(map));
+    present.replaceAll((key, list) -> list(list));
+    return Collections.unmodifiableMap(present);
+  }
+
+  /** An optional that is there. */
   @SuppressWarnings("OptionalAssignedToNull")
-  static <T> Optional<T> optional(Optional<T> optional) {
+  public static <T> Optional<T> optional(Optional<T> optional) {
     return optional == null ? Optional.empty() : optional;
   }
 

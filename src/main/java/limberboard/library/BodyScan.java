@@ -19,6 +19,8 @@ import org.commonmark.node.SourceSpan;
  * @param html raw HTML
  */
 record BodyScan(List<Spot> links, List<Spot> pictures, List<Spot> headings, List<Spot> html) {
+  /** A scan that found nothing. */
+  static final BodyScan NOTHING = new BodyScan(List.of(), List.of(), List.of(), List.of());
 
   /**
    * Something in the body.
@@ -31,11 +33,10 @@ record BodyScan(List<Spot> links, List<Spot> pictures, List<Spot> headings, List
   /**
    * Scans a body.
    *
-   * @param body the Markdown
+   * @param document the parsed body
    * @param firstLine the file's line on which it begins
    */
-  static BodyScan of(String body, int firstLine) {
-    Node document = Markdown.parse(body);
+  static BodyScan of(Node document, int firstLine) {
     BodyScan scan =
         new BodyScan(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
     NodeWalk.below(document).forEachRemaining(node -> scan.add(node, firstLine));
@@ -58,7 +59,7 @@ record BodyScan(List<Spot> links, List<Spot> pictures, List<Spot> headings, List
   }
 
   /** The line of the body, from 0, on which a node or what it stands in begins. */
-  private static int lineIndex(Node node) {
+  static int lineIndex(Node node) {
     for (Node at = node; at != null; at = at.getParent()) {
       List<SourceSpan> spans = at.getSourceSpans();
       if (!spans.isEmpty()) {

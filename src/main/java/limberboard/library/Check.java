@@ -53,7 +53,7 @@ public record Check(
     skill = skill == null ? Skill.OWNER : skill;
     answers = answers == null ? null : Absent.list(answers);
     finds = Absent.map(finds);
-    saidAs = Absent.map(saidAs);
+    saidAs = Absent.lists(saidAs);
     cantTell = cantTell == null ? Likelihood.parse("rarely") : cantTell;
   }
 }

@@ -11,6 +11,12 @@ final class HeadCheck {
     if (page.title().isBlank()) {
       report.error("/title", "is empty", "write what the page is about");
     }
+    if (page.title().length() > Limits.TITLE_CHARACTERS) {
+      report.error(
+          "/title",
+          "is " + page.title().length() + " characters long",
+          "keep it under " + Limits.TITLE_CHARACTERS);
+    }
     if (page.kind() != Kind.MODEL) {
       names.zones(page.head().zones(), "/zones", report);
     }

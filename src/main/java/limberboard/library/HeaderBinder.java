@@ -14,12 +14,14 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.Period;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /**
@@ -47,9 +49,11 @@ public final class HeaderBinder {
     text(module, Likelihood.class, Likelihood::parse);
     text(module, Range.class, Range::parse);
     text(module, Outline.class, Outline::parse);
-    text(module, Period.class, HeaderBinder::period);
-    text(module, LocalDate.class, LocalDate::parse);
-    text(module, MonthDay.class, MonthDay::parse);
+    text(module, Period.class, Limits::period);
+    text(module, LocalDate.class, Limits::day);
+    text(module, MonthDay.class, HeaderBinder::monthDay);
+    text(module, Double.class, Limits::number);
+    text(module, OptionalDouble.class, text -> OptionalDouble.of(Limits.number(text)));
     text(module, Amount.Fixed.class, text -> new Amount.Fixed(QuantityText.parse(text)));
     module.addDeserializer(Amount.class, new AmountDeserializer());
     module.setDeserializerModifier(
@@ -72,12 +76,13 @@ public final class HeaderBinder {
     module.addDeserializer(type, new TextDeserializer<>(type, parse));
   }
 
-  private static Period period(String text) {
-    Period period = Period.parse(text);
-    if (period.isNegative() || period.isZero()) {
-      throw new IllegalArgumentException("a duration is longer than nothing, such as P1Y");
+  private static MonthDay monthDay(String text) {
+    try {
+      return MonthDay.parse(text);
+    } catch (DateTimeException e) {
+      throw new IllegalArgumentException(
+          "\"" + text + "\" is no day of the year; write it as --05-01", e);
     }
-    return period;
   }
 
   private static Object word(Class<?> type, String text) {

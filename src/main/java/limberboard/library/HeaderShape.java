@@ -6,17 +6,22 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.math.BigInteger;
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * Compares the keys of a header with the components of the records it is to be bound to: unknown
  * keys and missing required ones, all the way down.
  */
 final class HeaderShape {
+  private static final Pattern WHOLE = Pattern.compile("[+-]?[0-9]{1,40}");
+
   private final Report report;
   private boolean complete = true;
 
@@ -27,6 +32,7 @@ final class HeaderShape {
   /** Compares a mapping with records that share its keys between them. */
   void compare(ObjectNode node, List<Class<? extends Record>> records, String path) {
     Map<String, RecordComponent> known = new LinkedHashMap<>();
+    List<String> refused = new ArrayList<>();
     records.forEach(type -> known.putAll(components(type)));
     for (Iterator<String> names = node.fieldNames(); names.hasNext(); ) {
       String name = names.next();
@@ -36,11 +42,33 @@ final class HeaderShape {
             path + "/" + name,
             "is not a key known here",
             Nearest.advice(name, known.keySet(), "known are " + String.join(", ", known.keySet())));
-      } else {
+      } else if (isWithin(node.get(name), component, path + "/" + name)) {
         compare(node.get(name), component.getGenericType(), path + "/" + name);
+      } else {
+        refused.add(name);
       }
     }
     known.forEach((name, component) -> requireKey(node, name, component, path));
+    node.remove(refused);
+  }
+
+  /** Whether a number is within its bounds, or is for somebody else to judge. */
+  private boolean isWithin(JsonNode value, RecordComponent component, String path) {
+    Within bounds = component.getAnnotation(Within.class);
+    if (bounds == null || !WHOLE.matcher(value.asText()).matches()) {
+      return true;
+    }
+    BigInteger number = new BigInteger(value.asText());
+    boolean within =
+        number.compareTo(BigInteger.valueOf(bounds.least())) >= 0
+            && number.compareTo(BigInteger.valueOf(bounds.most())) <= 0;
+    if (!within) {
+      report.error(
+          path,
+          "is " + value.asText(),
+          "write a whole number from " + bounds.least() + " to " + bounds.most());
+    }
+    return within;
   }
 
   /** Whether every required key is there. */

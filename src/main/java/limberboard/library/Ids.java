@@ -10,6 +10,6 @@ final class Ids {
 
   /** Whether the text may be an id. */
   static boolean isId(String text) {
-    return ID.matcher(text).matches();
+    return text.length() <= Limits.NAME_CHARACTERS && ID.matcher(text).matches();
   }
 }

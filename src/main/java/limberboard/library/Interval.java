@@ -24,7 +24,7 @@ import java.util.OptionalInt;
  */
 public record Interval(
     Optional<Period> every,
-    OptionalInt seasons,
+    @Within(least = 1, most = Limits.PERIOD_YEARS) OptionalInt seasons,
     OptionalDouble engineHours,
     Map<String, Integer> uses,
     Optional<Period> fromAge,

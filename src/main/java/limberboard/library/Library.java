@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -125,5 +126,20 @@ public final class Library {
   /** What is wrong in the files, by file and line. */
   public List<Problem> problems() {
     return problems;
+  }
+
+  /** Two snapshots with the same pages, links and problems are equal. */
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof Library that
+            && pages.equals(that.pages)
+            && linksFrom.equals(that.linksFrom)
+            && problems.equals(that.problems);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(pages.keySet(), problems);
   }
 }

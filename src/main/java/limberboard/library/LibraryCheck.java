@@ -28,12 +28,16 @@ final class LibraryCheck {
     List<Problem> problems = new ArrayList<>();
     OrderCheck order = new OrderCheck(pages);
     for (ParsedPage parsed : pages) {
-      Report report = parsed.report();
-      parsed.page().ifPresent(page -> check(parsed, page, order, report));
-      links.check(parsed, report);
-      problems.addAll(report.problems());
+      problems.addAll(FileNet.read(parsed.path(), () -> check(parsed, order), List::of));
     }
     return problems;
+  }
+
+  private List<Problem> check(ParsedPage parsed, OrderCheck order) {
+    Report report = parsed.report();
+    parsed.page().ifPresent(page -> check(parsed, page, order, report));
+    links.check(parsed, report);
+    return report.problems();
   }
 
   private void check(ParsedPage parsed, Page<?> page, OrderCheck order, Report report) {

@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /**
  * Reads the library again and again; only files that have changed are parsed anew. For one thread
@@ -24,6 +23,7 @@ public final class LibraryReader {
   private final PageParser parser = new PageParser();
   private final FileMemory<ParsedPage> pages = new FileMemory<>();
   private final FileMemory<Optional<String>> pictures = new FileMemory<>();
+  private Library last = Library.empty();
 
   /** A reader of this workspace's library, with the library's own checks alone. */
   public LibraryReader(WorkspaceFolders folders) {
@@ -43,7 +43,8 @@ public final class LibraryReader {
   /**
    * Reads the library.
    *
-   * @return a snapshot with all pages that can be used and all problems
+   * @return a snapshot with all pages that can be used and all problems; the same as the last time
+   *     when nothing has changed
    * @throws IOException when the articles folder cannot be listed
    */
   public Library read() throws IOException {
@@ -65,7 +66,10 @@ public final class LibraryReader {
                 targets.put(each.id(), targets(each, page, links));
               });
     }
-    return new Library(usable, targets, problems);
+    pictures.forgetUnasked();
+    Library read = new Library(usable, targets, problems);
+    last = read.equals(last) ? last : read;
+    return last;
   }
 
   private Optional<String> pictureWrong(Path picture) {
@@ -88,16 +92,12 @@ public final class LibraryReader {
           "there is no folder " + folders.articles() + "; a workspace keeps its pages there");
     }
     Map<Path, Kind> files = new LinkedHashMap<>();
+    FolderCheck check = new FolderCheck(folders);
+    problems.addAll(check.strangers());
     for (Kind kind : Kind.values()) {
-      Path folder = folders.articles().resolve(kind.folder());
-      if (!Files.isDirectory(folder)) {
-        continue;
-      }
-      try (Stream<Path> listed = Files.list(folder)) {
-        for (Path file : listed.sorted().toList()) {
-          if (isPage(file, problems)) {
-            files.put(file, kind);
-          }
+      for (Path file : check.listed(folders.articles().resolve(kind.folder()), problems)) {
+        if (isPage(file, problems)) {
+          files.put(file, kind);
         }
       }
     }
@@ -106,7 +106,11 @@ public final class LibraryReader {
 
   private boolean isPage(Path file, List<Problem> problems) {
     String name = file.getFileName().toString();
-    if (name.startsWith(".") || !name.endsWith(".md")) {
+    if (name.startsWith(".")) {
+      return false;
+    }
+    if (!name.endsWith(".md")) {
+      FolderCheck.notAPage(folders.relative(file), name).ifPresent(problems::add);
       return false;
     }
     if (Files.isRegularFile(file) && folders.holds(file)) {
@@ -140,7 +144,7 @@ public final class LibraryReader {
                     "rename one of them; ids are unique across all kinds"));
           }
         });
-    pages.keepOnly(files.keySet());
+    pages.forgetUnasked();
     return parsed;
   }
 }

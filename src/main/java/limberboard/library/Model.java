@@ -31,10 +31,11 @@ public record Model(
     Map<String, Amount.Fixed> measures,
     List<RopePlan> ropes,
     List<Access> access,
-    Integer yardMinutes,
-    Integer yardSearchMinutes)
+    @Within(least = 0, most = MOST_YARD_MINUTES) Integer yardMinutes,
+    @Within(least = 0, most = MOST_YARD_MINUTES) Integer yardSearchMinutes)
     implements Details {
 
+  private static final int MOST_YARD_MINUTES = 100_000;
   private static final int USUAL_YARD_MINUTES = 240;
   private static final int USUAL_SEARCHES_IN_YARD_MINUTES = 4;
 

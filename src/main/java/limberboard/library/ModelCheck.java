@@ -1,12 +1,11 @@
 package limberboard.library;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.function.Function;
 
@@ -87,6 +86,7 @@ final class ModelCheck implements PageCheck<Model> {
   private static void access(Model model, Names names, Report report) {
     Map<String, List<String>> needs = new TreeMap<>();
     model.access().forEach(entry -> needs.put(entry.id(), entry.needs()));
+    List<SortedSet<String>> circles = Circles.of(needs);
     for (int i = 0; i < model.access().size(); i++) {
       Model.Access entry = model.access().get(i);
       String pointer = "/access/" + i;
@@ -103,7 +103,7 @@ final class ModelCheck implements PageCheck<Model> {
               Nearest.advice(need, needs.keySet(), "list it under access"));
         }
       }
-      List<String> circle = circle(entry.id(), needs);
+      List<String> circle = circle(entry, circles, needs);
       if (!circle.isEmpty()) {
         report.error(
             pointer + "/needs",
@@ -113,30 +113,16 @@ final class ModelCheck implements PageCheck<Model> {
     }
   }
 
-  /** A way from the access back to itself, empty when there is none. */
-  private static List<String> circle(String start, Map<String, List<String>> needs) {
-    Map<String, String> cameFrom = new TreeMap<>();
-    Deque<String> open = new ArrayDeque<>(List.of(start));
-    while (!open.isEmpty()) {
-      String at = open.removeFirst();
-      for (String need : needs.getOrDefault(at, List.of())) {
-        if (need.equals(start)) {
-          return way(start, at, cameFrom);
-        }
-        if (cameFrom.putIfAbsent(need, at) == null) {
-          open.addLast(need);
-        }
-      }
+  /** The way from an access over others, or at once, back to itself; empty when there is none. */
+  private static List<String> circle(
+      Model.Access entry, List<SortedSet<String>> circles, Map<String, List<String>> needs) {
+    if (entry.needs().contains(entry.id())) {
+      return List.of(entry.id(), entry.id());
     }
-    return List.of();
-  }
-
-  private static List<String> way(String start, String last, Map<String, String> cameFrom) {
-    Deque<String> way = new ArrayDeque<>(List.of(start));
-    for (String at = last; !at.equals(start); at = cameFrom.get(at)) {
-      way.addFirst(at);
-    }
-    way.addFirst(start);
-    return List.copyOf(way);
+    return circles.stream()
+        .filter(circle -> circle.contains(entry.id()))
+        .findFirst()
+        .map(circle -> Circles.way(entry.id(), circle, needs))
+        .orElse(List.of());
   }
 }

@@ -7,11 +7,20 @@ import java.util.Optional;
 public final class Nearest {
   private Nearest() {}
 
-  /** The known word nearest to the given one, if it is near enough to be meant. */
+  /**
+   * The known word nearest to the given one, if it is near enough to be meant. Nothing is near to
+   * what is longer than any name.
+   */
   public static Optional<String> to(String word, Collection<String> known) {
+    if (word.length() > Limits.NAME_CHARACTERS) {
+      return Optional.empty();
+    }
     String best = null;
     int least = Math.max(1, word.length() / 3) + 1;
     for (String candidate : known) {
+      if (Math.abs(candidate.length() - word.length()) >= least) {
+        continue;
+      }
       int distance = distance(word, candidate);
       if (distance < least) {
         least = distance;

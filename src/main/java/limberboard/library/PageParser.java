@@ -7,11 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.commonmark.node.Node;
 
 /** Parses one page by itself, without looking at any other. */
 final class PageParser {
-  private static final BodyScan NOTHING = new BodyScan(List.of(), List.of(), List.of(), List.of());
-
   private final HeaderBinder binder = new HeaderBinder();
 
   /**
@@ -24,6 +23,11 @@ final class PageParser {
   ParsedPage parse(Path file, String path, Kind kind) {
     String name = file.getFileName().toString();
     String id = name.substring(0, name.length() - ".md".length());
+    return FileNet.read(
+        path, () -> parse(file, path, id, kind), problem -> unusable(id, path, List.of(problem)));
+  }
+
+  private ParsedPage parse(Path file, String path, String id, Kind kind) {
     TextFile.Result read = TextFile.read(file, path);
     if (!read.problems().isEmpty()) {
       return unusable(id, path, read.problems());
@@ -45,21 +49,42 @@ final class PageParser {
   }
 
   private static ParsedPage unusable(String id, String path, List<Problem> problems) {
-    return new ParsedPage(id, path, Optional.empty(), NOTHING, Map.of(), problems);
+    return new ParsedPage(id, path, Optional.empty(), BodyScan.NOTHING, Map.of(), problems);
   }
 
   private ParsedPage parse(String id, String path, Kind kind, HeaderText text) {
     YamlTree tree = YamlTree.read(path, text.header(), text.headerLine());
-    BodyScan scan = BodyScan.of(text.body(), text.bodyLine());
+    Optional<BodyScan> scan = scan(text, tree.report());
     if (!Ids.isId(id)) {
       tree.report()
           .error("", "the file's name is no page id", "use lower-case letters, digits and hyphens");
     }
     boolean readable = !tree.root().isEmpty() || tree.report().isEmpty();
     Optional<Page<?>> page =
-        readable && Ids.isId(id) ? bind(id, path, kind, tree, text) : Optional.empty();
+        readable && scan.isPresent() && Ids.isId(id)
+            ? bind(id, path, kind, tree, text)
+            : Optional.empty();
     return new ParsedPage(
-        id, path, page, scan, new TreeMap<>(tree.report().lines()), tree.report().problems());
+        id,
+        path,
+        page,
+        scan.orElse(BodyScan.NOTHING),
+        new TreeMap<>(tree.report().lines()),
+        tree.report().problems());
+  }
+
+  /** What the body refers to; empty, and reported, when it goes beyond a limit. */
+  private static Optional<BodyScan> scan(HeaderText text, Report report) {
+    Optional<BodyLimits.Excess> excess = BodyLimits.ofText(text.body());
+    Optional<Node> document =
+        excess.isPresent() ? Optional.empty() : Optional.of(Markdown.parse(text.body()));
+    excess = excess.or(() -> document.flatMap(BodyLimits::ofDocument));
+    if (excess.isPresent()) {
+      int line = text.bodyLine() + excess.get().line();
+      report.errorOnLine(line, "", excess.get().wrong(), excess.get().right());
+      return Optional.empty();
+    }
+    return document.map(parsed -> BodyScan.of(parsed, text.bodyLine()));
   }
 
   private Optional<Page<?>> bind(

@@ -15,6 +15,22 @@ import java.util.Locale;
 public record Problem(
     Severity severity, String file, int line, String key, String wrong, String right) {
 
+  private static final int LONGEST = 600;
+
+  /** Shortens what would not fit on a line and puts it on one. */
+  public Problem {
+    key = onOneLine(key);
+    wrong = onOneLine(wrong);
+    right = onOneLine(right);
+  }
+
+  private static String onOneLine(String text) {
+    String line = text.replace('\n', ' ').replace('\r', ' ');
+    return line.length() <= LONGEST
+        ? line
+        : line.substring(0, LONGEST / 2) + " … " + line.substring(line.length() - LONGEST / 2);
+  }
+
   /** How bad a problem is. */
   public enum Severity {
     /** Something does not work. */

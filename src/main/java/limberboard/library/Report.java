@@ -3,12 +3,16 @@ package limberboard.library;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** Collects the problems of one file, and knows on which line each of its keys stands. */
 final class Report {
+  private static final Pattern INDEX = Pattern.compile("[0-9]{1,6}");
+
   private final String file;
   private final Map<String, Integer> lines;
   private final List<Problem> problems = new ArrayList<>();
+  private int more;
 
   /**
    * A report on a file.
@@ -23,22 +27,30 @@ final class Report {
 
   /** Reports an error at a key, given as a JSON pointer ({@code /causes/0/mend}). */
   void error(String pointer, String wrong, String right) {
-    problems.add(Problem.error(file, line(pointer), key(pointer), wrong, right));
+    add(Problem.error(file, line(pointer), key(pointer), wrong, right));
   }
 
   /** Reports a warning at a key. */
   void warning(String pointer, String wrong, String right) {
-    problems.add(Problem.warning(file, line(pointer), key(pointer), wrong, right));
+    add(Problem.warning(file, line(pointer), key(pointer), wrong, right));
   }
 
   /** Reports an error on a line of the body. */
   void errorOnLine(int line, String what, String wrong, String right) {
-    problems.add(Problem.error(file, line, what, wrong, right));
+    add(Problem.error(file, line, what, wrong, right));
   }
 
   /** Reports a warning on a line of the body. */
   void warningOnLine(int line, String what, String wrong, String right) {
-    problems.add(Problem.warning(file, line, what, wrong, right));
+    add(Problem.warning(file, line, what, wrong, right));
+  }
+
+  private void add(Problem problem) {
+    if (problems.size() < Limits.PROBLEMS_OF_FILE) {
+      problems.add(problem);
+    } else {
+      more++;
+    }
   }
 
   /** Whether anything has been reported. */
@@ -52,7 +64,13 @@ final class Report {
   }
 
   List<Problem> problems() {
-    return List.copyOf(problems);
+    if (more == 0) {
+      return List.copyOf(problems);
+    }
+    List<Problem> all = new ArrayList<>(problems);
+    all.add(
+        Problem.warning(file, 0, "", "has " + more + " more problems", "mend the others first"));
+    return all;
   }
 
   /** The line of a key, or of the nearest key above it that is there. */
@@ -75,7 +93,7 @@ final class Report {
       if (part.isEmpty()) {
         continue;
       }
-      if (part.chars().allMatch(Character::isDigit)) {
+      if (INDEX.matcher(part).matches()) {
         key.append('[').append(Integer.parseInt(part) + 1).append(']');
       } else {
         key.append(key.isEmpty() ? "" : ".").append(part);

@@ -14,6 +14,8 @@ import java.util.Map;
 
 /** Reports each value that does not fit its key, and goes on as if it were absent. */
 final class ValueProblems extends DeserializationProblemHandler {
+  private static final String WRITE = "; write ";
+
   private final Report report;
 
   ValueProblems(Report report) {
@@ -24,10 +26,13 @@ final class ValueProblems extends DeserializationProblemHandler {
   public Object handleWeirdStringValue(
       DeserializationContext context, Class<?> type, String value, String message) {
     boolean plain = isNumber(type) || type == boolean.class || type == Boolean.class;
+    String said =
+        plain ? "\"" + value + "\" is not " + expected(type) + WRITE + expected(type) : message;
+    int write = said.indexOf(WRITE);
     report.error(
         pointer(context.getParser()),
-        plain ? "\"" + value + "\" is not " + expected(type) : message,
-        plain ? "write " + expected(type) : advice(type));
+        write < 0 ? said : said.substring(0, write),
+        write < 0 ? "" : said.substring(write + "; ".length()));
     return null;
   }
 
@@ -74,12 +79,11 @@ final class ValueProblems extends DeserializationProblemHandler {
     return pointer.toString();
   }
 
-  /** What to write for values whose own message does not say so. */
-  private static String advice(Class<?> type) {
-    return java.time.temporal.TemporalAccessor.class.isAssignableFrom(type)
-            || type == java.time.Period.class
-        ? "write an ISO 8601 value, such as 2026-05-01, --05-01 or P1Y"
-        : "";
+  @Override
+  public Object handleInstantiationProblem(
+      DeserializationContext context, Class<?> type, Object argument, Throwable cause) {
+    report.error(pointer(context.getParser()), String.valueOf(cause.getMessage()), "");
+    return null;
   }
 
   private static String found(JsonToken token) {
@@ -90,7 +94,8 @@ final class ValueProblems extends DeserializationProblemHandler {
   }
 
   private static boolean isNumber(Class<?> type) {
-    return type.isPrimitive() && type != boolean.class || Number.class.isAssignableFrom(type);
+    boolean whole = Number.class.isAssignableFrom(type) && type != Double.class;
+    return whole || type.isPrimitive() && type != boolean.class;
   }
 
   private static String expected(Class<?> type) {

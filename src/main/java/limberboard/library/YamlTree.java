@@ -30,7 +30,6 @@ import org.yaml.snakeyaml.nodes.Tag;
  * @param report holds what was wrong, and the lines
  */
 record YamlTree(ObjectNode root, Report report) {
-  private static final int DEEPEST = 30;
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   /**
@@ -45,7 +44,7 @@ record YamlTree(ObjectNode root, Report report) {
     lines.put("", firstLine);
     Report report = new Report(file, lines);
     LoaderOptions options = new LoaderOptions();
-    options.setNestingDepthLimit(DEEPEST);
+    options.setNestingDepthLimit(Limits.HEADER_DEPTH);
     try {
       Node node = new Yaml(options).compose(new StringReader(text));
       if (node == null) {
@@ -56,6 +55,8 @@ record YamlTree(ObjectNode root, Report report) {
         return new YamlTree(mapping, report);
       }
       report.error("", "holds no keys", "write one \"key: value\" a line");
+    } catch (TooMuch e) {
+      report.errorOnLine(e.line, "", e.getMessage(), e.right);
     } catch (MarkedYAMLException e) {
       int line = e.getProblemMark() == null ? 0 : e.getProblemMark().getLine();
       report.errorOnLine(
@@ -70,6 +71,19 @@ record YamlTree(ObjectNode root, Report report) {
     return new YamlTree(NODES.objectNode(), report);
   }
 
+  /** Something that goes beyond a limit; nothing of the text is then used. */
+  private static final class TooMuch extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+    private final int line;
+    private final String right;
+
+    TooMuch(int line, String wrong, String right) {
+      super(wrong, null, false, false);
+      this.line = line;
+      this.right = right;
+    }
+  }
+
   private static String firstSentence(YAMLException e) {
     String message = String.valueOf(e.getMessage());
     return message.lines().findFirst().orElse(message);
@@ -80,6 +94,7 @@ record YamlTree(ObjectNode root, Report report) {
     private final Map<String, Integer> lines;
     private final Report report;
     private final int firstLine;
+    private int entries;
     private final Set<Node> seen = Collections.newSetFromMap(new IdentityHashMap<>());
 
     Converter(Map<String, Integer> lines, Report report, int firstLine) {
@@ -89,6 +104,8 @@ record YamlTree(ObjectNode root, Report report) {
     }
 
     JsonNode convert(Node node, String path) {
+      entries++;
+      atMost(entries, Limits.HEADER_ENTRIES, node, "keys and values in all");
       if (!seen.add(node)) {
         report.error(path, "repeats another part by an anchor", "write the value out");
         return NullNode.instance;
@@ -100,11 +117,13 @@ record YamlTree(ObjectNode root, Report report) {
         return sequence(sequence, path);
       }
       ScalarNode scalar = (ScalarNode) node;
+      atMost(scalar.getValue().length(), Limits.TEXT_CHARACTERS, node, "characters in one value");
       boolean nothing = scalar.getTag().equals(Tag.NULL);
       return nothing ? NullNode.instance : NODES.textNode(scalar.getValue());
     }
 
     private ObjectNode mapping(MappingNode mapping, String path) {
+      atMost(mapping.getValue().size(), Limits.LIST_ENTRIES, mapping, "keys in one place");
       ObjectNode object = NODES.objectNode();
       for (NodeTuple tuple : mapping.getValue()) {
         if (!(tuple.getKeyNode() instanceof ScalarNode key)) {
@@ -112,6 +131,7 @@ record YamlTree(ObjectNode root, Report report) {
           continue;
         }
         String name = key.getValue();
+        atMost(name.length(), Limits.NAME_CHARACTERS, key, "characters in a key");
         String at = path + "/" + name.replace("~", "~0").replace("/", "~1");
         if (object.has(name)) {
           report.errorOnLine(
@@ -128,6 +148,7 @@ record YamlTree(ObjectNode root, Report report) {
     }
 
     private ArrayNode sequence(SequenceNode sequence, String path) {
+      atMost(sequence.getValue().size(), Limits.LIST_ENTRIES, sequence, "entries in one list");
       ArrayNode array = NODES.arrayNode();
       for (Node item : sequence.getValue()) {
         String at = path + "/" + array.size();
@@ -135,6 +156,13 @@ record YamlTree(ObjectNode root, Report report) {
         array.add(convert(item, at));
       }
       return array;
+    }
+
+    private void atMost(int count, int most, Node node, String what) {
+      if (count > most) {
+        throw new TooMuch(
+            line(node), "has more than " + most + " " + what, "keep it under that limit");
+      }
     }
 
     private int line(Node node) {

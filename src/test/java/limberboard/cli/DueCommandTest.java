@@ -53,7 +53,8 @@ class DueCommandTest {
     }
 
     @Override
-    public boolean pictures(WorkspaceFolders folders, java.time.LocalDate today, Path to) {
+    public boolean pictures(
+        WorkspaceFolders folders, java.time.LocalDate today, PictureOrder order) {
       return false;
     }
   }

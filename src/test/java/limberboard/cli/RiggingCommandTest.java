@@ -56,7 +56,7 @@ class RiggingCommandTest {
     }
 
     @Override
-    public boolean pictures(WorkspaceFolders folders, LocalDate today, Path to) {
+    public boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order) {
       return false;
     }
   }

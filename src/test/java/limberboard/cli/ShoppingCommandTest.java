@@ -52,7 +52,7 @@ class ShoppingCommandTest {
     }
 
     @Override
-    public boolean pictures(WorkspaceFolders folders, LocalDate today, Path to) {
+    public boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order) {
       return false;
     }
   }

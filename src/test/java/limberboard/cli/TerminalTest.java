@@ -89,7 +89,7 @@ class TerminalTest {
     }
 
     @Override
-    public boolean pictures(WorkspaceFolders folders, LocalDate today, Path to) {
+    public boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order) {
       return false;
     }
   }

@@ -79,7 +79,7 @@ class UpkeepCommandsTest {
     }
 
     @Override
-    public boolean pictures(WorkspaceFolders folders, LocalDate today, Path to) {
+    public boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order) {
       return false;
     }
   }

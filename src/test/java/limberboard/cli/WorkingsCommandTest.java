@@ -27,7 +27,7 @@ class WorkingsCommandTest {
     }
 
     @Override
-    public boolean pictures(WorkspaceFolders folders, LocalDate today, Path to) {
+    public boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order) {
       return false;
     }
   }

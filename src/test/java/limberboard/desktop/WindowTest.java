@@ -96,7 +96,7 @@ class WindowTest extends RealWindow {
     window.robot().moveMouse(profile, middleOf(profile).orElseThrow());
     window.until(
         "the locker is named",
-        () -> profile.getAccessibleContext().getAccessibleDescription().equals("Profile: Locker"));
+        () -> "Profile: Locker".equals(profile.getAccessibleContext().getAccessibleDescription()));
     assertThat(window.ask(() -> desk().trace().where().zone())).isEmpty();
     window.robot().click(profile, middleOf(profile).orElseThrow());
     window.until("the locker is chosen", () -> desk().trace().where().zone().isPresent());

@@ -51,6 +51,11 @@ public final class Notices {
     set(Optional.of(new Notice(text, false, List.of(offers))));
   }
 
+  /** Tells that something is wrong, in a whole sentence that says what to do. */
+  public void warn(String text) {
+    set(Optional.of(new Notice(text, true)));
+  }
+
   /** Tells that something went wrong. */
   public void failure(String doing, Throwable cause) {
     String why = cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();

@@ -1,6 +1,7 @@
 package limberboard.desktop.base;
 
 import java.util.List;
+import java.util.Optional;
 import javax.swing.Icon;
 import javax.swing.JComponent;
 
@@ -29,6 +30,30 @@ public interface Place {
    * At least one.
    */
   List<JComponent> regions();
+
+  /** What is shown there now, for the window's title: the page, the symptom; empty when nothing. */
+  default Optional<String> subject() {
+    return Optional.empty();
+  }
+
+  /** Prints what is shown; empty while there is nothing to print. */
+  default Optional<Runnable> print() {
+    return Optional.empty();
+  }
+
+  /** Begins a search in what is shown; empty where nothing can be searched. */
+  default Optional<Find> find() {
+    return Optional.empty();
+  }
+
+  /** Searching in what is shown. */
+  interface Find {
+    /** Asks for the words to be found. */
+    void begin();
+
+    /** Goes to the next place where they stand, or to the one before. */
+    void next(boolean forward);
+  }
 
   /** Whether the window may be closed now; asks about unsaved work where there is some. */
   default boolean mayClose() {

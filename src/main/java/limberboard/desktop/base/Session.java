@@ -19,6 +19,7 @@ public final class Session {
   private final List<Runnable> listeners = new ArrayList<>();
   private Workspace workspace = new Workspace(Library.empty(), List.of(), List.of(), List.of());
   private boolean read;
+  private LocalDate told;
   private Optional<String> chosen;
 
   /**
@@ -30,6 +31,7 @@ public final class Session {
   public Session(Clock clock, Optional<String> chosen) {
     this.clock = clock;
     this.chosen = chosen;
+    this.told = today();
   }
 
   /** Calls the listener after each change of workspace or boat. */
@@ -57,9 +59,15 @@ public final class Session {
     return LocalDate.now(clock);
   }
 
-  /** Takes a newly read workspace; the boat chosen before stays chosen if it is still there. */
+  /**
+   * Takes a newly read workspace; the boat chosen before stays chosen if it is still there. When
+   * nothing in it has changed, nobody is told and the former snapshot stays.
+   */
   public void replace(Workspace newWorkspace) {
-    workspace = newWorkspace;
+    if (read && told.equals(today()) && newWorkspace.equals(workspace)) {
+      return;
+    }
+    workspace = newWorkspace.equals(workspace) ? workspace : newWorkspace;
     read = true;
     if (chosen.isEmpty() && workspace.boats().size() == 1) {
       chosen = Optional.of(workspace.boats().get(0).id());
@@ -70,6 +78,11 @@ public final class Session {
   /** The chosen boat. */
   public Optional<Boat> boat() {
     return chosen.flatMap(workspace::boat);
+  }
+
+  /** The id of the chosen boat, also while its files are not there. */
+  public Optional<String> chosen() {
+    return chosen;
   }
 
   /** The chosen boat today. */
@@ -86,6 +99,7 @@ public final class Session {
   }
 
   private void tell() {
+    told = today();
     List.copyOf(listeners).forEach(Runnable::run);
   }
 }

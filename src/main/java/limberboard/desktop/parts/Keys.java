@@ -1,11 +1,19 @@
 package limberboard.desktop.parts;
 
+import static java.awt.event.InputEvent.META_DOWN_MASK;
+
+import java.awt.Toolkit;
 import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 
-/** Keys that do something. */
+/**
+ * Keys that do something. Where a key is named {@code control}, the platform's own key for commands
+ * is meant, which on some is another.
+ */
 public final class Keys {
   private Keys() {}
 
@@ -28,11 +36,30 @@ public final class Keys {
     bind(component, JComponent.WHEN_IN_FOCUSED_WINDOW, key, action);
   }
 
-  private static void bind(JComponent component, int condition, String key, Runnable action) {
-    KeyStroke stroke = KeyStroke.getKeyStroke(key);
+  /**
+   * The key by the platform's habits.
+   *
+   * @throws IllegalArgumentException when there is no such key
+   */
+  public static KeyStroke stroke(String key) {
+    boolean command = Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx() == META_DOWN_MASK;
+    KeyStroke stroke = KeyStroke.getKeyStroke(command ? key.replace("control", "meta") : key);
     if (stroke == null) {
       throw new IllegalArgumentException("no such key: " + key);
     }
+    return stroke;
+  }
+
+  /** A key as a person reads it: "Ctrl+F". */
+  public static String spoken(String key) {
+    KeyStroke stroke = stroke(key);
+    String held = InputEvent.getModifiersExText(stroke.getModifiers());
+    String pressed = KeyEvent.getKeyText(stroke.getKeyCode());
+    return held.isEmpty() ? pressed : held + "+" + pressed;
+  }
+
+  private static void bind(JComponent component, int condition, String key, Runnable action) {
+    KeyStroke stroke = stroke(key);
     component.getInputMap(condition).put(stroke, key);
     component
         .getActionMap()

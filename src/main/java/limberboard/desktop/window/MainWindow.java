@@ -18,6 +18,7 @@ import limberboard.desktop.base.Place;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.parts.Keys;
+import limberboard.desktop.parts.TextHabits;
 
 /** The window. It remembers where it stood and which place was shown. */
 public final class MainWindow {
@@ -29,6 +30,7 @@ public final class MainWindow {
   private final JPanel shown = new JPanel(cards);
   private final List<Place> places;
   private final Memory memory;
+  private final Notices notices;
   private final PlaceRail rail;
   private final TopStrip strip;
   private final StatusLine status;
@@ -58,6 +60,7 @@ public final class MainWindow {
       List<Place> places) {
     this.session = session;
     this.memory = memory;
+    this.notices = notices;
     this.places = List.copyOf(places);
     this.view = new ViewMenu(settings);
     this.strip = new TopStrip(session, search, view);
@@ -68,6 +71,7 @@ public final class MainWindow {
     frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
     frame.addWindowListener(new Closing());
     session.onChange(this::refresh);
+    TextHabits.install();
     keys(search);
     go(remembered());
     refresh();
@@ -91,11 +95,36 @@ public final class MainWindow {
     Regions regions = new Regions(this::regions);
     Keys.everywhere(root, "F6", () -> regions.move(1));
     Keys.everywhere(root, "shift F6", () -> regions.move(-1));
-    Keys.everywhere(root, "control F", () -> Regions.focus(search));
-    Keys.everywhere(root, "control PLUS", () -> view.step(1));
-    Keys.everywhere(root, "control EQUALS", () -> view.step(1));
-    Keys.everywhere(root, "control MINUS", () -> view.step(-1));
-    Keys.everywhere(root, "control 0", view::usual);
+    Keys.everywhere(root, "control F", () -> find(search));
+    Keys.everywhere(root, "control L", () -> Regions.focus(search));
+    Keys.everywhere(root, "F3", () -> findNext(true));
+    Keys.everywhere(root, "shift F3", () -> findNext(false));
+    Keys.everywhere(root, "control P", this::print);
+    for (String larger : List.of("PLUS", "EQUALS", "shift EQUALS", "ADD")) {
+      Keys.everywhere(root, "control " + larger, () -> view.step(1));
+    }
+    for (String smaller : List.of("MINUS", "SUBTRACT")) {
+      Keys.everywhere(root, "control " + smaller, () -> view.step(-1));
+    }
+    for (String usual : List.of("0", "NUMPAD0")) {
+      Keys.everywhere(root, "control " + usual, view::usual);
+    }
+  }
+
+  private void find(JComponent search) {
+    current.find().ifPresentOrElse(Place.Find::begin, () -> Regions.focus(search));
+  }
+
+  private void findNext(boolean forward) {
+    current.find().ifPresent(find -> find.next(forward));
+  }
+
+  private void print() {
+    current
+        .print()
+        .ifPresentOrElse(
+            Runnable::run,
+            () -> notices.tell("There is nothing to print in " + current.title() + " just now."));
   }
 
   private List<JComponent> regions() {

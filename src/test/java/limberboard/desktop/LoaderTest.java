@@ -1,0 +1,55 @@
+package limberboard.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import limberboard.desktop.base.Session;
+import limberboard.desktop.find.SearchModel;
+import limberboard.desktop.support.SmallWorkspace;
+import limberboard.desktop.support.Steps;
+import limberboard.search.SearchResults;
+import org.junit.jupiter.api.Test;
+
+class LoaderTest {
+  private final Steps steps = new Steps();
+  private final Session session = new Session(SmallWorkspace.clock(), Optional.of("knot"));
+  private final AtomicInteger readings = new AtomicInteger();
+  private final Loader loader =
+      new Loader(
+          () -> {
+            readings.incrementAndGet();
+            return SmallWorkspace.read();
+          },
+          library -> query -> SearchResults.none(),
+          steps.background(),
+          session,
+          new SearchModel(session, steps.background(), Runnable::run));
+
+  @Test
+  void askedSeveralTimesBeforeItBeginsItReadsOnce() {
+    loader.load();
+    loader.load();
+    loader.load();
+    steps.all();
+    assertThat(readings).hasValue(1);
+    assertThat(session.isRead()).isTrue();
+    loader.load();
+    steps.all();
+    assertThat(readings).hasValue(2);
+  }
+
+  @Test
+  void readingTheSameAgainTellsNobody() {
+    loader.load();
+    steps.all();
+    AtomicInteger told = new AtomicInteger();
+    session.onChange(told::incrementAndGet);
+    var before = session.workspace();
+    loader.load();
+    steps.all();
+    assertThat(readings).hasValue(2);
+    assertThat(told).hasValue(0);
+    assertThat(session.workspace()).isSameAs(before);
+  }
+}
