@@ -8,7 +8,9 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import limberboard.boat.Boat;
+import limberboard.boat.BoatFinder;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
@@ -74,27 +76,39 @@ public record Session(
     }
   }
 
-  /** The boat that was asked for, on this session's day. */
+  /** The boat that was asked for, on this session's day: by her folder or as people name her. */
   Optional<Fitting> fitting(Workspace workspace, Optional<String> boat) {
-    return boat.map(
-        id ->
-            workspace
-                .boat(id)
-                .map(found -> new Fitting(found, today))
-                .orElseThrow(() -> noBoat(workspace, id)));
+    return boat.map(words -> new Fitting(named(workspace, words), today));
   }
 
-  private static Failure noBoat(Workspace workspace, String id) {
+  private Boat named(Workspace workspace, String words) {
+    BoatFinder.Answer answer = new BoatFinder(workspace, today.getYear() + 1).named(words);
+    if (answer instanceof BoatFinder.One one) {
+      return one.boat();
+    }
+    throw answer instanceof BoatFinder.Several several
+        ? new Failure(ExitCode.NOT_FOUND, several(words, several.boats()))
+        : noBoat(workspace, words, ((BoatFinder.None) answer).why());
+  }
+
+  private static String several(String words, List<Boat> boats) {
+    String choices =
+        boats.stream()
+            .map(boat -> "--boat \"" + boat.id() + "\" for " + boat.name())
+            .collect(Collectors.joining(", "));
+    return "\"" + words + "\" may mean several boats; write " + choices;
+  }
+
+  private static Failure noBoat(Workspace workspace, String words, String why) {
     List<String> ids = workspace.boats().stream().map(Boat::id).toList();
-    return new Failure(
-        ExitCode.NOT_FOUND,
-        "there is no boat \""
-            + id
-            + "\"; "
-            + Nearest.advice(
-                id,
-                ids,
-                ids.isEmpty() ? "there are none yet" : "there are " + String.join(", ", ids))
-            + "; if her folder is there, validate says what is wrong in it");
+    String help =
+        why.isEmpty()
+            ? Nearest.advice(
+                    words,
+                    ids,
+                    ids.isEmpty() ? "there are none yet" : "there are " + String.join(", ", ids))
+                + "; if her folder is there, validate says what is wrong in it"
+            : why;
+    return new Failure(ExitCode.NOT_FOUND, "there is no boat \"" + words + "\"; " + help);
   }
 }

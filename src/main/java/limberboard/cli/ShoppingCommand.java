@@ -33,7 +33,8 @@ import picocli.CommandLine.Option;
     description = {
       "Lists what to get for work on a boat: materials added up and rounded up to packs, what the"
           + " store has, what must not be mixed, and the tools.",
-      "As text if nothing else is asked for; --pdf for paper, --csv for a table, --json for programs."
+      "As text if nothing else is asked for; --pdf for paper, --csv for a table, --json for"
+          + " programs."
     })
 final class ShoppingCommand implements Callable<Integer> {
   private static final int WIDTH = 100;
@@ -45,7 +46,9 @@ final class ShoppingCommand implements Callable<Integer> {
       names = "--boat",
       paramLabel = "BOAT",
       required = true,
-      description = "The boat, by the name of its folder.")
+      description =
+          "The boat: the name of her folder, her name, her hull number, or words such as \"a"
+              + " Tarnwick 26 of 2019\".")
   private String boat;
 
   @Option(
@@ -53,7 +56,8 @@ final class ShoppingCommand implements Callable<Integer> {
       paramLabel = "ID",
       split = ",",
       description =
-          "Procedures that the list is for, with commas between; a procedure named twice is done twice.")
+          "Procedures that the list is for, with commas between; a procedure named twice is done"
+              + " twice.")
   private List<String> work = List.of();
 
   @Option(

@@ -1,0 +1,95 @@
+package limberboard.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.BufferedReader;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import limberboard.library.WorkspaceFolders;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The boat of a command, named as people name boats, on the demo's boats. */
+class BoatOptionTest {
+  private record Ran(int code, String out, String err) {}
+
+  private static final class NoWindow implements Terminal.Window {
+    @Override
+    public boolean open(WorkspaceFolders folders) {
+      return false;
+    }
+
+    @Override
+    public boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order) {
+      return false;
+    }
+  }
+
+  private static Ran run(String... words) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    Session session =
+        new Session(
+            new BufferedReader(new StringReader("")),
+            new PrintWriter(out),
+            new PrintWriter(err),
+            Path.of("").toAbsolutePath(),
+            Optional.empty(),
+            LocalDate.of(2026, 5, 20));
+    int code = new Terminal(session, new NoWindow()).run(words);
+    return new Ran(code, out.toString(), err.toString());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "trace water-in-forward-cabin --boat",
+        "tree water-in-forward-cabin --boat",
+        "read rebed-deck-fitting --boat",
+        "due --boat",
+        "list fitting-out --boat",
+        "shopping --work rebed-deck-fitting --boat",
+        "rigging --boat"
+      })
+  void aBoatThatNobodyEnteredIsAnsweredFor(String command) {
+    String[] words = (command + " BOAT").split(" ");
+    words[words.length - 1] = "a Tarnwick 30 of 2017 with carbon mast";
+    Ran ran = run(words);
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.code()).isEqualTo(ExitCode.OK);
+    assertThat(ran.out()).isNotBlank();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Tarnwick 26, 2021 | may mean several boats; write --boat \"redshank\" for Redshank",
+        "a Tarnwick 26 | say the year in which she was built",
+        "redshnak | did you mean \"redshank\"?",
+      })
+  void whatIsNotClearIsAsked(String boat, String said) {
+    Ran ran = run("due", "--boat", boat);
+    assertThat(ran.code()).isEqualTo(ExitCode.NOT_FOUND);
+    assertThat(ran.err()).contains(said);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Redshank", "141", "hull no. 141"})
+  void aBoatIsFoundByNameAndHullNumber(String boat) {
+    assertThat(run("due", "--boat", boat).out()).contains("Redshank");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"a Tarnwick 26 of 2019"})
+  void nothingIsWrittenForABoatThatNobodyEntered(String boat) {
+    Ran ran = run("done", "rebed-deck-fitting", "--boat", boat);
+    assertThat(ran.code()).isEqualTo(ExitCode.NOT_FOUND);
+    assertThat(ran.err()).contains("nobody has entered that boat yet");
+  }
+}
