@@ -13,13 +13,17 @@ import java.util.concurrent.Callable;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.HourMeter;
+import limberboard.boat.LogBook;
+import limberboard.boat.LogCount;
+import limberboard.boat.LogDay;
 import limberboard.boat.LogEntry;
+import limberboard.boat.LogHours;
+import limberboard.boat.LogNote;
 import limberboard.boat.LogWords;
-import limberboard.boat.LogWriter;
+import limberboard.boat.Typed;
 import limberboard.boat.Workspace;
 import limberboard.library.Nearest;
 import limberboard.library.Page;
-import limberboard.library.Problem;
 import limberboard.library.Procedure;
 import limberboard.library.WorkspaceFolders;
 import limberboard.upkeep.Due;
@@ -57,13 +61,13 @@ final class DoneCommand implements Callable<Integer> {
   private Optional<LocalDate> day = Optional.empty();
 
   @Option(names = "--hours", paramLabel = "N", description = "The hour meter's reading that day.")
-  private Optional<Double> hours = Optional.empty();
+  private Optional<String> hours = Optional.empty();
 
   @Option(
       names = "--count",
       paramLabel = "USE=N",
       description = "Uses counted since the line before, such as hoists=20. May be repeated.")
-  private Map<String, Integer> counts = new LinkedHashMap<>();
+  private Map<String, String> counts = new LinkedHashMap<>();
 
   @Option(names = "--note", paramLabel = "TEXT", description = "Anything to remember.")
   private String note = "";
@@ -85,27 +89,45 @@ final class DoneCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    WorkspaceFolders folders = session.folders(workspace.folder());
+    WorkspaceFolders folders = session.foldersToWrite(workspace.folder());
     Workspace read = session.workspace(folders);
     Boat found = session.fitting(read, Optional.of(boat)).orElseThrow().boat();
-    if (!found.isEntered()) {
-      throw new Failure(
-          ExitCode.NOT_FOUND, found.name() + " has no log: nobody has entered that boat yet");
-    }
     check(read);
-    LogWriter writer = new LogWriter(folders);
+    LogBook book = new LogBook(folders);
     LogEntry entry = undo ? last(found) : entry();
-    refuse(undo ? writer.remove(found.id(), entry) : writer.add(found.id(), entry));
-    Workspace after = session.workspace(folders);
-    List<Due> next = next(after, found.id());
-    List<String> questions = undo ? List.of() : questions(after, found, entry);
+    refuse(undo ? book.remove(found.id(), entry) : book.add(found.id(), entry));
+    Afterwards after = afterwards(folders, found, entry);
     if (json) {
-      new JsonOutput(session.out()).print(DoneView.of(found, entry, undo, next, questions));
+      new JsonOutput(session.out())
+          .print(DoneView.of(found, entry, undo, after.next(), after.questions()));
     } else {
-      print(entry, next);
-      questions.forEach(question -> session.out().println("Please look: " + question));
+      print(entry, after.next());
+      after.questions().forEach(question -> session.out().println("Please look: " + question));
     }
     return ExitCode.OK;
+  }
+
+  /** What is to be said once the log has been changed. */
+  private record Afterwards(List<Due> next, List<String> questions) {}
+
+  /**
+   * Works out what is due next. The log has been changed by now, so that whatever goes wrong here
+   * is said as a question and never taken for a failure to write.
+   */
+  private Afterwards afterwards(WorkspaceFolders folders, Boat found, LogEntry entry) {
+    try {
+      Workspace after = session.workspace(folders);
+      return new Afterwards(
+          next(after, found.id()), undo ? List.of() : questions(after, found, entry));
+    } catch (RuntimeException | StackOverflowError e) {
+      return new Afterwards(
+          List.of(),
+          List.of(
+              "the log is "
+                  + (undo ? "changed" : "written")
+                  + ", but when the work is due next could not be worked out; validate says what is"
+                  + " wrong"));
+    }
   }
 
   private void check(Workspace read) {
@@ -130,30 +152,35 @@ final class DoneCommand implements Callable<Integer> {
           ExitCode.USAGE,
           on + " lies in the future (today is " + session.today() + "); log work once it is done");
     }
-    counts.keySet().stream()
-        .filter(use -> !LogWriter.mayBeCounted(use))
-        .findFirst()
-        .ifPresent(
-            use -> {
-              throw new Failure(
-                  ExitCode.USAGE,
-                  "\""
-                      + use
-                      + "\" cannot be counted; a use is a word of small letters and hyphens, such"
-                      + " as hoists or nights");
-            });
-    if (hours.filter(reading -> !(reading >= 0 && reading < 1e6)).isPresent()
-        || counts.values().stream().anyMatch(count -> count < 0)) {
-      throw new Failure(ExitCode.USAGE, "hours and counts are numbers from 0 on");
-    }
+    Map<String, Integer> counted = new LinkedHashMap<>();
+    counts.forEach(
+        (use, count) ->
+            counted.put(
+                value("", LogCount.name(use)), value("--count " + use, LogCount.read(count))));
     return new LogEntry(
-        on,
+        value("--on", LogDay.check(on)),
         again ? LogWords.LOOKED_AGAIN : work,
-        hours.map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
-        counts,
-        note,
+        hours
+            .map(text -> OptionalDouble.of(value("--hours", LogHours.typed(text))))
+            .orElseGet(OptionalDouble::empty),
+        counted,
+        value("--note", LogNote.read(note)),
         again ? Optional.of(work) : Optional.empty(),
         0);
+  }
+
+  /**
+   * What an option says; it is refused before anything is written when the log could not hold it.
+   */
+  private static <T> T value(String option, Typed<T> typed) {
+    typed
+        .bad()
+        .ifPresent(
+            bad -> {
+              String name = option.isEmpty() ? "" : option + ": ";
+              throw new Failure(ExitCode.USAGE, name + bad.wrong() + "; " + bad.right());
+            });
+    return typed.good().orElseThrow();
   }
 
   private LogEntry last(Boat found) {
@@ -176,9 +203,9 @@ final class DoneCommand implements Callable<Integer> {
                         + "; nothing was changed"));
   }
 
-  private static void refuse(Optional<Problem> problem) {
-    if (problem.isPresent()) {
-      throw new Failure(ExitCode.IO, problem.get().toString());
+  private static void refuse(LogBook.Outcome outcome) {
+    if (outcome instanceof LogBook.Refused refused) {
+      throw new Failure(ExitCode.IO, refused.problem().toString());
     }
   }
 

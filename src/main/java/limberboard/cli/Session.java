@@ -62,6 +62,22 @@ public record Session(
                         + " or name it with --workspace"));
   }
 
+  /**
+   * The workspace's folders for a command that writes: never those of the program's own demo unless
+   * they are named or the command is run in them.
+   *
+   * @param asked what {@code --workspace} said
+   */
+  WorkspaceFolders foldersToWrite(Optional<Path> asked) {
+    if (asked.isEmpty() && WorkspaceFolders.around(folder).isEmpty()) {
+      throw new Failure(
+          ExitCode.NO_WORKSPACE,
+          "there is no workspace here, and nothing is written into another one unasked; go to a"
+              + " folder with articles/ in it or above it, or name it with --workspace");
+    }
+    return folders(asked);
+  }
+
   /** The same, on another day. */
   Session on(LocalDate day) {
     return new Session(in, out, err, folder, installed, day);

@@ -20,6 +20,8 @@ import limberboard.library.WorkspaceFolders;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** {@code due}, {@code done} and {@code list} as they are typed, in a small workspace. */
 class UpkeepCommandsTest {
@@ -241,5 +243,57 @@ class UpkeepCommandsTest {
     run(ExitCode.USAGE, "due", "--ics", "x.ics");
     run(0, "due", "--boat", "knot", "--ics", "x.ics", "--remind", "3");
     assertThat(Files.readString(folder.resolve("x.ics"))).contains("SUMMARY:Knot: The job");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "--hours, 530.1234567, 356.5",
+    "--hours, 1e-320, 356.5",
+    "--hours, 12345678, seven digits",
+    "--count, hoists=123456789, eight digits",
+    "--count, hoists=many, such as 12",
+    "--on, 1899-12-31, 1900 to 2200"
+  })
+  void whatTheLogCouldNotHoldIsRefusedBeforeWritingWithWhatWouldBeRight(
+      String option, String value, String right) throws IOException {
+    run(ExitCode.USAGE, "done", "reading", "--boat", "knot", option, value);
+    assertThat(err.toString()).contains(right);
+    assertThat(Files.readString(folder.resolve("boats/knot/log.csv"))).isEqualTo(LOG);
+  }
+
+  @Test
+  void hoursMayHaveADecimalComma() throws IOException {
+    run(0, "done", "reading", "--boat", "knot", "--hours", "530,25");
+    assertThat(Files.readString(folder.resolve("boats/knot/log.csv"))).contains(",530.25,");
+  }
+
+  @Test
+  void anEntryWhoseNoteHasALineBreakIsTakenOutToTheLetter() throws IOException {
+    Path log = folder.resolve("boats/knot/log.csv");
+    String before = LOG.replace("\n", "\r\n");
+    Files.writeString(log, before);
+    run(0, "done", "job", "--boat", "knot", "--note", "first\nsecond, with a \"quote\"");
+    assertThat(run(0, "due", "--boat", "knot")).isNotEmpty();
+    run(0, "done", "job", "--boat", "knot", "--undo");
+    assertThat(Files.readString(log)).isEqualTo(before);
+  }
+
+  @Test
+  void outsideAnyWorkspaceNothingIsWrittenIntoTheProgramsOwn(@TempDir Path elsewhere)
+      throws IOException {
+    StringWriter out = new StringWriter();
+    Session outside =
+        new Session(
+            new BufferedReader(new StringReader("")),
+            new PrintWriter(out),
+            new PrintWriter(err),
+            elsewhere,
+            Optional.of(folder),
+            TODAY);
+    Terminal terminal = new Terminal(outside, new NoWindow());
+    assertThat(terminal.run("done", "job", "--boat", "knot")).isEqualTo(ExitCode.NO_WORKSPACE);
+    assertThat(err.toString()).contains("--workspace");
+    assertThat(Files.readString(folder.resolve("boats/knot/log.csv"))).isEqualTo(LOG);
+    assertThat(terminal.run("due", "--boat", "knot")).isZero();
   }
 }

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The log is written line by line, and nothing else in it is touched. */
-class LogWriterTest {
+class LogLinesTest {
   private static final String HEADER = "date,work,engine-hours,note\n";
   private static final LogEntry OIL =
       new LogEntry(
@@ -30,7 +30,7 @@ class LogWriterTest {
 
   @TempDir Path folder;
   private Path log;
-  private LogWriter writer;
+  private LogBook writer;
 
   @BeforeEach
   void prepare() throws IOException {
@@ -38,14 +38,14 @@ class LogWriterTest {
     WorkspaceFolders folders = new WorkspaceFolders(folder);
     log = folders.boats().resolve("knot").resolve("log.csv");
     Files.createDirectories(log.getParent());
-    writer = new LogWriter(folders);
+    writer = new LogBook(folders);
   }
 
   @Test
   void anEntryIsAddedAtTheEndQuotedAsRfc4180Asks() throws IOException {
     Files.writeString(
         log, HEADER + "2026-03-01,grease-hinges,,odd  spaces ,\n# not a line of ours");
-    assertThat(writer.add("knot", OIL)).isEmpty();
+    assertThat(writer.add("knot", OIL)).isInstanceOf(LogBook.Written.class);
     assertThat(log)
         .hasContent(
             HEADER
@@ -55,7 +55,7 @@ class LogWriterTest {
 
   @Test
   void aNewLogIsMadeWithItsHeader() throws IOException {
-    assertThat(writer.add("knot", OIL)).isEmpty();
+    assertThat(writer.add("knot", OIL)).isInstanceOf(LogBook.Written.class);
     assertThat(Files.readString(log))
         .isEqualTo(
             "date,work,engine-hours,note\r\n"
@@ -68,7 +68,7 @@ class LogWriterTest {
     Files.writeString(log, before);
     writer.add("knot", OIL);
     assertThat(Files.readString(log)).isNotEqualTo(before);
-    assertThat(writer.remove("knot", OIL)).isEmpty();
+    assertThat(writer.remove("knot", OIL)).isInstanceOf(LogBook.Written.class);
     assertThat(Files.readString(log)).isEqualTo(before);
   }
 
@@ -77,14 +77,14 @@ class LogWriterTest {
     Files.writeString(log, HEADER + "2026-01-01,a,,\n");
     writer.add("knot", OIL);
     Files.writeString(log, Files.readString(log) + "2026-05-01,b,,\n");
-    assertThat(writer.remove("knot", OIL)).isEmpty();
+    assertThat(writer.remove("knot", OIL)).isInstanceOf(LogBook.Written.class);
     assertThat(Files.readString(log)).isEqualTo(HEADER + "2026-01-01,a,,\n2026-05-01,b,,\n");
   }
 
   @Test
   void whatIsNotThereIsSaidAndNothingIsWritten() throws IOException {
     Files.writeString(log, HEADER);
-    assertThat(writer.remove("knot", OIL)).map(Problem::wrong).get().asString().contains("no line");
+    assertThat(refused(writer.remove("knot", OIL)).wrong()).contains("no line");
     assertThat(Files.readString(log)).isEqualTo(HEADER);
   }
 
@@ -100,7 +100,7 @@ class LogWriterTest {
             "",
             Optional.empty(),
             0);
-    assertThat(writer.add("knot", hoists)).isEmpty();
+    assertThat(writer.add("knot", hoists)).isInstanceOf(LogBook.Written.class);
     assertThat(Files.readString(log))
         .isEqualTo(
             "date,work,engine-hours,note,hoists\n"
@@ -111,18 +111,18 @@ class LogWriterTest {
   void aFileThatCannotBeReadToItsEndIsLeftAlone() throws IOException {
     String open = HEADER + "2026-01-01,a,,\"never closed\n";
     Files.writeString(log, open);
-    assertThat(writer.add("knot", OIL))
-        .map(Problem::right)
-        .get()
-        .asString()
-        .contains("nothing was");
+    assertThat(refused(writer.add("knot", OIL)).right()).contains("nothing was");
     assertThat(Files.readString(log)).isEqualTo(open);
   }
 
   @Test
   void aFileWithOtherColumnsIsLeftAlone() throws IOException {
     Files.writeString(log, "when,what\n2026-01-01,a\n");
-    assertThat(writer.add("knot", OIL)).isPresent();
+    assertThat(refused(writer.add("knot", OIL)).line()).isEqualTo(1);
     assertThat(Files.readString(log)).isEqualTo("when,what\n2026-01-01,a\n");
+  }
+
+  private static Problem refused(LogBook.Outcome outcome) {
+    return ((LogBook.Refused) outcome).problem();
   }
 }
