@@ -66,6 +66,25 @@ public record Boat(
     return model.title() + hullWords + ", built " + built + (isEntered() ? "" : ", not entered");
   }
 
+  /** The same boat with another log. */
+  Boat with(List<LogEntry> entries) {
+    return new Boat(
+        id,
+        name,
+        model,
+        hull,
+        built,
+        launched,
+        use,
+        water,
+        exposure,
+        equipment,
+        season,
+        hourIsWorth,
+        note,
+        entries);
+  }
+
   /** Whether a choice of equipment is fitted. */
   public boolean has(String choice) {
     return equipment.containsValue(choice);

@@ -59,14 +59,17 @@ final class CaseReader {
 
   Read read(Path path) {
     String file = folders.relative(path);
-    TextFile.Result text = TextFile.read(path, file);
+    TextFile.Result text = TextFile.read(folders, path, TextFile.LARGEST);
     if (!text.problems().isEmpty()) {
       return new Read(Optional.empty(), text.problems());
     }
     HeaderBinder.Bound<CaseFile> bound = binder.read(file, text.text(), CaseFile.class);
     List<Problem> problems = new ArrayList<>(bound.problems());
     Optional<RecordedCase> recorded =
-        bound.value().filter(read -> known(file, read, problems)).map(read -> of(path, read));
+        bound
+            .value()
+            .filter(read -> known(file, bound, read, problems))
+            .map(read -> of(path, read));
     return new Read(recorded, problems);
   }
 
@@ -83,26 +86,34 @@ final class CaseReader {
         read.note());
   }
 
-  private boolean known(String file, CaseFile read, List<Problem> problems) {
+  private boolean known(
+      String file, HeaderBinder.Bound<CaseFile> bound, CaseFile read, List<Problem> problems) {
+    Optional<Typed.Bad<LocalDate>> day = LogDay.check(read.date()).bad();
+    if (day.isPresent()) {
+      problems.add(
+          Problem.error(file, bound.line("date"), "date", day.get().wrong(), day.get().right()));
+      return false;
+    }
     Optional<Page<Symptom>> symptom = library.symptom(read.symptom());
     if (symptom.isEmpty()) {
       List<String> ids = library.all(Symptom.class).stream().map(Page::id).toList();
       problems.add(
           Problem.error(
               file,
-              0,
+              bound.line("symptom"),
               "symptom",
               "there is no symptom \"" + read.symptom() + "\"",
               Nearest.advice(read.symptom(), ids, "name a page of articles/symptoms")));
       return false;
     }
     Symptom details = symptom.get().details();
-    read.answers().forEach((check, answer) -> answer(file, details, check, answer, problems));
+    read.answers()
+        .forEach((check, answer) -> answer(file, bound, details, check, answer, problems));
     if (library.model(read.model()).isEmpty()) {
       problems.add(
           Problem.error(
               file,
-              0,
+              bound.line("model"),
               "model",
               "there is no model \"" + read.model() + "\"",
               "name a page of articles/models"));
@@ -111,7 +122,7 @@ final class CaseReader {
       problems.add(
           Problem.error(
               file,
-              0,
+              bound.line("cause"),
               "cause",
               "the symptom has no cause \"" + read.cause() + "\"",
               "name one of its causes, or " + Symptom.SOMETHING_ELSE));
@@ -121,7 +132,12 @@ final class CaseReader {
   }
 
   private static void answer(
-      String file, Symptom symptom, String check, String answer, List<Problem> problems) {
+      String file,
+      HeaderBinder.Bound<CaseFile> bound,
+      Symptom symptom,
+      String check,
+      String answer,
+      List<Problem> problems) {
     Optional<Check> found = symptom.check(check);
     if (found.map(c -> c.answers().contains(answer)).orElse(false)) {
       return;
@@ -129,7 +145,7 @@ final class CaseReader {
     problems.add(
         Problem.error(
             file,
-            0,
+            bound.line("answers." + check),
             "answers." + check,
             found.isEmpty() ? "the symptom has no such check" : "has no answer \"" + answer + "\"",
             "name a check of the symptom and one of its answers"));

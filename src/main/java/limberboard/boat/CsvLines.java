@@ -1,14 +1,9 @@
 package limberboard.boat;
 
-import java.io.IOException;
-import java.io.StringReader;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import limberboard.library.Problem;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 
 /**
  * The lines of a CSV file (RFC 4180) that can be used; what cannot is reported with its line.
@@ -17,24 +12,17 @@ import org.apache.commons.csv.CSVRecord;
  * @param problems what is wrong
  */
 record CsvLines(List<Line> lines, List<Problem> problems) {
-  private static final CSVFormat FORMAT =
-      CSVFormat.RFC4180
-          .builder()
-          .setHeader()
-          .setSkipHeaderRecord(true)
-          .setIgnoreEmptyLines(true)
-          .get();
-
   /**
    * One line.
    *
    * @param number the line of the file on which it ends, from 1
+   * @param columns the names of its fields
    * @param fields its fields
    */
-  record Line(int number, CSVRecord fields) {
+  record Line(int number, List<String> columns, List<String> fields) {
     /** A field without blanks around it. */
     String get(String column) {
-      return fields.get(column).strip();
+      return fields.get(columns.indexOf(column)).strip();
     }
   }
 
@@ -42,25 +30,32 @@ record CsvLines(List<Line> lines, List<Problem> problems) {
   static CsvLines read(String file, String text, List<String> columns) {
     List<Line> lines = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
-    try (CSVParser parser = CSVParser.parse(new StringReader(text), FORMAT)) {
-      for (String column : columns) {
-        if (!parser.getHeaderMap().containsKey(column)) {
-          String right = "begin with " + String.join(",", columns);
-          problems.add(Problem.error(file, 1, column, "has no such column", right));
-          return new CsvLines(lines, problems);
-        }
+    CsvText csv = CsvText.read(text);
+    List<String> header = csv.rows().isEmpty() ? List.of() : csv.rows().get(0).cells();
+    for (String column : columns) {
+      if (!header.contains(column)) {
+        String right = "begin with " + String.join(",", columns);
+        problems.add(Problem.error(file, 1, column, "has no such column", right));
+        return new CsvLines(lines, problems);
       }
-      for (CSVRecord fields : parser) {
-        Line line = new Line((int) parser.getCurrentLineNumber(), fields);
-        if (fields.isConsistent()) {
-          lines.add(line);
-        } else {
-          problems.add(uneven(file, line));
-        }
-      }
-    } catch (IOException | UncheckedIOException | IllegalArgumentException e) {
-      problems.add(unreadable(file, e));
     }
+    if (new HashSet<>(header).size() < header.size()) {
+      String right = "keep one of them";
+      problems.add(Problem.error(file, 1, "", "has two columns of one name", right));
+      return new CsvLines(lines, problems);
+    }
+    csv.rows().stream()
+        .skip(1)
+        .map(row -> new Line(row.line(), header, row.cells()))
+        .forEach(
+            line -> {
+              if (line.fields().size() == header.size()) {
+                lines.add(line);
+              } else {
+                problems.add(uneven(file, line));
+              }
+            });
+    csv.brokenFrom().ifPresent(from -> problems.add(unreadable(file, from)));
     return new CsvLines(lines, problems);
   }
 
@@ -73,12 +68,12 @@ record CsvLines(List<Line> lines, List<Problem> problems) {
         "put text that holds a comma in double quotes");
   }
 
-  private static Problem unreadable(String file, Exception e) {
+  private static Problem unreadable(String file, int line) {
     return Problem.error(
         file,
-        0,
+        line,
         "",
-        "cannot be read further as CSV: " + e.getMessage(),
+        "cannot be read from here on, so that nothing from this line to the end is counted",
         "put text that holds a comma or a quote in double quotes, and double the quotes");
   }
 }

@@ -23,7 +23,8 @@ public final class LogDay {
       try {
         return check(LocalDate.parse(bare));
       } catch (DateTimeException e) {
-        // 30 February: said below
+        return new Typed.Bad<>(
+            "\"" + text + "\" is no date of the calendar", "write it as 2026-05-01");
       }
     }
     return new Typed.Bad<>("\"" + text + "\" is no date", "write it as 2026-05-01");

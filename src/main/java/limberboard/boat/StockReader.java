@@ -1,7 +1,6 @@
 package limberboard.boat;
 
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,7 +50,7 @@ final class StockReader {
 
   Read read(Path path) {
     String file = folders.relative(path);
-    TextFile.Result text = TextFile.read(path, file);
+    TextFile.Result text = TextFile.read(folders, path, TextFile.LARGEST);
     if (!text.problems().isEmpty()) {
       return new Read(Stock.NONE, text.problems());
     }
@@ -118,11 +117,10 @@ final class StockReader {
 
   private static Optional<LocalDate> date(CsvLines.Line line, String column) throws Unusable {
     String text = line.get(column);
-    try {
-      return text.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(text));
-    } catch (DateTimeException e) {
-      throw new Unusable(
-          column, "\"" + text + "\" is no date of the calendar", "write it as 2026-05-01");
+    Typed<LocalDate> day = LogDay.read(text);
+    if (!text.isEmpty() && day instanceof Typed.Bad<LocalDate> bad) {
+      throw new Unusable(column, bad.wrong(), bad.right());
     }
+    return day.good();
   }
 }

@@ -1,13 +1,12 @@
 package limberboard.boat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import limberboard.library.FileBytes;
 import limberboard.library.FurtherCheck;
 import limberboard.library.HeaderBinder;
 import limberboard.library.Library;
@@ -53,15 +52,13 @@ public final class WorkspaceReader {
     return new Workspace(library, boats, stocks, cases, problems);
   }
 
-  private List<Boat> boats(Library library, List<Problem> problems) throws IOException {
+  private List<Boat> boats(Library library, List<Problem> problems) {
     BoatReader reader = new BoatReader(folders, library, binder);
     List<Boat> boats = new ArrayList<>();
-    for (Path folder : listed(folders.boats())) {
-      if (Files.isRegularFile(folder.resolve(BoatReader.BOAT))) {
-        BoatReader.Read read = reader.read(folder);
-        problems.addAll(read.problems());
-        read.boat().ifPresent(boats::add);
-      }
+    for (Path folder : new BoatFolders(folders, problems).boats()) {
+      BoatReader.Read read = reader.read(folder);
+      problems.addAll(read.problems());
+      read.boat().ifPresent(boats::add);
     }
     return boats;
   }
@@ -71,7 +68,7 @@ public final class WorkspaceReader {
     Map<String, Stock> stocks = new HashMap<>();
     for (Boat boat : boats) {
       Path file = folders.boats().resolve(boat.id()).resolve(StockReader.STOCK);
-      if (Files.exists(file)) {
+      if (FileBytes.isThere(file)) {
         StockReader.Read read = reader.read(file);
         problems.addAll(read.problems());
         stocks.put(boat.id(), read.stock());
@@ -80,25 +77,14 @@ public final class WorkspaceReader {
     return stocks;
   }
 
-  private List<RecordedCase> cases(Library library, List<Problem> problems) throws IOException {
+  private List<RecordedCase> cases(Library library, List<Problem> problems) {
     CaseReader reader = new CaseReader(folders, library, binder);
     List<RecordedCase> cases = new ArrayList<>();
-    for (Path file : listed(folders.cases())) {
-      if (file.getFileName().toString().endsWith(".yaml")) {
-        CaseReader.Read read = reader.read(file);
-        problems.addAll(read.problems());
-        read.recorded().ifPresent(cases::add);
-      }
+    for (Path file : new BoatFolders(folders, problems).cases()) {
+      CaseReader.Read read = reader.read(file);
+      problems.addAll(read.problems());
+      read.recorded().ifPresent(cases::add);
     }
     return cases;
-  }
-
-  private static List<Path> listed(Path folder) throws IOException {
-    if (!Files.isDirectory(folder)) {
-      return List.of();
-    }
-    try (Stream<Path> files = Files.list(folder)) {
-      return files.sorted().toList();
-    }
   }
 }

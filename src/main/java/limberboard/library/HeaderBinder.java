@@ -20,6 +20,7 @@ import java.time.MonthDay;
 import java.time.Period;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -132,12 +133,12 @@ public final class HeaderBinder {
   public <A extends Record> Bound<A> read(String file, String text, Class<A> type) {
     YamlTree tree = YamlTree.read(file, text, 1);
     if (tree.root().isEmpty() && !tree.report().isEmpty()) {
-      return new Bound<>(Optional.empty(), tree.report().problems());
+      return new Bound<>(Optional.empty(), tree.report().problems(), tree.report().lines());
     }
     HeaderShape shape = new HeaderShape(tree.report());
     shape.compare(tree.root(), List.of(type), "");
     Optional<A> value = value(tree.report(), tree.root(), type).filter(v -> shape.isComplete());
-    return new Bound<>(value, tree.report().problems());
+    return new Bound<>(value, tree.report().problems(), tree.report().lines());
   }
 
   /**
@@ -145,8 +146,14 @@ public final class HeaderBinder {
    *
    * @param value the record, empty when something required is missing or wrong
    * @param problems what is wrong
+   * @param lines JSON pointer of a key ({@code /equipment/rig}) to its line, from 1
    */
-  public record Bound<A>(Optional<A> value, List<Problem> problems) {}
+  public record Bound<A>(Optional<A> value, List<Problem> problems, Map<String, Integer> lines) {
+    /** The line of a key, written {@code equipment.rig}; 1 when it is not in the file. */
+    public int line(String key) {
+      return lines.getOrDefault("/" + key.replace('.', '/'), 1);
+    }
+  }
 
   private <A extends Record> Optional<A> value(Report report, ObjectNode node, Class<A> type) {
     ValueProblems problems = new ValueProblems(report);

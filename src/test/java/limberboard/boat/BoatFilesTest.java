@@ -18,6 +18,9 @@ import limberboard.library.Water;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class BoatFilesTest {
   @TempDir Path folder;
@@ -79,7 +82,7 @@ class BoatFilesTest {
     assertThat(after.problems())
         .extracting(Problem::toString)
         .containsExactly(
-            "boats/knot/boat.yaml: equipment.seal: \"seal-lip\" was not to be had in 2012;"
+            "boats/knot/boat.yaml:5: equipment.seal: \"seal-lip\" was not to be had in 2012;"
                 + " choose one of seal-packed");
     assertThat(after.boat("knot").orElseThrow().equipment()).containsEntry("seal", "seal-packed");
   }
@@ -91,7 +94,7 @@ class BoatFilesTest {
     assertThat(after.problems())
         .extracting(Problem::toString)
         .containsExactly(
-            "boats/ruff/boat.yaml: model: there is no model \"plover-21\";"
+            "boats/ruff/boat.yaml:2: model: there is no model \"plover-21\";"
                 + " did you mean \"plover-20\"?");
     assertThat(after.boat("knot")).isPresent();
     assertThat(after.boat("ruff")).isEmpty();
@@ -115,7 +118,7 @@ class BoatFilesTest {
     assertThat(after.problems())
         .extracting(problem -> problem.line() + ": " + problem.wrong())
         .containsExactly(
-            "4: \"2024-02-30\" is no date",
+            "4: \"2024-02-30\" is no date of the calendar",
             "5: \"mned\" is neither a procedure nor an event",
             "7: \"many\" is no count",
             "8: has 2 fields, not as many as the first line",
@@ -163,5 +166,115 @@ class BoatFilesTest {
         .extracting(problem -> problem.key() + " " + problem.wrong())
         .containsExactly(
             "answers.taste has no answer \"maybe\"", "cause the symptom has no cause \"rain\"");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "name: \"\" | 1: name: is empty",
+        "launched: +999999999-01-01 | 5: launched: the year 999999999 is out of range",
+        "hour-is-worth: NaN | 5: hour-is-worth: is no amount of money from 0 to a million",
+        "hour-is-worth: -1 | 5: hour-is-worth: is no amount of money from 0 to a million",
+        "built: 2147483647 | 4: built: the year 2147483647 is out of range",
+        "built: 1066 | 4: built: the year 1066 is out of range"
+      })
+  void whatNoBoatHasIsReportedOnItsLine(String line, String problem) throws IOException {
+    String key = line.substring(0, line.indexOf(':') + 1);
+    String boat = "name: Ruff\nmodel: plover-20\nhull: 18\nbuilt: 2014\n";
+    workspace.write(
+        "boats/ruff/boat.yaml",
+        boat.contains(key)
+            ? boat.replaceAll("(?m)^" + key + ".*$", java.util.regex.Matcher.quoteReplacement(line))
+            : boat + line + "\n");
+    assertThat(read().problems())
+        .extracting(Problem::toString)
+        .anyMatch(each -> each.startsWith("boats/ruff/boat.yaml:" + problem));
+    assertThat(knot()).isNotNull();
+  }
+
+  @Test
+  void twoBoatsOfOneHullNumberAreReported() throws IOException {
+    workspace.write(
+        "boats/ruff/boat.yaml", "name: Ruff\nmodel: plover-20\nhull: 17\nbuilt: 2014\n");
+    assertThat(read().problems())
+        .extracting(Problem::toString)
+        .containsExactly(
+            "boats/ruff/boat.yaml:3: hull: 17 is the hull number of knot too; correct the one that"
+                + " is wrong; each boat of a model has its own");
+  }
+
+  @Test
+  void filesThatAreNearlyNamedRightAreNotPassedOverInSilence() throws IOException {
+    workspace.write("boats/ruff/Boat.yaml", "name: Ruff\n");
+    workspace.write("boats/knot/Log.csv", "date,work,engine-hours,note\n");
+    workspace.write("boats/snipe/log.csv", "date,work,engine-hours,note\n");
+    workspace.write("boats/cases/a.yml", "symptom: wet\n");
+    assertThat(read().problems())
+        .extracting(Problem::toString)
+        .containsExactlyInAnyOrder(
+            "boats/knot/Log.csv: is not read under this name; name it log.csv",
+            "boats/ruff/Boat.yaml: is not read under this name; name it boat.yaml",
+            "boats/snipe/log.csv: belongs to no boat, because there is no boat.yaml beside it;"
+                + " write one, or move the log to its boat",
+            "boats/cases/a.yml: is not read under this name; let its name end in .yaml");
+  }
+
+  @Test
+  void aLogThatIsALinkToNothingOrToItselfIsReported() throws IOException {
+    Path log = folder.resolve("boats/knot/log.csv");
+    Files.createSymbolicLink(log, folder.resolve("share/log.csv"));
+    assertThat(read().problems())
+        .extracting(Problem::toString)
+        .containsExactly(
+            "boats/knot/log.csv: is a link that leads to nothing; mend the link or take it away");
+    Files.delete(log);
+    Files.createSymbolicLink(log, log);
+    assertThat(read().problems()).extracting(Problem::file).containsExactly("boats/knot/log.csv");
+  }
+
+  @Test
+  void aByteOrderMarkIsNoPartOfLogOrStore() throws IOException {
+    workspace.write(
+        "boats/knot/log.csv", "\uFEFFdate,work,engine-hours,note\n2024-04-20,launched,,\n");
+    workspace.write("boats/knot/stock.csv", "\uFEFFmaterial,left,opened,best-before,note\n");
+    assertThat(read().problems()).isEmpty();
+    assertThat(knot().log()).hasSize(1);
+  }
+
+  @Test
+  void cellsLeftOutAtTheEndOfALineAreEmptyButTheFirstFourAreThere() throws IOException {
+    workspace.write(
+        "boats/knot/log.csv",
+        "date,work,engine-hours,note,hoists\n2024-04-20,launched,,early\n2024-05-20,launched,\n");
+    assertThat(knot().log()).extracting(LogEntry::note).containsExactly("early");
+    assertThat(read().problems()).extracting(Problem::line).containsExactly(3);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"{taste: }", "{taste: {a: b}}", "{taste: [a, b]}", "[a]", "{taste: []}", "no"})
+  void aCaseWithAnAnswerThatIsNoneStopsNothing(String answers) throws IOException {
+    workspace.write(
+        "articles/symptoms/wet.md",
+        """
+        ---
+        title: Wet
+        zones: [cabin]
+        causes: [{id: seal, title: Seal, weight: 1, mend: mend}]
+        checks:
+          - {id: taste, ask: Salt, how: Taste., minutes: 1, answers: [yes, no], finds: {yes: {seal: often}}}
+        ---
+        """);
+    workspace.write(
+        "boats/cases/a.yaml",
+        "symptom: wet\ndate: 2025-06-01\nmodel: plover-20\ncause: seal\nanswers: "
+            + answers
+            + "\n");
+    Workspace after = read();
+    assertThat(after.boat("knot")).isPresent();
+    assertThat(after.cases()).allSatisfy(each -> assertThat(each.answers()).isEmpty());
+    assertThat(after.problems()).extracting(Problem::line).allMatch(line -> line == 5);
+    assertThat(after.problems()).hasSizeLessThan(3);
   }
 }

@@ -2,13 +2,16 @@ package limberboard.library;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.google.common.jimfs.Configuration;
 import com.google.common.jimfs.Jimfs;
 import java.io.IOException;
 import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -39,6 +42,45 @@ class SafeFilesTest {
       assertThat(Files.readString(file)).isEqualTo("precious");
       assertThat(names(file.getParent())).containsExactly("file.txt");
     }
+  }
+
+  @Test
+  void permissionsStayAndANewFileHasTheUsualOnes() throws IOException {
+    assumeTrue(FileSystems.getDefault().supportedFileAttributeViews().contains("posix"));
+    Path file = folder.resolve("file.txt");
+    Path usual = Files.writeString(folder.resolve("usual.txt"), "made without us");
+    SafeFiles.write(file, "one");
+    assertThat(Files.getPosixFilePermissions(file)).isEqualTo(Files.getPosixFilePermissions(usual));
+    for (String permissions : List.of("rw-rw-r--", "rw-r--r--", "rw-------", "rwxrw-rw-")) {
+      Files.setPosixFilePermissions(file, PosixFilePermissions.fromString(permissions));
+      SafeFiles.write(file, "two");
+      assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
+          .isEqualTo(permissions);
+    }
+  }
+
+  @Test
+  void aLinkIsWrittenThroughAndStaysALink() throws IOException {
+    Path file = Files.writeString(folder.resolve("shared.txt"), "one");
+    Path link = Files.createSymbolicLink(folder.resolve("link.txt"), file);
+    SafeFiles.write(link, "two");
+    assertThat(link).isSymbolicLink();
+    assertThat(Files.isSymbolicLink(file)).isFalse();
+    assertThat(file).hasContent("two");
+  }
+
+  @Test
+  void aLinkToNothingOrToItselfAndAFolderAreLeftAlone() throws IOException {
+    Path nothing = Files.createSymbolicLink(folder.resolve("a"), folder.resolve("away/file"));
+    Path self = Files.createSymbolicLink(folder.resolve("b"), folder.resolve("b"));
+    Path dir = Files.createDirectory(folder.resolve("c"));
+    for (Path place : List.of(nothing, self, dir)) {
+      assertThatThrownBy(() -> SafeFiles.write(place, "x")).isInstanceOf(IOException.class);
+    }
+    assertThat(nothing).isSymbolicLink();
+    assertThat(self).isSymbolicLink();
+    assertThat(folder.resolve("away")).doesNotExist();
+    assertThat(names(folder)).containsExactlyInAnyOrder("a", "b", "c");
   }
 
   @Test

@@ -1,0 +1,165 @@
+package limberboard.boat;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import limberboard.library.Exposure;
+import limberboard.library.HeaderBinder;
+import limberboard.library.Library;
+import limberboard.library.Model;
+import limberboard.library.Nearest;
+import limberboard.library.Page;
+import limberboard.library.Problem;
+import limberboard.library.Use;
+import limberboard.library.Water;
+
+/**
+ * Reads the text of a {@code boat.yaml}. What cannot be used is reported with its line and counts
+ * as left out; without a name, a model, a hull number or a year in range there is no boat.
+ */
+final class BoatText {
+  /** Above this nobody means what an hour is worth. */
+  static final double MOST_WORTH = 1e6;
+
+  private final Library library;
+  private final HeaderBinder binder;
+
+  BoatText(Library library, HeaderBinder binder) {
+    this.library = library;
+    this.binder = binder;
+  }
+
+  /** A boat with an empty log, if it can be used, with what is wrong in its file. */
+  record Read(Optional<Boat> boat, List<Problem> problems, int hullLine) {}
+
+  /**
+   * Reads a text.
+   *
+   * @param id the boat's id
+   * @param file what problems call the file
+   */
+  Read read(String id, String file, String text) {
+    HeaderBinder.Bound<BoatFile> bound = binder.read(file, text, BoatFile.class);
+    Reading reading = new Reading(file, bound, new ArrayList<>(bound.problems()));
+    Optional<Boat> boat = bound.value().flatMap(read -> boat(id, read, reading));
+    return new Read(boat, reading.problems(), bound.line("hull"));
+  }
+
+  /** The file while it is read. */
+  private record Reading(String file, HeaderBinder.Bound<BoatFile> bound, List<Problem> problems) {
+    void wrong(String key, String wrong, String right) {
+      problems.add(Problem.error(file, bound.line(key), key, wrong, right));
+    }
+  }
+
+  private Optional<Boat> boat(String id, BoatFile read, Reading reading) {
+    Optional<Page<Model>> model = library.model(read.model());
+    if (model.isEmpty()) {
+      List<String> known = library.all(Model.class).stream().map(Page::id).toList();
+      reading.wrong(
+          "model",
+          "there is no model \"" + read.model() + "\"",
+          Nearest.advice(read.model(), known, "name a page of articles/models"));
+      return Optional.empty();
+    }
+    if (!LogDay.isYear(read.built())) {
+      reading.wrong("built", "the year " + read.built() + " is out of range", years());
+      return Optional.empty();
+    }
+    if (!model.get().details().built().contains(read.built())) {
+      reading.wrong(
+          "built",
+          "the " + model.get().title() + " was not built in " + read.built(),
+          "it was built " + model.get().details().built());
+    }
+    if (read.hull() < 1) {
+      reading.wrong("hull", "is less than 1", "write the hull number");
+    }
+    if (read.name().isBlank()) {
+      reading.wrong("name", "is empty", "write what the boat is called");
+    }
+    return Optional.of(
+        new Boat(
+            id,
+            read.name().isBlank() ? id : read.name(),
+            model.get(),
+            read.hull(),
+            read.built(),
+            launched(read, reading),
+            read.use().orElse(Use.PRIVATE),
+            read.water().orElse(Water.SALT),
+            read.exposure().orElse(Exposure.USUAL),
+            equipment(model.get().details(), read, reading),
+            read.season().map(season -> new Season(season.from(), season.to())),
+            worth(read, reading),
+            read.note(),
+            List.of()));
+  }
+
+  private static String years() {
+    return "write a year from " + LogDay.FIRST_YEAR + " to " + LogDay.LAST_YEAR;
+  }
+
+  private static Optional<LocalDate> launched(BoatFile read, Reading reading) {
+    Optional<Typed.Bad<LocalDate>> bad = read.launched().flatMap(day -> LogDay.check(day).bad());
+    bad.ifPresent(day -> reading.wrong("launched", day.wrong(), day.right()));
+    return bad.isPresent() ? Optional.empty() : read.launched();
+  }
+
+  private static OptionalDouble worth(BoatFile read, Reading reading) {
+    OptionalDouble worth = read.hourIsWorth();
+    if (worth.isPresent() && !(worth.getAsDouble() >= 0 && worth.getAsDouble() < MOST_WORTH)) {
+      reading.wrong(
+          "hour-is-worth",
+          "is no amount of money from 0 to a million",
+          "write a number such as 25");
+      return OptionalDouble.empty();
+    }
+    return worth;
+  }
+
+  /** The complete equipment: as the file says, otherwise as the yard fitted it that year. */
+  private static Map<String, String> equipment(Model model, BoatFile read, Reading reading) {
+    Map<String, String> complete = model.usualEquipment(read.built());
+    read.equipment()
+        .forEach(
+            (id, choice) -> {
+              Optional<String> wrong = wrong(model, id, choice, read.built());
+              if (wrong.isPresent()) {
+                reading.wrong("equipment." + id, wrong.get(), right(model, id, read.built()));
+              } else {
+                complete.put(id, choice);
+              }
+            });
+    return complete;
+  }
+
+  private static Optional<String> wrong(Model model, String id, String choice, int year) {
+    Optional<Model.Equipment> equipment = model.equipment(id);
+    if (equipment.isEmpty()) {
+      return Optional.of("this model has no such equipment");
+    }
+    boolean known = equipment.get().choices().stream().anyMatch(c -> c.id().equals(choice));
+    if (!known) {
+      return Optional.of("\"" + choice + "\" is not among its choices");
+    }
+    boolean had = equipment.get().choicesFor(year).stream().anyMatch(c -> c.id().equals(choice));
+    return had ? Optional.empty() : Optional.of("\"" + choice + "\" was not to be had in " + year);
+  }
+
+  private static String right(Model model, String id, int year) {
+    return model
+        .equipment(id)
+        .map(
+            equipment ->
+                "choose one of "
+                    + String.join(
+                        ", ", equipment.choicesFor(year).stream().map(Model.Choice::id).toList()))
+        .orElse(
+            "choose from "
+                + String.join(", ", model.equipment().stream().map(Model.Equipment::id).toList()));
+  }
+}
