@@ -1,6 +1,5 @@
 package limberboard.boat;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -65,10 +64,6 @@ final class BoatText {
           Nearest.advice(read.model(), known, "name a page of articles/models"));
       return Optional.empty();
     }
-    if (!LogDay.isYear(read.built())) {
-      reading.wrong("built", "the year " + read.built() + " is out of range", years());
-      return Optional.empty();
-    }
     if (!model.get().details().built().contains(read.built())) {
       reading.wrong(
           "built",
@@ -88,7 +83,7 @@ final class BoatText {
             model.get(),
             read.hull(),
             read.built(),
-            launched(read, reading),
+            read.launched(),
             read.use().orElse(Use.PRIVATE),
             read.water().orElse(Water.SALT),
             read.exposure().orElse(Exposure.USUAL),
@@ -97,16 +92,6 @@ final class BoatText {
             worth(read, reading),
             read.note(),
             List.of()));
-  }
-
-  private static String years() {
-    return "write a year from " + LogDay.FIRST_YEAR + " to " + LogDay.LAST_YEAR;
-  }
-
-  private static Optional<LocalDate> launched(BoatFile read, Reading reading) {
-    Optional<Typed.Bad<LocalDate>> bad = read.launched().flatMap(day -> LogDay.check(day).bad());
-    bad.ifPresent(day -> reading.wrong("launched", day.wrong(), day.right()));
-    return bad.isPresent() ? Optional.empty() : read.launched();
   }
 
   private static OptionalDouble worth(BoatFile read, Reading reading) {

@@ -88,12 +88,6 @@ final class CaseReader {
 
   private boolean known(
       String file, HeaderBinder.Bound<CaseFile> bound, CaseFile read, List<Problem> problems) {
-    Optional<Typed.Bad<LocalDate>> day = LogDay.check(read.date()).bad();
-    if (day.isPresent()) {
-      problems.add(
-          Problem.error(file, bound.line("date"), "date", day.get().wrong(), day.get().right()));
-      return false;
-    }
     Optional<Page<Symptom>> symptom = library.symptom(read.symptom());
     if (symptom.isEmpty()) {
       List<String> ids = library.all(Symptom.class).stream().map(Page::id).toList();

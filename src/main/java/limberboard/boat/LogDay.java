@@ -3,14 +3,15 @@ package limberboard.boat;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.regex.Pattern;
+import limberboard.library.Limits;
 
 /** A day as the files of a boat have it: {@code 2026-05-01}, in the years 1900 to 2200. */
 public final class LogDay {
   /** The first year that can be written. */
-  public static final int FIRST_YEAR = 1900;
+  public static final int FIRST_YEAR = Limits.FIRST_YEAR;
 
   /** The last year that can be written. */
-  public static final int LAST_YEAR = 2200;
+  public static final int LAST_YEAR = Limits.LAST_YEAR;
 
   private static final Pattern FORM = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
 

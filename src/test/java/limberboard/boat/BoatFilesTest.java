@@ -173,11 +173,11 @@ class BoatFilesTest {
       delimiter = '|',
       value = {
         "name: \"\" | 1: name: is empty",
-        "launched: +999999999-01-01 | 5: launched: the year 999999999 is out of range",
-        "hour-is-worth: NaN | 5: hour-is-worth: is no amount of money from 0 to a million",
+        "launched: +999999999-01-01 | 5: launched: \"+999999999-01-01\" is out of range",
+        "hour-is-worth: NaN | 5: hour-is-worth: \"NaN\" is not a number",
         "hour-is-worth: -1 | 5: hour-is-worth: is no amount of money from 0 to a million",
-        "built: 2147483647 | 4: built: the year 2147483647 is out of range",
-        "built: 1066 | 4: built: the year 1066 is out of range"
+        "built: 2147483647 | 4: built: is 2147483647; write a whole number",
+        "built: 1066 | 4: built: is 1066; write a whole number"
       })
   void whatNoBoatHasIsReportedOnItsLine(String line, String problem) throws IOException {
     String key = line.substring(0, line.indexOf(':') + 1);
