@@ -85,10 +85,15 @@ final class SmallWindow implements AutoCloseable {
 
   /** The same with what was remembered before. */
   static SmallWindow open(Path folder, Memory memory) throws IOException {
+    return open(SmallWorkspace.copyTo(folder), memory);
+  }
+
+  /** The same on a workspace that is there already. */
+  static SmallWindow open(WorkspaceFolders folders, Memory memory) throws IOException {
     Assumptions.assumeFalse(
         GraphicsEnvironment.isHeadless(),
         "There is no display, so the window is not tested. Run: xvfb-run -a mvn verify");
-    SmallWindow window = new SmallWindow(SmallWorkspace.copyTo(folder), memory);
+    SmallWindow window = new SmallWindow(folders, memory);
     OnEventThread.run(
         () -> {
           window.desk.window().show();

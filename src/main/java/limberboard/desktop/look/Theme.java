@@ -34,6 +34,7 @@ public final class Theme {
    * @param percent text size in per cent of the usual, 50 to 400
    */
   public static void apply(ThemeChoice choice, int percent) {
+    TextAsWritten.everywhere();
     FlatLaf.setGlobalExtraDefaults(extra(percent));
     FlatLaf.setup(choice.lookAndFeel());
     UIManager.put("defaultFont", font(percent));
