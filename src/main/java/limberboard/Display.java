@@ -10,17 +10,24 @@ import limberboard.cli.PictureOrder;
 import limberboard.cli.Terminal;
 import limberboard.desktop.DesktopApp;
 import limberboard.desktop.Pictures;
+import limberboard.library.LastNet;
 import limberboard.library.WorkspaceFolders;
 
 /** The window, as the terminal sees it: opened if there is a display. */
 final class Display implements Terminal.Window {
+  private final LastNet net;
   private boolean opened;
+
+  /** A window whose failures are caught by this net. */
+  Display(LastNet net) {
+    this.net = net;
+  }
 
   @Override
   public boolean open(WorkspaceFolders folders) {
     if (isThere()) {
       opened = true;
-      DesktopApp.open(folders);
+      DesktopApp.open(folders, net);
     }
     return opened;
   }

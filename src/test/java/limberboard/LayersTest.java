@@ -97,6 +97,30 @@ class LayersTest {
           .because("another index must be able to take its place");
 
   @ArchTest
+  static final ArchRule NUMBERS_ARE_WORDED_ALIKE_EVERYWHERE =
+      noClasses()
+          .should()
+          .callMethod(String.class, "format", String.class, Object[].class)
+          .orShould()
+          .callMethod(String.class, "toLowerCase")
+          .orShould()
+          .callMethod(String.class, "toUpperCase")
+          .because("a locale must not change digits, keys and file names");
+
+  @ArchTest
+  static final ArchRule ONLY_THE_START_KNOWS_THE_STANDARD_STREAMS =
+      noClasses()
+          .that()
+          .resideInAPackage("limberboard.*..")
+          .should()
+          .accessField(System.class, "out")
+          .orShould()
+          .accessField(System.class, "err")
+          .orShould()
+          .callMethod(Throwable.class, "printStackTrace")
+          .because("what is printed goes through the session, and failures through the last net");
+
+  @ArchTest
   static final ArchRule COMPUTING_IS_PURE =
       noClasses()
           .that()

@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.UUID;
 import limberboard.boat.Boat;
 import limberboard.boat.WorkCaution;
+import limberboard.library.Controls;
 import limberboard.library.Minutes;
 import limberboard.library.Procedure;
 import limberboard.library.Skill;
@@ -58,7 +59,7 @@ public final class UpkeepCalendar {
   public String text(Upkeep upkeep) {
     ICalendar calendar = new ICalendar();
     calendar.setProductId(PRODUCT);
-    calendar.setName(upkeep.fitting().boat().name() + ": upkeep");
+    calendar.setName(Controls.visible(upkeep.fitting().boat().name() + ": upkeep"));
     int last = upkeep.thisSeason().year() + SEASONS - 1;
     upkeep.all().stream()
         .filter(due -> due.season() <= last)
@@ -84,8 +85,8 @@ public final class UpkeepCalendar {
     event.setDateStart(new DateStart(wholeDay(due.plan())));
     event.setDateEnd(new DateEnd(wholeDay(due.plan().plusDays(1))));
     event.setTransparency(true);
-    event.setSummary(boat.name() + ": " + due.title());
-    event.setDescription(description(due, upkeep));
+    event.setSummary(Controls.visible(boat.name() + ": " + due.title()));
+    event.setDescription(Controls.visible(description(due, upkeep)));
     event.addCategories(due.work().details().work().spoken());
     Duration before = Duration.builder().prior(true).days(remindDays).build();
     event.addAlarm(

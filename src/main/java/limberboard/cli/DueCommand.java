@@ -1,6 +1,6 @@
 package limberboard.cli;
 
-import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,7 +11,6 @@ import limberboard.boat.Doubts;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.calendar.UpkeepCalendar;
-import limberboard.library.SafeFiles;
 import limberboard.library.WorkspaceFolders;
 import limberboard.upkeep.Upkeep;
 import picocli.CommandLine.Command;
@@ -104,14 +103,8 @@ final class DueCommand implements Callable<Integer> {
     if (remind < 0 || remind > MOST_REMINDER_DAYS) {
       throw new Failure(ExitCode.USAGE, "--remind is a number of days from 0 to 365");
     }
-    Path file = session.folder().resolve(ics.get());
-    try {
-      Upkeep upkeep = Upkeep.of(read.library(), fittings.get(0));
-      SafeFiles.write(file, new UpkeepCalendar(remind).text(upkeep));
-      (json ? session.err() : session.out()).println("Written: " + file);
-    } catch (IOException e) {
-      throw new Failure(ExitCode.IO, file + " could not be written: " + e.getMessage());
-    }
+    String text = new UpkeepCalendar(remind).text(Upkeep.of(read.library(), fittings.get(0)));
+    OutFile.write(session, ics.orElseThrow(), text.getBytes(StandardCharsets.UTF_8), json);
   }
 
   private void print(Workspace read, List<Fitting> fittings, Doubts doubts) {

@@ -1,13 +1,10 @@
 package limberboard.cli;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import limberboard.library.Phase;
+import limberboard.print.CsvTable;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Upkeep;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 
 /** What is due as CSV, RFC 4180; the columns are documented and stay. */
 final class DueCsv {
@@ -33,23 +30,16 @@ final class DueCsv {
 
   /** The work of all these boats with a head line, lines ended by CR LF. */
   static String of(List<Upkeep> boats) {
-    StringBuilder out = new StringBuilder();
-    try (CSVPrinter csv =
-        new CSVPrinter(out, CSVFormat.RFC4180.builder().setHeader(COLUMNS).get())) {
-      for (Upkeep upkeep : boats) {
-        for (Due due : upkeep.all()) {
-          row(csv, upkeep, due);
-        }
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    CsvTable csv = new CsvTable(COLUMNS);
+    for (Upkeep upkeep : boats) {
+      upkeep.all().forEach(due -> row(csv, upkeep, due));
     }
-    return out.toString();
+    return csv.text();
   }
 
-  private static void row(CSVPrinter csv, Upkeep upkeep, Due due) throws IOException {
+  private static void row(CsvTable csv, Upkeep upkeep, Due due) {
     DueView.Item item = DueView.Item.of(due, upkeep);
-    csv.printRecord(
+    csv.row(
         upkeep.fitting().boat().id(),
         item.id(),
         item.title(),

@@ -17,7 +17,10 @@ public final class ExitCode {
   /** There is no workspace here, or it cannot be read. */
   public static final int NO_WORKSPACE = 66;
 
-  /** Something could not be written or read. */
+  /** Something went wrong that nobody expected; the details are written down. */
+  public static final int UNEXPECTED = 70;
+
+  /** Something could not be written or read, or what was printed did not arrive. */
   public static final int IO = 74;
 
   private ExitCode() {}

@@ -2,9 +2,9 @@ package limberboard.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import limberboard.library.SafeFiles;
+import limberboard.library.OutputFile;
 
-/** Writes a file that a command was asked for, and says so. */
+/** Writes a file that a command was asked for, and says so; the only place that does. */
 final class OutFile {
   private OutFile() {}
 
@@ -17,15 +17,10 @@ final class OutFile {
   static void write(Session session, Path asked, byte[] bytes, boolean aside) {
     Path file = session.folder().resolve(asked);
     try {
-      SafeFiles.write(file, bytes);
+      boolean stays = OutputFile.write(file, bytes);
+      (aside || !stays ? session.err() : session.out()).println("Written: " + file);
     } catch (IOException e) {
-      throw new Failure(
-          ExitCode.IO,
-          file
-              + " could not be written; name a file in a folder you may write to ("
-              + e.getMessage()
-              + ")");
+      throw new Failure(ExitCode.IO, e.getMessage());
     }
-    (aside ? session.err() : session.out()).println("Written: " + file);
   }
 }

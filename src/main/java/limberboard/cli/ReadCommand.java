@@ -8,7 +8,6 @@ import java.util.concurrent.Callable;
 import limberboard.boat.Workspace;
 import limberboard.library.Nearest;
 import limberboard.library.Page;
-import limberboard.library.SafeFiles;
 import limberboard.library.WorkspaceFolders;
 import limberboard.print.CutPage;
 import limberboard.print.PageCutter;
@@ -57,7 +56,7 @@ final class ReadCommand implements Callable<Integer> {
     Page<?> page = page(read);
     CutPage cut = new PageCutter(read.library()).cut(page, session.fitting(read, boat.id()));
     if (pdf.isPresent()) {
-      writePdf(folders, cut, session.folder().resolve(pdf.get()));
+      OutFile.write(session, pdf.get(), pdf(folders, cut), false);
       return ExitCode.OK;
     }
     String text = new PlainText().render(cut, width);
@@ -82,12 +81,11 @@ final class ReadCommand implements Callable<Integer> {
             });
   }
 
-  private void writePdf(WorkspaceFolders folders, CutPage cut, Path file) {
+  private static byte[] pdf(WorkspaceFolders folders, CutPage cut) {
     try {
-      SafeFiles.write(file, Paper.pdf(cut, folders));
-      session.out().println("Written: " + file);
+      return Paper.pdf(cut, folders);
     } catch (IOException e) {
-      throw new Failure(ExitCode.IO, file + " could not be written: " + e.getMessage());
+      throw new Failure(ExitCode.IO, "the page cannot be laid out as PDF: " + e.getMessage());
     }
   }
 

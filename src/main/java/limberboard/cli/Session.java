@@ -37,6 +37,12 @@ public record Session(
     Optional<Path> installed,
     LocalDate today) {
 
+  /** What is printed goes through {@link Printed}. */
+  public Session {
+    out = Printed.to(out, false);
+    err = Printed.to(err, true);
+  }
+
   /**
    * The workspace's folders.
    *

@@ -5,6 +5,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
 import limberboard.library.DayText;
+import limberboard.library.FailureLog;
+import limberboard.library.LastNet;
 import limberboard.library.WorkspaceFolders;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -12,8 +14,14 @@ import picocli.CommandLine.Mixin;
 
 /** All commands of the terminal. */
 public final class Terminal {
+  /** What is said when what a command printed did not arrive. */
+  static final String NOT_PRINTED =
+      "not everything could be printed: the disk is full, or what reads the output has gone away;"
+          + " what was to be written into files has been written";
+
   private final Session session;
   private final Window window;
+  private final LastNet net;
 
   /** The window, which lives beside the terminal, not below it. */
   public interface Window {
@@ -36,10 +44,22 @@ public final class Terminal {
         throws IOException;
   }
 
-  /** A terminal that works on these streams, and opens the window when given no command. */
-  public Terminal(Session session, Window window) {
+  /**
+   * A terminal that opens the window when given no command.
+   *
+   * @param session the streams it works on
+   * @param window the window
+   * @param net catches what nobody expected
+   */
+  public Terminal(Session session, Window window, LastNet net) {
     this.session = session;
     this.window = window;
+    this.net = net;
+  }
+
+  /** The same without a place for the details of failures. */
+  public Terminal(Session session, Window window) {
+    this(session, window, new LastNet(FailureLog.nowhere()));
   }
 
   /**
@@ -54,12 +74,31 @@ public final class Terminal {
     line.registerConverter(LocalDate.class, this::date);
     line.setOut(session.out());
     line.setErr(session.err());
-    line.setExecutionExceptionHandler((failure, command, parsed) -> failed(failure));
+    line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+    line.setExecutionExceptionHandler((failure, command, parsed) -> failed(failure, command));
     line.setParameterExceptionHandler((problem, args) -> misunderstood(problem));
-    int code = line.execute(words);
-    session.out().flush();
+    int code = execute(line, words);
+    boolean lost = session.out().checkError();
+    if (lost && code != ExitCode.IO) {
+      session.err().println("limberboard: " + NOT_PRINTED);
+      code = ExitCode.IO;
+    }
     session.err().flush();
     return code;
+  }
+
+  /** Errors such as too little memory come through here, exceptions through {@link #failed}. */
+  private int execute(CommandLine line, String... words) {
+    try {
+      return line.execute(words);
+    } catch (RuntimeException | Error e) {
+      return unexpected(words.length == 0 ? "limberboard" : words[0], e);
+    }
+  }
+
+  private int unexpected(String doing, Throwable failure) {
+    session.err().println("limberboard: " + net.line(doing, failure));
+    return ExitCode.UNEXPECTED;
   }
 
   private List<Object> commands() {
@@ -82,16 +121,16 @@ public final class Terminal {
         new PicturesCommand(session, window));
   }
 
-  private int failed(Exception failure) throws Exception {
+  private int failed(Exception failure, CommandLine command) {
     if (failure instanceof Failure known) {
       session.err().println("limberboard: " + known.getMessage());
       return known.exitCode();
     }
     if (failure instanceof IOException) {
-      session.err().println("limberboard: cannot read or write: " + failure.getMessage());
+      session.err().println("limberboard: " + net.line(command.getCommandName(), failure));
       return ExitCode.IO;
     }
-    throw failure;
+    return unexpected(command.getCommandName(), failure);
   }
 
   /** Reads a day; where day and month could be either, it is told back beside the answer. */

@@ -2,6 +2,7 @@ package limberboard.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import limberboard.workings.QuantityWords;
 import limberboard.workings.sums.PutIn;
 import limberboard.workings.sums.Reckoning;
@@ -27,6 +28,7 @@ final class WorkingsText {
             each ->
                 lines.add(
                     String.format(
+                        Locale.ROOT,
                         "  %-12s %s: %s%s",
                         each.input().id(),
                         each.input().title(),

@@ -42,7 +42,7 @@ final class Desk {
   private final Outside outside;
   private final Settings settings;
   private final Activity activity = new Activity();
-  private final Notices notices = new Notices();
+  private final Notices notices;
   private final Background library;
   private final Background pages;
   private final Session session;
@@ -61,7 +61,12 @@ final class Desk {
   private final MainWindow window;
 
   Desk(Outside outside, Settings settings) {
+    this(outside, settings, new Notices());
+  }
+
+  Desk(Outside outside, Settings settings, Notices notices) {
     this.outside = outside;
+    this.notices = notices;
     this.settings = settings;
     settings.onChange(this::restyle);
     this.library = background(outside.threads().library());

@@ -1,5 +1,6 @@
 package limberboard.desktop;
 
+import limberboard.library.LastNet;
 import limberboard.library.WorkspaceFolders;
 
 /** Opens the window. */
@@ -9,8 +10,11 @@ public final class DesktopApp {
   /**
    * Opens the window on a workspace. Returns at once; the program goes on until the window is
    * closed. Called once, from any thread but the event thread.
+   *
+   * @param folders the workspace
+   * @param net catches what nobody expected
    */
-  public static void open(WorkspaceFolders folders) {
-    new DesktopStart(folders).start();
+  public static void open(WorkspaceFolders folders, LastNet net) {
+    new DesktopStart(folders, net).start();
   }
 }

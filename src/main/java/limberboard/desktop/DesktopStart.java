@@ -13,6 +13,7 @@ import limberboard.boat.BoatWriter;
 import limberboard.boat.LogBook;
 import limberboard.boat.WorkspaceReader;
 import limberboard.desktop.base.Memory;
+import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.read.Outlets;
@@ -20,6 +21,7 @@ import limberboard.desktop.read.SystemOpening;
 import limberboard.desktop.read.SystemPrinting;
 import limberboard.desktop.upkeep.LogStore;
 import limberboard.desktop.window.FileQuestion;
+import limberboard.library.LastNet;
 import limberboard.library.WorkspaceFolders;
 import limberboard.workings.sums.SumUseCheck;
 import limberboard.workings.sums.Sums;
@@ -35,9 +37,11 @@ final class DesktopStart {
   private static final int TYPING_PAUSE = 120;
   private static final Duration QUIET = Duration.ofMillis(400);
   private final WorkspaceFolders folders;
+  private final LastNet net;
 
-  DesktopStart(WorkspaceFolders folders) {
+  DesktopStart(WorkspaceFolders folders, LastNet net) {
     this.folders = folders;
+    this.net = net;
   }
 
   void start() {
@@ -85,7 +89,7 @@ final class DesktopStart {
     Theme.installFonts();
     Settings settings = new Settings(outside.memory());
     Theme.apply(settings.theme(), settings.textPercent());
-    Desk desk = new Desk(outside, settings);
+    Desk desk = new Desk(outside, settings, new Notices(net));
     showFailures(desk);
     desk.window().onClosed(() -> close(workers));
     desk.window().show();
@@ -97,13 +101,12 @@ final class DesktopStart {
     desk.loader().load();
   }
 
-  /** A failure that nobody expected is shown too, and printed for whoever mends it. */
+  /** A failure that nobody expected is shown too, and written down for whoever mends it. */
   private static void showFailures(Desk desk) {
     Thread.setDefaultUncaughtExceptionHandler(
-        (thread, failure) -> {
-          failure.printStackTrace();
-          EventQueue.invokeLater(() -> desk.notices().failure("Something in the window", failure));
-        });
+        (thread, failure) ->
+            EventQueue.invokeLater(
+                () -> desk.notices().failure("Something in the window", failure)));
   }
 
   /** Waits off the event thread for what is still being written. */

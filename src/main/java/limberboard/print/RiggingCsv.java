@@ -1,7 +1,5 @@
 package limberboard.print;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.Optional;
 import limberboard.boat.WorkCaution;
 import limberboard.library.Page;
@@ -12,8 +10,6 @@ import limberboard.rigging.RopeLength;
 import limberboard.rigging.RunningRigging;
 import limberboard.rigging.Thickness;
 import limberboard.workings.QuantityWords;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 
 /** A running-rigging list as CSV, RFC 4180; the columns are documented and stay. Stateless. */
 public final class RiggingCsv {
@@ -43,23 +39,16 @@ public final class RiggingCsv {
 
   /** The list with its head line, lines ended by CR LF. */
   public String render(RunningRigging rigging) {
-    StringBuilder out = new StringBuilder();
-    try (CSVPrinter csv =
-        new CSVPrinter(out, CSVFormat.RFC4180.builder().setHeader(COLUMNS).get())) {
-      for (Rope rope : rigging.ropes()) {
-        row(csv, rigging, rope);
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException("a text in memory cannot be written", e);
-    }
-    return out.toString();
+    CsvTable csv = new CsvTable(COLUMNS);
+    rigging.ropes().forEach(rope -> row(csv, rigging, rope));
+    return csv.text();
   }
 
-  private static void row(CSVPrinter csv, RunningRigging rigging, Rope rope) throws IOException {
+  private static void row(CsvTable csv, RunningRigging rigging, Rope rope) {
     Optional<RopeLength.Cut> cut = as(RopeLength.Cut.class, rope.length());
     Optional<Thickness.Chosen> chosen = as(Thickness.Chosen.class, rope.thickness());
     Optional<Pull.Reckoned> pull = as(Pull.Reckoned.class, rope.pull());
-    csv.printRecord(
+    csv.row(
         rope.id(),
         rope.title(),
         rope.group().word(),

@@ -1,7 +1,5 @@
 package limberboard.print;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import limberboard.boat.WorkCaution;
@@ -14,8 +12,6 @@ import limberboard.upkeep.shopping.ToolLine;
 import limberboard.upkeep.shopping.Usage;
 import limberboard.workings.QuantityWords;
 import limberboard.workings.Rounded;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 
 /**
  * A shopping list as CSV (RFC 4180): for each material one row a use and then one row with the
@@ -48,27 +44,17 @@ public final class ShoppingCsv {
 
   /** The list with its head line. */
   public String render(ShoppingList list) {
-    StringBuilder text = new StringBuilder();
-    CSVFormat format = CSVFormat.RFC4180.builder().setHeader(COLUMNS).get();
-    try (CSVPrinter rows = new CSVPrinter(text, format)) {
-      for (ShoppingLine line : list.lines()) {
-        for (Usage use : line.uses()) {
-          use(list, line, use, rows);
-        }
-        total(list, line, rows);
-      }
-      for (ToolLine tool : list.tools()) {
-        tool(list, tool, rows);
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException("a text in memory cannot be written", e);
+    CsvTable rows = new CsvTable(COLUMNS);
+    for (ShoppingLine line : list.lines()) {
+      line.uses().forEach(use -> use(list, line, use, rows));
+      total(list, line, rows);
     }
-    return text.toString();
+    list.tools().forEach(tool -> tool(list, tool, rows));
+    return rows.text();
   }
 
-  private void use(ShoppingList list, ShoppingLine line, Usage use, CSVPrinter rows)
-      throws IOException {
-    rows.printRecord(
+  private void use(ShoppingList list, ShoppingLine line, Usage use, CsvTable rows) {
+    rows.row(
         "use",
         line.material().id(),
         line.material().title(),
@@ -88,9 +74,9 @@ public final class ShoppingCsv {
         ids(list.cautions(use.job())));
   }
 
-  private void total(ShoppingList list, ShoppingLine line, CSVPrinter rows) throws IOException {
+  private void total(ShoppingList list, ShoppingLine line, CsvTable rows) {
     boolean known = line.uses().stream().anyMatch(Usage::isReckoned);
-    rows.printRecord(
+    rows.row(
         "total",
         line.material().id(),
         line.material().title(),
@@ -118,8 +104,8 @@ public final class ShoppingCsv {
         .toList();
   }
 
-  private static void tool(ShoppingList list, ToolLine line, CSVPrinter rows) throws IOException {
-    rows.printRecord(
+  private static void tool(ShoppingList list, ToolLine line, CsvTable rows) {
+    rows.row(
         "tool",
         line.tool().id(),
         line.tool().title(),

@@ -1,7 +1,5 @@
 package limberboard.print;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -14,8 +12,6 @@ import limberboard.library.Procedure;
 import limberboard.upkeep.list.ListLine;
 import limberboard.upkeep.list.ListPart;
 import limberboard.upkeep.list.WorkList;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 
 /**
  * A list of work as CSV after RFC 4180: a header line, then one line a piece of work. Immutable.
@@ -49,18 +45,11 @@ public final class WorkListCsv {
   /** The list; several accesses or cautions in one cell are separated by semicolons. */
   public String render(WorkList list) {
     WorkCautions cautions = WorkCautions.on(library, list.fitting());
-    StringBuilder text = new StringBuilder();
-    CSVFormat format = CSVFormat.RFC4180.builder().setHeader(COLUMNS).get();
-    try (CSVPrinter csv = new CSVPrinter(text, format)) {
-      for (ListPart part : list.parts()) {
-        for (ListLine line : part.lines()) {
-          csv.printRecord(cells(part, line, cautions.of(line.work())));
-        }
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException("a text in memory cannot be written", e);
+    CsvTable csv = new CsvTable(COLUMNS);
+    for (ListPart part : list.parts()) {
+      part.lines().forEach(line -> csv.row(cells(part, line, cautions.of(line.work()))));
     }
-    return text.toString();
+    return csv.text();
   }
 
   private static List<String> cells(ListPart part, ListLine line, List<WorkCaution> cautions) {

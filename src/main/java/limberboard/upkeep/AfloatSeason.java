@@ -1,6 +1,7 @@
 package limberboard.upkeep;
 
 import java.time.LocalDate;
+import java.util.Locale;
 
 /**
  * One season afloat.
@@ -16,7 +17,7 @@ public record AfloatSeason(int year, LocalDate from, LocalDate to) {
   public String label() {
     return to.getYear() == year
         ? Integer.toString(year)
-        : String.format("%d/%02d", year, to.getYear() % CENTURY);
+        : String.format(Locale.ROOT, "%d/%02d", year, to.getYear() % CENTURY);
   }
 
   /** Whether the boat is afloat on this day of this season. */

@@ -307,6 +307,7 @@ class TerminalTest {
 
   @Test
   void aTreeIsWrittenAsDrawingAndForPaper() throws IOException {
+    Files.createDirectory(folder.resolve("out"));
     Ran ran = run("tree", "wet-cabin", "--svg", "out/tree.svg", "--pdf", "out/tree.pdf");
     assertThat(ran.code()).isEqualTo(ExitCode.OK);
     assertThat(ran.out().lines()).hasSize(2).allMatch(line -> line.startsWith("Written: "));
@@ -400,6 +401,7 @@ class TerminalTest {
     Ran json = run("read", "mend-hatch", "--boat", "knot", "--json");
     assertThat(names(json.json())).containsExactly("id", "kind", "title", "path", "text");
     assertThat(json.json().get("text").asText()).contains("24 ml");
+    Files.createDirectory(folder.resolve("out"));
     Ran pdf = run("read", "mend-hatch", "--pdf", "out/page.pdf");
     assertThat(pdf.code()).isEqualTo(ExitCode.OK);
     assertThat(

@@ -74,7 +74,7 @@ public final class Background {
             activity.end(token);
             done.accept(outcome);
           });
-    } catch (Exception | LinkageError | StackOverflowError e) {
+    } catch (Exception | Error e) {
       eventThread.execute(
           () -> {
             activity.end(token);

@@ -3,9 +3,12 @@ package limberboard.desktop.base;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import limberboard.library.FailureLog;
+import limberboard.library.LastNet;
 
 /** Messages to the person in front of the window, one at a time. For the event thread only. */
 public final class Notices {
+  private final LastNet net;
   private final List<Runnable> listeners = new ArrayList<>();
   private Optional<Notice> current = Optional.empty();
 
@@ -36,6 +39,20 @@ public final class Notices {
    */
   public record Offer(String title, Runnable action) {}
 
+  /**
+   * Messages of a window.
+   *
+   * @param net words failures and writes their details down
+   */
+  public Notices(LastNet net) {
+    this.net = net;
+  }
+
+  /** The same without a place for the details of failures. */
+  public Notices() {
+    this(new LastNet(FailureLog.nowhere()));
+  }
+
   /** Calls the listener after each change. */
   public void onChange(Runnable listener) {
     listeners.add(listener);
@@ -58,8 +75,7 @@ public final class Notices {
 
   /** Tells that something went wrong. */
   public void failure(String doing, Throwable cause) {
-    String why = cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();
-    set(Optional.of(new Notice(doing + " did not work: " + why, true)));
+    set(Optional.of(new Notice(net.line(doing, cause), true)));
   }
 
   /** Takes the message away. */

@@ -1,6 +1,7 @@
 package limberboard.desktop.look;
 
 import java.awt.Color;
+import java.util.Locale;
 import javax.swing.UIManager;
 
 /**
@@ -54,6 +55,6 @@ public enum Palette {
 
   /** The colour as CSS writes it: {@code #rrggbb}. */
   public String css() {
-    return String.format("#%06x", color().getRGB() & 0xffffff);
+    return String.format(Locale.ROOT, "#%06x", color().getRGB() & 0xffffff);
   }
 }

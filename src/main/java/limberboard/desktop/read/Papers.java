@@ -9,7 +9,7 @@ import java.util.function.Supplier;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Notices.Offer;
-import limberboard.library.SafeFiles;
+import limberboard.library.OutputFile;
 import limberboard.library.WorkspaceFolders;
 import limberboard.print.CutPage;
 import limberboard.print.Pdf;
@@ -133,7 +133,7 @@ public final class Papers {
     background.run(
         SAVING,
         () -> {
-          SafeFiles.write(file, content.call());
+          OutputFile.write(file, content.call());
           return file;
         },
         saved -> notices.tell("Saved as " + saved + ".", new Offer("Open", () -> open(saved))));
