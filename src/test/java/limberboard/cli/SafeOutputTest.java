@@ -130,7 +130,7 @@ class SafeOutputTest {
           }
 
           @Override
-          public boolean pictures(WorkspaceFolders folders, LocalDate today, Path folder) {
+          public boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order) {
             return false;
           }
         };
