@@ -31,6 +31,7 @@ import limberboard.desktop.trace.TracePlace;
 import limberboard.desktop.trace.WhyModel;
 import limberboard.desktop.tree.TreeModel;
 import limberboard.desktop.upkeep.LogModel;
+import limberboard.desktop.upkeep.MendedEntry;
 import limberboard.desktop.upkeep.UpkeepModel;
 import limberboard.desktop.upkeep.UpkeepPlace;
 import limberboard.desktop.upkeep.UpkeepTools;
@@ -118,6 +119,7 @@ final class Desk {
         drawings,
         reader(renderer, navigator()::openPage),
         navigator(),
+        new MendedEntry(upkeep, log),
         outside.clipboard().andThen(text -> notices.tell("Copied.")),
         dividers());
   }

@@ -202,8 +202,42 @@ class WindowTest extends RealWindow {
     assertThat(texts())
         .contains("Mended", "The drain hose weeps")
         .anyMatch(text -> text.startsWith("Replace the locker gasket. How often:"));
+    window.focus("another-fault");
     window.press(KeyEvent.VK_ENTER);
     untilStage(Stage.CHOOSING);
+  }
+
+  @Test
+  void aMendIsWrittenIntoTheLogInOneStepAndTakenOutAgain() throws IOException {
+    Path file = window.folders().boats().resolve("knot/log.csv");
+    String before = Files.readString(file);
+    chooseKnot();
+    window.act(() -> desk().navigator().trace("wet-locker"));
+    untilStage(Stage.CAUTIONS);
+    window.robot().click(window.find("cautions-read", AbstractButton.class));
+    answerAsTheHoseWould();
+    untilStage(Stage.MEND);
+    window.focus("it-is-mended");
+    window.press(KeyEvent.VK_SPACE);
+    untilStage(Stage.MENDED);
+    window.press(KeyEvent.VK_ENTER);
+    assertThat(Files.readString(file)).isEqualTo(before);
+    window.focus("write-mended");
+    window.press(KeyEvent.VK_ENTER);
+    window.until("it is written", () -> desk().log().toUndo().isPresent());
+    assertThat(Files.readString(file))
+        .startsWith(before + "2026-05-20,tighten-hose,,")
+        .endsWith(": The drain hose weeps\n");
+    window.until(
+        "it says so",
+        () ->
+            window
+                .find("mended-words", Wrapped.class)
+                .getText()
+                .startsWith("Written: 20 May 2026, Tighten"));
+    window.robot().click(window.find("undo-log-mended", AbstractButton.class));
+    window.until("it is undone", () -> desk().log().toRedo().isPresent());
+    assertThat(Files.readString(file)).isEqualTo(before);
   }
 
   @Test

@@ -51,18 +51,27 @@ public final class LineIcon implements Icon {
     return new LineIcon(side, left, right);
   }
 
-  /** A leaf of a calendar with a tick on it: work that comes round. */
+  /** A log book, open, with lines written on one page and a mark on the other. */
   public static LineIcon upkeep(int side) {
-    Path2D tick = path(8, 15);
-    tick.lineTo(11, 18);
-    tick.lineTo(16.5, 11.8);
-    Path2D rings = path(8, 2.5);
-    rings.lineTo(8, 6);
-    rings.moveTo(16, 2.5);
-    rings.lineTo(16, 6);
-    Path2D head = path(3, 9);
-    head.lineTo(21, 9);
-    return new LineIcon(side, new Rectangle2D.Double(3, 4.5, 18, 17), head, rings, tick);
+    Path2D left = path(12, 6);
+    left.curveTo(9.5, 4.2, 6, 3.8, 2.5, 4.4);
+    left.lineTo(2.5, 18.4);
+    left.curveTo(6, 17.8, 9.5, 18.2, 12, 20);
+    Path2D right = path(12, 6);
+    right.curveTo(14.5, 4.2, 18, 3.8, 21.5, 4.4);
+    right.lineTo(21.5, 18.4);
+    right.curveTo(18, 17.8, 14.5, 18.2, 12, 20);
+    right.lineTo(12, 6);
+    Path2D lines = path(5.2, 8);
+    lines.lineTo(9.3, 8.7);
+    lines.moveTo(5.2, 11.3);
+    lines.lineTo(9.3, 12);
+    lines.moveTo(5.2, 14.6);
+    lines.lineTo(8, 15.1);
+    Path2D tick = path(14.7, 11.6);
+    tick.lineTo(16.4, 13.4);
+    tick.lineTo(19.2, 8.6);
+    return new LineIcon(side, left, right, lines, tick);
   }
 
   /** A hull with two sails. */

@@ -17,6 +17,7 @@ import limberboard.desktop.parts.Divider;
 import limberboard.desktop.read.CutReader;
 import limberboard.desktop.read.PagePictures;
 import limberboard.desktop.read.Papers;
+import limberboard.desktop.upkeep.MendedEntry;
 import limberboard.library.Library;
 import limberboard.print.TraceSheet;
 import limberboard.trace.FaultCause;
@@ -43,6 +44,7 @@ public final class TracePlace implements Place {
    * @param drawings the drawings
    * @param reader shows mends' pages
    * @param navigator the ways to other places
+   * @param entry offers to write a mend into the boat's log
    * @param clipboard takes text for other programs
    * @param dividers remembers dividers
    */
@@ -54,6 +56,7 @@ public final class TracePlace implements Place {
       PagePictures drawings,
       CutReader reader,
       Navigator navigator,
+      MendedEntry entry,
       Consumer<String> clipboard,
       Divider.Memory dividers) {
     Names names = new Names(session);
@@ -63,7 +66,7 @@ public final class TracePlace implements Place {
             new CheckCard(model, drawings, background, names),
             new MendCard(model, reader),
             new YardCard(model, clipboard),
-            new MendedCard(model, cause -> prevention(session, cause), navigator::openPage),
+            new MendedCard(model, entry, cause -> prevention(session, cause), navigator::openPage),
             new CausesPanel(model, navigator::openPage),
             aspects,
             new StepCautions(model),

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javax.swing.JComponent;
 import javax.swing.JTextField;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Form;
@@ -141,6 +142,11 @@ final class EntryFields extends Column {
     }
     revalidate();
     repaint();
+  }
+
+  /** The field that is filled in first. */
+  Optional<JComponent> first() {
+    return lines.stream().findFirst().map(Line::input);
   }
 
   /** The field that is filled in first: the day, which stands there already selected. */

@@ -199,6 +199,12 @@ public final class LogModel {
       return;
     }
     String whose = whose();
+    if (session.boat().filter(known -> !known.isEntered()).isPresent()) {
+      String why = "she was not entered, so she has no log. Enter her under Boats first";
+      remarks.put(boat.get(), new Remark(failed + whose + ": " + why, List.of(), true));
+      tell();
+      return;
+    }
     busy = true;
     remarks.remove(boat.get());
     tell();
