@@ -26,6 +26,7 @@ import limberboard.desktop.read.PageRenderer;
 import limberboard.desktop.read.Papers;
 import limberboard.desktop.read.SheetReader;
 import limberboard.desktop.trace.Aspects;
+import limberboard.desktop.trace.KeptTraces;
 import limberboard.desktop.trace.TraceModel;
 import limberboard.desktop.trace.TracePlace;
 import limberboard.desktop.trace.WhyModel;
@@ -75,7 +76,13 @@ final class Desk {
     this.session = new Session(outside.clock(), outside.memory().text("boat"));
     this.search =
         new SearchModel(session, background(outside.threads().search()), outside.typing());
-    this.trace = new TraceModel(session, pages);
+    this.trace =
+        new TraceModel(
+            session,
+            pages,
+            new KeptTraces(outside.traces(), library, notices),
+            notices,
+            outside.guard());
     this.aspects =
         new Aspects(
             trace, new TreeModel(background(outside.threads().trees())), new WhyModel(pages));
@@ -86,7 +93,7 @@ final class Desk {
     this.loader = new Loader(outside.reader(), outside.index(), library, session, search);
     Pictures pictures = Pictures.in(outside.folders());
     PagePictures drawings = new PagePictures(pictures);
-    PageRenderer renderer = new PageRenderer(pictures);
+    PageRenderer renderer = new PageRenderer(pictures, outside.guard());
     this.tracePlace = trace(drawings, renderer);
     this.pagesPlace = pages(renderer);
     this.upkeepPlace = upkeep(renderer);

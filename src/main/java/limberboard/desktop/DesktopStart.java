@@ -12,6 +12,7 @@ import java.util.prefs.Preferences;
 import limberboard.boat.BoatWriter;
 import limberboard.boat.LogBook;
 import limberboard.boat.WorkspaceReader;
+import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Settings;
@@ -19,9 +20,11 @@ import limberboard.desktop.look.Theme;
 import limberboard.desktop.read.Outlets;
 import limberboard.desktop.read.SystemOpening;
 import limberboard.desktop.read.SystemPrinting;
+import limberboard.desktop.trace.TraceFiles;
 import limberboard.desktop.upkeep.LogStore;
 import limberboard.desktop.window.FileQuestion;
 import limberboard.library.LastNet;
+import limberboard.library.UserFolders;
 import limberboard.library.WorkspaceFolders;
 import limberboard.workings.sums.SumUseCheck;
 import limberboard.workings.sums.Sums;
@@ -69,6 +72,8 @@ final class DesktopStart {
         new OpenIndex(folders)::update,
         new BoatWriter(folders)::write,
         LogStore.of(new LogBook(folders)),
+        new TraceFiles(UserFolders.here(), folders),
+        Guard.NONE,
         Clock.systemDefaultZone(),
         memory,
         new Outside.Threads(

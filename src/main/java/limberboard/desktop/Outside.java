@@ -6,10 +6,12 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import limberboard.boat.Workspace;
 import limberboard.desktop.base.Delay;
+import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.boats.BoatStore;
 import limberboard.desktop.find.SearchSource;
 import limberboard.desktop.read.Outlets;
+import limberboard.desktop.trace.TraceStore;
 import limberboard.desktop.upkeep.LogStore;
 import limberboard.library.Library;
 import limberboard.library.WorkspaceFolders;
@@ -22,6 +24,8 @@ import limberboard.library.WorkspaceFolders;
  * @param index brings the search index up to date, off the event thread
  * @param boats writes boats, off the event thread
  * @param logs writes boats' logs, off the event thread
+ * @param traces keeps traces until next time, off the event thread
+ * @param guard is told of work that must not run on the event thread
  * @param clock says what day it is
  * @param memory remembers settings
  * @param threads run work
@@ -35,6 +39,8 @@ record Outside(
     Index index,
     BoatStore boats,
     LogStore logs,
+    TraceStore traces,
+    Guard guard,
     Clock clock,
     Memory memory,
     Threads threads,

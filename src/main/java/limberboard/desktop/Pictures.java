@@ -14,12 +14,14 @@ import java.util.concurrent.Executor;
 import limberboard.boat.LogBook;
 import limberboard.boat.WorkspaceReader;
 import limberboard.desktop.base.Forgetful;
+import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.look.ThemeChoice;
 import limberboard.desktop.read.Outlets;
 import limberboard.desktop.read.Printing;
+import limberboard.desktop.trace.TraceStore;
 import limberboard.desktop.upkeep.LogStore;
 import limberboard.library.WorkspaceFolders;
 import limberboard.search.SearchResults;
@@ -113,6 +115,8 @@ public final class Pictures {
         library -> query -> SearchResults.none(),
         boat -> {},
         LogStore.of(new LogBook(folders)),
+        TraceStore.NONE,
+        Guard.NONE,
         Clock.fixed(today.atStartOfDay(ZoneOffset.UTC).toInstant(), ZoneOffset.UTC),
         memory,
         new Outside.Threads(direct, direct, direct, direct, direct),

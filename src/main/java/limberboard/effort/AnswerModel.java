@@ -170,4 +170,18 @@ public final class AnswerModel {
     }
     return weights;
   }
+
+  /** Two models with the same numbers are equal. */
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof AnswerModel that
+            && Arrays.equals(priors, that.priors)
+            && Arrays.deepEquals(likelihoods, that.likelihoods);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(priors);
+  }
 }

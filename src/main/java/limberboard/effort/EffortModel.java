@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Everything a {@link Policy} weighs, as numbers: the {@link AnswerModel}, what each check and mend
@@ -262,5 +263,23 @@ public final class EffortModel {
     double[] chances = new double[answers.causes()];
     Arrays.setAll(chances, answers::prior);
     return new Situation(chances, new BitSet(), new BitSet(), new BitSet());
+  }
+
+  /** Two models with the same numbers are equal. */
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof EffortModel that
+            && answers.equals(that.answers)
+            && checks.equals(that.checks)
+            && mends.equals(that.mends)
+            && Arrays.equals(accessMinutes, that.accessMinutes)
+            && yardMinutes == that.yardMinutes
+            && searchMinutes == that.searchMinutes;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(answers, checks, mends);
   }
 }

@@ -4,7 +4,9 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
+import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.RecordedCase;
 import limberboard.boat.WorkCaution;
@@ -159,5 +161,52 @@ public final class Fault {
     return new IllegalArgumentException(
         "\"%s\" is no %s of \"%s\" on this boat; there are: %s"
             .formatted(id, what, page.title(), String.join(", ", known)));
+  }
+
+  /**
+   * Whether another reckoning of this fault is the same as far as planning goes: the same causes,
+   * checks and answers with the same numbers, whatever their words are.
+   */
+  boolean plansLike(Fault other) {
+    return ids(causes, FaultCause::id).equals(ids(other.causes, FaultCause::id))
+        && ids(checks, FaultCheck::id).equals(ids(other.checks, FaultCheck::id))
+        && ids(checks, FaultCheck::answers).equals(ids(other.checks, FaultCheck::answers))
+        && model.equals(other.model);
+  }
+
+  private static <T, I> List<I> ids(List<T> list, Function<T, I> id) {
+    return list.stream().map(id).toList();
+  }
+
+  /**
+   * Two faults are equal when they say the same of the same boat: its log does not count, and the
+   * day only as far as it changes what is likely.
+   */
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof Fault that
+            && page.equals(that.page)
+            && isSameBoat(fitting.boat(), that.fitting.boat())
+            && first.equals(that.first)
+            && causes.equals(that.causes)
+            && checks.equals(that.checks)
+            && model.equals(that.model);
+  }
+
+  private static boolean isSameBoat(Boat one, Boat other) {
+    return one.id().equals(other.id())
+        && one.name().equals(other.name())
+        && one.model().equals(other.model())
+        && one.hull() == other.hull()
+        && one.built() == other.built()
+        && one.equipment().equals(other.equipment())
+        && one.water() == other.water()
+        && one.use() == other.use();
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(page.id(), fitting.boat().id());
   }
 }

@@ -33,6 +33,12 @@ public final class Trace {
   private final Trail trail;
   private final Lazy<Situation> situation;
   private final Lazy<Advice> advice;
+  private final Lazy<List<Ranked>> ranking = new Lazy<>(this::ranked);
+  private final Lazy<NextStep> next = new Lazy<>(this::nextStep);
+  private final Lazy<List<Alternative>> alternatives = new Lazy<>(this::everyStep);
+  private final Lazy<List<TrailEntry>> entries = new Lazy<>(this::everyEntry);
+  private final Lazy<Optional<Contradiction>> contradiction = new Lazy<>(this::clash);
+  private final Lazy<Optional<SecondFault>> secondFault = new Lazy<>(this::pair);
 
   private Trace(Fault fault, Policy policy, Trail trail) {
     this.fault = fault;
@@ -40,6 +46,15 @@ public final class Trace {
     this.trail = trail;
     this.situation = new Lazy<>(() -> trail.situation(fault));
     this.advice = new Lazy<>(() -> policy.advise(fault.model(), situation.get()));
+  }
+
+  /** The same trail on a fault that plans like the one before: what was planned stays. */
+  private Trace(Fault fault, Trace before) {
+    this.fault = fault;
+    this.policy = before.policy;
+    this.trail = before.trail;
+    this.situation = before.situation;
+    this.advice = before.advice;
   }
 
   /**
@@ -52,6 +67,42 @@ public final class Trace {
   /** Begins a trace that chooses its steps by a policy of one's own. */
   public static Trace begin(Fault fault, Policy policy) {
     return new Trace(fault, policy, Trail.EMPTY);
+  }
+
+  /**
+   * Begins a trace as {@link #begin(Fault)} does, for somebody who wants to know of its planning.
+   *
+   * @param planning called each time a step is about to be planned, on the thread that plans
+   */
+  public static Trace begin(Fault fault, Runnable planning) {
+    Policy planner = new Planner();
+    return begin(
+        fault,
+        (model, now) -> {
+          planning.run();
+          return planner.advise(model, now);
+        });
+  }
+
+  /**
+   * This trace on the same fault as it was read again, without planning anew. What has been planned
+   * holds as long as the numbers are the same; the words are those of the fault read again.
+   *
+   * @return empty when its causes, checks, answers or numbers have changed
+   */
+  public Optional<Trace> readAgain(Fault again) {
+    return fault.plansLike(again) ? Optional.of(new Trace(again, this)) : Optional.empty();
+  }
+
+  /** Works out now whatever this trace may be asked for, so that asking takes no time later. */
+  public Trace workedOut() {
+    next();
+    alternatives();
+    ranking();
+    trail();
+    contradiction();
+    secondFault();
+    return this;
   }
 
   /** The same trail on another reckoning of the same fault. */
@@ -145,6 +196,10 @@ public final class Trace {
 
   /** The causes by falling chance, the page's order deciding between equals. */
   public List<Ranked> ranking() {
+    return ranking.get();
+  }
+
+  private List<Ranked> ranked() {
     double[] now = situation.get().chances();
     double[] before = trail.latest().map(step -> trail.without(step).chances(fault)).orElse(now);
     return IntStream.range(0, now.length)
@@ -155,11 +210,19 @@ public final class Trace {
 
   /** What to do next. */
   public NextStep next() {
+    return next.get();
+  }
+
+  private NextStep nextStep() {
     return reasons().step(advice.get().best());
   }
 
   /** Everything that can be done next, the best first, with what it then costs on average. */
   public List<Alternative> alternatives() {
+    return alternatives.get();
+  }
+
+  private List<Alternative> everyStep() {
     Reasons reasons = reasons();
     return advice.get().options().stream()
         .map(option -> new Alternative(reasons.step(option), option.expectedMinutes()))
@@ -213,6 +276,10 @@ public final class Trace {
 
   /** What has been done, in order. */
   public List<TrailEntry> trail() {
+    return entries.get();
+  }
+
+  private List<TrailEntry> everyEntry() {
     TrailLines lines = new TrailLines(fault);
     List<TrailEntry> entries = new ArrayList<>();
     double[] before = Trail.EMPTY.chances(fault);
@@ -221,7 +288,7 @@ public final class Trace {
       entries.add(lines.entry(trail.steps().get(i), before, after));
       before = after;
     }
-    return entries;
+    return List.copyOf(entries);
   }
 
   /** What the latest answer or mend changed, in a sentence; empty at the beginning. */
@@ -242,6 +309,10 @@ public final class Trace {
 
   /** Whether, and how, the answers contradict each other or the list of causes. */
   public Optional<Contradiction> contradiction() {
+    return contradiction.get();
+  }
+
+  private Optional<Contradiction> clash() {
     return new Clash(fault, trail.answerNumbers(fault)).found();
   }
 
@@ -250,6 +321,10 @@ public final class Trace {
    * fit a pair of causes better than any single one. The trace itself goes on to look for one.
    */
   public Optional<SecondFault> secondFault() {
+    return secondFault.get();
+  }
+
+  private Optional<SecondFault> pair() {
     return new TwoFaults(fault, trail.answerNumbers(fault), trail.failed(fault)).found();
   }
 
@@ -266,7 +341,7 @@ public final class Trace {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof Trace that && fault.equals(that.fault) && trail.equals(that.trail);
+    return other instanceof Trace that && trail.equals(that.trail) && fault.equals(that.fault);
   }
 
   @Override

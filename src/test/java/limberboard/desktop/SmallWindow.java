@@ -34,8 +34,11 @@ import limberboard.desktop.look.ThemeChoice;
 import limberboard.desktop.read.Outlets;
 import limberboard.desktop.support.SmallPrinter;
 import limberboard.desktop.support.SmallWorkspace;
+import limberboard.desktop.trace.TraceFiles;
+import limberboard.desktop.trace.TraceStore;
 import limberboard.desktop.upkeep.LogStore;
 import limberboard.library.Library;
+import limberboard.library.UserFolders;
 import limberboard.library.WorkspaceFolders;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
@@ -46,7 +49,8 @@ import org.junit.jupiter.api.Assumptions;
 
 /**
  * The real window on a copy of the small workspace, with the real threads and real events. Reading,
- * indexing, searching and writing are watched: each of them that runs on the event thread is noted.
+ * indexing, searching, writing, planning, cutting, counting and rendering are watched: each of them
+ * that runs on the event thread is noted.
  */
 final class SmallWindow implements AutoCloseable {
   private final WorkspaceFolders folders;
@@ -114,6 +118,8 @@ final class SmallWindow implements AutoCloseable {
         library -> update(index, library),
         boat -> write(writer, boat),
         logs(),
+        traces(),
+        this::watch,
         SmallWorkspace.clock(),
         memory,
         new Outside.Threads(
@@ -148,6 +154,12 @@ final class SmallWindow implements AutoCloseable {
   private void write(BoatWriter writer, Boat boat) throws IOException {
     watch("writing a boat");
     writer.write(boat);
+  }
+
+  /** Kept beside the workspace, as a person's state folder is. */
+  private TraceStore traces() {
+    Path state = folders.root().resolveSibling(folders.root().getFileName() + "-state");
+    return new TraceFiles(new UserFolders(state, state, state), folders);
   }
 
   private LogStore logs() {

@@ -175,7 +175,8 @@ class DiagnosticTreeTest {
         .get()
         .extracting(Fork::number)
         .isEqualTo(2);
-    assertThat(leak.where(trace)).isEmpty();
+    assertThat(leak.where(trace)).as("the same fault, read again").isPresent();
+    assertThat(leak.where(Trace.begin(Leak.on("ruff", List.of())))).as("another boat").isEmpty();
   }
 
   private static String firstAnswer(Trace trace) {

@@ -208,4 +208,25 @@ class FaultTest {
             "\"seal-look\" is no check of \"Water in the forward cabin\" on this boat;"
                 + " there are: taste, hose, tank-level");
   }
+
+  @Test
+  void isEqualWhenItSaysTheSameOfTheSameBoat() {
+    assertThat(Leak.onKnot()).isEqualTo(Leak.onKnot()).hasSameHashCodeAs(Leak.onKnot());
+    assertThat(Leak.onKnot()).isNotEqualTo(Leak.on("ruff", List.of()));
+    assertThat(Leak.onKnot())
+        .as("recorded cases change what is likely")
+        .isNotEqualTo(Leak.on("knot", Leak.workspace().cases()));
+  }
+
+  @Test
+  void aTraceReadAgainKeepsItsPlanOnlyWhileTheNumbersAreTheSame() {
+    Trace trace = Trace.begin(Leak.onKnot()).answer("taste", "salt");
+    Fault again = Leak.onKnot();
+    Trace carried = trace.readAgain(again).orElseThrow();
+    assertThat(carried.fault()).isSameAs(again);
+    assertThat(carried.advice()).isSameAs(trace.advice());
+    assertThat(carried).isEqualTo(trace);
+    assertThat(trace.readAgain(Leak.on("knot", Leak.workspace().cases()))).isEmpty();
+    assertThat(trace.readAgain(Leak.on("ruff", List.of()))).isEmpty();
+  }
 }

@@ -34,7 +34,7 @@ final class BesidePanel extends JPanel {
   private final LogTable log;
   private final JTable table;
   private final Wrapped words = Text.quiet("");
-  private String drawn = "";
+  private transient Optional<Drawn> drawn = Optional.empty();
 
   BesidePanel(BoatFormModel model, PagePictures pictures, Latest latest, Divider.Memory dividers) {
     super(new BorderLayout());
@@ -90,6 +90,9 @@ final class BesidePanel extends JPanel {
     return model.model().flatMap(page -> page.details().zone(id)).map(Model.Zone::title).orElse(id);
   }
 
+  /** What is drawn: the model's page, and whether it is dark. */
+  private record Drawn(Page<Model> page, boolean dark) {}
+
   private void refresh() {
     model.original().ifPresentOrElse(log::show, log::clear);
     setWidths();
@@ -105,7 +108,7 @@ final class BesidePanel extends JPanel {
 
   private void draw(Page<Model> page) {
     boolean dark = Theme.isDark();
-    String wanted = page.hashCode() + page.id() + dark;
+    Optional<Drawn> wanted = Optional.of(new Drawn(page, dark));
     if (wanted.equals(drawn)) {
       return;
     }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import limberboard.boat.Fitting;
+import limberboard.desktop.base.Guard;
 import limberboard.library.Library;
 import limberboard.library.Page;
 import limberboard.print.CutPage;
@@ -34,10 +35,22 @@ public final class PageRenderer {
 
   private static final int SPOKEN_WIDTH = 100;
   private final Pictures pictures;
+  private final Guard guard;
 
   /** A renderer of pages with these pictures. */
   public PageRenderer(Pictures pictures) {
+    this(pictures, Guard.NONE);
+  }
+
+  /**
+   * A renderer of pages.
+   *
+   * @param pictures the pages' pictures
+   * @param guard is told of work that must not run on the event thread
+   */
+  public PageRenderer(Pictures pictures, Guard guard) {
     this.pictures = pictures;
+    this.guard = guard;
   }
 
   /**
@@ -70,6 +83,7 @@ public final class PageRenderer {
    * @throws IOException when it cannot be rendered
    */
   public Rendered screen(Order order, boolean dark, ScreenStyle style) throws IOException {
+    guard.begins("cutting a page");
     return screen(order.cut(), dark, style);
   }
 
@@ -82,6 +96,7 @@ public final class PageRenderer {
    * @throws IOException when it cannot be rendered
    */
   public Rendered screen(CutPage cut, boolean dark, ScreenStyle style) throws IOException {
+    guard.begins("laying out a page");
     Look look = dark ? Look.DARK : Look.LIGHT;
     String xhtml = style.addTo(new Xhtml(pictures).render(cut, look));
     Document document = parse(xhtml);
@@ -94,6 +109,7 @@ public final class PageRenderer {
 
   /** A page for paper, as XHTML. */
   public String paper(CutPage cut) {
+    guard.begins("laying out a page for paper");
     return new Xhtml(pictures).render(cut, Look.PAPER);
   }
 

@@ -1,60 +1,112 @@
 package limberboard.desktop.trace;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
+import limberboard.desktop.base.Guard;
+import limberboard.library.Page;
+import limberboard.library.Symptom;
 import limberboard.trace.Fault;
+import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
+import limberboard.trace.Trace.Alternative;
 import limberboard.trace.TrailEntry;
 import limberboard.trace.TrailStep;
 
 /**
- * Traces a fault again after its page or its boat has been changed: the same answers are given to
- * what is there now, and those that are no longer possible are left out.
+ * Traces a fault again after files have changed, or from what was kept of it: the same answers are
+ * given to what is there now, and those that are no longer possible are left out. Takes as long as
+ * planning; not for the event thread.
  *
  * @param workspace the workspace as it is now
- * @param today the day
+ * @param fitting the boat today
+ * @param guard is told of the planning
  */
-record Again(Workspace workspace, LocalDate today) {
+record Again(Workspace workspace, Fitting fitting, Guard guard) {
 
-  static boolean stillThere(Tracing tracing, Workspace workspace) {
-    Fitting fitting = tracing.trace().fault().fitting();
-    return workspace.boat(fitting.boat().id()).isPresent()
-        && workspace
-            .library()
-            .symptom(tracing.trace().fault().page().id())
-            .filter(page -> fitting.fits(page.head().fits()))
-            .isPresent();
+  /**
+   * What came of it.
+   *
+   * @param tracing the trace as it is now
+   * @param leftOut how many answers and mends are no longer possible
+   */
+  record Renewed(Tracing tracing, int leftOut) {}
+
+  /** A trace from its beginning; empty when the boat cannot have the symptom. */
+  Optional<Tracing> begin(String symptom) {
+    return page(symptom)
+        .map(page -> Trace.begin(fault(page), this::planning).workedOut())
+        .map(trace -> Tracing.begin(trace, trace.fault().first().isEmpty(), since(fitting.on())));
   }
 
-  Tracing of(Tracing tracing) {
+  private void planning() {
+    guard.begins("planning a step");
+  }
+
+  private Tracing.Since since(LocalDate begun) {
+    return new Tracing.Since(begun, workspace, fitting.on());
+  }
+
+  private Optional<Page<Symptom>> page(String symptom) {
+    return workspace.library().symptom(symptom).filter(page -> fitting.fits(page.head().fits()));
+  }
+
+  private Fault fault(Page<Symptom> page) {
+    guard.begins("weighing a boat's causes");
+    return Fault.of(page, fitting, workspace.library(), workspace.cases());
+  }
+
+  /** A trace as it stands now; empty when the boat can no longer have the symptom. */
+  Optional<Renewed> of(Tracing tracing) {
+    return page(tracing.key().symptom()).map(page -> renewed(tracing, fault(page)));
+  }
+
+  private Renewed renewed(Tracing tracing, Fault fault) {
     Trace old = tracing.trace();
-    Optional<Trace> renewed =
-        workspace
-            .boat(old.fault().fitting().boat().id())
-            .flatMap(
-                boat ->
-                    workspace
-                        .library()
-                        .symptom(old.fault().page().id())
-                        .map(
-                            page ->
-                                Fault.of(
-                                    page,
-                                    new Fitting(boat, today),
-                                    workspace.library(),
-                                    workspace.cases())))
-            .map(Trace::begin);
-    if (renewed.isEmpty()) {
-      return tracing;
+    if (fault.equals(old.fault())) {
+      return new Renewed(tracing.again(old, tracing.picked(), workspace, fitting.on()), 0);
     }
-    Trace again = renewed.get();
-    for (TrailEntry entry : old.trail()) {
-      again = given(again, entry.step());
+    Optional<Trace> planned = old.readAgain(fault);
+    Trace again =
+        planned.orElseGet(
+            () ->
+                given(
+                    Trace.begin(fault, this::planning),
+                    old.trail().stream().map(TrailEntry::step).toList()));
+    again.workedOut();
+    Optional<NextStep> picked =
+        tracing.picked().map(KeptTrace.Picked::of).flatMap(step -> offered(again, step));
+    return new Renewed(
+        tracing.again(again, picked, workspace, fitting.on()),
+        old.trail().size() - again.trail().size());
+  }
+
+  /** A trace from what was kept of it; empty when the boat can no longer have the symptom. */
+  Optional<Renewed> of(KeptTrace kept) {
+    return page(kept.symptom()).map(page -> goneOn(kept, page));
+  }
+
+  private Renewed goneOn(KeptTrace kept, Page<Symptom> page) {
+    Trace trace = given(Trace.begin(fault(page), this::planning), kept.steps()).workedOut();
+    boolean read = kept.cautionsRead() || trace.fault().first().isEmpty();
+    Tracing tracing = Tracing.begin(trace, read, since(kept.started()));
+    Optional<NextStep> picked = kept.picked().flatMap(step -> offered(trace, step));
+    return new Renewed(
+        picked.map(tracing::pick).orElse(tracing), kept.steps().size() - trace.trail().size());
+  }
+
+  private static Optional<NextStep> offered(Trace trace, KeptTrace.Picked picked) {
+    return trace.alternatives().stream().map(Alternative::step).filter(picked::is).findFirst();
+  }
+
+  private static Trace given(Trace beginning, List<TrailStep> steps) {
+    Trace trace = beginning;
+    for (TrailStep step : steps) {
+      trace = given(trace, step);
     }
-    Tracing kept = tracing.with(again);
-    return tracing.over() ? kept.mended(tracing.mended()) : kept;
+    return trace;
   }
 
   private static Trace given(Trace trace, TrailStep step) {

@@ -3,9 +3,12 @@ package limberboard.desktop.trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import limberboard.desktop.trace.KeptTrace.Picked;
 import limberboard.desktop.tree.TreeModel;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
+import limberboard.trace.TrailEntry;
+import limberboard.trace.TrailStep;
 
 /**
  * Which aspect of the trace is looked at, without Swing. The tree stays while answers change; the
@@ -16,7 +19,7 @@ public final class Aspects {
   private final TreeModel tree;
   private final WhyModel why;
   private final List<Runnable> listeners = new ArrayList<>();
-  private Aspect now = Aspect.STEP;
+  private Aspect looked = Aspect.STEP;
   private Optional<Trace> seen = Optional.empty();
   private Optional<NextStep> step = Optional.empty();
 
@@ -42,7 +45,7 @@ public final class Aspects {
 
   /** What is looked at. */
   public Aspect now() {
-    return now;
+    return looked;
   }
 
   /** The tree. */
@@ -62,12 +65,12 @@ public final class Aspects {
 
   /** Looks at something. */
   public void look(Aspect aspect) {
-    if (aspect == now || !isOffered(aspect)) {
+    if (aspect == looked || !isOffered(aspect)) {
       return;
     }
-    now = aspect;
-    tree.want(now == Aspect.TREE);
-    if (now == Aspect.WHY && underWay().isPresent() && trace.step().isPresent()) {
+    looked = aspect;
+    tree.want(looked == Aspect.TREE);
+    if (looked == Aspect.WHY && underWay().isPresent() && trace.step().isPresent()) {
       why.open(underWay().get(), trace.step().get());
     } else {
       why.close();
@@ -79,15 +82,30 @@ public final class Aspects {
     return trace.stage().ordinal() < Stage.CHECK.ordinal() ? Optional.empty() : trace.trace();
   }
 
+  /** What a trace is about: its boat and symptom, however often their files are read. */
+  private static List<String> about(Trace trace) {
+    return List.of(trace.fault().fitting().boat().id(), trace.fault().page().id());
+  }
+
   private void follow() {
     Optional<Trace> trail = underWay();
-    boolean otherFault = !trail.map(Trace::fault).equals(seen.map(Trace::fault));
-    boolean otherStep = !trail.equals(seen) || !trace.step().equals(step);
+    Optional<NextStep> now = trace.step();
+    boolean otherFault = !trail.map(Aspects::about).equals(seen.map(Aspects::about));
+    boolean otherStep =
+        !trail.map(Aspects::steps).equals(seen.map(Aspects::steps))
+            || !now.map(Picked::of).equals(step.map(Picked::of));
+    boolean readAgain = !trail.equals(seen) || !now.equals(step);
     seen = trail;
-    step = trace.step();
+    step = now;
     tree.follow(trail);
-    if (otherFault || (now == Aspect.WHY && (otherStep || !isOffered(now)))) {
+    if (otherFault || (looked == Aspect.WHY && (otherStep || !isOffered(looked)))) {
       look(Aspect.STEP);
+    } else if (looked == Aspect.WHY && readAgain && trail.isPresent() && now.isPresent()) {
+      why.readAgain(trail.get(), now.get());
     }
+  }
+
+  private static List<TrailStep> steps(Trace trace) {
+    return trace.trail().stream().map(TrailEntry::step).toList();
   }
 }

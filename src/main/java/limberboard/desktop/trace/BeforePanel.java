@@ -17,7 +17,9 @@ import limberboard.desktop.drawing.ZoneMap;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.read.PagePictures;
+import limberboard.library.Model;
 import limberboard.library.Model.Drawing;
+import limberboard.library.Page;
 import limberboard.print.SvgPicture;
 import net.miginfocom.swing.MigLayout;
 
@@ -37,10 +39,10 @@ final class BeforePanel extends JPanel {
   private final ZoneList zoneList;
   private final SymptomList symptoms;
   private final JComponent views;
-  private Shown shown = new Shown("", "", false);
+  private transient Optional<Shown> shown = Optional.empty();
 
   /** What the views show: boat, model page and whether it is dark. */
-  private record Shown(String boat, String model, boolean dark) {}
+  private record Shown(String boat, Page<Model> model, boolean dark) {}
 
   /** Both drawings of a model. */
   private record Loaded(Optional<SvgPicture> profile, Optional<SvgPicture> deck) {}
@@ -115,9 +117,9 @@ final class BeforePanel extends JPanel {
       return;
     }
     Boat boat = fitting.get().boat();
-    Shown wanted = new Shown(boat.id(), boat.model().toString(), Theme.isDark());
-    if (!wanted.equals(shown)) {
-      shown = wanted;
+    Shown wanted = new Shown(boat.id(), boat.model(), Theme.isDark());
+    if (!Optional.of(wanted).equals(shown)) {
+      shown = Optional.of(wanted);
       load(boat, wanted.dark());
     }
   }

@@ -1,6 +1,7 @@
 package limberboard.desktop.trace;
 
 import java.awt.BorderLayout;
+import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JCheckBox;
 import javax.swing.JPanel;
@@ -14,14 +15,14 @@ import limberboard.desktop.parts.Wrapped;
 final class SymptomList extends JPanel {
   private final transient TraceModel model;
   private final Wrapped where = Text.quiet("");
-  private final CardList<Noticed> list;
+  private final CardList<Entry> list;
   private final JCheckBox everything = new JCheckBox("Show everything");
 
   SymptomList(TraceModel model) {
     super(new BorderLayout(0, 6));
     this.model = model;
     setOpaque(false);
-    list = new CardList<Noticed>("What do you notice?", this::card).framed().onChoose(this::choose);
+    list = new CardList<Entry>("What do you notice?", Entry::card).framed().onChoose(this::choose);
     list.setName("symptoms");
     everything.setName("everything");
     everything.setMnemonic('h');
@@ -37,24 +38,40 @@ final class SymptomList extends JPanel {
     refresh();
   }
 
-  private void choose(Noticed noticed) {
-    if (noticed.fit().fits()) {
-      model.start(noticed.page().id());
+  private void choose(Entry entry) {
+    if (entry.noticed().fit().fits()) {
+      model.start(entry.noticed().page().id());
     }
   }
 
   private void refresh() {
-    List<Noticed> symptoms = model.where().symptoms();
-    if (!symptoms.equals(list.entries())) {
-      list.show(symptoms);
+    List<Entry> entries = entries(model.where().symptoms());
+    if (!entries.equals(list.entries())) {
+      list.show(entries);
     } else {
       list.refreshHeights();
     }
     everything.setSelected(model.where().everything());
-    where.setText(words(symptoms));
+    where.setText(words(entries));
   }
 
-  private String words(List<Noticed> symptoms) {
+  private List<Entry> entries(List<Noticed> symptoms) {
+    List<Entry> entries = new ArrayList<>();
+    String before = "";
+    for (Noticed noticed : symptoms) {
+      String group = model.where().everything() ? group(noticed) : "";
+      entries.add(
+          new Entry(
+              noticed, group.equals(before) ? "" : group, model.answersGiven(noticed.page().id())));
+      before = group;
+    }
+    return entries;
+  }
+
+  private String words(List<Entry> symptoms) {
+    if (!model.where().isReady()) {
+      return "Looking which symptoms fit this boat …";
+    }
     String place =
         model
             .where()
@@ -69,29 +86,6 @@ final class SymptomList extends JPanel {
     return place + " Choose what comes nearest.";
   }
 
-  private Card card(Noticed noticed) {
-    Card card = Card.of(noticed.page().title(), noticed.page().head().summary());
-    if (!noticed.fit().fits()) {
-      card = card.second().noting("Not on this boat: " + noticed.fit().reason());
-    }
-    int answers = model.answersGiven(noticed.page().id());
-    if (answers > 0) {
-      card = card.noting("Begun: " + answers + (answers == 1 ? " answer" : " answers"));
-    }
-    return isFirstOfGroup(noticed) ? card.under(group(noticed)) : card;
-  }
-
-  private boolean isFirstOfGroup(Noticed noticed) {
-    if (!model.where().everything()) {
-      return false;
-    }
-    return model.where().symptoms().stream()
-        .filter(other -> group(other).equals(group(noticed)))
-        .findFirst()
-        .filter(noticed::equals)
-        .isPresent();
-  }
-
   private String group(Noticed noticed) {
     if (!noticed.fit().fits()) {
       return "Not on this boat";
@@ -100,5 +94,25 @@ final class SymptomList extends JPanel {
       return "On this boat";
     }
     return noticed.here() ? "Here" : "Elsewhere on this boat";
+  }
+
+  /**
+   * A line of the list.
+   *
+   * @param noticed the symptom
+   * @param group the heading above it, empty when it is not the first of its group
+   * @param answers how many answers have been given
+   */
+  private record Entry(Noticed noticed, String group, int answers) {
+    Card card() {
+      Card card = Card.of(noticed.page().title(), noticed.page().head().summary());
+      if (!noticed.fit().fits()) {
+        card = card.second().noting("Not on this boat: " + noticed.fit().reason());
+      }
+      if (answers > 0) {
+        card = card.noting("Begun: " + answers + (answers == 1 ? " answer" : " answers"));
+      }
+      return group.isEmpty() ? card : card.under(group);
+    }
   }
 }

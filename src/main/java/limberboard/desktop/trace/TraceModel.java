@@ -1,45 +1,68 @@
 package limberboard.desktop.trace;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.WorkCaution;
-import limberboard.boat.Workspace;
 import limberboard.desktop.base.Background;
-import limberboard.desktop.base.Latest;
+import limberboard.desktop.base.Guard;
+import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Session;
 import limberboard.library.Caution;
 import limberboard.library.Page;
-import limberboard.library.Symptom;
-import limberboard.trace.Fault;
 import limberboard.trace.FaultCause;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
 
-/** What the trace place shows and does, without Swing. For the event thread only. */
+/**
+ * What the trace place shows and does, without Swing. Whatever takes time is worked out in the
+ * background; until then things stay as they are, and {@link #isWorking} says so. An answer given
+ * meanwhile counts as well. For the event thread only.
+ */
 public final class TraceModel {
   private final Session session;
-  private final Latest latest;
+  private final KeptTraces kept;
+  private final Notices notices;
+  private final Guard guard;
+  private final Weighings weighings;
   private final List<Runnable> listeners = new ArrayList<>();
   private final Tracings tracings = new Tracings();
+  private final Map<TraceKey, Undo> undos = new HashMap<>();
   private final Whereabouts where;
-  private Workspace seen;
-  private boolean working;
+
+  /** A model without a trace that keeps none until next time. */
+  TraceModel(Session session, Background background) {
+    this(
+        session,
+        background,
+        new KeptTraces(TraceStore.NONE, background, new Notices()),
+        new Notices(),
+        Guard.NONE);
+  }
 
   /**
    * A model without a trace.
    *
    * @param session tells library and boat
    * @param background computes chances and next steps
+   * @param kept keeps traces until next time
+   * @param notices is told what could not be gone on with
+   * @param guard is told of work that must not run on the event thread
    */
-  public TraceModel(Session session, Background background) {
+  public TraceModel(
+      Session session, Background background, KeptTraces kept, Notices notices, Guard guard) {
     this.session = session;
-    this.latest = new Latest(background);
-    this.where = new Whereabouts(session, this::tell);
-    this.seen = session.workspace();
+    this.kept = kept;
+    this.notices = notices;
+    this.guard = guard;
+    this.weighings = new Weighings(background);
+    this.where = new Whereabouts(session, background, guard, this::tell);
     session.onChange(this::sessionChanged);
   }
 
@@ -80,38 +103,72 @@ public final class TraceModel {
   }
 
   /**
-   * Starts tracing a symptom on the chosen boat, or goes on where its trace was left.
+   * Starts tracing a symptom on the chosen boat, or goes on where its trace was left, be it on
+   * another day.
    *
    * @return whether there is such a symptom that fits the chosen boat
    */
   public boolean start(String symptom) {
-    Optional<Fault> fault = fault(symptom);
-    fault.ifPresent(found -> begun(symptom).ifPresentOrElse(this::keep, () -> begin(found)));
-    return fault.isPresent();
+    Optional<Fitting> fitting =
+        session
+            .fitting()
+            .filter(
+                boat ->
+                    session
+                        .library()
+                        .symptom(symptom)
+                        .filter(page -> boat.fits(page.head().fits()))
+                        .isPresent());
+    fitting.ifPresent(boat -> start(new TraceKey(boat.boat().id(), symptom), again(boat)));
+    return fitting.isPresent();
   }
 
-  private void begin(Fault fault) {
-    boolean nothingToRead = fault.page().details().first().isEmpty();
-    compute(Tracing.begin(Trace.begin(fault), nothingToRead));
+  private void start(TraceKey key, Again again) {
+    tracings.go(key);
+    if (tracings.of(key).isPresent()) {
+      tell();
+      bringUpToDate(key);
+    } else if (kept.of(key).isPresent()) {
+      KeptTrace from = kept.of(key).get();
+      work(key, Optional.empty(), () -> again.of(from), found -> renewed(key, found));
+    } else {
+      work(
+          key,
+          Optional.empty(),
+          () -> again.begin(key.symptom()),
+          found -> found.ifPresentOrElse(this::keep, () -> gone(key)));
+    }
   }
 
-  private Optional<Tracing> begun(String symptom) {
-    return session.boat().flatMap(boat -> tracings.of(boat.id(), symptom));
+  private Again again(Fitting fitting) {
+    return new Again(session.workspace(), fitting, guard);
+  }
+
+  /** Traces of the chosen boat kept from earlier days, the latest first. */
+  public List<KeptTrace> keptTraces() {
+    return session.boat().map(boat -> kept.of(boat.id())).orElse(List.of()).stream()
+        .filter(trace -> session.library().symptom(trace.symptom()).isPresent())
+        .toList();
+  }
+
+  /** Drops a trace kept from an earlier day. */
+  public void drop(KeptTrace trace) {
+    kept.drop(trace.key());
+    tell();
   }
 
   /** How many answers have been given to a symptom's trace on the chosen boat. */
   public int answersGiven(String symptom) {
-    return begun(symptom).map(tracing -> tracing.trace().trail().size()).orElse(0);
-  }
-
-  private Optional<Fault> fault(String symptom) {
-    Optional<Page<Symptom>> page = session.library().symptom(symptom);
-    Optional<Fitting> fitting = session.fitting();
-    if (page.isEmpty() || fitting.isEmpty() || !fitting.get().fits(page.get().head().fits())) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        Fault.of(page.get(), fitting.get(), session.library(), session.workspace().cases()));
+    return session
+        .boat()
+        .map(boat -> new TraceKey(boat.id(), symptom))
+        .map(
+            key ->
+                tracings
+                    .of(key)
+                    .map(tracing -> tracing.trace().trail().size())
+                    .orElseGet(() -> kept.of(key).map(trace -> trace.steps().size()).orElse(0)))
+        .orElse(0);
   }
 
   /** The trace of the chosen boat. */
@@ -120,7 +177,11 @@ public final class TraceModel {
   }
 
   private Optional<Tracing> tracing() {
-    return session.boat().flatMap(boat -> tracings.current(boat.id()));
+    return key().flatMap(tracings::of);
+  }
+
+  private Optional<TraceKey> key() {
+    return session.boat().flatMap(boat -> tracings.at(boat.id()));
   }
 
   /** The step that is shown. */
@@ -133,9 +194,9 @@ public final class TraceModel {
     return tracing().flatMap(Tracing::mended);
   }
 
-  /** Whether a step is being computed, and answers have to wait. */
+  /** Whether something is being worked out for the trace that is shown or begun. */
   public boolean isWorking() {
-    return working;
+    return key().filter(weighings::isBusy).isPresent();
   }
 
   /** The pages of the cautions that come before any question. */
@@ -152,104 +213,229 @@ public final class TraceModel {
 
   /** Answers a check, or changes its answer. */
   public void answer(String check, String answer) {
-    change(trace -> trace.answer(check, answer));
+    change("the answer", trace -> trace.answer(check, answer));
   }
 
   /** Says that a check could not be told. */
   public void cantTell(String check) {
-    change(trace -> trace.cantTell(check));
+    change("the answer", trace -> trace.cantTell(check));
   }
 
   /** Takes an answer back. */
   public void takeBack(String check) {
-    change(trace -> trace.takeBack(check));
+    change("taking an answer back", trace -> trace.takeBack(check));
   }
 
   /** Says that a mend did not cure the fault. */
   public void didNotHelp(String cause) {
-    change(trace -> trace.mendTried(cause));
+    change("\u201cIt did not help\u201d", trace -> trace.mendTried(cause));
   }
 
   /** Takes back that a mend did not cure the fault. */
   public void takeBackMend(String cause) {
-    change(trace -> trace.takeBackMend(cause));
+    change("taking a mend back", trace -> trace.takeBackMend(cause));
   }
 
   /** Makes another step than the one advised. */
   public void pick(NextStep step) {
-    tracing().ifPresent(tracing -> keep(tracing.pick(step)));
+    atOnce("choosing another step", tracing -> tracing.pick(step));
   }
 
   /** Says that the fault is mended, and what it was if that is known. */
   public void itIsMended(Optional<FaultCause> cause) {
-    tracing().ifPresent(tracing -> keep(tracing.mended(cause)));
+    atOnce("\u201cIt is mended\u201d", tracing -> tracing.mended(cause));
   }
 
   /** Goes on after all, from where the fault was said to be mended. */
   public void notMendedAfterAll() {
-    tracing().ifPresent(tracing -> keep(tracing.with(tracing.trace())));
+    atOnce("\u201cIt is not mended after all\u201d", tracing -> tracing.with(tracing.trace()));
   }
 
   /** Leaves the trace as it stands, to choose another symptom. */
   public void leave() {
-    latest.drop();
-    working = false;
+    key().filter(key -> tracings.of(key).isEmpty()).ifPresent(weighings::drop);
     session.boat().ifPresent(boat -> tracings.leave(boat.id()));
     tell();
   }
 
   /** Forgets the trace that is shown, to choose another symptom. */
   public void finish() {
-    tracing().ifPresent(tracings::forget);
+    key().ifPresent(this::forget);
     leave();
+  }
+
+  private void forget(TraceKey key) {
+    weighings.drop(key);
+    tracings.forget(key);
+    undos.remove(key);
+    kept.drop(key);
   }
 
   /** Takes all answers back and begins the same trace anew. */
   public void startAgain() {
     tracing()
+        .filter(tracing -> !tracing.trace().trail().isEmpty() || tracing.picked().isPresent())
         .ifPresent(
-            tracing -> {
-              boolean read = tracing.cautionsRead();
-              compute(Tracing.begin(Trace.begin(tracing.trace().fault()), read));
+            tracing ->
+                weigh(
+                    "starting again",
+                    tracing.with(
+                        Trace.begin(
+                            tracing.trace().fault(), () -> guard.begins("planning a step")))));
+  }
+
+  /** What would be undone in the trace that is shown, in words: "the answer". */
+  public Optional<String> undoes() {
+    return key().map(undos::get).flatMap(Undo::what);
+  }
+
+  /** What would be done again in the trace that is shown. */
+  public Optional<String> redoes() {
+    return key().map(undos::get).flatMap(Undo::whatAgain);
+  }
+
+  /** Undoes what was done last in the trace that is shown; without effect when nothing was. */
+  public void undo() {
+    step(Undo::back);
+  }
+
+  /** Does again what was undone last. */
+  public void redo() {
+    step(Undo::forward);
+  }
+
+  private void step(java.util.function.BiFunction<Undo, Tracing, Optional<Tracing>> move) {
+    Optional<TraceKey> key = key();
+    Optional<Tracing> now = tracing();
+    if (key.isEmpty() || now.isEmpty() || !undos.containsKey(key.get())) {
+      return;
+    }
+    if (weighings.wanted(key.get()).isPresent()) {
+      weighings.drop(key.get());
+      tell();
+      bringUpToDate(key.get());
+      return;
+    }
+    move.apply(undos.get(key.get()), now.get())
+        .ifPresent(
+            other -> {
+              keep(other);
+              bringUpToDate(key.get());
             });
   }
 
-  private void change(UnaryOperator<Trace> change) {
-    if (!working) {
-      tracing().ifPresent(tracing -> compute(tracing.with(change.apply(tracing.trace()))));
-    }
+  private void change(String what, UnaryOperator<Trace> change) {
+    tracing()
+        .ifPresent(
+            shown -> {
+              Tracing base = weighings.wanted(shown.key()).orElse(shown);
+              Trace changed = change.apply(base.trace());
+              if (changed != base.trace()) {
+                weigh(what, base.with(changed));
+              }
+            });
   }
 
-  private void compute(Tracing tracing) {
-    working = true;
-    Workspace from = seen;
-    latest.run(
-        "Weighing the answers",
+  private void weigh(String what, Tracing wanted) {
+    work(
+        wanted.key(),
+        Optional.of(wanted),
         () -> {
-          tracing.trace().alternatives();
-          tracing.trace().ranking();
-          return tracing;
+          wanted.trace().workedOut();
+          return wanted;
         },
         done -> {
-          working = false;
-          keep(from == seen ? done : new Again(seen, session.today()).of(done));
-        },
-        () -> working = false);
+          note(what, done.key());
+          keep(done);
+          bringUpToDate(done.key());
+        });
+  }
+
+  private void atOnce(String what, UnaryOperator<Tracing> change) {
+    tracing()
+        .ifPresent(
+            tracing -> {
+              weighings.drop(tracing.key());
+              note(what, tracing.key());
+              keep(change.apply(tracing));
+              bringUpToDate(tracing.key());
+            });
+  }
+
+  private void note(String what, TraceKey key) {
+    tracings
+        .of(key)
+        .ifPresent(before -> undos.computeIfAbsent(key, unseen -> new Undo()).done(what, before));
+  }
+
+  private <T> void work(
+      TraceKey key,
+      Optional<Tracing> wanted,
+      java.util.concurrent.Callable<T> work,
+      Consumer<T> done) {
+    weighings.run(key, wanted, work, done, this::tell);
+    if (weighings.isBusy(key)) {
+      tell();
+    }
   }
 
   private void keep(Tracing tracing) {
     tracings.keep(tracing);
+    kept.keep(tracing);
+    tell();
+  }
+
+  /** Works a trace out anew when files have changed or a day has passed since it was. */
+  private void bringUpToDate(TraceKey key) {
+    Optional<Fitting> fitting =
+        session.fitting().filter(boat -> boat.boat().id().equals(key.boat()));
+    Optional<Tracing> old =
+        tracings
+            .of(key)
+            .filter(tracing -> !tracing.isOf(session.workspace(), session.today()))
+            .filter(tracing -> weighings.wanted(key).isEmpty());
+    if (fitting.isPresent() && old.isPresent()) {
+      Again again = again(fitting.get());
+      work(key, Optional.empty(), () -> again.of(old.get()), found -> renewed(key, found));
+    }
+  }
+
+  private void renewed(TraceKey key, Optional<Again.Renewed> found) {
+    if (found.isEmpty()) {
+      gone(key);
+      return;
+    }
+    int leftOut = found.get().leftOut();
+    if (leftOut > 0) {
+      notices.warn(
+          "The library has changed: "
+              + (leftOut == 1 ? "1 of your answers fits" : leftOut + " of your answers fit")
+              + " no check any longer and "
+              + (leftOut == 1 ? "is" : "are")
+              + " left out of the trace.");
+    }
+    keep(found.get().tracing());
+    bringUpToDate(key);
+  }
+
+  private void gone(TraceKey key) {
+    weighings.drop(key);
+    tracings.forget(key);
+    undos.remove(key);
+    notices.warn(
+        "The library no longer has the symptom \u201c"
+            + key.symptom().replace('-', ' ')
+            + "\u201d for this boat, so its trace has ended.");
     tell();
   }
 
   private void sessionChanged() {
-    if (session.workspace() != seen) {
-      seen = session.workspace();
-      tracings.renew(
-          new Again(seen, session.today())::of, tracing -> Again.stillThere(tracing, seen));
+    if (session.isRead()) {
+      kept.read(this::tell);
     }
     where.check();
     tell();
+    key().ifPresent(this::bringUpToDate);
   }
 
   private void tell() {

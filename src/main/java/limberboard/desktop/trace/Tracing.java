@@ -1,9 +1,13 @@
 package limberboard.desktop.trace;
 
+import java.time.LocalDate;
 import java.util.Optional;
+import limberboard.boat.Workspace;
+import limberboard.desktop.trace.KeptTrace.Picked;
 import limberboard.trace.FaultCause;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
+import limberboard.trace.TrailEntry;
 
 /**
  * One boat's trace as it stands. Immutable.
@@ -11,42 +15,59 @@ import limberboard.trace.Trace;
  * @param trace the answers so far
  * @param cautionsRead whether the symptom's cautions have been read
  * @param picked a check chosen instead of the one advised, until it is answered
- * @param mended what was mended, once it is; empty text of an unknown cause is not used
+ * @param mended what was mended, once it is; none when the cause is not known
  * @param over whether the fault is mended
+ * @param since when it was begun, and what was read when it was last worked out
  */
 record Tracing(
     Trace trace,
     boolean cautionsRead,
     Optional<NextStep> picked,
     Optional<FaultCause> mended,
-    boolean over) {
+    boolean over,
+    Since since) {
 
-  static Tracing begin(Trace trace, boolean cautionsRead) {
-    return new Tracing(trace, cautionsRead, Optional.empty(), Optional.empty(), false);
+  /**
+   * Times of a trace.
+   *
+   * @param begun the day it was begun
+   * @param workspace the workspace it was last worked out for
+   * @param day the day it was last worked out for
+   */
+  record Since(LocalDate begun, Workspace workspace, LocalDate day) {}
+
+  static Tracing begin(Trace trace, boolean cautionsRead, Since since) {
+    return new Tracing(trace, cautionsRead, Optional.empty(), Optional.empty(), false, since);
   }
 
-  String boat() {
-    return trace.fault().fitting().boat().id();
-  }
-
-  String symptom() {
-    return trace.fault().page().id();
+  TraceKey key() {
+    return new TraceKey(trace.fault().fitting().boat().id(), trace.fault().page().id());
   }
 
   Tracing read() {
-    return new Tracing(trace, true, picked, mended, over);
+    return new Tracing(trace, true, picked, mended, over, since);
   }
 
   Tracing with(Trace changed) {
-    return new Tracing(changed, cautionsRead, Optional.empty(), Optional.empty(), false);
+    return new Tracing(changed, cautionsRead, Optional.empty(), Optional.empty(), false, since);
+  }
+
+  /** The same answers on a fault that has been read again. */
+  Tracing again(Trace renewed, Optional<NextStep> stillPicked, Workspace workspace, LocalDate day) {
+    return new Tracing(
+        renewed, cautionsRead, stillPicked, mended, over, new Since(since.begun(), workspace, day));
   }
 
   Tracing pick(NextStep step) {
-    return new Tracing(trace, cautionsRead, Optional.of(step), mended, over);
+    return new Tracing(trace, cautionsRead, Optional.of(step), mended, over, since);
   }
 
   Tracing mended(Optional<FaultCause> cause) {
-    return new Tracing(trace, cautionsRead, Optional.empty(), cause, true);
+    return new Tracing(trace, cautionsRead, Optional.empty(), cause, true, since);
+  }
+
+  boolean isOf(Workspace workspace, LocalDate day) {
+    return since.workspace() == workspace && since.day().equals(day);
   }
 
   NextStep step() {
@@ -65,5 +86,16 @@ record Tracing(
       return Stage.CHECK;
     }
     return step instanceof NextStep.DoMend ? Stage.MEND : Stage.YARD;
+  }
+
+  /** What is kept of it until next time. */
+  KeptTrace kept() {
+    return new KeptTrace(
+        key().boat(),
+        key().symptom(),
+        since.begun(),
+        cautionsRead,
+        trace.trail().stream().map(TrailEntry::step).toList(),
+        picked.map(Picked::of));
   }
 }

@@ -3,31 +3,33 @@ package limberboard.desktop.trace;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
-import java.util.function.UnaryOperator;
 
 /**
  * The traces that have been begun, one a boat and symptom, and which of them each boat is at. For
  * the event thread only.
  */
 final class Tracings {
-  private final Map<String, Map<String, Tracing>> begun = new HashMap<>();
+  private final Map<TraceKey, Tracing> begun = new HashMap<>();
   private final Map<String, String> current = new HashMap<>();
 
-  /** The trace that a boat is at. */
-  Optional<Tracing> current(String boat) {
-    return Optional.ofNullable(current.get(boat)).flatMap(symptom -> of(boat, symptom));
+  /** Which trace a boat is at; it may still be being worked out. */
+  Optional<TraceKey> at(String boat) {
+    return Optional.ofNullable(current.get(boat)).map(symptom -> new TraceKey(boat, symptom));
   }
 
   /** The trace of a symptom on a boat, if it has been begun. */
-  Optional<Tracing> of(String boat, String symptom) {
-    return Optional.ofNullable(begun.getOrDefault(boat, Map.of()).get(symptom));
+  Optional<Tracing> of(TraceKey key) {
+    return Optional.ofNullable(begun.get(key));
   }
 
-  /** Keeps a trace, and makes it the one its boat is at. */
+  /** The boat is at this trace from now on. */
+  void go(TraceKey key) {
+    current.put(key.boat(), key.symptom());
+  }
+
+  /** Keeps a trace as it stands now. */
   void keep(Tracing tracing) {
-    begun.computeIfAbsent(tracing.boat(), boat -> new HashMap<>()).put(tracing.symptom(), tracing);
-    current.put(tracing.boat(), tracing.symptom());
+    begun.put(tracing.key(), tracing);
   }
 
   /** The boat is at no trace; what has been begun is kept. */
@@ -36,16 +38,8 @@ final class Tracings {
   }
 
   /** Forgets a trace. */
-  void forget(Tracing tracing) {
-    begun.getOrDefault(tracing.boat(), new HashMap<>()).remove(tracing.symptom());
-    current.remove(tracing.boat(), tracing.symptom());
-  }
-
-  /** Renews all traces, and forgets those that are no longer possible. */
-  void renew(UnaryOperator<Tracing> renewed, Predicate<Tracing> possible) {
-    for (Map<String, Tracing> ofBoat : begun.values()) {
-      ofBoat.replaceAll((symptom, tracing) -> renewed.apply(tracing));
-      ofBoat.values().removeIf(possible.negate());
-    }
+  void forget(TraceKey key) {
+    begun.remove(key);
+    current.remove(key.boat(), key.symptom());
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
+import limberboard.desktop.trace.KeptTrace.Picked;
 import limberboard.library.Minutes;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
@@ -54,6 +55,22 @@ public final class WhyModel {
     choose(step);
   }
 
+  /** The same step of the same trace after files have changed; what is shown stays until then. */
+  void readAgain(Trace at, NextStep step) {
+    Picked looked = Picked.of(chosen.orElse(step));
+    trace = Optional.of(at);
+    proposed = Optional.of(step);
+    NextStep still =
+        at.alternatives().stream()
+            .map(Alternative::step)
+            .filter(looked::is)
+            .findFirst()
+            .orElse(step);
+    chosen = Optional.of(still);
+    tell();
+    workOut(at, still);
+  }
+
   /** Needs no reasons any longer. */
   void close() {
     latest.drop();
@@ -73,6 +90,10 @@ public final class WhyModel {
     chosen = Optional.of(step);
     known = new Known(known.options(), known.atLeast(), known.expected(), List.of());
     tell();
+    workOut(at, step);
+  }
+
+  private void workOut(Trace at, NextStep step) {
     latest.run(
         "Working out what each answer would do",
         () -> workedOut(at, step),

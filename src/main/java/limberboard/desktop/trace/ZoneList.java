@@ -3,7 +3,6 @@ package limberboard.desktop.trace;
 import java.awt.BorderLayout;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javax.swing.JPanel;
 import limberboard.desktop.drawing.ZoneChoice;
@@ -57,11 +56,9 @@ final class ZoneList extends JPanel {
   private void refresh() {
     refreshing = true;
     List<Entry> entries = new ArrayList<>();
-    Map<String, Integer> counts = model.where().counts();
     entries.add(new Entry(Optional.empty(), "Anywhere", model.where().allSymptoms()));
     for (Zone zone : model.where().zones()) {
-      entries.add(
-          new Entry(Optional.of(zone.id()), zone.title(), counts.getOrDefault(zone.id(), 0)));
+      entries.add(new Entry(Optional.of(zone.id()), zone.title(), model.where().count(zone.id())));
     }
     if (!entries.equals(list.entries())) {
       list.show(entries);

@@ -7,6 +7,7 @@ import java.util.concurrent.CancellationException;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
 import limberboard.trace.DiagnosticTree;
+import limberboard.trace.Fault;
 import limberboard.trace.Trace;
 
 /**
@@ -41,10 +42,11 @@ public final class TreeModel {
   /** Follows a trace: where it stands is marked on the tree. */
   public void follow(Optional<Trace> trace) {
     if (!isOfSameFault(trace)) {
+      boolean readAgain = isReadAgain(trace);
       stop();
       fromBeginning = Optional.empty();
       fromHere = Optional.empty();
-      shown = Optional.empty();
+      shown = readAgain ? shown : Optional.empty();
       beginningAsked = false;
     }
     if (!trace.equals(here)) {
@@ -56,6 +58,17 @@ public final class TreeModel {
 
   private boolean isOfSameFault(Optional<Trace> trace) {
     return here.map(Trace::fault).equals(trace.map(Trace::fault));
+  }
+
+  /** Whether it is the same boat and symptom, whose files have changed. */
+  private boolean isReadAgain(Optional<Trace> trace) {
+    return trace.isPresent()
+        && here.isPresent()
+        && about(trace.get().fault()).equals(about(here.get().fault()));
+  }
+
+  private static List<String> about(Fault fault) {
+    return List.of(fault.fitting().boat().id(), fault.page().id());
   }
 
   /** Says whether somebody looks at the tree; nothing is worked out for nobody. */
@@ -117,7 +130,7 @@ public final class TreeModel {
     boolean whole = from.trail().isEmpty();
     Growth growing = new Growth(from);
     growth = Optional.of(growing);
-    shown = Optional.empty();
+    shown = shown.filter(walk -> !walk.tree().from().fault().equals(from.fault()));
     tell();
     latest.run(
         "Drawing out the whole tree",
@@ -137,7 +150,10 @@ public final class TreeModel {
     }
   }
 
+  /** A tree that takes the place of one whose files have changed is folded like that one. */
   private void keep(TreeWalk walk, boolean whole) {
+    here.ifPresent(now -> walk.mark(walk.tree().where(now)));
+    shown.ifPresent(walk::foldLike);
     if (whole) {
       fromBeginning = Optional.of(walk);
     } else {

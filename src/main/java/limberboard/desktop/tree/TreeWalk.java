@@ -4,8 +4,12 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.DiagnosticTree.Fork;
+import limberboard.trace.TrailEntry;
+import limberboard.trace.TrailStep;
 
 /**
  * A tree with what is selected, what is folded and where the trace stands, without Swing. For the
@@ -122,6 +126,28 @@ public final class TreeWalk {
         });
     keepSelectionInSight();
     tell();
+  }
+
+  /** Folds and selects as another tree of the same fault is folded and selected. */
+  void foldLike(TreeWalk other) {
+    Set<List<TrailStep>> unfolded =
+        other.tree.forks().stream()
+            .filter(other::isOpen)
+            .map(TreeWalk::way)
+            .collect(Collectors.toSet());
+    tree.forks().stream()
+        .filter(this::canFold)
+        .forEach(fork -> open(fork, unfolded.contains(way(fork))));
+    List<TrailStep> to = way(other.selected);
+    tree.forks().stream()
+        .filter(fork -> way(fork).equals(to))
+        .findFirst()
+        .ifPresent(fork -> selected = fork);
+    keepSelectionInSight();
+  }
+
+  private static List<TrailStep> way(Fork fork) {
+    return fork.at().trail().stream().map(TrailEntry::step).toList();
   }
 
   /** Opens as many levels as can be read at a glance. */

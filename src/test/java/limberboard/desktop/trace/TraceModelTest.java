@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
@@ -55,7 +57,8 @@ class TraceModelTest {
     assertThat(titles()).containsExactly("A smell of gas", "Water in the locker");
     model.where().choose(Optional.of("locker"));
     assertThat(titles()).containsExactly("Water in the locker");
-    assertThat(model.where().counts()).containsEntry("locker", 1).containsEntry("mast", 0);
+    assertThat(model.where().count("locker")).isEqualTo(1);
+    assertThat(model.where().count("mast")).isZero();
     assertThat(model.where().allSymptoms()).isEqualTo(2);
   }
 
@@ -233,7 +236,7 @@ class TraceModelTest {
   }
 
   @Test
-  void weighingRunsInTheBackgroundAndAnswersWaitForIt() {
+  void weighingRunsInTheBackgroundAndTheNewestAnswerCounts() {
     Steps steps = new Steps();
     TraceModel slow = new TraceModel(session, steps.background());
     read();
@@ -243,9 +246,15 @@ class TraceModelTest {
     steps.all();
     slow.cautionsRead();
     slow.answer("when", "after-rain");
+    assertThat(slow.isWorking()).isTrue();
+    assertThat(slow.trace().orElseThrow().answers()).isEmpty();
     slow.answer("when", "always");
+    slow.answer("clip", "firm");
     steps.all();
-    assertThat(slow.trace().orElseThrow().answers()).containsEntry("when", "after-rain");
+    assertThat(slow.isWorking()).isFalse();
+    assertThat(slow.trace().orElseThrow().answers())
+        .containsEntry("when", "always")
+        .containsEntry("clip", "firm");
   }
 
   @Test
@@ -263,5 +272,153 @@ class TraceModelTest {
         .asString()
         .startsWith("Replace the locker gasket.");
     assertThat(prevention.of("nowhere")).isEmpty();
+  }
+
+  private List<String> planned(Runnable doing) {
+    List<String> works = new ArrayList<>();
+    guarded = works::add;
+    doing.run();
+    guarded = work -> {};
+    return works;
+  }
+
+  @Test
+  void readingTheLibraryAgainPlansNothingAnewWhenTheNumbersAreTheSame(@TempDir Path folder)
+      throws IOException {
+    WorkspaceFolders folders = SmallWorkspace.copyTo(folder);
+    session.replace(SmallWorkspace.read(folders));
+    TraceModel watched = guardedModel();
+    watched.start("wet-locker");
+    watched.cautionsRead();
+    watched.answer("when", "after-rain");
+    Trace before = watched.trace().orElseThrow();
+    Path log = folders.boats().resolve("knot/log.csv");
+    Files.writeString(log, Files.readString(log) + "2026-05-19,event,,,,,washed down\n");
+    assertThat(planned(() -> session.replace(SmallWorkspace.read(folders))))
+        .doesNotContain("planning a step");
+    assertThat(watched.trace().orElseThrow()).as("a log does not count").isSameAs(before);
+    Path page = folders.articles().resolve("symptoms/wet-locker.md");
+    Files.writeString(
+        page, Files.readString(page).replace("title: Water in the locker", "title: A wet locker"));
+    assertThat(planned(() -> session.replace(SmallWorkspace.read(folders))))
+        .contains("weighing a boat's causes")
+        .doesNotContain("planning a step");
+    assertThat(watched.trace().orElseThrow().fault().page().title()).isEqualTo("A wet locker");
+    Files.writeString(page, Files.readString(page).replace("weight: 6", "weight: 1"));
+    assertThat(planned(() -> session.replace(SmallWorkspace.read(folders))))
+        .as("other numbers need another plan")
+        .contains("planning a step");
+  }
+
+  private limberboard.desktop.base.Guard guarded = work -> {};
+
+  private TraceModel guardedModel() {
+    return new TraceModel(
+        session,
+        Steps.atOnce(),
+        new KeptTraces(TraceStore.NONE, Steps.atOnce(), notices),
+        notices,
+        work -> guarded.begins(work));
+  }
+
+  private final Notices notices = new Notices();
+
+  @Test
+  void answersThatFitNoLongerAreSaidToBeLeftOut(@TempDir Path folder) throws IOException {
+    WorkspaceFolders folders = SmallWorkspace.copyTo(folder);
+    session.replace(SmallWorkspace.read(folders));
+    TraceModel watched = guardedModel();
+    watched.start("wet-locker");
+    watched.cautionsRead();
+    watched.answer("strip", "slips");
+    Path page = folders.articles().resolve("symptoms/wet-locker.md");
+    Files.writeString(
+        page,
+        Files.readString(page)
+            .replace("answers: [holds, slips]", "answers: [holds, comes-out]")
+            .replace("slips:", "comes-out:"));
+    session.replace(SmallWorkspace.read(folders));
+    assertThat(watched.trace().orElseThrow().trail()).isEmpty();
+    assertThat(notices.current().orElseThrow().text()).contains("1 of your answers fits no check");
+  }
+
+  @Test
+  void anAnswerBeingWeighedOnOneBoatIsKeptWhenATraceStartsOnAnother() {
+    Steps steps = new Steps();
+    TraceModel slow = new TraceModel(session, steps.background());
+    read();
+    slow.start("wet-locker");
+    steps.all();
+    slow.cautionsRead();
+    slow.answer("when", "after-rain");
+    session.choose(Optional.of("stint"));
+    slow.start("wet-locker");
+    assertThat(slow.isWorking()).isTrue();
+    steps.all();
+    assertThat(slow.trace().orElseThrow().answers()).isEmpty();
+    session.choose(Optional.of("knot"));
+    steps.all();
+    assertThat(slow.trace().orElseThrow().answers()).containsEntry("when", "after-rain");
+  }
+
+  @Test
+  void leavingWhileAnAnswerIsWeighedDoesNotLoseIt() {
+    Steps steps = new Steps();
+    TraceModel slow = new TraceModel(session, steps.background());
+    read();
+    slow.start("wet-locker");
+    steps.all();
+    slow.cautionsRead();
+    slow.answer("when", "after-rain");
+    slow.leave();
+    steps.all();
+    assertThat(slow.stage()).isEqualTo(Stage.CHOOSING);
+    assertThat(slow.answersGiven("wet-locker")).isEqualTo(1);
+  }
+
+  @Test
+  void startingAgainCanBeUndoneAndDoneAgain() {
+    trace();
+    assertThat(model.undoes()).isEmpty();
+    model.answer("when", "after-rain");
+    model.answer("strip", "slips");
+    model.startAgain();
+    assertThat(model.trace().orElseThrow().trail()).isEmpty();
+    assertThat(model.undoes()).contains("starting again");
+    model.undo();
+    assertThat(model.trace().orElseThrow().answers())
+        .containsEntry("when", "after-rain")
+        .containsEntry("strip", "slips");
+    assertThat(model.redoes()).contains("starting again");
+    model.redo();
+    assertThat(model.trace().orElseThrow().trail()).isEmpty();
+    model.undo();
+    model.undo();
+    assertThat(model.trace().orElseThrow().answers()).containsOnlyKeys("when");
+    model.answer("when", "always");
+    assertThat(model.redoes()).as("something else has been done since").isEmpty();
+    model.undo();
+    assertThat(model.trace().orElseThrow().answers()).containsEntry("when", "after-rain");
+    model.undo();
+    model.undo();
+    assertThat(model.trace().orElseThrow().trail()).isEmpty();
+    assertThat(model.undoes()).isEmpty();
+  }
+
+  @Test
+  void undoingWhileAnAnswerIsWeighedTakesThatAnswerBack() {
+    Steps steps = new Steps();
+    TraceModel slow = new TraceModel(session, steps.background());
+    read();
+    slow.start("wet-locker");
+    steps.all();
+    slow.cautionsRead();
+    slow.answer("when", "after-rain");
+    steps.all();
+    slow.answer("strip", "slips");
+    slow.undo();
+    steps.all();
+    assertThat(slow.trace().orElseThrow().answers()).containsOnlyKeys("when");
+    assertThat(slow.isWorking()).isFalse();
   }
 }

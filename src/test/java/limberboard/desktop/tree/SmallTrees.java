@@ -20,11 +20,16 @@ final class SmallTrees {
 
   /** The trace of the wet locker, at its beginning. */
   static Trace begin() {
+    return begin("knot");
+  }
+
+  /** The same on a boat. */
+  static Trace begin(String boat) {
     Workspace workspace = SmallWorkspace.read();
     return Trace.begin(
         Fault.of(
             workspace.library().symptom("wet-locker").orElseThrow(),
-            new Fitting(workspace.boat("knot").orElseThrow(), SmallWorkspace.TODAY),
+            new Fitting(workspace.boat(boat).orElseThrow(), SmallWorkspace.TODAY),
             workspace.library(),
             List.of()));
   }

@@ -86,7 +86,7 @@ class TreeModelTest {
   void aTreeOfAnotherFaultThatComesLateIsDropped() {
     model.follow(Optional.of(begin));
     model.want(true);
-    Trace other = SmallTrees.begin();
+    Trace other = SmallTrees.begin("stint");
     model.follow(Optional.of(other));
     assertThat(steps.waiting()).isEqualTo(2);
     steps.last();
@@ -111,5 +111,16 @@ class TreeModelTest {
     model.want(true);
     assertThat(model.walk()).containsSame(walk);
     assertThat(steps.waiting()).isZero();
+  }
+
+  @Test
+  void theSameFaultReadAgainLeavesTheTree() {
+    model.follow(Optional.of(begin));
+    model.want(true);
+    steps.all();
+    TreeWalk walk = model.walk().orElseThrow();
+    model.follow(Optional.of(SmallTrees.begin()));
+    assertThat(steps.waiting()).isZero();
+    assertThat(model.walk()).containsSame(walk);
   }
 }

@@ -1,0 +1,53 @@
+package limberboard.desktop.trace;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import limberboard.trace.NextStep;
+import limberboard.trace.TrailStep;
+
+/**
+ * What is kept of a trace that is not over until it is gone on with: nothing that can be worked out
+ * again. Immutable.
+ *
+ * @param boat the boat's id
+ * @param symptom the symptom's id
+ * @param started the day it was begun
+ * @param cautionsRead whether the symptom's cautions have been read
+ * @param steps what has been answered and tried, in order
+ * @param picked kind and id of the step chosen instead of the one advised
+ */
+public record KeptTrace(
+    String boat,
+    String symptom,
+    LocalDate started,
+    boolean cautionsRead,
+    List<TrailStep> steps,
+    Optional<Picked> picked) {
+
+  /** Copies the steps. */
+  public KeptTrace {
+    steps = List.copyOf(steps);
+  }
+
+  /**
+   * A step chosen by hand.
+   *
+   * @param kind as {@link NextStep#kind} names it
+   * @param id as {@link NextStep#id} names it
+   */
+  public record Picked(String kind, String id) {
+    static Picked of(NextStep step) {
+      return new Picked(step.kind(), step.id());
+    }
+
+    boolean is(NextStep step) {
+      return kind.equals(step.kind()) && id.equals(step.id());
+    }
+  }
+
+  /** Which trace it is, among all of a workspace. */
+  TraceKey key() {
+    return new TraceKey(boat, symptom);
+  }
+}
