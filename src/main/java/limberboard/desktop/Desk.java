@@ -2,6 +2,7 @@ package limberboard.desktop;
 
 import java.util.List;
 import java.util.OptionalInt;
+import javax.swing.JComponent;
 import limberboard.desktop.base.Activity;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
@@ -20,6 +21,7 @@ import limberboard.desktop.look.Theme;
 import limberboard.desktop.pages.PagesModel;
 import limberboard.desktop.pages.PagesPlace;
 import limberboard.desktop.parts.Divider;
+import limberboard.desktop.parts.Keys;
 import limberboard.desktop.read.CutReader;
 import limberboard.desktop.read.PagePictures;
 import limberboard.desktop.read.PageRenderer;
@@ -36,6 +38,7 @@ import limberboard.desktop.upkeep.MendedEntry;
 import limberboard.desktop.upkeep.UpkeepModel;
 import limberboard.desktop.upkeep.UpkeepPlace;
 import limberboard.desktop.upkeep.UpkeepTools;
+import limberboard.desktop.upkeep.WorkNotes;
 import limberboard.desktop.window.MainWindow;
 import limberboard.print.Pictures;
 
@@ -111,6 +114,21 @@ final class Desk {
             notices,
             new SearchField(search, this::open),
             List.of(tracePlace, pagesPlace, upkeepPlace, boatsPlace));
+    wayBack();
+  }
+
+  /** Back and forward go through pages and places, wherever one is. */
+  private void wayBack() {
+    JComponent root = window.frame().getRootPane();
+    Keys.everywhere(root, "alt LEFT", reading::back);
+    Keys.everywhere(root, "alt RIGHT", reading::forward);
+    reading.onPlace(
+        id -> {
+          if (!window.current().id().equals(id)) {
+            window.go(place(id));
+          }
+        });
+    window.onGo(place -> reading.wentTo(place.id()));
   }
 
   private Background background(java.util.concurrent.Executor worker) {
@@ -134,10 +152,11 @@ final class Desk {
   private Place pages(PageRenderer renderer) {
     return new PagesPlace(
         reading,
-        reader(renderer, reading::open),
+        reader(renderer, reading::open).withFoot(),
         outside.folders(),
         new Latest(pages),
-        navigator()::trace,
+        new WorkNotes(upkeep),
+        navigator(),
         dividers());
   }
 
@@ -221,6 +240,12 @@ final class Desk {
       public void openBoat(String id) {
         boats.open(id);
         window.go(boatsPlace);
+      }
+
+      @Override
+      public void logWork(String page) {
+        upkeepPlace.logWork(page);
+        window.go(upkeepPlace);
       }
 
       @Override

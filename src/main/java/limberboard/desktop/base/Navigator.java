@@ -11,6 +11,9 @@ public interface Navigator {
   /** Shows a boat's particulars. */
   void openBoat(String id);
 
+  /** Goes where the work of a page is written into the chosen boat's log. */
+  void logWork(String page);
+
   /** Goes where a new boat is entered. */
   void newBoat();
 }

@@ -25,11 +25,13 @@ public interface Place {
   /** What is shown. */
   JComponent component();
 
-  /**
-   * The regions of this place in the order in which F6 goes through them; work begins in the first.
-   * At least one.
-   */
+  /** The regions of this place in the order in which F6 goes through them. At least one. */
   List<JComponent> regions();
+
+  /** Where work begins when this place is gone to. */
+  default JComponent begin() {
+    return regions().get(0);
+  }
 
   /** What is shown there now, for the window's title: the page, the symptom; empty when nothing. */
   default Optional<String> subject() {

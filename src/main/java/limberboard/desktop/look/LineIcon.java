@@ -2,6 +2,7 @@ package limberboard.desktop.look;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
+import java.awt.Color;
 import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -12,6 +13,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import javax.swing.Icon;
+import javax.swing.UIManager;
 
 /**
  * A small drawing in lines of the component's own colour, sharp at every scale. Our own drawings.
@@ -145,10 +147,19 @@ public final class LineIcon implements Icon {
     g2.translate(x, y);
     double scale = getIconWidth() / (double) GRID;
     g2.scale(scale, scale);
-    g2.setColor(c == null ? Palette.INK.color() : c.getForeground());
+    g2.setColor(ink(c));
     g2.setStroke(new BasicStroke(1.8f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
     lines.forEach(g2::draw);
     g2.dispose();
+  }
+
+  /** What cannot be pressed is pale, as its text would be. */
+  private static Color ink(Component c) {
+    if (c == null) {
+      return Palette.INK.color();
+    }
+    Color pale = UIManager.getColor("Button.disabledText");
+    return c.isEnabled() || pale == null ? c.getForeground() : pale;
   }
 
   @Override

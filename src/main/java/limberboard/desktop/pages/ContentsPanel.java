@@ -3,6 +3,10 @@ package limberboard.desktop.pages;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.BorderLayout;
 import java.awt.Rectangle;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.Enumeration;
 import java.util.HashSet;
@@ -16,10 +20,10 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.JTree;
-import javax.swing.ToolTipManager;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import javax.swing.event.TreeSelectionEvent;
+import javax.swing.plaf.basic.BasicTreeUI;
 import javax.swing.tree.DefaultMutableTreeNode;
 import javax.swing.tree.DefaultTreeModel;
 import javax.swing.tree.TreePath;
@@ -31,14 +35,21 @@ import limberboard.desktop.parts.Keys;
 final class ContentsPanel extends JPanel {
   private final transient PagesModel model;
   private final JTextField filter = new JTextField();
+  private final transient Runnable read;
   private final JTree tree = new JTree(new DefaultMutableTreeNode());
   private final JButton problems;
   private transient List<Contents.Node> shown = List.of();
   private boolean refreshing;
 
-  ContentsPanel(PagesModel model) {
+  /**
+   * The contents.
+   *
+   * @param read goes to the page that is open
+   */
+  ContentsPanel(PagesModel model, Runnable read) {
     super(new BorderLayout(0, 8));
     this.model = model;
+    this.read = read;
     setBorder(BorderFactory.createEmptyBorder(12, 14, 8, 6));
     setOpaque(false);
     problems = Buttons.plain("", () -> model.showProblems(true));
@@ -94,14 +105,54 @@ final class ContentsPanel extends JPanel {
     tree.getSelectionModel().setSelectionMode(TreeSelectionModel.SINGLE_TREE_SELECTION);
     tree.getAccessibleContext().setAccessibleName("Contents");
     tree.addTreeSelectionListener(this::selected);
+    Keys.focused(tree, "ENTER", this::choose);
+    tree.addMouseListener(
+        new MouseAdapter() {
+          @Override
+          public void mouseReleased(MouseEvent e) {
+            TreePath path = tree.getPathForLocation(e.getX(), e.getY());
+            if (path != null && nodeOf(path) instanceof Contents.Leaf) {
+              read.run();
+            }
+          }
+        });
     JScrollPane pane =
         new JScrollPane(
             tree, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-    ToolTipManager.sharedInstance().registerComponent(tree);
+    pane.getViewport().addComponentListener(new Resizes());
     pane.setBorder(BorderFactory.createEmptyBorder());
     pane.setOpaque(false);
     pane.getViewport().setOpaque(false);
     return pane;
+  }
+
+  /** Enter goes to the page, and unfolds or folds a heading. */
+  private void choose() {
+    TreePath path = tree.getSelectionPath();
+    if (path == null) {
+      return;
+    }
+    if (nodeOf(path) instanceof Contents.Leaf leaf) {
+      model.open(leaf.id());
+      read.run();
+    } else if (tree.isExpanded(path)) {
+      tree.collapsePath(path);
+    } else {
+      tree.expandPath(path);
+    }
+  }
+
+  /** Titles wrap, so their heights follow the width. */
+  private final class Resizes extends ComponentAdapter {
+    private int before;
+
+    @Override
+    public void componentResized(ComponentEvent e) {
+      if (e.getComponent().getWidth() != before && tree.getUI() instanceof BasicTreeUI ui) {
+        before = e.getComponent().getWidth();
+        ui.setLeftChildIndent(ui.getLeftChildIndent());
+      }
+    }
   }
 
   private void selected(TreeSelectionEvent e) {

@@ -4,33 +4,60 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Which pages were read, with a place in them, to go back and forward. For one thread. */
+/**
+ * Where one has been in the window: pages, each with a place in it, and other places of the window
+ * between them; to go back and forward. For one thread.
+ */
 final class History {
+  /** The place of the window where pages are read. */
+  static final String PAGES = "pages";
+
   private static final int MOST = 200;
   private final List<Visit> visits = new ArrayList<>();
   private int at = -1;
 
   /**
-   * A page that was read.
+   * Something that was looked at.
    *
-   * @param id the page
+   * @param place the place of the window
+   * @param id the page; empty in other places
    * @param position how far it was scrolled when it was left, in pixels
    */
-  record Visit(String id, int position) {}
+  record Visit(String place, String id, int position) {
+    /** Whether a page was read. */
+    boolean isPage() {
+      return place.equals(PAGES) && !id.isEmpty();
+    }
+  }
 
-  /** The page that is read now. */
+  /** What is looked at now. */
   Optional<Visit> now() {
     return at < 0 ? Optional.empty() : Optional.of(visits.get(at));
   }
 
+  /** The page that is read now, or was read last on the way here. */
+  Optional<Visit> page() {
+    for (int i = at; i >= 0; i--) {
+      if (visits.get(i).isPage()) {
+        return Optional.of(visits.get(i));
+      }
+    }
+    return Optional.empty();
+  }
+
   /** Goes to a page; what lay ahead is forgotten. */
   void visit(String id, int leftAt) {
+    visit(PAGES, id, leftAt);
+  }
+
+  /** Goes to a page or a place; what lay ahead is forgotten. */
+  void visit(String place, String id, int leftAt) {
     leave(leftAt);
-    if (now().map(visit -> visit.id().equals(id)).orElse(false)) {
+    if (now().filter(now -> now.place().equals(place) && now.id().equals(id)).isPresent()) {
       return;
     }
     visits.subList(at + 1, visits.size()).clear();
-    visits.add(new Visit(id, 0));
+    visits.add(new Visit(place, id, 0));
     if (visits.size() > MOST) {
       visits.remove(0);
     }
@@ -60,8 +87,8 @@ final class History {
   }
 
   private void leave(int position) {
-    if (at >= 0) {
-      visits.set(at, new Visit(visits.get(at).id(), position));
+    if (at >= 0 && visits.get(at).isPage()) {
+      visits.set(at, new Visit(PAGES, visits.get(at).id(), position));
     }
   }
 }

@@ -1,15 +1,16 @@
 package limberboard.desktop.pages;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.IntSupplier;
 import limberboard.boat.Fit;
 import limberboard.boat.Fitting;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Session;
 import limberboard.library.Kind;
+import limberboard.library.Library;
 import limberboard.library.Page;
 import limberboard.library.Problem;
 
@@ -24,6 +25,12 @@ public final class PagesModel {
   private String filter = "";
   private boolean forAllBoats;
   private boolean problemsShown;
+  private Consumer<String> places = place -> {};
+  private Optional<Filed> filed = Optional.empty();
+
+  /** The contents as they were put together last, and from what. */
+  private record Filed(
+      Library library, String filter, Optional<Fitting> boat, List<Contents.Node> nodes) {}
 
   /**
    * A model on the page that was read last time.
@@ -55,7 +62,17 @@ public final class PagesModel {
 
   /** The contents, as far as the filter lets them through. */
   List<Contents.Node> contents() {
-    return Contents.of(session.library(), filter, session.fitting());
+    Library library = session.library();
+    Optional<Fitting> boat = session.fitting();
+    boolean same =
+        filed
+            .filter(known -> known.library() == library && known.filter().equals(filter))
+            .filter(known -> known.boat().equals(boat))
+            .isPresent();
+    if (!same) {
+      filed = Optional.of(new Filed(library, filter, boat, Contents.of(library, filter, boat)));
+    }
+    return filed.get().nodes();
   }
 
   /** What the contents are filtered by. */
@@ -71,12 +88,12 @@ public final class PagesModel {
 
   /** The page that is read, if the library has it. */
   public Optional<Page<?>> page() {
-    return history.now().flatMap(visit -> session.library().page(visit.id()));
+    return history.page().flatMap(visit -> session.library().page(visit.id()));
   }
 
   /** How far the page was scrolled when it was left. */
   public int position() {
-    return history.now().map(History.Visit::position).orElse(0);
+    return history.page().map(History.Visit::position).orElse(0);
   }
 
   /** Opens a page; without effect when the library has none of this id. */
@@ -98,7 +115,7 @@ public final class PagesModel {
     return history.canGoForward();
   }
 
-  /** Goes back to the page read before. */
+  /** Goes back to what was looked at before: a page, or another place of the window. */
   public void back() {
     problemsShown = false;
     history.back(position.getAsInt());
@@ -112,9 +129,32 @@ public final class PagesModel {
     moved();
   }
 
+  /**
+   * Notes that another place of the window is looked at now.
+   *
+   * @param place its name
+   */
+  public void wentTo(String place) {
+    boolean pages = place.equals(History.PAGES);
+    if (history.now().map(now -> !now.place().equals(place)).orElse(!pages)) {
+      String page = pages ? history.page().map(History.Visit::id).orElse("") : "";
+      history.visit(place, page, position.getAsInt());
+      tell();
+    }
+  }
+
+  /** Says what shows a place of the window when one goes back or forward to it. */
+  public void onPlace(Consumer<String> show) {
+    places = show;
+  }
+
   private void moved() {
-    history.now().ifPresent(visit -> memory.remember(LAST, visit.id()));
+    history
+        .now()
+        .filter(History.Visit::isPage)
+        .ifPresent(visit -> memory.remember(LAST, visit.id()));
     tell();
+    history.now().ifPresent(visit -> places.accept(visit.place()));
   }
 
   /** Whether pages are shown for all boats. */
@@ -144,23 +184,6 @@ public final class PagesModel {
         && fit().map(Fit::fits).orElse(false);
   }
 
-  /** The pages that this page refers to, by kind and title. */
-  public List<Page<?>> linksFrom() {
-    return page().map(page -> sorted(session.library().linksFrom(page.id()))).orElse(List.of());
-  }
-
-  /** The pages that refer to this page, by kind and title. */
-  public List<Page<?>> linksTo() {
-    return page().map(page -> sorted(session.library().linksTo(page.id()))).orElse(List.of());
-  }
-
-  private List<Page<?>> sorted(Iterable<String> ids) {
-    List<Page<?>> pages = new ArrayList<>();
-    ids.forEach(id -> session.library().page(id).ifPresent(pages::add));
-    pages.sort(Comparator.<Page<?>, Kind>comparing(Page::kind).thenComparing(Page::title));
-    return pages;
-  }
-
   /** Everything wrong in the workspace's files. */
   public List<Problem> problems() {
     return session.workspace().problems();
@@ -184,12 +207,19 @@ public final class PagesModel {
     tell();
   }
 
-  /** The page that lies in a file, if it could be read. */
-  public Optional<Page<?>> pageIn(String file) {
-    return session.library().pages().stream()
-        .filter(page -> page.path().equals(file))
-        .<Page<?>>map(page -> page)
-        .findFirst();
+  /** Whether the page that lies in a file could be read, whatever else is wrong in it. */
+  public boolean works(String file) {
+    return session.library().pages().stream().anyMatch(page -> page.path().equals(file));
+  }
+
+  /** What keeps the page that one wants to read from being read; empty when nothing does. */
+  public Optional<Problem> broken() {
+    return page().isPresent()
+        ? Optional.empty()
+        : history
+            .page()
+            .map(visit -> "/" + visit.id() + ".md")
+            .flatMap(name -> problems().stream().filter(p -> p.file().endsWith(name)).findFirst());
   }
 
   private void tell() {

@@ -3,17 +3,19 @@ package limberboard.desktop.pages;
 import java.awt.BorderLayout;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
+import java.util.Optional;
 import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import limberboard.desktop.base.Latest;
+import limberboard.desktop.base.Navigator;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Divider;
-import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.read.CutReader;
+import limberboard.desktop.upkeep.WorkNotes;
+import limberboard.library.Page;
 import limberboard.library.WorkspaceFolders;
 
 /** The place where the library is read. */
@@ -23,7 +25,8 @@ public final class PagesPlace implements Place {
   private final JPanel panel = new JPanel(new BorderLayout());
   private final ContentsPanel contents;
   private final ReadingPanel reading;
-  private final AroundPanel around;
+  private final BoatPanel beside;
+  private final PagesModel model;
 
   /**
    * The place.
@@ -32,7 +35,8 @@ public final class PagesPlace implements Place {
    * @param reader shows pages
    * @param folders where the files of problems lie
    * @param files reads files
-   * @param trace starts tracing the symptom that is read
+   * @param notes tells when the work of a page is due
+   * @param navigator the ways to other places
    * @param dividers remembers dividers
    */
   public PagesPlace(
@@ -40,29 +44,21 @@ public final class PagesPlace implements Place {
       CutReader reader,
       WorkspaceFolders folders,
       Latest files,
-      Consumer<String> trace,
+      WorkNotes notes,
+      Navigator navigator,
       Divider.Memory dividers) {
-    contents = new ContentsPanel(model);
+    this.model = model;
+    contents = new ContentsPanel(model, this::read);
     reading =
         new ReadingPanel(
             model,
             reader,
             new ProblemsPanel(model, folders, files, dividers),
-            () -> model.page().ifPresent(page -> trace.accept(page.id())));
-    around = new AroundPanel(model, model::open);
+            () -> model.page().ifPresent(page -> navigator.trace(page.id())));
+    beside = new BoatPanel(model, notes, navigator);
     Sides right =
-        new Sides(
-            LEAST_WIDTH,
-            "Page",
-            reading,
-            "Around this page",
-            around,
-            "pages-around",
-            0.74,
-            dividers);
+        new Sides(LEAST_WIDTH, "Page", reading, "The boat", beside, "pages-around", 0.74, dividers);
     model.onChange(right::showMain);
-    Keys.within(panel, "alt LEFT", model::back);
-    Keys.within(panel, "alt RIGHT", model::forward);
     panel.add(Divider.beside("pages-contents", contents, right, 0.26, dividers));
   }
 
@@ -91,11 +87,38 @@ public final class PagesPlace implements Place {
     return panel;
   }
 
+  private void read() {
+    if (reading.isPageShown()) {
+      reading.region().requestFocusInWindow();
+    }
+  }
+
+  /** In the page, when there is one to be read. */
+  @Override
+  public JComponent begin() {
+    return reading.isPageShown() ? reading.region() : contents.regions().get(0);
+  }
+
+  @Override
+  public Optional<String> subject() {
+    return model.page().map(Page::title);
+  }
+
+  @Override
+  public Optional<Runnable> print() {
+    return reading.print();
+  }
+
+  @Override
+  public Optional<Find> find() {
+    return reading.find();
+  }
+
   @Override
   public List<JComponent> regions() {
     List<JComponent> regions = new ArrayList<>(contents.regions());
     regions.add(reading.region());
-    regions.add(around.region());
+    regions.add(beside.region());
     return regions;
   }
 }

@@ -3,8 +3,16 @@ package limberboard.desktop.pages;
 import java.awt.BorderLayout;
 import java.awt.Font;
 import java.awt.Insets;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -24,12 +32,14 @@ import limberboard.library.WorkspaceFolders;
 
 /** Everything wrong in the files, and below it the file in question at its line. */
 final class ProblemsPanel extends JPanel {
+  private static final long MOST_BYTES = 2_000_000;
   private final transient PagesModel model;
   private final transient WorkspaceFolders folders;
   private final transient Latest latest;
   private final CardList<Problem> list;
   private final Wrapped words = Text.quiet("");
   private final JTextArea source = new JTextArea();
+  private transient Optional<Problem> opened = Optional.empty();
 
   ProblemsPanel(
       PagesModel model, WorkspaceFolders folders, Latest latest, Divider.Memory dividers) {
@@ -38,9 +48,10 @@ final class ProblemsPanel extends JPanel {
     this.folders = folders;
     this.latest = latest;
     setOpaque(false);
-    list = new CardList<Problem>("Problems in the files", ProblemsPanel::card).onChoose(this::show);
+    list = new CardList<Problem>("Problems in the files", this::card).onChoose(this::open);
     list.setName("problem-list");
     source.setEditable(false);
+    source.setName("problem-source");
     source.setMargin(new Insets(8, 10, 8, 10));
     source.getAccessibleContext().setAccessibleName("Text of the file");
     Column head = new Column(2).padded(0, 6, 4, 6);
@@ -55,22 +66,54 @@ final class ProblemsPanel extends JPanel {
   }
 
   private void refresh() {
-    if (!model.problems().equals(list.entries())) {
-      list.show(model.problems());
+    List<Problem> problems = byFile(model.problems());
+    if (!problems.equals(list.entries())) {
+      list.show(problems);
     }
     words.setText(
-        model.problems().isEmpty()
+        problems.isEmpty()
             ? "There are none any more."
             : "Everything else works meanwhile. Choose one to see its file.");
+    if (opened.filter(problem -> !problems.contains(problem)).isPresent()) {
+      opened = Optional.empty();
+      latest.drop();
+      source.setText("");
+    }
+    if (model.problemsShown()) {
+      opened.ifPresent(this::read);
+    }
   }
 
-  private static Card card(Problem problem) {
-    String where = problem.file() + (problem.line() > 0 ? ", line " + problem.line() : "");
-    return Card.of(line(problem), problem.right()).noting(where).ofKind(severity(problem));
+  /** Files in the order of their first problem, and in each the lines in order. */
+  private static List<Problem> byFile(List<Problem> problems) {
+    Map<String, List<Problem>> files = new LinkedHashMap<>();
+    problems.forEach(
+        problem -> files.computeIfAbsent(problem.file(), file -> new ArrayList<>()).add(problem));
+    return files.values().stream()
+        .flatMap(found -> found.stream().sorted(Comparator.comparingInt(Problem::line)))
+        .toList();
   }
 
-  private static String severity(Problem problem) {
-    return problem.severity() == Problem.Severity.ERROR ? "does not work" : "worth a look";
+  private Card card(Problem problem) {
+    Card card = Card.of(line(problem), problem.right()).ofKind(severity(problem));
+    List<Problem> all = list.entries();
+    int at = all.indexOf(problem);
+    boolean first = at <= 0 || !all.get(at - 1).file().equals(problem.file());
+    return first ? card.under(heading(problem)) : card;
+  }
+
+  private String heading(Problem problem) {
+    boolean page = problem.file().endsWith(".md");
+    return problem.file()
+        + (page && !model.works(problem.file()) ? ": the page cannot be read" : "");
+  }
+
+  /** A page that can be read works, but for what is wrong in it. */
+  private String severity(Problem problem) {
+    if (problem.severity() != Problem.Severity.ERROR) {
+      return "worth a look";
+    }
+    return model.works(problem.file()) ? "left out" : "does not work";
   }
 
   /** What is wrong, in one line. */
@@ -79,15 +122,34 @@ final class ProblemsPanel extends JPanel {
     return line + (problem.key().isEmpty() ? "" : problem.key() + ": ") + problem.wrong();
   }
 
-  private void show(Problem problem) {
+  private void open(Problem problem) {
+    opened = Optional.of(problem);
+    read(problem);
+  }
+
+  private void read(Problem problem) {
     Path file = folders.root().resolve(problem.file()).normalize();
-    if (!file.startsWith(folders.root())) {
-      return;
+    if (file.startsWith(folders.root())) {
+      latest.run(
+          "Reading " + problem.file(),
+          () -> text(file),
+          text -> {
+            if (!text.equals(source.getText())) {
+              show(text, problem.line());
+            }
+          });
     }
-    latest.run(
-        "Reading " + problem.file(),
-        () -> Files.isRegularFile(file) ? Files.readString(file) : "",
-        text -> show(text, problem.line()));
+  }
+
+  /** The text of a file; bytes that are no text stand as signs of their own. */
+  private static String text(Path file) throws IOException {
+    if (!Files.isRegularFile(file)) {
+      return "The file is not there any more.";
+    }
+    if (Files.size(file) > MOST_BYTES) {
+      return "The file is too large to be shown.";
+    }
+    return new String(Files.readAllBytes(file), StandardCharsets.UTF_8).replace("\r\n", "\n");
   }
 
   private void show(String text, int line) {

@@ -8,6 +8,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
+import limberboard.desktop.base.Place;
 import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
@@ -16,6 +17,7 @@ import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.read.CutReader;
 import limberboard.library.Page;
+import limberboard.library.Problem;
 
 /** The page with its tools above it, or words where there is no page, or the problems. */
 final class ReadingPanel extends JPanel {
@@ -75,6 +77,21 @@ final class ReadingPanel extends JPanel {
     return reader.pane().region();
   }
 
+  /** Whether a page is to be read now. */
+  boolean isPageShown() {
+    return !model.problemsShown() && model.page().isPresent();
+  }
+
+  /** Prints the page. */
+  Optional<Runnable> print() {
+    return isPageShown() ? Optional.of(reader::print) : Optional.empty();
+  }
+
+  /** Searches in the page. */
+  Optional<Place.Find> find() {
+    return isPageShown() ? Optional.of(reader.pane().finding()) : Optional.empty();
+  }
+
   private void refresh() {
     Optional<Page<?>> page = model.page();
     back.setEnabled(model.canGoBack());
@@ -90,6 +107,7 @@ final class ReadingPanel extends JPanel {
     } else if (page.isPresent()) {
       show(page.get());
     } else {
+      onScreen = "";
       nothing.setText(emptyWords());
       cards.show(shown, "nothing");
     }
@@ -114,6 +132,16 @@ final class ReadingPanel extends JPanel {
   private String emptyWords() {
     if (!model.isRead()) {
       return "Reading the library …";
+    }
+    Optional<Problem> broken = model.broken();
+    if (broken.isPresent()) {
+      return "This page cannot be read just now. In its file "
+          + broken.get().file()
+          + ": "
+          + ProblemsPanel.line(broken.get())
+          + ". "
+          + broken.get().right()
+          + " As soon as that is mended, the page stands here again.";
     }
     if (model.contents().isEmpty() && model.filter().isBlank()) {
       return "The library has no pages yet. A page is a Markdown file in one of the folders below"

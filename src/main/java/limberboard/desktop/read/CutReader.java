@@ -11,6 +11,7 @@ import limberboard.desktop.base.Session;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.look.Theme;
 import limberboard.library.Library;
+import limberboard.print.CutPage;
 
 /**
  * One page at a time in a reading pane, rendered off the event thread, for the chosen boat or for
@@ -26,6 +27,7 @@ public final class CutReader {
   private final ReadingPane pane;
   private Optional<String> page = Optional.empty();
   private boolean forAllBoats;
+  private boolean withFoot;
   private Optional<Wanted> asked = Optional.empty();
   private Optional<Rendered> shown = Optional.empty();
   private OptionalInt place = OptionalInt.empty();
@@ -110,6 +112,12 @@ public final class CutReader {
     refresh();
   }
 
+  /** Lets which pages it points to, and which point here, stand at the foot of each page. */
+  public CutReader withFoot() {
+    withFoot = true;
+    return this;
+  }
+
   /** What prints and saves. */
   public Papers papers() {
     return papers;
@@ -151,9 +159,13 @@ public final class CutReader {
     asked = Optional.of(wanted);
     latest.run(
         "Reading the page",
-        () -> renderer.screen(order, dark, style),
+        () -> renderer.screen(cut(order), dark, style),
         this::take,
         () -> asked = Optional.empty());
+  }
+
+  private CutPage cut(PageRenderer.Order order) {
+    return withFoot ? PageFoot.under(order.cut(), order.library()) : order.cut();
   }
 
   /** The page that is wanted is there or on its way already. */

@@ -13,7 +13,7 @@ import limberboard.desktop.parts.Text;
 
 /** Finds words in what is read. Enter or F3 goes on, with Shift back; Escape puts it away. */
 final class FindBar extends Column {
-  private static final int LETTERS = 22;
+  private static final int LETTERS = 16;
   private final JTextField words = new JTextField(LETTERS);
   private final JLabel count = Text.label("");
   private final transient Runnable changed;
@@ -45,10 +45,10 @@ final class FindBar extends Column {
             8,
             label,
             words,
+            count,
             Buttons.plain("Next", () -> step.accept(1)),
             Buttons.plain("Previous", () -> step.accept(-1)),
-            Buttons.plain("Done", close),
-            count));
+            Buttons.plain("Done", close)));
     setVisible(false);
   }
 
@@ -72,6 +72,7 @@ final class FindBar extends Column {
   void count(Finds finds) {
     String found = words().isBlank() ? "" : finds.words();
     count.setText(found);
+    revalidate();
     words.getAccessibleContext().setAccessibleDescription(found);
   }
 

@@ -3,7 +3,6 @@ package limberboard.desktop.read;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.text.BreakIterator;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -49,17 +48,16 @@ record PageText(String text, List<Passage> passages, List<Link> links) {
 
   /** Where a part is painted, a rectangle a run. */
   List<Rectangle> boxes(Part part) {
-    List<Rectangle> boxes = new ArrayList<>();
-    for (Passage passage : passages) {
-      if (passage.start() < part.end() && passage.end() > part.start()) {
-        for (Run run : passage.runs()) {
-          if (run.start() < part.end() && run.end() > part.start()) {
-            boxes.add(run.between(part.start(), part.end()));
-          }
-        }
-      }
-    }
-    return boxes;
+    return runs(part).stream().map(run -> run.between(part.start(), part.end())).toList();
+  }
+
+  /** The runs that a part is, or is in. */
+  List<Run> runs(Part part) {
+    return passages.stream()
+        .filter(passage -> passage.start() < part.end() && passage.end() > part.start())
+        .flatMap(passage -> passage.runs().stream())
+        .filter(run -> run.start() < part.end() && run.end() > part.start())
+        .toList();
   }
 
   /** Where a place of the text is painted, one pixel wide; empty on a page without text. */

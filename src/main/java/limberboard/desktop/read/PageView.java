@@ -31,8 +31,6 @@ import limberboard.desktop.read.PageText.Part;
  */
 final class PageView extends JComponent implements Scrollable, Accessible {
   private static final int LINE = 48;
-  private static final double SELECTED = 0.3;
-  private static final double FOUND = 0.55;
   private final transient PageSelection selection = new PageSelection(this::repaint);
   private final transient Consumer<String> follow;
   private transient Optional<Laid> laid = Optional.empty();
@@ -176,9 +174,13 @@ final class PageView extends JComponent implements Scrollable, Accessible {
     g2.dispose();
     Graphics2D over = (Graphics2D) g.create();
     over.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-    finds.places().forEach(place -> fill(over, place, Palette.MARK.clear(FOUND)));
+    over.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    over.setRenderingHint(
+        RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+    finds.places().forEach(place -> fill(over, place, Palette.MARK.color()));
     finds.now().ifPresent(place -> ring(over, place));
-    fill(over, selection.part(), Palette.ACCENT.clear(SELECTED));
+    fill(over, selection.part(), Palette.CHOSEN.color());
     if (isFocusOwner()) {
       link.ifPresent(now -> ring(over, PageText.part(now)));
       over.setColor(Palette.ACCENT.color());
@@ -188,11 +190,18 @@ final class PageView extends JComponent implements Scrollable, Accessible {
   }
 
   private void fill(Graphics2D g, Part part, Color colour) {
-    if (!part.isEmpty()) {
-      g.setColor(colour);
-      text().boxes(part).stream()
-          .filter(box -> g.hitClip(box.x, box.y, box.width, box.height))
-          .forEach(g::fill);
+    for (Run run : part.isEmpty() ? List.<Run>of() : text().runs(part)) {
+      Rectangle box = run.between(part.start(), part.end());
+      if (g.hitClip(box.x, box.y, box.width, box.height)) {
+        Graphics2D behind = (Graphics2D) g.create();
+        behind.clip(box);
+        behind.setColor(colour);
+        behind.fill(box);
+        behind.setColor(run.ink());
+        behind.setFont(run.font());
+        behind.drawString(run.text(), run.box().x, run.baseline());
+        behind.dispose();
+      }
     }
   }
 

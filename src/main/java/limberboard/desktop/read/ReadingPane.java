@@ -14,6 +14,7 @@ import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
+import limberboard.desktop.base.Place;
 import limberboard.desktop.parts.Keys;
 
 /**
@@ -54,7 +55,7 @@ public final class ReadingPane extends JPanel {
     add(scroller, BorderLayout.CENTER);
     add(bar, BorderLayout.SOUTH);
     scrolling();
-    finding();
+    findingKeys();
   }
 
   private void scrolling() {
@@ -68,7 +69,22 @@ public final class ReadingPane extends JPanel {
     Keys.focused(page, "END", () -> scroll(vertical().getMaximum()));
   }
 
-  private void finding() {
+  /** Searching in the page, for keys that work wherever the focus is. */
+  public Place.Find finding() {
+    return new Place.Find() {
+      @Override
+      public void begin() {
+        find();
+      }
+
+      @Override
+      public void next(boolean forward) {
+        findNext(forward ? 1 : -1);
+      }
+    };
+  }
+
+  private void findingKeys() {
     Keys.within(this, "control F", this::find);
     Keys.focused(page, "F3", () -> findNext(1));
     Keys.focused(page, "shift F3", () -> findNext(-1));

@@ -1,5 +1,6 @@
 package limberboard.desktop.read;
 
+import java.awt.Color;
 import java.awt.Font;
 import java.awt.Rectangle;
 import java.awt.font.FontRenderContext;
@@ -10,11 +11,21 @@ import java.awt.font.FontRenderContext;
  * @param start where it begins in the text of the page
  * @param text its letters, as painted
  * @param box where it is painted, in pixels of the page
+ * @param baseline where its letters stand, in pixels of the page
  * @param font what it is painted in
+ * @param ink its colour
  * @param strong whether it is strongly stressed
  * @param stressed whether it is stressed
  */
-record Run(int start, String text, Rectangle box, Font font, boolean strong, boolean stressed) {
+record Run(
+    int start,
+    String text,
+    Rectangle box,
+    int baseline,
+    Font font,
+    Color ink,
+    boolean strong,
+    boolean stressed) {
   private static final FontRenderContext AS_PAINTED = new FontRenderContext(null, true, true);
 
   Run {

@@ -1,5 +1,6 @@
 package limberboard.desktop.read;
 
+import java.awt.Color;
 import java.awt.Font;
 import java.awt.Rectangle;
 import java.util.ArrayList;
@@ -14,6 +15,7 @@ import limberboard.desktop.read.Passage.Item;
 import limberboard.desktop.read.Passage.Paragraph;
 import limberboard.desktop.read.Passage.Role;
 import org.w3c.dom.Element;
+import org.xhtmlrenderer.css.parser.FSRGBColor;
 import org.xhtmlrenderer.layout.LayoutContext;
 import org.xhtmlrenderer.render.BlockBox;
 import org.xhtmlrenderer.render.Box;
@@ -136,7 +138,9 @@ final class TextCollector {
               text.length(),
               letters,
               box,
+              parent.getAbsY() + parent.getBaseline(),
               font(parent),
+              ink(parent),
               Roles.isIn(parent.getElement(), "strong"),
               Roles.isIn(parent.getElement(), "em")));
       text.append(letters);
@@ -158,6 +162,12 @@ final class TextCollector {
 
   private Font font(InlineLayoutBox box) {
     return ((AWTFSFont) box.getStyle().getFSFont(context)).getAWTFont();
+  }
+
+  private static Color ink(InlineLayoutBox box) {
+    return box.getStyle().getColor() instanceof FSRGBColor colour
+        ? new Color(colour.getRed(), colour.getGreen(), colour.getBlue())
+        : Color.BLACK;
   }
 
   private void link(InlineLayoutBox box, int letters) {

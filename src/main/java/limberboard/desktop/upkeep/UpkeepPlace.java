@@ -107,6 +107,14 @@ public final class UpkeepPlace implements Place {
     aspects.stream().filter(one -> one.id().equals(aspect)).findFirst().ifPresent(this::look);
   }
 
+  /** Goes where the work of a page is marked done, or else to the log. */
+  public void logWork(String page) {
+    boolean recurs =
+        model.upkeep().map(known -> known.all()).orElse(List.of()).stream()
+            .anyMatch(due -> due.work().id().equals(page));
+    look(recurs ? "due" : "log");
+  }
+
   private void look(UpkeepAspect aspect) {
     now = aspect;
     refresh();

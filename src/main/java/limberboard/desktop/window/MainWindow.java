@@ -7,6 +7,7 @@ import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
@@ -38,6 +39,7 @@ public final class MainWindow {
   private final ViewMenu view;
   private Place current;
   private Runnable closed = () -> {};
+  private Consumer<Place> went = place -> {};
 
   /**
    * A window that is not yet shown.
@@ -145,7 +147,8 @@ public final class MainWindow {
     cards.show(shown, place.id());
     rail.mark(place.id());
     memory.remember("place", place.id());
-    Regions.focus(place.regions().get(0));
+    Regions.focus(place.begin());
+    went.accept(place);
   }
 
   /** Shows the window where it stood last time. */
@@ -154,12 +157,22 @@ public final class MainWindow {
     frame.setLocationRelativeTo(null);
     memory.bounds("window").filter(Screens::shows).ifPresent(frame::setBounds);
     frame.setVisible(true);
-    Regions.focus(current.regions().get(0));
+    Regions.focus(current.begin());
+  }
+
+  /** Says what happens each time a place is shown. */
+  public void onGo(Consumer<Place> action) {
+    went = action;
   }
 
   /** Says what happens once the window has been closed. */
   public void onClosed(Runnable action) {
     closed = action;
+  }
+
+  /** The place that is shown. */
+  public Place current() {
+    return current;
   }
 
   /** The frame, for dialogs above it and for pictures of it. */

@@ -43,9 +43,9 @@ class HistoryTest {
     history.visit("a", 0);
     history.visit("b", 340);
     history.back(90);
-    assertThat(history.now()).contains(new History.Visit("a", 340));
+    assertThat(history.now()).contains(new History.Visit("pages", "a", 340));
     history.forward(340);
-    assertThat(history.now()).contains(new History.Visit("b", 90));
+    assertThat(history.now()).contains(new History.Visit("pages", "b", 90));
   }
 
   @Test
@@ -67,5 +67,20 @@ class HistoryTest {
       steps++;
     }
     assertThat(steps).isEqualTo(199);
+  }
+
+  @Test
+  void otherPlacesOfTheWindowAreOnTheWay() {
+    history.visit("a", 0);
+    history.visit("upkeep", "", 120);
+    history.visit("b", 5);
+    history.back(30);
+    assertThat(history.now().map(History.Visit::place)).contains("upkeep");
+    assertThat(history.page()).contains(new History.Visit("pages", "a", 120));
+    history.back(77);
+    assertThat(history.now()).contains(new History.Visit("pages", "a", 120));
+    history.forward(80);
+    history.forward(0);
+    assertThat(history.now()).contains(new History.Visit("pages", "b", 30));
   }
 }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import limberboard.desktop.base.Forgetful;
 import limberboard.desktop.base.Memory;
@@ -57,16 +59,44 @@ class PagesModelTest {
   }
 
   @Test
-  void knowsWhatPointsHereAndWhereThisPoints() {
+  void goesBackToThePlaceOfTheWindowThatOneCameFrom() {
     session.replace(SmallWorkspace.read());
-    model.open("tighten-hose");
-    assertThat(model.linksTo())
-        .extracting(Page::id)
-        .containsExactly("wet-locker", "replace-gasket");
+    List<String> shown = new ArrayList<>();
+    model.onPlace(shown::add);
+    model.open("torch");
+    model.wentTo("upkeep");
     model.open("replace-gasket");
-    assertThat(model.linksFrom())
-        .extracting(Page::id)
-        .containsExactly("tighten-hose", "gasket-strip", "torch");
+    model.wentTo("pages");
+    model.back();
+    assertThat(shown).last().isEqualTo("upkeep");
+    assertThat(title()).isEqualTo("Torch");
+    model.wentTo("upkeep");
+    model.back();
+    assertThat(shown).last().isEqualTo("pages");
+    assertThat(title()).isEqualTo("Torch");
+    model.forward();
+    model.forward();
+    assertThat(title()).isEqualTo("Replace the locker gasket");
+  }
+
+  @Test
+  void aBrokenPageSaysWhatIsWrongWithItUntilItIsMended(@TempDir Path folder) throws IOException {
+    WorkspaceFolders folders = SmallWorkspace.copyTo(folder);
+    session.replace(SmallWorkspace.read(folders));
+    model.open("tighten-hose");
+    assertThat(model.broken()).isEmpty();
+    Path page = folders.articles().resolve("procedures/tighten-hose.md");
+    String whole = Files.readString(page);
+    Files.writeString(page, whole.replace("title:", "title: ["));
+    session.replace(SmallWorkspace.read(folders));
+    assertThat(model.page()).isEmpty();
+    assertThat(model.broken().orElseThrow().file())
+        .isEqualTo("articles/procedures/tighten-hose.md");
+    assertThat(model.works("articles/procedures/tighten-hose.md")).isFalse();
+    Files.writeString(page, whole);
+    session.replace(SmallWorkspace.read(folders));
+    assertThat(title()).isEqualTo("Tighten the drain hose");
+    assertThat(model.broken()).isEmpty();
   }
 
   @Test
