@@ -10,7 +10,7 @@ import limberboard.print.CutPage;
 import limberboard.print.PageCutter;
 import limberboard.print.Part;
 import limberboard.print.PlainText;
-import limberboard.print.QuantityWords;
+import limberboard.workings.QuantityWords;
 import org.junit.jupiter.api.Test;
 
 class PageFootTest {
