@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JPanel;
+import limberboard.desktop.base.Place;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;
@@ -50,8 +51,9 @@ final class MendCard extends JPanel {
     return mended;
   }
 
-  CutReader reader() {
-    return reader;
+  /** Searches in the page. */
+  Place.Find find() {
+    return reader.pane().finding();
   }
 
   void show(Trace trace, DoMend step) {

@@ -16,10 +16,7 @@ import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Divider;
 import limberboard.desktop.read.CutReader;
 import limberboard.desktop.read.PagePictures;
-import limberboard.desktop.read.Papers;
 import limberboard.desktop.upkeep.MendedEntry;
-import limberboard.library.Library;
-import limberboard.print.TraceSheet;
 import limberboard.trace.FaultCause;
 
 /** The place where a fault is traced to its cause and mended. */
@@ -70,7 +67,7 @@ public final class TracePlace implements Place {
             new CausesPanel(model, navigator::openPage),
             aspects,
             new StepCautions(model),
-            () -> saveTrace(session, model, reader.papers()),
+            new TracePapers(session, model, reader.papers()),
             dividers);
     return new TracePlace(
         model,
@@ -78,18 +75,6 @@ public final class TracePlace implements Place {
         new BeforePanel(model, drawings, background),
         new CautionsPanel(model),
         tracing);
-  }
-
-  private static void saveTrace(Session session, TraceModel model, Papers papers) {
-    Library library = session.library();
-    String boat = session.boat().map(known -> "-" + known.id()).orElse("");
-    model
-        .trace()
-        .ifPresent(
-            trace ->
-                papers.save(
-                    "trace-" + trace.fault().page().id() + boat,
-                    () -> new TraceSheet(library).of(trace)));
   }
 
   private static List<String> prevention(Session session, FaultCause cause) {
@@ -136,6 +121,16 @@ public final class TracePlace implements Place {
   @Override
   public Icon icon() {
     return LineIcon.trace(ICON);
+  }
+
+  @Override
+  public Optional<Runnable> print() {
+    return tracing.print();
+  }
+
+  @Override
+  public Optional<Find> find() {
+    return tracing.find();
   }
 
   @Override

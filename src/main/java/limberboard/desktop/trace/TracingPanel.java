@@ -12,6 +12,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import limberboard.boat.Boat;
+import limberboard.desktop.base.Place;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Divider;
@@ -39,7 +40,7 @@ final class TracingPanel extends JPanel {
   private final CausesPanel causes;
   private final transient TrailSlots slots;
   private final CautionBand band;
-  private final transient Runnable saveTrace;
+  private final transient TracePapers papers;
   private final transient Aspects aspects;
   private final AspectSwitch looks;
   private final WhyPanel why;
@@ -59,7 +60,7 @@ final class TracingPanel extends JPanel {
       CausesPanel causes,
       Aspects aspects,
       TreePanel.Cautions cautions,
-      Runnable saveTrace,
+      TracePapers papers,
       Divider.Memory dividers) {
     super(new BorderLayout(0, 10));
     this.model = model;
@@ -68,11 +69,11 @@ final class TracingPanel extends JPanel {
     this.yard = yard;
     this.mended = mended;
     this.causes = causes;
-    this.saveTrace = saveTrace;
+    this.papers = papers;
     this.aspects = aspects;
     this.looks = new AspectSwitch(aspects);
     this.why = new WhyPanel(model, aspects.why(), () -> aspects.look(Aspect.STEP), dividers);
-    this.tree = new TreePanel(aspects.tree(), cautions, dividers);
+    this.tree = new TreePanel(aspects.tree(), cautions, papers, dividers);
     this.trail = new TrailPanel(model);
     this.band = new CautionBand(model);
     this.slots = new TrailSlots(trail, steps, causes);
@@ -115,19 +116,36 @@ final class TracingPanel extends JPanel {
     JButton other = Buttons.plain("Another symptom", model::leave);
     other.setName("another-symptom");
     other.setToolTipText("This trace stays as it is");
-    JButton save = Buttons.plain("Save trace as PDF …", saveTrace);
+    JButton print = Buttons.plain("Print …", papers::printTrace);
+    print.setName("print-trace");
+    print.setToolTipText("Where this trace stands, as a sheet");
+    JButton save = Buttons.plain("Save as PDF …", papers::saveTrace);
     save.setName("save-trace");
     save.setToolTipText("Where this trace stands, as a sheet to print");
     boolean roomy = getWidth() == 0 || getWidth() >= UIScale.scale(ONE_LINE);
     top.removeAll();
     if (roomy) {
-      top.add(Row.growing(12, 0, what, looks, save, other, again));
+      top.add(Row.growing(12, 0, what, looks, print, save, other, again));
     } else {
       top.add(what);
-      top.add(Row.wrapping(8, looks, save, other, again));
+      top.add(Row.wrapping(8, looks, print, save, other, again));
     }
     top.add(band);
     top.revalidate();
+  }
+
+  /** Prints what is looked at: the tree, or else where the trace stands. */
+  Optional<Runnable> print() {
+    if (model.stage().ordinal() < Stage.CHECK.ordinal()) {
+      return Optional.empty();
+    }
+    return aspects.now() == Aspect.TREE ? tree.print() : Optional.of(papers::printTrace);
+  }
+
+  /** Searches in the page of a mend. */
+  Optional<Place.Find> find() {
+    boolean page = aspects.now() == Aspect.STEP && model.stage() == Stage.MEND;
+    return page ? Optional.of(mend.find()) : Optional.empty();
   }
 
   private JComponent middle(Divider.Memory dividers) {

@@ -14,6 +14,7 @@ import limberboard.trace.DiagnosticTree.Fork;
 /** Which part of a tree is in sight, and how large. */
 final class Sight {
   private static final double LEAST_READABLE = 0.85;
+  private static final double LEAST_TOLD_APART = 0.15;
   private final TreeView view;
   private final List<Runnable> listeners = new ArrayList<>();
   private Zoom zoom = Zoom.USUAL;
@@ -105,6 +106,20 @@ final class Sight {
 
   private static Zoom fitting(TreeLayout layout, JViewport port) {
     return Zoom.fitting(layout.width(), layout.height(), port.getWidth(), port.getHeight());
+  }
+
+  /** So small that many steps are in sight at once, but their boxes can still be told apart. */
+  void overview() {
+    view.layoutNow()
+        .ifPresent(
+            layout ->
+                port()
+                    .ifPresent(
+                        port ->
+                            zoom(
+                                new Zoom(
+                                    Math.max(LEAST_TOLD_APART, fitting(layout, port).factor())))));
+    reveal();
   }
 
   /** As small as everything that is unfolded needs. */

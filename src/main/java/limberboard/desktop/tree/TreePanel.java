@@ -26,6 +26,7 @@ public final class TreePanel extends JPanel {
   private static final String TREE = "tree";
   private static final String WAIT = "wait";
   private final transient TreeModel model;
+  private final transient TreeOut out;
   private final CardLayout cards = new CardLayout();
   private final JPanel shown = new JPanel(cards);
   private final TreeView view = new TreeView();
@@ -48,14 +49,16 @@ public final class TreePanel extends JPanel {
    *
    * @param model the tree
    * @param cautions tells the cautions of a step
+   * @param out prints and saves the tree
    * @param dividers remembers where the divider stands
    */
-  public TreePanel(TreeModel model, Cautions cautions, Divider.Memory dividers) {
+  public TreePanel(TreeModel model, Cautions cautions, TreeOut out, Divider.Memory dividers) {
     super(new BorderLayout(0, 8));
     this.model = model;
+    this.out = out;
     this.details = new ForkDetails(cautions);
     this.waiting = new TreeWaiting(model);
-    this.tools = new TreeTools(model, view);
+    this.tools = new TreeTools(model, view, out);
     setOpaque(false);
     shown.setOpaque(false);
     scroller.setBorder(BorderFactory.createEmptyBorder());
@@ -90,6 +93,11 @@ public final class TreePanel extends JPanel {
     if (!narrow) {
       top.add(summary);
     }
+  }
+
+  /** Prints the tree; empty while there is none. */
+  public Optional<Runnable> print() {
+    return model.walk().map(walk -> () -> out.print(walk.tree()));
   }
 
   /** The regions that F6 goes through. */

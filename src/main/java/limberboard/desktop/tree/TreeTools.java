@@ -1,12 +1,14 @@
 package limberboard.desktop.tree;
 
 import java.awt.BorderLayout;
+import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
+import limberboard.trace.DiagnosticTree;
 
 /** The buttons above a tree. */
 final class TreeTools extends JPanel {
@@ -16,7 +18,12 @@ final class TreeTools extends JPanel {
   private final JButton other = Buttons.plain("", this::changeTree);
   private final JLabel size = Text.label("");
 
-  TreeTools(TreeModel model, TreeView view) {
+  /**
+   * The buttons.
+   *
+   * @param out prints and saves the tree
+   */
+  TreeTools(TreeModel model, TreeView view, TreeOut out) {
     super(new BorderLayout());
     this.model = model;
     this.view = view;
@@ -36,22 +43,23 @@ final class TreeTools extends JPanel {
             "Larger (Ctrl and plus)",
             () -> view.sight().zoom(view.sight().zoom().by(1)));
     JButton fit = tool("Fit", "tree-fit", "Everything that is unfolded at once", view.sight()::fit);
-    JButton unfold =
-        tool(
-            "Unfold all",
-            "tree-unfold",
-            "Shows everything",
-            () -> model.walk().ifPresent(TreeWalk::unfoldAll));
+    JButton unfold = tool("Unfold all", "tree-unfold", "Shows everything", this::unfold);
     JButton fold =
         tool(
             "Fold again",
             "tree-fold",
             "Shows the first steps and the way to where you are",
             () -> model.walk().ifPresent(TreeWalk::foldAgain));
+    JButton print =
+        tool("Print …", "tree-print", "The tree by numbers, on sheets", () -> with(out::print));
+    JButton save =
+        tool("Save as PDF …", "tree-pdf", "The tree by numbers, on sheets", () -> with(out::save));
+    JButton draw =
+        tool("Save drawing …", "tree-svg", "The whole tree as one SVG", () -> with(out::draw));
     smaller.getAccessibleContext().setAccessibleName("Smaller");
     larger.getAccessibleContext().setAccessibleName("Larger");
     other.setName("tree-other");
-    add(Row.wrapping(8, here, smaller, size, larger, fit, unfold, fold, other));
+    add(Row.wrapping(8, here, smaller, size, larger, fit, unfold, fold, other, print, save, draw));
     view.sight().onZoom(this::refresh);
   }
 
@@ -60,6 +68,15 @@ final class TreeTools extends JPanel {
     button.setName(name);
     button.setToolTipText(tip);
     return button;
+  }
+
+  private void with(Consumer<DiagnosticTree> action) {
+    model.walk().map(TreeWalk::tree).ifPresent(action);
+  }
+
+  private void unfold() {
+    model.walk().ifPresent(TreeWalk::unfoldAll);
+    view.sight().overview();
   }
 
   private void toHere() {

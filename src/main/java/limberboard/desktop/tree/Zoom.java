@@ -7,7 +7,7 @@ package limberboard.desktop.tree;
  */
 record Zoom(double factor) {
   static final Zoom USUAL = new Zoom(1);
-  private static final double LEAST = 0.1;
+  private static final double LEAST = 0.002;
   private static final double MOST = 3;
   private static final double STEP = 1.2;
   private static final int PER_CENT = 100;
@@ -28,6 +28,6 @@ record Zoom(double factor) {
 
   /** In words. */
   String words() {
-    return Math.round(factor * PER_CENT) + " %";
+    return factor * PER_CENT < 1 ? "under 1 %" : Math.round(factor * PER_CENT) + " %";
   }
 }

@@ -24,6 +24,7 @@ import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.StackedList;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
+import limberboard.desktop.read.Papers;
 import limberboard.library.Phase;
 import limberboard.library.Skill;
 import limberboard.upkeep.Due.Group;
@@ -38,6 +39,8 @@ final class DueAspect implements UpkeepAspect {
   private final Wrapped nothing = Text.reading("");
   private final JButton coming = Buttons.plain("", this::turnComing);
   private final DueDetails details;
+  private final Papers papers;
+  private final JButton print;
   private final Together together;
   private final Map<String, String> headings = new HashMap<>();
   private String lastTicked = "";
@@ -47,6 +50,10 @@ final class DueAspect implements UpkeepAspect {
   /** The aspect. */
   DueAspect(UpkeepTools tools, DueModel due, Wanted wanted) {
     model = due;
+    papers = tools.papers();
+    Runnable printing = () -> new DuePaper(model.upkeep()).give(papers::print);
+    print = Buttons.plain("Print …", printing);
+    print.setName("due-print");
     details = new DueDetails(model, tools.navigator()::openPage);
     together = new Together("due", this::markTicked, () -> shop(wanted), model::untick);
     model.afterWriting(this::back);
@@ -83,7 +90,7 @@ final class DueAspect implements UpkeepAspect {
     head.add(nothing);
     Column foot = new Column(0).padded(6, 2, 2, 6);
     foot.add(together);
-    foot.add(Row.wrapping(8, coming));
+    foot.add(Row.wrapping(8, coming, print));
     return new StackedList(head, list, foot);
   }
 
@@ -234,6 +241,11 @@ final class DueAspect implements UpkeepAspect {
   @Override
   public char mnemonic() {
     return 'D';
+  }
+
+  @Override
+  public Optional<Runnable> print() {
+    return Optional.of(() -> new DuePaper(model.upkeep()).give(papers::print));
   }
 
   @Override

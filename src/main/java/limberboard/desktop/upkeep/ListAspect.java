@@ -2,11 +2,13 @@ package limberboard.desktop.upkeep;
 
 import java.awt.Component;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JList;
+import limberboard.desktop.base.Place;
 import limberboard.desktop.parts.Keys;
 import limberboard.print.ListWords;
 import limberboard.upkeep.list.ListKind;
@@ -66,6 +68,16 @@ final class ListAspect implements UpkeepAspect {
   @Override
   public char mnemonic() {
     return 'I';
+  }
+
+  @Override
+  public Optional<Runnable> print() {
+    return panel.printing();
+  }
+
+  @Override
+  public Optional<Place.Find> find() {
+    return panel.finding();
   }
 
   @Override

@@ -4,12 +4,15 @@ import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
+import limberboard.boat.Boat;
 import limberboard.boat.LogEntry;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
@@ -20,6 +23,8 @@ import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Typing;
 import limberboard.desktop.parts.Wrapped;
+import limberboard.desktop.read.Papers;
+import limberboard.print.CutPage;
 
 /** The boat's log, each line of which can be corrected or deleted, and a form that adds to it. */
 final class LogAspect implements UpkeepAspect {
@@ -33,12 +38,16 @@ final class LogAspect implements UpkeepAspect {
   private final LogFormPanel form;
   private final JButton correct;
   private final JButton delete;
+  private final JButton print;
+  private final JButton save;
+  private final Papers papers;
   private final UndoButtons undo;
   private final Sides sides;
 
   /** The aspect. */
   LogAspect(UpkeepTools tools, LogListModel model) {
     this.model = model;
+    this.papers = tools.papers();
     form = new LogFormPanel(model, this::backToTable);
     correct = Buttons.plain("Correct …", this::correct);
     correct.setName("correct-line");
@@ -46,6 +55,10 @@ final class LogAspect implements UpkeepAspect {
     delete = Buttons.plain("Delete", this::delete);
     delete.setName("delete-line");
     delete.setToolTipText("Takes the selected line out of the log (Delete); it can be undone");
+    print = Buttons.plain("Print …", this::printLog);
+    print.setName("log-print");
+    save = Buttons.plain("Save as PDF …", () -> give(papers::save));
+    save.setName("log-pdf");
     undo = new UndoButtons("-here", tools.log(), this::backToTable);
     panel.setOpaque(false);
     sides =
@@ -70,7 +83,7 @@ final class LogAspect implements UpkeepAspect {
     head.add(filter);
     head.add(words);
     Column foot = new Column(0).padded(0, 2, 2, 6);
-    foot.add(Row.wrapping(8, correct, delete, undo.undo(), undo.redo()));
+    foot.add(Row.wrapping(8, correct, delete, undo.undo(), undo.redo(), print, save));
     JScrollPane scroller = new JScrollPane(table);
     scroller.setBorder(BorderFactory.createEmptyBorder());
     JPanel left = new JPanel(new BorderLayout(0, 6));
@@ -115,6 +128,25 @@ final class LogAspect implements UpkeepAspect {
   private void backToTable() {
     sides.showMain();
     Later.focus(table);
+  }
+
+  private void printLog() {
+    give(papers::print);
+  }
+
+  /** The sheet is made of what is shown, here and now, and laid out off the event thread. */
+  private void give(BiConsumer<String, Supplier<CutPage>> to) {
+    Optional<Boat> boat = model.upkeep().boat();
+    boat.ifPresent(
+        known -> {
+          CutPage sheet = LogPaper.of(known, rows, count());
+          to.accept(LogPaper.name(boat), () -> sheet);
+        });
+  }
+
+  @Override
+  public Optional<Runnable> print() {
+    return rows.getRowCount() > 0 ? Optional.of(this::printLog) : Optional.empty();
   }
 
   private void enable() {

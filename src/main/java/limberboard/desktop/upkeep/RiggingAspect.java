@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
 import limberboard.boat.Workspace;
+import limberboard.desktop.base.Place;
 import limberboard.desktop.upkeep.SheetModel.Made;
 import limberboard.print.CutPage;
 import limberboard.print.RiggingCsv;
@@ -57,6 +58,16 @@ final class RiggingAspect implements UpkeepAspect {
   @Override
   public char mnemonic() {
     return 'R';
+  }
+
+  @Override
+  public Optional<Runnable> print() {
+    return panel.printing();
+  }
+
+  @Override
+  public Optional<Place.Find> find() {
+    return panel.finding();
   }
 
   @Override

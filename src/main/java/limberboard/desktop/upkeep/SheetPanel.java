@@ -9,6 +9,7 @@ import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import limberboard.desktop.base.Place;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;
@@ -16,7 +17,6 @@ import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.read.PageAction;
 import limberboard.desktop.read.Papers;
-import limberboard.desktop.read.ReadingPane;
 import limberboard.desktop.read.SheetReader;
 import limberboard.desktop.upkeep.SheetModel.HasSheet;
 import limberboard.desktop.upkeep.SheetModel.Made;
@@ -91,9 +91,14 @@ final class SheetPanel extends JPanel {
     sheet().ifPresent(made -> papers.saveText(made.name() + ".csv", made.csv()));
   }
 
-  /** What is read. */
-  ReadingPane pane() {
-    return reader.pane();
+  /** Prints the sheet. */
+  Optional<Runnable> printing() {
+    return sheet().isPresent() ? Optional.of(this::print) : Optional.empty();
+  }
+
+  /** Searches in the sheet. */
+  Optional<Place.Find> finding() {
+    return reader.pane().isVisible() ? Optional.of(reader.pane().finding()) : Optional.empty();
   }
 
   /** What the keyboard scrolls; while there is nothing to scroll, a button. */

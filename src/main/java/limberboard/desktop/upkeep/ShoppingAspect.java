@@ -2,9 +2,11 @@ package limberboard.desktop.upkeep;
 
 import java.awt.BorderLayout;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import limberboard.desktop.base.Place;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;
@@ -88,6 +90,16 @@ final class ShoppingAspect implements UpkeepAspect {
   @Override
   public char mnemonic() {
     return 'S';
+  }
+
+  @Override
+  public Optional<Runnable> print() {
+    return sheet.printing();
+  }
+
+  @Override
+  public Optional<Place.Find> find() {
+    return sheet.finding();
   }
 
   @Override

@@ -8,13 +8,11 @@ import java.awt.event.ComponentEvent;
 import java.awt.event.HierarchyEvent;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import limberboard.boat.Boat;
 import limberboard.desktop.base.Wording;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.parts.Buttons;
@@ -25,12 +23,8 @@ import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.upkeep.TimeLineModel.Drawn;
-import limberboard.library.Problem;
-import limberboard.print.CutPage;
-import limberboard.print.DueSheet;
 import limberboard.print.TimeLine;
 import limberboard.print.TimeLineWords;
-import limberboard.upkeep.Upkeep;
 
 /** The work of the coming seasons, drawn along the time, or in words. */
 final class TimeLineAspect implements UpkeepAspect {
@@ -61,7 +55,7 @@ final class TimeLineAspect implements UpkeepAspect {
     turn.setName("time-line-turn");
     JButton save = Buttons.plain("Save as PDF …", this::save);
     save.setName("save-due");
-    JButton print = Buttons.plain("Print …", this::print);
+    JButton print = Buttons.plain("Print …", this::printSheet);
     print.setName("time-line-print");
     print.setToolTipText("What is due and this time line");
     save.setToolTipText("What is due and this time line, as a sheet to print");
@@ -115,20 +109,11 @@ final class TimeLineAspect implements UpkeepAspect {
   }
 
   private void save() {
-    model.upkeep().upkeep().ifPresent(known -> tools.papers().save(name(), sheet(known)));
+    new DuePaper(model.upkeep()).give(tools.papers()::save);
   }
 
-  private void print() {
-    model.upkeep().upkeep().ifPresent(known -> tools.papers().print(name(), sheet(known)));
-  }
-
-  private String name() {
-    return "due-" + model.upkeep().boat().map(Boat::id).orElse("boat");
-  }
-
-  private Supplier<CutPage> sheet(Upkeep known) {
-    List<Problem> questions = model.upkeep().questions();
-    return () -> DueSheet.of(known, questions, TimeLineModel.SEASONS);
+  private void printSheet() {
+    new DuePaper(model.upkeep()).give(tools.papers()::print);
   }
 
   private Card card(TimeLine.Row row) {
@@ -182,6 +167,11 @@ final class TimeLineAspect implements UpkeepAspect {
   @Override
   public char mnemonic() {
     return 'L';
+  }
+
+  @Override
+  public Optional<Runnable> print() {
+    return Optional.of(this::printSheet);
   }
 
   @Override

@@ -5,8 +5,10 @@ import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
@@ -26,6 +28,8 @@ import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
+import limberboard.upkeep.Due;
+import limberboard.upkeep.Upkeep;
 
 /** The place for a boat's upkeep: what is due, when it comes, the log. */
 public final class UpkeepPlace implements Place {
@@ -41,6 +45,7 @@ public final class UpkeepPlace implements Place {
   private final UpkeepTop top;
   private final Wrapped refused = Text.reading("");
   private Supplier<Set<String>> halfTyped = Set::of;
+  private Consumer<String> logging = page -> {};
   private UpkeepAspect now;
 
   /** The place with its aspects, in the order of their buttons. */
@@ -66,6 +71,7 @@ public final class UpkeepPlace implements Place {
           return boats;
         };
     wanted.onGo(() -> place.look("shopping"));
+    place.logging = page -> place.logWork(page, due, lines);
     return place;
   }
 
@@ -107,12 +113,40 @@ public final class UpkeepPlace implements Place {
     aspects.stream().filter(one -> one.id().equals(aspect)).findFirst().ifPresent(this::look);
   }
 
-  /** Goes where the work of a page is marked done, or else to the log. */
+  /** Goes where the work of a page is marked done, or else into a new line of the log. */
   public void logWork(String page) {
-    boolean recurs =
-        model.upkeep().map(known -> known.all()).orElse(List.of()).stream()
-            .anyMatch(due -> due.work().id().equals(page));
-    look(recurs ? "due" : "log");
+    logging.accept(page);
+  }
+
+  private void logWork(String page, DueModel due, LogListModel lines) {
+    Optional<Due> recurs =
+        model.upkeep().map(Upkeep::all).orElse(List.of()).stream()
+            .filter(each -> each.id().equals(page))
+            .findFirst();
+    if (recurs.isPresent()) {
+      if (recurs.get().group() == Due.Group.COMING) {
+        due.showComing(true);
+      }
+      due.select(page);
+      look("due");
+    } else {
+      lines.event(LogDraft.WORK);
+      model.works().stream()
+          .filter(work -> work.id().equals(page))
+          .findFirst()
+          .ifPresent(lines::chooseWork);
+      look("log");
+    }
+  }
+
+  @Override
+  public Optional<Runnable> print() {
+    return top.isShowing() ? now.print() : Optional.empty();
+  }
+
+  @Override
+  public Optional<Find> find() {
+    return top.isShowing() ? now.find() : Optional.empty();
   }
 
   private void look(UpkeepAspect aspect) {
