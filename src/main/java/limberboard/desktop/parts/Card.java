@@ -1,6 +1,8 @@
 package limberboard.desktop.parts;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What one entry of a {@link CardList} shows.
@@ -87,6 +89,13 @@ public record Card(
   /** The same card with a box before it. */
   public Card ticked(boolean on) {
     return new Card(heading, title, kind, detail, marks, note, muted, on ? Tick.ON : Tick.OFF);
+  }
+
+  /** Everything on the card as it reads, a line for each part of it. */
+  public String lines() {
+    return Stream.of(title + (kind.isEmpty() ? "" : " (" + kind + ")"), detail, note)
+        .filter(line -> !line.isEmpty())
+        .collect(Collectors.joining("\n"));
   }
 
   /** Everything on the card as one sentence, for somebody who listens to it. */

@@ -15,6 +15,7 @@ import javax.swing.DefaultListModel;
 import javax.swing.JList;
 import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingUtilities;
 import javax.swing.text.Position;
 
 /**
@@ -44,6 +45,7 @@ public final class CardList<T> extends JList<T> {
     setOpaque(false);
     getAccessibleContext().setAccessibleName(name);
     Keys.focused(this, "ENTER", this::chooseSelected);
+    CardCopies.on(this, card);
     addMouseListener(new Clicks());
     addComponentListener(new Resizes());
   }
@@ -142,6 +144,9 @@ public final class CardList<T> extends JList<T> {
   private final class Clicks extends MouseAdapter {
     @Override
     public void mouseClicked(MouseEvent e) {
+      if (!SwingUtilities.isLeftMouseButton(e)) {
+        return;
+      }
       int index = locationToIndex(e.getPoint());
       if (index >= 0 && getCellBounds(index, index).contains(e.getPoint())) {
         if (ticks && e.getX() < UIScale.scale(BOX)) {

@@ -8,6 +8,8 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.util.function.Function;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
 import javax.swing.BorderFactory;
 import javax.swing.JCheckBox;
 import javax.swing.JLabel;
@@ -83,6 +85,27 @@ final class CardRenderer<T> extends Column implements ListCellRenderer<T> {
     Container parent = list.getParent();
     int width = parent instanceof JViewport view ? view.getWidth() : list.getWidth();
     return Math.max(120, width - list.getInsets().left - list.getInsets().right);
+  }
+
+  @Override
+  public AccessibleContext getAccessibleContext() {
+    if (accessibleContext == null) {
+      accessibleContext = new AccessibleItem();
+    }
+    return accessibleContext;
+  }
+
+  /** An entry for those who listen: one item, which says everything that is on its card. */
+  private final class AccessibleItem extends AccessibleJPanel {
+    @Override
+    public AccessibleRole getAccessibleRole() {
+      return AccessibleRole.LIST_ITEM;
+    }
+
+    @Override
+    public int getAccessibleChildrenCount() {
+      return 0;
+    }
   }
 
   @Override

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JSplitPane;
+import javax.swing.KeyStroke;
 import javax.swing.plaf.basic.BasicSplitPaneUI;
 
 /**
@@ -44,9 +45,15 @@ public final class Divider extends JSplitPane {
     setResizeWeight(usual);
     one.setMinimumSize(new Dimension(120, 80));
     other.setMinimumSize(new Dimension(120, 60));
+    leaveRegionsAlone();
     addComponentListener(new Resizes());
     addPropertyChangeListener(DIVIDER_LOCATION_PROPERTY, e -> movedByKey());
     listenToMouse();
+  }
+
+  /** F6 goes through the regions of the whole window, and not only through these two. */
+  private void leaveRegionsAlone() {
+    getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("F6"), "none");
   }
 
   /**

@@ -2,8 +2,15 @@ package limberboard.desktop.parts;
 
 import java.awt.Color;
 import java.awt.Insets;
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import javax.swing.BorderFactory;
+import javax.swing.JMenuItem;
+import javax.swing.JPopupMenu;
 import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
 import javax.swing.text.BadLocationException;
 import javax.swing.text.DefaultCaret;
 import javax.swing.text.DefaultHighlighter;
@@ -34,6 +41,10 @@ public final class Wrapped extends JTextArea {
     if (!styleClass.isEmpty()) {
       putClientProperty("FlatLaf.styleClass", styleClass);
     }
+    Drawing drawing = new Drawing();
+    addMouseListener(drawing);
+    addMouseMotionListener(drawing);
+    addFocusListener(drawing);
     setForeground(ink.color());
     getAccessibleContext().setAccessibleName(text);
   }
@@ -62,6 +73,62 @@ public final class Wrapped extends JTextArea {
               new DefaultHighlighter.DefaultHighlightPainter(Palette.MARK.color()));
     } catch (BadLocationException e) {
       throw new IllegalArgumentException("no such part of the text: " + start + " to " + end, e);
+    }
+  }
+
+  /**
+   * Lets the mouse select in it. It takes the focus only from then on until it loses it, so that
+   * Tab never stops at text.
+   */
+  private final class Drawing extends MouseAdapter implements FocusListener {
+    @Override
+    public void mouseDragged(MouseEvent e) {
+      take(e);
+    }
+
+    @Override
+    public void mousePressed(MouseEvent e) {
+      if (e.getClickCount() >= 2) {
+        take(e);
+      }
+      menu(e);
+    }
+
+    @Override
+    public void mouseReleased(MouseEvent e) {
+      menu(e);
+    }
+
+    private void take(MouseEvent e) {
+      if (SwingUtilities.isLeftMouseButton(e) && !isFocusable()) {
+        setFocusable(true);
+        requestFocusInWindow();
+      }
+    }
+
+    private void menu(MouseEvent e) {
+      if (e.isPopupTrigger() && !e.isConsumed()) {
+        JPopupMenu menu = new JPopupMenu();
+        JMenuItem copy = new JMenuItem("Copy");
+        String words = getSelectedText() == null ? getText() : getSelectedText();
+        copy.addActionListener(chosen -> Copied.of(words).toClipboard());
+        menu.add(copy);
+        menu.show(Wrapped.this, e.getX(), e.getY());
+        e.consume();
+      }
+    }
+
+    @Override
+    public void focusGained(FocusEvent e) {
+      getCaret().setSelectionVisible(true);
+    }
+
+    @Override
+    public void focusLost(FocusEvent e) {
+      if (!e.isTemporary()) {
+        setFocusable(false);
+        select(0, 0);
+      }
     }
   }
 
