@@ -1,16 +1,20 @@
 /**
- * Pages on the screen: XHTML laid out by Flying Saucer in a column of readable width.
+ * Pages on the screen and on their way out: XHTML laid out by Flying Saucer in a column of readable
+ * width, selected, copied, searched, printed and saved.
  *
  * <p>To use it:
  *
  * <ol>
  *   <li>render a page off the event thread with {@link limberboard.desktop.read.PageRenderer};
  *   <li>show the result in a {@link limberboard.desktop.read.ReadingPane};
- *   <li>say what a link does.
+ *   <li>say what a link does;
+ *   <li>print and save with {@link limberboard.desktop.read.Papers}.
  * </ol>
  *
- * <p><b>Choices made.</b> Parsing and reading pictures happen off the event thread; only laying out
- * and painting stay on it. The user agent that Flying Saucer asks for resources knows none, so a
+ * <p><b>Choices made.</b> Parsing, reading pictures and laying out happen off the event thread; only
+ * painting stays on it. What has been laid out carries its text with the place of each letter, and
+ * selecting, copying, finding and listening all go by it: see {@code
+ * docs/decisions/0018-reading.md}. The user agent that Flying Saucer asks for resources knows none, so a
  * page can reach neither network nor files. SVG is painted as vectors, sharp at every scale.
  *
  * <p><b>Threads.</b> {@link limberboard.desktop.read.PageRenderer} may be used from any thread;
