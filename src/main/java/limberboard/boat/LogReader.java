@@ -1,5 +1,6 @@
 package limberboard.boat;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,6 +13,7 @@ import limberboard.library.WorkspaceFolders;
 
 /** Reads a boat's log (RFC 4180); a broken line is reported and left out, the rest is read. */
 final class LogReader {
+  private static final String AN_ID = "[a-z0-9-]+";
   private final WorkspaceFolders folders;
   private final Library library;
 
@@ -73,7 +75,16 @@ final class LogReader {
 
   private void known(String file, LogEntry entry, List<LogEntry> entries, List<Problem> problems) {
     String work = entry.work();
-    if (!LogWords.EVENTS.contains(work) && library.procedure(work).isEmpty()) {
+    Optional<String> broken = brokenPage(entry);
+    if (broken.isPresent()) {
+      problems.add(
+          Problem.error(
+              file,
+              entry.line(),
+              LogWords.WORK,
+              "is not counted while the page " + broken.get() + " cannot be read",
+              "mend that page; this line is right as it is"));
+    } else if (!LogWords.EVENTS.contains(work) && library.procedure(work).isEmpty()) {
       problems.add(
           Problem.error(
               file,
@@ -93,6 +104,16 @@ final class LogReader {
     } else {
       entries.add(entry);
     }
+  }
+
+  /** The page of the work, when it is there but could not be read. */
+  private Optional<String> brokenPage(LogEntry entry) {
+    String work = entry.work().equals(LogWords.LOOKED_AGAIN) ? entry.of().orElse("") : entry.work();
+    if (!work.matches(AN_ID) || library.page(work).isPresent()) {
+      return Optional.empty();
+    }
+    Path page = folders.articles().resolve("procedures").resolve(work + ".md");
+    return Files.isRegularFile(page) ? Optional.of(folders.relative(page)) : Optional.empty();
   }
 
   private static String hours(LogEntry entry) {

@@ -101,6 +101,18 @@ class BoatFilesTest {
   }
 
   @Test
+  void aLineWhoseWorkHasABrokenPageIsRightAsItIs() throws IOException {
+    workspace.write("articles/procedures/oil-hinge.md", "---\ntitle: [\n---\n");
+    workspace.write("boats/knot/log.csv", "date,work\n2024-05-01,oil-hinge\n");
+    assertThat(read().problems())
+        .filteredOn(problem -> problem.file().equals("boats/knot/log.csv"))
+        .extracting(problem -> problem.line() + ": " + problem.wrong() + "; " + problem.right())
+        .containsExactly(
+            "2: is not counted while the page articles/procedures/oil-hinge.md cannot be read;"
+                + " mend that page; this line is right as it is");
+  }
+
+  @Test
   void brokenLogLinesAreReportedAndTheRestIsRead() throws IOException {
     workspace.write(
         "boats/knot/log.csv",

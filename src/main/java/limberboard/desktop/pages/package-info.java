@@ -11,10 +11,10 @@
  *
  * <p><b>Choices made.</b> The contents are filed by system, as somebody with a boat in front of
  * them thinks, and within a system by kind; what belongs to no system is filed by kind. A filter
- * looks at titles, summaries and what people call things. Which pages a page points
- * to, and which point here, stand at its foot; beside it stands the boat. Back and forward go over
- * the other places of the window too. What is wrong in the files is shown file by file, with the
- * text of the file at the line in question.
+ * looks at titles, summaries and what people call things. Which pages a page points to, and which
+ * point here, stand at its foot; beside it stands the boat. Back and forward go over the other
+ * places of the window too. What is wrong in the files is shown file by file, with the text of the
+ * file at the line in question.
  *
  * <p><b>Threads.</b> Everything here belongs to the event thread.
  */

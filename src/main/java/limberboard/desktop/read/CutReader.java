@@ -161,7 +161,7 @@ public final class CutReader {
         "Reading the page",
         () -> renderer.screen(cut(order), dark, style),
         this::take,
-        () -> asked = Optional.empty());
+        this::failed);
   }
 
   private CutPage cut(PageRenderer.Order order) {
@@ -178,6 +178,13 @@ public final class CutReader {
 
   private boolean isWanted(Rendered rendered) {
     return page.filter(rendered.cut().id()::equals).isPresent();
+  }
+
+  /** Why is said in the window; the page of before is no longer what was asked for. */
+  private void failed() {
+    asked = Optional.empty();
+    shown = Optional.empty();
+    pane.clear();
   }
 
   private void take(Rendered rendered) {

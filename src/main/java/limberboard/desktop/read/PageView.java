@@ -63,9 +63,14 @@ final class PageView extends JComponent implements Scrollable, Accessible {
     repaint();
   }
 
-  /** What is shown. */
-  Optional<Laid> laid() {
-    return laid;
+  /** Shows nothing. */
+  void clear() {
+    laid = Optional.empty();
+    selection.in(PageText.EMPTY);
+    link = Optional.empty();
+    parts = List.of();
+    revalidate();
+    repaint();
   }
 
   /** The text of what is shown. */

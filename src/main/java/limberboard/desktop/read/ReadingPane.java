@@ -146,6 +146,13 @@ public final class ReadingPane extends JPanel {
     layOut();
   }
 
+  /** Shows nothing, rather than something that is no longer so. */
+  public void clear() {
+    wanted = Optional.empty();
+    layouts.drop();
+    page.clear();
+  }
+
   private void layOut() {
     int width = room();
     if (wanted.isEmpty() || width <= 0) {

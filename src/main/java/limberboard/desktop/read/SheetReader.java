@@ -69,8 +69,15 @@ public final class SheetReader {
           "Reading the sheet",
           () -> renderer.screen(wanted.sheet(), wanted.dark(), wanted.style()),
           this::take,
-          () -> asked = Optional.empty());
+          this::failed);
     }
+  }
+
+  /** Why is said in the window; the page of before is no longer what was asked for. */
+  private void failed() {
+    asked = Optional.empty();
+    shown = Optional.empty();
+    pane.clear();
   }
 
   private void take(Rendered rendered) {

@@ -11,11 +11,11 @@
  *   <li>print and save with {@link limberboard.desktop.read.Papers}.
  * </ol>
  *
- * <p><b>Choices made.</b> Parsing, reading pictures and laying out happen off the event thread; only
- * painting stays on it. What has been laid out carries its text with the place of each letter, and
- * selecting, copying, finding and listening all go by it: see {@code
- * docs/decisions/0018-reading.md}. The user agent that Flying Saucer asks for resources knows none, so a
- * page can reach neither network nor files. SVG is painted as vectors, sharp at every scale.
+ * <p><b>Choices made.</b> Parsing, reading pictures and laying out happen off the event thread;
+ * only painting stays on it. What has been laid out carries its text with the place of each letter,
+ * and selecting, copying, finding and listening all go by it: see {@code
+ * docs/decisions/0018-reading.md}. The user agent that Flying Saucer asks for resources knows none,
+ * so a page can reach neither network nor files. SVG is painted as vectors, sharp at every scale.
  *
  * <p><b>Threads.</b> {@link limberboard.desktop.read.PageRenderer} may be used from any thread;
  * panes belong to the event thread.
