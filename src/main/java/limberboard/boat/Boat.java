@@ -85,6 +85,25 @@ public record Boat(
         entries);
   }
 
+  /** The same boat in another folder. */
+  Boat named(String folder) {
+    return new Boat(
+        folder,
+        name,
+        model,
+        hull,
+        built,
+        launched,
+        use,
+        water,
+        exposure,
+        equipment,
+        season,
+        hourIsWorth,
+        note,
+        log);
+  }
+
   /** Whether a choice of equipment is fitted. */
   public boolean has(String choice) {
     return equipment.containsValue(choice);

@@ -16,6 +16,7 @@ import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Settings;
+import limberboard.desktop.boats.BoatStore;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.read.Outlets;
 import limberboard.desktop.read.SystemOpening;
@@ -70,7 +71,7 @@ final class DesktopStart {
         folders,
         reader,
         new OpenIndex(folders)::update,
-        new BoatWriter(folders)::write,
+        BoatStore.of(new BoatWriter(folders)),
         LogStore.of(new LogBook(folders)),
         new TraceFiles(UserFolders.here(), folders),
         Guard.NONE,

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import limberboard.boat.BoatWriter;
 import limberboard.boat.LogBook;
 import limberboard.boat.WorkspaceReader;
 import limberboard.desktop.base.Forgetful;
@@ -113,7 +114,7 @@ public final class Pictures {
         folders,
         reader::read,
         library -> query -> SearchResults.none(),
-        boat -> {},
+        (library, base, boat) -> new BoatWriter.Saved(boat),
         LogStore.of(new LogBook(folders)),
         TraceStore.NONE,
         Guard.NONE,

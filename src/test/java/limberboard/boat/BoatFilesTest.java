@@ -67,7 +67,8 @@ class BoatFilesTest {
             OptionalDouble.of(25.5),
             "A note: with a colon # and a hash\nand a second line",
             plain.log());
-    new BoatWriter(workspace.folders()).write(changed);
+    assertThat(new BoatWriter(workspace.folders()).save(read().library(), plain, changed))
+        .isEqualTo(new BoatWriter.Saved(changed));
     Workspace after = read();
     assertThat(after.problems()).isEmpty();
     assertThat(after.boat("knot")).contains(changed);

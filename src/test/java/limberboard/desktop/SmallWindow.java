@@ -18,7 +18,6 @@ import javax.accessibility.AccessibleExtendedText;
 import javax.accessibility.AccessibleText;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
-import limberboard.boat.Boat;
 import limberboard.boat.BoatWriter;
 import limberboard.boat.LogBook;
 import limberboard.boat.LogChange;
@@ -28,6 +27,7 @@ import limberboard.boat.WorkspaceReader;
 import limberboard.desktop.base.Forgetful;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Settings;
+import limberboard.desktop.boats.BoatStore;
 import limberboard.desktop.find.SearchSource;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.look.ThemeChoice;
@@ -116,7 +116,7 @@ final class SmallWindow implements AutoCloseable {
         folders,
         () -> read(reader),
         library -> update(index, library),
-        boat -> write(writer, boat),
+        write(BoatStore.of(writer)),
         logs(),
         traces(),
         this::watch,
@@ -151,9 +151,11 @@ final class SmallWindow implements AutoCloseable {
     };
   }
 
-  private void write(BoatWriter writer, Boat boat) throws IOException {
-    watch("writing a boat");
-    writer.write(boat);
+  private BoatStore write(BoatStore store) {
+    return (library, base, boat) -> {
+      watch("writing a boat");
+      return store.save(library, base, boat);
+    };
   }
 
   /** Kept beside the workspace, as a person's state folder is. */

@@ -61,4 +61,23 @@ public interface Place {
   default boolean mayClose() {
     return true;
   }
+
+  /**
+   * The same for a place that writes what is unsaved first: it may not be closed yet, and is closed
+   * once the writing is done, if that worked.
+   *
+   * @param then closes the window; to be called on the event thread once that is right
+   */
+  default boolean mayClose(Runnable then) {
+    return mayClose();
+  }
+
+  /**
+   * Whether another place may be shown now; asks about work that would be lost sight of.
+   *
+   * @param then shows the other place; to be called once this place has written what it had to
+   */
+  default boolean mayLeave(Runnable then) {
+    return true;
+  }
 }

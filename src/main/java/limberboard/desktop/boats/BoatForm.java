@@ -1,6 +1,7 @@
 package limberboard.desktop.boats;
 
 import java.awt.BorderLayout;
+import java.awt.Rectangle;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -106,30 +107,56 @@ final class BoatForm extends JPanel {
     facts.line(field.label(), input.control(), input);
   }
 
+  /** Puts the cursor into the first field. */
+  void begin() {
+    column.scrollRectToVisible(new Rectangle(0, 0, 1, 1));
+    texts.get(Field.NAME).control().requestFocusInWindow();
+  }
+
   JComponent region() {
     return column;
   }
 
   private void refresh() {
-    setVisible(model.hasForm());
     Draft draft = model.draft();
     Map<Field, String> problems = model.problems();
     title.setText(model.original().map(boat -> boat.name()).orElse("A new boat"));
-    state.setText(model.isChanged() ? "There are unsaved changes." : "Everything is saved.");
+    state.setText(state());
     state.setVisible(!model.isNew() || model.isChanged());
     texts.forEach(
-        (field, input) -> input.refresh(draft.text(field), problems.getOrDefault(field, "")));
-    modelInput.refresh(models(), draft.text(Field.MODEL), problems.getOrDefault(Field.MODEL, ""));
-    use.refresh(words(Use.values()), draft.text(Field.USE), "");
-    water.refresh(words(Water.values()), draft.text(Field.WATER), "");
-    exposure.refresh(words(Exposure.values()), draft.text(Field.EXPOSURE), "");
+        (field, input) ->
+            input.refresh(
+                draft.text(field),
+                below(field, problems),
+                model.clashes().below(field, draft.text(field)).isPresent()));
+    modelInput.refresh(models(), draft.text(Field.MODEL), below(Field.MODEL, problems));
+    use.refresh(words(Use.values()), draft.text(Field.USE), below(Field.USE, problems));
+    water.refresh(words(Water.values()), draft.text(Field.WATER), below(Field.WATER, problems));
+    exposure.refresh(
+        words(Exposure.values()), draft.text(Field.EXPOSURE), below(Field.EXPOSURE, problems));
     refreshEquipment(draft);
-    save.setEnabled(model.isChanged() || model.isNew());
+    save.setEnabled(!model.isSaving() && (model.isChanged() || model.isNew()));
     undo.setEnabled(model.canUndo());
     drop.setEnabled(model.isChanged() || model.isNew());
     choose.setVisible(model.original().isPresent() && !model.isChosenForAll());
     column.revalidate();
     column.repaint();
+  }
+
+  private String state() {
+    if (model.isSaving()) {
+      return "Saving …";
+    }
+    return model.isChanged()
+        ? "There are unsaved changes. Save writes them into the file."
+        : "Everything is saved.";
+  }
+
+  /** What stands below a field: what is wrong with it, or what somebody else has written. */
+  private String below(Field field, Map<Field, String> problems) {
+    return problems.containsKey(field)
+        ? problems.get(field)
+        : model.clashes().below(field, model.draft().text(field)).orElse("");
   }
 
   private List<Item> models() {
@@ -162,7 +189,14 @@ final class BoatForm extends JPanel {
       ChoiceInput input = fitted.get(one.id());
       if (input != null) {
         List<Item> items = one.choices().stream().map(c -> new Item(c.id(), c.title())).toList();
-        input.refresh(items, draft.equipment().getOrDefault(one.id(), ""), "");
+        String chosen = draft.equipment().getOrDefault(one.id(), "");
+        String title =
+            items.stream()
+                .filter(i -> i.id().equals(chosen))
+                .map(Item::title)
+                .findFirst()
+                .orElse("");
+        input.refresh(items, chosen, model.clashes().belowFitted(one.id(), title).orElse(""));
       }
     }
   }

@@ -5,15 +5,18 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.Boat;
+import limberboard.boat.BoatWriter;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Session;
 import limberboard.library.Model;
 import limberboard.library.Model.Equipment;
 import limberboard.library.Page;
+import limberboard.library.Problem;
 
 /** What the boats place shows and does, without Swing. For the event thread only. */
 public final class BoatFormModel {
@@ -27,6 +30,9 @@ public final class BoatFormModel {
   private Optional<String> followed = Optional.empty();
   private boolean isNew;
   private boolean tried;
+  private boolean saving;
+  private Optional<Runnable> afterwards = Optional.empty();
+  private Clashes clashes = Clashes.NONE;
   private Runnable reload = () -> {};
   private UnsavedQuestion question = () -> UnsavedQuestion.Answer.STAY;
 
@@ -140,16 +146,20 @@ public final class BoatFormModel {
 
   /** Opens the form of a new boat, asking about unsaved changes first. */
   public void newBoat() {
-    leave(
-        () -> {
-          show(Optional.empty());
-          isNew = true;
-          tell();
-        });
+    leave(() -> show(Optional.empty(), true));
   }
 
-  /** Whether the form may be left; asks about unsaved changes, and saves or drops them. */
-  public boolean mayLeave() {
+  /**
+   * Whether the form may be left now; asks about unsaved changes, and saves or drops them. While
+   * they are being saved it may not; what is to follow is done once they are, if that worked.
+   *
+   * @param then what is to follow if it may not be left now but may a little later
+   */
+  public boolean mayLeave(Runnable then) {
+    if (saving) {
+      afterwards = Optional.of(then);
+      return false;
+    }
     if (!isChanged()) {
       return true;
     }
@@ -159,24 +169,32 @@ public final class BoatFormModel {
         dropChanges();
         yield true;
       }
-      case SAVE -> save();
+      case SAVE -> {
+        save(then);
+        yield false;
+      }
     };
   }
 
   private void leave(Runnable action) {
-    if (mayLeave()) {
+    if (mayLeave(action)) {
       action.run();
     } else {
       tell();
     }
   }
 
-  private void show(Optional<Boat> boat) {
+  private void show(Optional<Boat> boat, boolean asNew) {
     original = boat;
-    isNew = false;
+    isNew = asNew;
     tried = false;
+    clashes = Clashes.NONE;
     steps.open(boat.map(Draft::of).map(equipped()::putRight).orElse(Draft.blank()));
     tell();
+  }
+
+  private void show(Optional<Boat> boat) {
+    show(boat, false);
   }
 
   /** Puts a text into a field. */
@@ -219,6 +237,7 @@ public final class BoatFormModel {
   public void dropChanges() {
     steps.drop();
     tried = false;
+    clashes = Clashes.NONE;
     if (isNew) {
       show(session.boat());
     } else {
@@ -228,31 +247,59 @@ public final class BoatFormModel {
 
   /** Saves the form if nothing in it is wrong; says whether it does. */
   public boolean save() {
+    return save(() -> {});
+  }
+
+  private boolean save(Runnable then) {
     tried = true;
     Optional<Page<Model>> model = model();
-    if (!allProblems().isEmpty() || model.isEmpty()) {
+    if (saving || !allProblems().isEmpty() || model.isEmpty()) {
       tell();
       return false;
     }
     Boat boat = DraftBoat.of(draft(), model.get(), original, session.workspace().boats());
     Draft written = draft();
-    boolean first = isNew;
+    Optional<Boat> base = isNew ? Optional.empty() : original;
+    saving = true;
+    afterwards = Optional.of(then);
+    tell();
     background.run(
         "Saving " + boat.name(),
+        () -> store.save(session.library(), base, boat),
+        outcome -> afterWriting(outcome, boat, written),
         () -> {
-          store.write(boat);
-          return boat;
-        },
-        done -> afterWriting(done, written, first));
+          saving = false;
+          afterwards = Optional.empty();
+          tell();
+        });
     return true;
   }
 
-  private void afterWriting(Boat boat, Draft written, boolean first) {
-    boolean stillHere = first ? isNew : original.map(Boat::id).equals(Optional.of(boat.id()));
-    if (stillHere) {
-      original = Optional.of(boat);
-      isNew = false;
-      steps.saved(written);
+  private void afterWriting(BoatWriter.Outcome outcome, Boat boat, Draft written) {
+    saving = false;
+    Runnable then = afterwards.orElse(() -> {});
+    afterwards = Optional.empty();
+    if (outcome instanceof BoatWriter.Saved saved) {
+      saved(saved.boat(), boat, written);
+      then.run();
+    } else if (outcome instanceof BoatWriter.Clash clash) {
+      clashed(clash);
+    } else {
+      Problem problem = ((BoatWriter.Refused) outcome).problem();
+      notices.warn(boat.name() + " is not saved. " + said(problem));
+      tell();
+    }
+  }
+
+  private void saved(Boat boat, Boat wanted, Draft written) {
+    boolean first = isNew;
+    original = Optional.of(boat);
+    isNew = false;
+    clashes = Clashes.NONE;
+    boolean typedOn = !draft().equals(written);
+    steps.saved(boat.equals(wanted) ? written : Draft.of(boat));
+    if (!typedOn && !boat.equals(wanted)) {
+      steps.open(equipped().putRight(Draft.of(boat)));
     }
     notices.tell(boat.name() + " is saved.");
     if (first) {
@@ -260,6 +307,45 @@ public final class BoatFormModel {
     }
     reload.run();
     tell();
+  }
+
+  /** Shows both versions: the form keeps its own, and says of each key what the file has. */
+  private void clashed(BoatWriter.Clash clash) {
+    original = Optional.of(clash.theirs());
+    clashes = Clashes.of(clash);
+    Draft mine = equipped().putRight(Draft.of(clash.merged()));
+    steps.open(equipped().putRight(Draft.of(clash.theirs())));
+    steps.step(mine, Optional.empty());
+    notices.warn(clashes.sentence(clash.theirs().name()));
+    tell();
+  }
+
+  private static String said(Problem problem) {
+    String right = problem.right();
+    return "The file "
+        + problem.file()
+        + (problem.line() > 0 ? ", line " + problem.line() + "," : "")
+        + " "
+        + problem.wrong()
+        + "."
+        + (right.isEmpty()
+            ? ""
+            : " " + right.substring(0, 1).toUpperCase(Locale.ROOT) + right.substring(1) + ".");
+  }
+
+  /** Whether the form is being saved. */
+  public boolean isSaving() {
+    return saving;
+  }
+
+  /** What somebody else wrote into the file where the form says something else. */
+  public Clashes clashes() {
+    return clashes;
+  }
+
+  /** Puts what the file has into a field that somebody else changed too. */
+  public void takeTheirs(Field field) {
+    original.ifPresent(boat -> set(field, Draft.of(boat).text(field)));
   }
 
   private void sessionChanged() {

@@ -7,6 +7,7 @@ import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import limberboard.desktop.base.Latest;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.look.LineIcon;
@@ -29,6 +30,8 @@ public final class BoatsPlace implements Place {
   private final BoatListPanel list;
   private final BoatForm form;
   private final BesidePanel beside;
+  private final Sides sides;
+  private boolean begun;
 
   /**
    * The place.
@@ -47,7 +50,7 @@ public final class BoatsPlace implements Place {
     Column empty = new Column(0).padded(40, 40, 40, 40);
     empty.add(nothing);
     shown.add(empty, "nothing");
-    shown.add(
+    sides =
         new Sides(
             LEAST_WIDTH,
             "Particulars",
@@ -56,8 +59,8 @@ public final class BoatsPlace implements Place {
             beside,
             "boats-beside",
             0.48,
-            dividers),
-        "form");
+            dividers);
+    shown.add(sides, "form");
     panel.add(Divider.beside("boats-list", list, shown, 0.2, dividers));
     model.askUnsaved(this::ask);
     model.onChange(this::refresh);
@@ -71,6 +74,11 @@ public final class BoatsPlace implements Place {
             ? "No boat has been entered yet. Press “New boat”: its model, year and what is fitted"
                 + " decide what is right for it."
             : "Reading the boats …");
+    if (model.isNew() && !begun) {
+      sides.showMain();
+      SwingUtilities.invokeLater(form::begin);
+    }
+    begun = model.isNew();
   }
 
   private UnsavedQuestion.Answer ask() {
@@ -93,8 +101,13 @@ public final class BoatsPlace implements Place {
   }
 
   @Override
-  public boolean mayClose() {
-    return model.mayLeave();
+  public boolean mayLeave(Runnable then) {
+    return model.mayLeave(then);
+  }
+
+  @Override
+  public boolean mayClose(Runnable then) {
+    return model.mayLeave(then);
   }
 
   @Override

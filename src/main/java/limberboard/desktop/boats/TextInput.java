@@ -1,13 +1,18 @@
 package limberboard.desktop.boats;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.event.MouseWheelEvent;
+import javax.swing.JButton;
+import javax.swing.JScrollBar;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import javax.swing.text.JTextComponent;
+import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Text;
@@ -17,6 +22,7 @@ import limberboard.desktop.parts.Wrapped;
 final class TextInput extends Column {
   private final JTextComponent input;
   private final Wrapped wrong = Text.strong("");
+  private final JButton take;
   private boolean refreshing;
 
   TextInput(BoatFormModel model, Field field, String hint) {
@@ -44,8 +50,12 @@ final class TextInput extends Column {
               }
             });
     wrong.setVisible(false);
+    take = Buttons.plain("Take what the file has", () -> model.takeTheirs(field));
+    take.setName("take-" + field.name());
+    take.setVisible(false);
     add(input instanceof JTextArea ? framed() : input);
     add(wrong);
+    add(take);
   }
 
   private static JTextArea lines() {
@@ -58,9 +68,30 @@ final class TextInput extends Column {
   }
 
   private JScrollPane framed() {
-    JScrollPane pane = new JScrollPane(input);
+    JScrollPane pane = new Passing(input);
     pane.setBorder(UIManager.getBorder("TextField.border"));
     return pane;
+  }
+
+  /** Scrolls its own lines while there are more of them, and otherwise the form. */
+  private static final class Passing extends JScrollPane {
+    Passing(JTextComponent lines) {
+      super(lines);
+    }
+
+    @Override
+    protected void processMouseWheelEvent(MouseWheelEvent e) {
+      JScrollBar bar = getVerticalScrollBar();
+      boolean more =
+          e.getWheelRotation() < 0
+              ? bar.getValue() > bar.getMinimum()
+              : bar.getValue() + bar.getVisibleAmount() < bar.getMaximum();
+      if (more && bar.isVisible()) {
+        super.processMouseWheelEvent(e);
+      } else {
+        getParent().dispatchEvent(SwingUtilities.convertMouseEvent(this, e, getParent()));
+      }
+    }
   }
 
   private void typed(BoatFormModel model, Field field) {
@@ -73,7 +104,8 @@ final class TextInput extends Column {
     return input;
   }
 
-  void refresh(String text, String problem) {
+  void refresh(String text, String problem, boolean other) {
+    take.setVisible(other);
     if (!text.equals(input.getText())) {
       refreshing = true;
       input.setText(text);

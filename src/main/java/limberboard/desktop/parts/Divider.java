@@ -47,6 +47,8 @@ public final class Divider extends JSplitPane {
     other.setMinimumSize(new Dimension(120, 60));
     leaveRegionsAlone();
     addComponentListener(new Resizes());
+    one.addComponentListener(new Comes());
+    other.addComponentListener(new Comes());
     addPropertyChangeListener(DIVIDER_LOCATION_PROPERTY, e -> movedByKey());
     listenToMouse();
   }
@@ -117,12 +119,23 @@ public final class Divider extends JSplitPane {
   private final class Resizes extends ComponentAdapter {
     @Override
     public void componentResized(ComponentEvent e) {
-      if (room() > 0) {
-        int least =
-            UIScale.scale(getOrientation() == HORIZONTAL_SPLIT ? LEAST_WIDTH : LEAST_HEIGHT);
-        int place = Math.max(least, room() * share / THOUSAND);
-        setDividerLocation(Math.min(place, Math.max(0, room() - least)));
-      }
+      place();
+    }
+  }
+
+  /** A region that was hidden took no room; it gets its share again when it comes back. */
+  private final class Comes extends ComponentAdapter {
+    @Override
+    public void componentShown(ComponentEvent e) {
+      place();
+    }
+  }
+
+  private void place() {
+    if (room() > 0) {
+      int least = UIScale.scale(getOrientation() == HORIZONTAL_SPLIT ? LEAST_WIDTH : LEAST_HEIGHT);
+      int place = Math.max(least, room() * share / THOUSAND);
+      setDividerLocation(Math.min(place, Math.max(0, room() - least)));
     }
   }
 }

@@ -141,8 +141,12 @@ public final class MainWindow {
     return places.stream().filter(place -> place.id().equals(id)).findFirst().orElse(places.get(0));
   }
 
-  /** Shows a place. */
+  /** Shows a place, unless the one that is shown must not be left. */
   public void go(Place place) {
+    if (current != null && current != place && !current.mayLeave(() -> go(place))) {
+      rail.mark(current.id());
+      return;
+    }
     current = place;
     cards.show(shown, place.id());
     rail.mark(place.id());
@@ -202,7 +206,7 @@ public final class MainWindow {
   }
 
   private void close() {
-    if (places.stream().allMatch(Place::mayClose)) {
+    if (places.stream().allMatch(place -> place.mayClose(this::close))) {
       memory.remember("window", frame.getBounds());
       frame.dispose();
       closed.run();

@@ -2,20 +2,28 @@ package limberboard.desktop.boats;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
 import java.time.LocalDate;
 import java.time.MonthDay;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
 import limberboard.boat.Boat;
+import limberboard.boat.BoatWriter;
 import limberboard.boat.Season;
+import limberboard.desktop.base.Activity;
+import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.boats.UnsavedQuestion.Answer;
 import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
+import limberboard.library.Library;
 import limberboard.library.Model.Choice;
+import limberboard.library.Problem;
 import limberboard.library.Use;
 import limberboard.library.Water;
 import org.junit.jupiter.api.BeforeEach;
@@ -26,9 +34,14 @@ class BoatFormModelTest {
   private final List<Boat> written = new ArrayList<>();
   private final Notices notices = new Notices();
   private final BoatFormModel model =
-      new BoatFormModel(session, written::add, Steps.atOnce(notices), notices);
+      new BoatFormModel(session, this::save, Steps.atOnce(notices), notices);
   private Answer answer = Answer.STAY;
   private int asked;
+
+  private BoatWriter.Outcome save(Library library, Optional<Boat> base, Boat boat) {
+    written.add(boat);
+    return new BoatWriter.Saved(boat);
+  }
 
   @BeforeEach
   void read() {
@@ -156,16 +169,93 @@ class BoatFormModelTest {
     BoatFormModel failing =
         new BoatFormModel(
             session,
-            boat -> {
-              throw new IOException("the disk is full");
-            },
+            (library, base, boat) ->
+                new BoatWriter.Refused(
+                    Problem.error("boats/knot/boat.yaml", 0, "", "no room", "make some")),
             Steps.atOnce(notices),
             notices);
     failing.set(Field.NAME, "Red Knot");
     failing.save();
     assertThat(failing.isChanged()).isTrue();
-    assertThat(notices.current().orElseThrow().text()).contains("the disk is full");
+    assertThat(notices.current().orElseThrow().text())
+        .isEqualTo("Red Knot is not saved. The file boats/knot/boat.yaml no room. Make some.");
     assertThat(notices.current().orElseThrow().failure()).isTrue();
+  }
+
+  @Test
+  void whatSomebodyElseChangedTooIsShownBesideAndEitherCanBeTaken() {
+    Boat knot = model.original().orElseThrow();
+    Boat theirs =
+        DraftBoat.of(
+            Draft.of(knot).with(Field.NAME, "Great Knot").with(Field.NOTE, "theirs"),
+            knot.model(),
+            Optional.of(knot),
+            List.of());
+    List<Optional<Boat>> bases = new ArrayList<>();
+    BoatFormModel two =
+        new BoatFormModel(
+            session,
+            (library, base, boat) -> {
+              bases.add(base);
+              return base.equals(Optional.of(theirs))
+                  ? save(library, base, boat)
+                  : new BoatWriter.Clash(theirs, merged(theirs, boat), List.of("name"));
+            },
+            Steps.atOnce(notices),
+            notices);
+    two.set(Field.NAME, "Red Knot");
+    two.save();
+    assertThat(written).isEmpty();
+    assertThat(notices.current().orElseThrow().text())
+        .contains("somebody else changed the same entry");
+    assertThat(two.draft().text(Field.NAME)).isEqualTo("Red Knot");
+    assertThat(two.draft().text(Field.NOTE)).isEqualTo("theirs");
+    assertThat(two.clashes().fields()).containsEntry(Field.NAME, "Great Knot");
+    two.takeTheirs(Field.NAME);
+    assertThat(two.draft().text(Field.NAME)).isEqualTo("Great Knot");
+    two.undo();
+    two.save();
+    assertThat(bases).containsExactly(Optional.of(knot), Optional.of(theirs));
+    assertThat(written).extracting(Boat::name).containsExactly("Red Knot");
+    assertThat(two.clashes()).isEqualTo(Clashes.NONE);
+  }
+
+  private static Boat merged(Boat theirs, Boat mine) {
+    return DraftBoat.of(
+        Draft.of(theirs).with(Field.NAME, mine.name()),
+        theirs.model(),
+        Optional.of(theirs),
+        List.of());
+  }
+
+  @Test
+  void leavingWaitsForTheWriteAndStaysWhenItFails() {
+    Deque<Runnable> work = new ArrayDeque<>();
+    AtomicBoolean works = new AtomicBoolean();
+    BoatFormModel slow =
+        new BoatFormModel(
+            session,
+            (library, base, boat) ->
+                works.get()
+                    ? save(library, base, boat)
+                    : new BoatWriter.Refused(Problem.error("f", 0, "", "w", "r")),
+            new Background(work::add, Runnable::run, new Activity(), notices),
+            notices);
+    slow.askUnsaved(() -> Answer.SAVE);
+    AtomicInteger closed = new AtomicInteger();
+    slow.set(Field.NAME, "Red Knot");
+    assertThat(slow.mayLeave(closed::incrementAndGet)).isFalse();
+    assertThat(slow.isSaving()).isTrue();
+    assertThat(slow.mayLeave(closed::incrementAndGet)).isFalse();
+    work.pop().run();
+    assertThat(closed).hasValue(0);
+    assertThat(notices.current().orElseThrow().failure()).isTrue();
+    assertThat(slow.isChanged()).isTrue();
+    works.set(true);
+    assertThat(slow.mayLeave(closed::incrementAndGet)).isFalse();
+    work.pop().run();
+    assertThat(closed).hasValue(1);
+    assertThat(slow.mayLeave(closed::incrementAndGet)).isTrue();
   }
 
   @Test
@@ -233,14 +323,14 @@ class BoatFormModelTest {
     model.set(Field.NAME, "");
     model.open("stint");
     assertThat(model.original().orElseThrow().id()).isEqualTo("knot");
-    assertThat(model.mayLeave()).isFalse();
+    assertThat(model.mayLeave(() -> {})).isFalse();
   }
 
   @Test
   void withoutChangesNothingIsAsked() {
     model.open("stint");
     assertThat(asked).isZero();
-    assertThat(model.mayLeave()).isTrue();
+    assertThat(model.mayLeave(() -> {})).isTrue();
   }
 
   @Test

@@ -1,0 +1,221 @@
+package limberboard.boat;
+
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.yaml.snakeyaml.DumperOptions.FlowStyle;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.error.YAMLException;
+import org.yaml.snakeyaml.nodes.CollectionNode;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.NodeTuple;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+
+/**
+ * A YAML text in which single keys are set or taken out; everything else in it, comments, order,
+ * quotes, blank lines and line ends, stays to the letter. Immutable.
+ *
+ * @param text the text
+ */
+record YamlText(String text) {
+  /** The text cannot be changed in place. */
+  static final class Unchangeable extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    Unchangeable(String why) {
+      super(why);
+    }
+  }
+
+  /** The value of a key as it is written, if it has one: {@code equipment}, or a key within it. */
+  Optional<String> written(List<String> path) throws Unchangeable {
+    Optional<NodeTuple> tuple = find(path);
+    return tuple.map(each -> text.substring(start(each.getValueNode()), end(each.getValueNode())));
+  }
+
+  /** Whether its keys stand on lines of their own, from the first letter of each. */
+  boolean isOnLines() throws Unchangeable {
+    MappingNode root = root();
+    return root.getFlowStyle() != FlowStyle.FLOW && root.getStartMark().getColumn() == 0;
+  }
+
+  /** The keys of a mapping, in order; none when it is not there. */
+  List<String> keys(String key) throws Unchangeable {
+    Optional<NodeTuple> tuple = find(List.of(key));
+    return tuple.isPresent() && tuple.get().getValueNode() instanceof MappingNode mapping
+        ? mapping.getValue().stream().map(YamlText::name).toList()
+        : List.of();
+  }
+
+  /** The same with another value, already written as YAML, for a key that is there. */
+  YamlText replaced(List<String> path, String value) throws Unchangeable {
+    Node old = find(path).orElseThrow(() -> new Unchangeable("it is gone")).getValueNode();
+    int from = start(old);
+    int to = end(old);
+    boolean glued = from > 0 && text.charAt(from - 1) == ':';
+    return with(from, to, (glued ? " " : "") + value);
+  }
+
+  /**
+   * The same with a further key at the top.
+   *
+   * @param after keys after the last of which it is put; at the end when none of them is there
+   */
+  YamlText added(String key, String value, List<String> after) throws Unchangeable {
+    return added(root(), key, value, after);
+  }
+
+  /** The same with a further key in a mapping that is there. */
+  YamlText addedTo(String mapping, String key, String value) throws Unchangeable {
+    NodeTuple tuple = find(List.of(mapping)).orElseThrow(() -> new Unchangeable("it is gone"));
+    if (tuple.getValueNode() instanceof MappingNode node) {
+      return added(node, key, value, List.of());
+    }
+    return replaced(List.of(mapping), "{" + key + ": " + value + "}");
+  }
+
+  private YamlText added(MappingNode node, String key, String value, List<String> after)
+      throws Unchangeable {
+    List<NodeTuple> tuples = node.getValue();
+    if (tuples.isEmpty()) {
+      int at = start(node) + 1;
+      return with(at, at, key + ": " + value);
+    }
+    NodeTuple before = tuples.get(tuples.size() - 1);
+    for (NodeTuple tuple : tuples) {
+      if (after.contains(name(tuple))) {
+        before = tuple;
+      }
+    }
+    int end = end(before.getValueNode());
+    if (node.getFlowStyle() == FlowStyle.FLOW) {
+      return with(end, end, ", " + key + ": " + value);
+    }
+    int next = lineAfter(end);
+    String indent = " ".repeat(tuples.get(0).getKeyNode().getStartMark().getColumn());
+    String line = indent + key + ": " + value;
+    boolean open = next == text.length() && !text.endsWith("\n");
+    return open ? with(next, next, lineEnd() + line) : with(next, next, line + lineEnd());
+  }
+
+  /** The same without a key; a mapping that would be empty goes with its last key. */
+  YamlText without(List<String> path) throws Unchangeable {
+    MappingNode parent = path.size() == 1 ? root() : mapping(path.get(0));
+    List<NodeTuple> tuples = parent.getValue();
+    int index = index(parent, path.get(path.size() - 1));
+    if (index < 0) {
+      return this;
+    }
+    if (tuples.size() == 1 && path.size() > 1) {
+      return without(path.subList(0, 1));
+    }
+    int from = start(tuples.get(index).getKeyNode());
+    int to = end(tuples.get(index).getValueNode());
+    if (parent.getFlowStyle() == FlowStyle.FLOW) {
+      if (index + 1 < tuples.size()) {
+        return with(from, start(tuples.get(index + 1).getKeyNode()), "");
+      }
+      return with(index == 0 ? from : end(tuples.get(index - 1).getValueNode()), to, "");
+    }
+    return with(lineOf(from), lineAfter(to), "");
+  }
+
+  private MappingNode mapping(String key) throws Unchangeable {
+    Node node = find(List.of(key)).orElseThrow(() -> new Unchangeable("it is gone")).getValueNode();
+    if (node instanceof MappingNode mapping) {
+      return mapping;
+    }
+    throw new Unchangeable(key + " is no mapping");
+  }
+
+  private Optional<NodeTuple> find(List<String> path) throws Unchangeable {
+    MappingNode at = root();
+    Optional<NodeTuple> found = Optional.empty();
+    for (String key : path) {
+      int index = at == null ? -1 : index(at, key);
+      if (index < 0) {
+        return Optional.empty();
+      }
+      NodeTuple tuple = at.getValue().get(index);
+      found = Optional.of(tuple);
+      at = tuple.getValueNode() instanceof MappingNode mapping ? mapping : null;
+    }
+    return found;
+  }
+
+  private static int index(MappingNode mapping, String key) {
+    for (int i = 0; i < mapping.getValue().size(); i++) {
+      if (name(mapping.getValue().get(i)).equals(key)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private static String name(NodeTuple tuple) {
+    return tuple.getKeyNode() instanceof ScalarNode key ? key.getValue() : "";
+  }
+
+  private MappingNode root() throws Unchangeable {
+    try {
+      Node node = new Yaml(new LoaderOptions()).compose(new StringReader(text));
+      if (node instanceof MappingNode mapping) {
+        return mapping;
+      }
+    } catch (YAMLException e) {
+      throw new Unchangeable("it cannot be read as YAML");
+    }
+    throw new Unchangeable("it holds no keys");
+  }
+
+  private int start(Node node) {
+    return place(node.getStartMark());
+  }
+
+  /** Where what a node says ends, before any blank lines and comments behind it. */
+  private int end(Node node) {
+    if (node instanceof CollectionNode<?> many && many.getFlowStyle() != FlowStyle.FLOW) {
+      List<Node> parts = new ArrayList<>();
+      if (node instanceof MappingNode mapping) {
+        mapping.getValue().forEach(tuple -> parts.add(tuple.getValueNode()));
+      } else {
+        parts.addAll(((SequenceNode) node).getValue());
+      }
+      return parts.isEmpty() ? place(node.getEndMark()) : end(parts.get(parts.size() - 1));
+    }
+    int end = place(node.getEndMark());
+    int start = start(node);
+    while (end > start && Character.isWhitespace(text.charAt(end - 1))) {
+      end--;
+    }
+    return end;
+  }
+
+  /** A mark counts whole characters, which may be two in the text. */
+  private int place(Mark mark) {
+    return text.offsetByCodePoints(0, mark.getIndex());
+  }
+
+  private int lineOf(int at) {
+    return text.lastIndexOf('\n', at - 1) + 1;
+  }
+
+  private int lineAfter(int at) {
+    int end = text.indexOf('\n', at);
+    return end < 0 ? text.length() : end + 1;
+  }
+
+  /** The line end that the text uses. */
+  String lineEnd() {
+    return text.contains("\r\n") ? "\r\n" : "\n";
+  }
+
+  private YamlText with(int from, int to, String with) {
+    return new YamlText(text.substring(0, from) + with + text.substring(to));
+  }
+}
