@@ -239,7 +239,7 @@ public final class BoatFormModel {
     tried = false;
     clashes = Clashes.NONE;
     if (isNew) {
-      show(session.boat());
+      show(session.boat().or(() -> boats().stream().findFirst()));
     } else {
       tell();
     }
