@@ -5,7 +5,6 @@ import java.io.InterruptedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -14,8 +13,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
-import java.util.Arrays;
-import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
 import java.util.concurrent.ThreadLocalRandom;
@@ -36,6 +33,9 @@ final class WriteLock {
 
   /** Beyond the end of the file, so that its content can be read while it is locked. */
   private static final long PLACE = Long.MAX_VALUE - 1;
+
+  private static final int ROUNDS = 5;
+  private static final int LENGTHS = 4_000;
 
   private final ReentrantLock here;
   private final Path file;
@@ -124,15 +124,30 @@ final class WriteLock {
     }
   }
 
-  /** Whether the locked file is the one at its path: its last holder may have taken it away. */
+  /**
+   * Whether the locked file is the one at its path: its last holder may have taken it away, and
+   * others may have made another since. The path is only looked at and not opened, because on many
+   * systems closing any channel of a file gives up the program's lock on it: the locked file is
+   * given lengths at random, and the path must show each of them.
+   */
   private static boolean isStillThere(Path file, FileChannel channel) throws IOException {
-    byte[] mark = UUID.randomUUID().toString().getBytes(StandardCharsets.US_ASCII);
+    for (int round = 0; round < ROUNDS; round++) {
+      int length = ThreadLocalRandom.current().nextInt(1, LENGTHS);
+      channel.truncate(0);
+      channel.write(ByteBuffer.wrap(new byte[length]));
+      if (lengthAt(file) != length) {
+        return false;
+      }
+    }
     channel.truncate(0);
-    channel.write(ByteBuffer.wrap(mark));
+    return true;
+  }
+
+  private static long lengthAt(Path file) throws IOException {
     try {
-      return Arrays.equals(mark, FileBytes.read(file, 1_000));
-    } catch (FileBytes.Refused e) {
-      return false;
+      return Files.size(file);
+    } catch (NoSuchFileException e) {
+      return -1;
     }
   }
 
