@@ -68,7 +68,7 @@ final class YamlScalar {
                 case '\t' -> quoted.append("\\t");
                 default -> {
                   if (Character.isISOControl(c) || c == 0x2028 || c == 0x2029 || c == 0xFEFF) {
-                    quoted.append(String.format("\\u%04X", c));
+                    quoted.append("\\u").append(Integer.toHexString(0x10000 + c).substring(1));
                   } else {
                     quoted.appendCodePoint(c);
                   }

@@ -75,13 +75,13 @@ public final class SafeFiles {
     Path target = file.toAbsolutePath();
     if (Files.isSymbolicLink(target)) {
       if (!Files.exists(target)) {
-        throw new FileSystemException(file.toString(), null, "is a link that leads to nothing");
+        throw new FileSystemException(file.toString(), null, "it is a link that leads to nothing");
       }
       target = target.toRealPath();
     }
     if (Files.exists(target)) {
       if (!Files.isRegularFile(target)) {
-        throw new FileSystemException(file.toString(), null, "is not an ordinary file");
+        throw new FileSystemException(file.toString(), null, "it is not an ordinary file");
       }
       if (!Files.isWritable(target)) {
         throw new AccessDeniedException(file.toString());

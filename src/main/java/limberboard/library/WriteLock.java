@@ -94,7 +94,7 @@ final class WriteLock {
 
   private static FileSystemException busy(Path target) {
     return new FileSystemException(
-        target.toString(), null, "is being written by another program all the time");
+        target.toString(), null, "it is being written by another program all the time");
   }
 
   /** The channel that holds the lock, or null when somebody else does. */
