@@ -68,7 +68,7 @@ public final class ListWords {
   }
 
   /** What there is to know of a line: minutes, place, who, by when. */
-  static List<String> facts(ListLine line, LocalDate on) {
+  public static List<String> facts(ListLine line, LocalDate on) {
     List<String> facts = new ArrayList<>();
     facts.add(
         Stream.of(
@@ -79,7 +79,7 @@ public final class ListWords {
             .collect(Collectors.joining(" · ")));
     line.task()
         .due()
-        .map(day -> (day.isBefore(on) ? "Overdue since " : "Due ") + day)
+        .map(day -> (day.isBefore(on) ? "Overdue since " : "Due ") + DayWords.of(day))
         .ifPresent(facts::add);
     line.moved()
         .ifPresent(moved -> facts.add("Only now, since “" + moved.after() + "” comes before it"));

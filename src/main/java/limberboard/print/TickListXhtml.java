@@ -15,7 +15,8 @@ final class TickListXhtml {
   void list(Block.TickList list) {
     out.open("table", "class", "ticks").open("thead").open("tr").open("td", "class", "tick-cell");
     out.open("table", "class", "tick").open("tbody").open("tr");
-    out.element("th", "Done", "class", "tick-box").element("th", "", "class", "tick-number");
+    out.element("th", list.close() ? "Done" : "", "class", "tick-box")
+        .element("th", "", "class", "tick-number");
     if (list.close()) {
       out.element("th", "What to do, and what good and bad look like", "class", "tick-both");
     } else {

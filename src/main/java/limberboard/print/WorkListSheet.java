@@ -84,7 +84,7 @@ public final class WorkListSheet {
         CutPage.LIST,
         ListWords.title(list.kind()) + " " + boat.name(),
         ListWords.sum((int) list.lines().count(), list.workMinutes(), list.accessMinutes()),
-        PageCutter.cutFor(boat) + ", on " + list.fitting().on(),
+        PageCutter.cutFor(boat) + ", on " + DayWords.of(list.fitting().on()),
         parts);
   }
 
@@ -233,7 +233,7 @@ public final class WorkListSheet {
     LocalDate on = list.fitting().on();
     boolean overdue = line.task().due().filter(day -> day.isBefore(on)).isPresent();
     if (!line.task().why().isEmpty() && (overdue || !onPaper)) {
-      beside.add(Block.Fact.of("Why", line.task().why()));
+      beside.add(Block.Fact.of("Why", DayWords.in(line.task().why())));
     }
     if (onPaper && !line.close().isEmpty()) {
       beside.add(Block.Fact.of("Then put back", ListWords.closed(line)));

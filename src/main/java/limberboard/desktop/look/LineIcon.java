@@ -53,27 +53,27 @@ public final class LineIcon implements Icon {
     return new LineIcon(side, left, right);
   }
 
-  /** A log book, open, with lines written on one page and a mark on the other. */
+  /** A bar of seasons with today pinned on it, and the work below it. */
   public static LineIcon upkeep(int side) {
-    Path2D left = path(12, 6);
-    left.curveTo(9.5, 4.2, 6, 3.8, 2.5, 4.4);
-    left.lineTo(2.5, 18.4);
-    left.curveTo(6, 17.8, 9.5, 18.2, 12, 20);
-    Path2D right = path(12, 6);
-    right.curveTo(14.5, 4.2, 18, 3.8, 21.5, 4.4);
-    right.lineTo(21.5, 18.4);
-    right.curveTo(18, 17.8, 14.5, 18.2, 12, 20);
-    right.lineTo(12, 6);
-    Path2D lines = path(5.2, 8);
-    lines.lineTo(9.3, 8.7);
-    lines.moveTo(5.2, 11.3);
-    lines.lineTo(9.3, 12);
-    lines.moveTo(5.2, 14.6);
-    lines.lineTo(8, 15.1);
-    Path2D tick = path(14.7, 11.6);
-    tick.lineTo(16.4, 13.4);
-    tick.lineTo(19.2, 8.6);
-    return new LineIcon(side, left, right, lines, tick);
+    Path2D seasons = path(8.5, 9.5);
+    seasons.lineTo(8.5, 15);
+    seasons.moveTo(15.5, 9.5);
+    seasons.lineTo(15.5, 15);
+    Path2D today = path(12, 6.5);
+    today.lineTo(12, 15);
+    Path2D work = path(4.5, 18.5);
+    work.lineTo(7.5, 18.5);
+    work.moveTo(10.5, 18.5);
+    work.lineTo(18.5, 18.5);
+    work.moveTo(6.5, 21.5);
+    work.lineTo(12.5, 21.5);
+    return new LineIcon(
+        side,
+        new Rectangle2D.Double(2, 9.5, 20, 5.5),
+        new Ellipse2D.Double(10, 2.5, 4, 4),
+        seasons,
+        today,
+        work);
   }
 
   /** A hull with two sails. */

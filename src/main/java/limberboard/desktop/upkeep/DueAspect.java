@@ -191,8 +191,10 @@ final class DueAspect implements UpkeepAspect {
 
   /** After writing, the focus is where the person was: in the list, on the next line. */
   private void back() {
-    sides.showMain();
-    Later.focus(list);
+    if (panel.isShowing()) {
+      sides.showMain();
+      Later.focus(list);
+    }
   }
 
   private void shop(Wanted wanted) {

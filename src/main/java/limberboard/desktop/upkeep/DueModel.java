@@ -36,7 +36,7 @@ final class DueModel {
   private int keptBack;
   private Filter filter = Filter.ALL;
   private boolean coming;
-  private Runnable afterWriting = () -> {};
+  private final List<Runnable> afterWriting = new ArrayList<>();
 
   /** The form that is open, and what it is for. */
   private record Marking(List<String> dues, EntryForm form) {}
@@ -55,7 +55,7 @@ final class DueModel {
 
   /** Says what happens once something has been written from here. */
   void afterWriting(Runnable action) {
-    afterWriting = action;
+    afterWriting.add(action);
   }
 
   private void follow() {
@@ -171,8 +171,15 @@ final class DueModel {
     List<String> ids = lines.stream().map(DueLine::id).toList();
     int a = ids.indexOf(from);
     int b = ids.indexOf(to);
-    if (boat().isPresent() && a >= 0 && b >= 0) {
-      ticks().addAll(ids.subList(Math.min(a, b), Math.max(a, b) + 1));
+    if (a >= 0 && b >= 0) {
+      tickAll(ids.subList(Math.min(a, b), Math.max(a, b) + 1));
+    }
+  }
+
+  /** Ticks all of these. */
+  void tickAll(List<String> ids) {
+    if (boat().isPresent()) {
+      ticks().addAll(ids);
     }
     tell();
   }
@@ -268,7 +275,7 @@ final class DueModel {
             marking.remove(boat);
             ticked.getOrDefault(boat, new LinkedHashSet<>()).removeAll(written);
             next.ifPresent(id -> selected.put(boat, id));
-            afterWriting.run();
+            List.copyOf(afterWriting).forEach(Runnable::run);
           });
     }
     tell();

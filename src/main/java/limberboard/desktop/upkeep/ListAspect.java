@@ -10,19 +10,26 @@ import javax.swing.JComponent;
 import javax.swing.JList;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.parts.Keys;
+import limberboard.desktop.parts.Sides;
 import limberboard.print.ListWords;
 import limberboard.upkeep.list.ListKind;
 
-/** The fitting-out and the laying-up list, in the order of the walk round the boat. */
+/**
+ * The fitting-out and the laying-up list, in the order of the walk round the boat, with its lines
+ * beside it to be ticked and written into the log together.
+ */
 final class ListAspect implements UpkeepAspect {
+  private static final int LEAST_WIDTH = 860;
   private final ListModel model;
   private final JComboBox<ListKind> kind = new JComboBox<>(ListKind.values());
   private final SeasonBox season;
   private final JCheckBox everything = new JCheckBox("Also what is not due");
   private final SheetPanel panel;
+  private final ListTicks ticks;
+  private final Sides sides;
 
   /** The aspect. */
-  ListAspect(UpkeepTools tools) {
+  ListAspect(UpkeepTools tools, DueModel due, Wanted wanted) {
     model = new ListModel(tools.upkeep(), tools.background());
     kind.setName("list-kind");
     kind.getAccessibleContext().setAccessibleName("Which list");
@@ -36,6 +43,17 @@ final class ListAspect implements UpkeepAspect {
     everything.addActionListener(e -> model.everything(everything.isSelected()));
     Keys.focused(everything, "ENTER", everything::doClick);
     panel = new SheetPanel("list", model.sheet(), tools, kind, season, everything);
+    ticks = new ListTicks(model, due, wanted, tools.navigator()::openPage);
+    sides =
+        new Sides(
+            LEAST_WIDTH,
+            "The list",
+            panel,
+            "Tick off",
+            ticks,
+            "upkeep-list",
+            0.62,
+            tools.dividers());
     model.sheet().onChange(this::refresh);
     refresh();
   }
@@ -82,11 +100,11 @@ final class ListAspect implements UpkeepAspect {
 
   @Override
   public JComponent component() {
-    return panel;
+    return sides;
   }
 
   @Override
   public List<JComponent> regions() {
-    return List.of(kind, panel.region());
+    return List.of(kind, panel.region(), ticks.region());
   }
 }

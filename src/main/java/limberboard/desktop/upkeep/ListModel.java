@@ -1,18 +1,24 @@
 package limberboard.desktop.upkeep;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import limberboard.boat.Workspace;
 import limberboard.desktop.base.Background;
+import limberboard.desktop.upkeep.SheetModel.HasSheet;
 import limberboard.desktop.upkeep.SheetModel.Made;
 import limberboard.print.ListWords;
 import limberboard.print.WorkListCsv;
 import limberboard.print.WorkListSheet;
 import limberboard.upkeep.AfloatSeason;
+import limberboard.upkeep.Due;
 import limberboard.upkeep.Task;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.list.ListKind;
+import limberboard.upkeep.list.ListLine;
+import limberboard.upkeep.list.ListPart;
 import limberboard.upkeep.list.ListWork;
 import limberboard.upkeep.list.WorkList;
 import limberboard.upkeep.list.WorkListMaker;
@@ -21,7 +27,7 @@ import limberboard.upkeep.list.WorkListMaker;
 final class ListModel {
   private static final int AHEAD = 2;
   private final UpkeepModel upkeep;
-  private final SheetModel<Choice, Made> sheet;
+  private final SheetModel<Choice, Listed> sheet;
 
   ListModel(UpkeepModel upkeep, Background background) {
     this.upkeep = upkeep;
@@ -37,8 +43,37 @@ final class ListModel {
    */
   record Choice(ListKind kind, Optional<Integer> season, boolean everything) {}
 
+  /**
+   * A line of the list that can be ticked.
+   *
+   * @param due the id of the due work that it stands for
+   * @param page the page it is done by
+   * @param part the part of the list that it begins, or empty
+   * @param title its number and what it is called
+   * @param facts how long it takes, and by when
+   */
+  record Line(String due, String page, String part, String title, String facts) {}
+
+  /**
+   * What came of it.
+   *
+   * @param lines the lines, in the order of the walk
+   * @param sheet the sheet
+   */
+  record Listed(List<Line> lines, Made sheet) implements HasSheet {
+    /** Copies the list. */
+    Listed {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /** The lines, in the order of the walk round the boat. */
+  List<Line> lines() {
+    return sheet.made().map(Listed::lines).orElse(List.of());
+  }
+
   /** The sheet. */
-  SheetModel<Choice, Made> sheet() {
+  SheetModel<Choice, Listed> sheet() {
     return sheet;
   }
 
@@ -80,7 +115,7 @@ final class ListModel {
         .orElse(offered.get(0).year());
   }
 
-  private static Made make(Workspace workspace, Upkeep upkeep, Choice choice) {
+  private static Listed make(Workspace workspace, Upkeep upkeep, Choice choice) {
     ListWork work = new ListWork(upkeep);
     int year = year(upkeep, choice);
     List<Task> tasks =
@@ -88,12 +123,44 @@ final class ListModel {
     WorkList list = new WorkListMaker(upkeep.fitting()).list(choice.kind(), tasks);
     WorkListSheet sheets = new WorkListSheet(workspace.library());
     String season = upkeep.seasons().season(year).label();
-    return new Made(
-        choice.kind().word() + "-" + upkeep.fitting().boat().id() + "-" + year,
-        sheets.inWindow(list),
-        () -> sheets.onPaper(list),
-        () -> new WorkListCsv(workspace.library()).render(list),
-        tasks.isEmpty() ? nothing(choice, season) : "");
+    return new Listed(
+        lines(list, upkeep),
+        new Made(
+            choice.kind().word() + "-" + upkeep.fitting().boat().id() + "-" + year,
+            sheets.inWindow(list),
+            () -> sheets.onPaper(list),
+            () -> new WorkListCsv(workspace.library()).render(list),
+            tasks.isEmpty() ? nothing(choice, season) : ""));
+  }
+
+  private static List<Line> lines(WorkList list, Upkeep upkeep) {
+    List<Line> lines = new ArrayList<>();
+    for (ListPart part : list.parts()) {
+      String heading = ListWords.title(part.phase());
+      for (ListLine line : part.lines()) {
+        Optional<String> due = due(line, upkeep);
+        if (due.isPresent()) {
+          lines.add(
+              new Line(
+                  due.get(),
+                  line.work().id(),
+                  heading,
+                  line.number() + ". " + line.work().title(),
+                  String.join(". ", ListWords.facts(line, upkeep.fitting().on()))));
+          heading = "";
+        }
+      }
+    }
+    return lines;
+  }
+
+  /** The due work that a line stands for: the work itself, or the look again done with its page. */
+  private static Optional<String> due(ListLine line, Upkeep upkeep) {
+    boolean again = line.task().why().startsWith("look again");
+    return upkeep.all().stream()
+        .filter(due -> due.work().id().equals(line.work().id()))
+        .min(Comparator.comparing(due -> due.isLookAgain() != again))
+        .map(Due::id);
   }
 
   private static String nothing(Choice choice, String season) {

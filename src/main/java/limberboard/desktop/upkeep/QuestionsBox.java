@@ -2,6 +2,7 @@ package limberboard.desktop.upkeep;
 
 import java.util.List;
 import javax.swing.JButton;
+import limberboard.desktop.base.Days;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;
@@ -53,7 +54,7 @@ final class QuestionsBox extends Sheet {
     lines.removeAll();
     shown.stream()
         .limit(all ? Long.MAX_VALUE : FEW)
-        .map(problem -> Text.plain(EntryWords.reason(problem) + "."))
+        .map(problem -> Text.plain(Days.inWords(EntryWords.reason(problem)) + "."))
         .forEach(lines::add);
     more.setVisible(shown.size() > FEW);
     more.setText(all ? "Show fewer" : "Show all " + shown.size());

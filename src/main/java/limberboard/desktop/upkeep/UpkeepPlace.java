@@ -59,7 +59,7 @@ public final class UpkeepPlace implements Place {
             List.of(
                 new DueAspect(tools, due, wanted),
                 new TimeLineAspect(tools),
-                new ListAspect(tools),
+                new ListAspect(tools, due, wanted),
                 new ShoppingAspect(tools, wanted),
                 new RiggingAspect(tools),
                 new WorkingsAspect(tools),

@@ -145,4 +145,96 @@ class DueModelTest {
     assertThat(failing.toUndo()).isEmpty();
     assertThat(due.form().orElseThrow().text(Field.NOTE)).isEqualTo("typed");
   }
+
+  @Test
+  void severalUndosAndRedosGoStepByStepAndANewChangeEndsRedoing() throws IOException {
+    String before = text();
+    model.mark();
+    model.write();
+    String first = text();
+    log.remove(session.boat().orElseThrow().log().get(0));
+    String second = text();
+    assertThat(log.toUndo()).contains("deleting “Replace the locker gasket”, 10 April 2024");
+    log.undo();
+    assertThat(text()).isEqualTo(first);
+    log.undo();
+    assertThat(text()).isEqualTo(before);
+    assertThat(log.toUndo()).isEmpty();
+    log.redo();
+    log.redo();
+    assertThat(text()).isEqualTo(second);
+    assertThat(log.toRedo()).isEmpty();
+    log.undo();
+    log.remove(session.boat().orElseThrow().log().get(1));
+    assertThat(log.toRedo()).isEmpty();
+  }
+
+  @Test
+  void aChangeWhoseLineSomebodyElseTookOutIsGivenUpWithTheReason() throws IOException {
+    String before = text();
+    model.mark();
+    model.write();
+    Files.writeString(folder.resolve("boats/knot/log.csv"), before);
+    read();
+    log.undo();
+    assertThat(log.remark().orElseThrow().failed()).isTrue();
+    assertThat(log.remark().orElseThrow().text())
+        .startsWith("Not undone: writing “Replace the locker gasket”, 20 May 2026 in Knot’s log: ");
+    assertThat(text()).isEqualTo(before);
+    assertThat(log.toUndo()).isEmpty();
+  }
+
+  @Test
+  void severalPiecesOfWorkShareADayAndEachHasItsNote() {
+    EntryForm form =
+        new EntryForm(
+            java.util.List.of(
+                new EntryForm.Doing("replace-gasket", Optional.empty(), "Replace the gasket"),
+                new EntryForm.Doing("seal-vent", Optional.empty(), "Seal the vent")),
+            SmallWorkspace.TODAY,
+            java.util.List.of("hoists"));
+    form.set(Field.HOURS, "12,5");
+    form.set(Field.count("hoists"), "4");
+    form.set(new Field(EntryForm.Kind.NOTE, "seal-vent"), "both ends");
+    assertThat(form.fields())
+        .extracting(form::label)
+        .endsWith("Replace the gasket", "Seal the vent");
+    assertThat(form.entries())
+        .extracting(limberboard.boat.LogEntry::note)
+        .containsExactly("", "both ends");
+    assertThat(form.entries()).allMatch(entry -> entry.engineHours().orElse(0) == 12.5);
+    assertThat(form.entries().get(0).uses()).containsEntry("hoists", 4);
+    assertThat(form.entries().get(1).uses()).isEmpty();
+    form.set(Field.count("hoists"), "123456789");
+    assertThat(form.problem(Field.count("hoists"))).contains("too many digits");
+    assertThat(form.entries()).isEmpty();
+  }
+
+  @Test
+  void tickedWorkIsWrittenTogetherInOneStep() throws IOException {
+    String before = text();
+    model.tick("replace-gasket");
+    assertThat(model.tickedMinutes()).isPositive();
+    model.markTicked();
+    model.write();
+    assertThat(text()).isEqualTo(before + "2026-05-20,replace-gasket,,\n");
+    assertThat(model.ticked()).isEmpty();
+  }
+
+  @Test
+  void aBoatThatNobodyEnteredHasNoLogAndIsToldSo() {
+    session.choose(Optional.of("a dinghy of 2018"));
+    log.add(
+        java.util.List.of(
+            new limberboard.boat.LogEntry(
+                SmallWorkspace.TODAY,
+                "seal-vent",
+                java.util.OptionalDouble.empty(),
+                java.util.Map.of(),
+                "",
+                Optional.empty(),
+                0)),
+        () -> {});
+    assertThat(log.remark().orElseThrow().text()).contains("not entered").contains("under Boats");
+  }
 }
