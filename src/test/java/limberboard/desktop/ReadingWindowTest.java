@@ -298,6 +298,21 @@ class ReadingWindowTest extends RealWindow {
   }
 
   @Test
+  void largeTextFoldsTheRegionsAndLeavesTheFocusInThePage() {
+    openLong();
+    window.act(() -> desk().settings().textPercent(200));
+    window.until(
+        "the regions are tabs",
+        () -> window.showing().stream().anyMatch(javax.swing.JTabbedPane.class::isInstance));
+    window.until("the page has the focus", () -> focused().equals(Optional.of("page")));
+    window.act(() -> desk().settings().textPercent(100));
+    window.until(
+        "the regions are side by side",
+        () -> window.showing().stream().noneMatch(javax.swing.JTabbedPane.class::isInstance));
+    window.until("the page has the focus", () -> focused().equals(Optional.of("page")));
+  }
+
+  @Test
   void theContextMenuCopies() {
     openLong();
     Rectangle box = where("number 4 of");

@@ -2,6 +2,8 @@ package limberboard.desktop.parts;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JComponent;
@@ -95,6 +97,7 @@ public final class Sides extends JPanel {
       return;
     }
     narrow = wanted;
+    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
     removeAll();
     tabs.removeAll();
     if (narrow) {
@@ -109,8 +112,19 @@ public final class Sides extends JPanel {
       add(divider);
     }
     List.copyOf(listeners).forEach(Runnable::run);
+    keepFocus(owner);
     revalidate();
     repaint();
+  }
+
+  /** What had the focus has it again, in the region that is in front for it. */
+  private void keepFocus(Component owner) {
+    if (owner instanceof JComponent focused && SwingUtilities.isDescendingFrom(owner, this)) {
+      if (SwingUtilities.isDescendingFrom(owner, other)) {
+        showOther();
+      }
+      Later.focus(focused);
+    }
   }
 
   @Override
