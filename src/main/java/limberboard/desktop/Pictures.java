@@ -78,7 +78,8 @@ public final class Pictures {
     }
   }
 
-  private Desk desk(ThemeChoice theme) {
+  /** The window with everything in step; on the event thread. */
+  Desk desk(ThemeChoice theme) {
     Memory memory = new Memory(new Forgetful());
     Settings settings = new Settings(memory);
     settings.theme(theme);

@@ -25,6 +25,7 @@ public final class Sides extends JPanel {
   private final String otherTitle;
   private final List<Runnable> listeners = new ArrayList<>();
   private boolean narrow;
+  private boolean tabbed = true;
 
   /**
    * Two regions.
@@ -58,6 +59,12 @@ public final class Sides extends JPanel {
     add(divider);
   }
 
+  /** Shows one region at a time where there is little room, without tabs to choose between them. */
+  public Sides withoutTabs() {
+    tabbed = false;
+    return this;
+  }
+
   /** Calls the listener when the regions come to stand side by side, or behind one another. */
   public void onFold(Runnable listener) {
     listeners.add(listener);
@@ -70,16 +77,28 @@ public final class Sides extends JPanel {
 
   /** Brings the main region to the front. */
   public void showMain() {
-    if (narrow) {
+    if (narrow && tabbed) {
       tabs.setSelectedIndex(0);
+    } else if (narrow) {
+      showOnly(main);
     }
   }
 
   /** Brings the other region to the front. */
   public void showOther() {
-    if (narrow) {
+    if (narrow && tabbed) {
       tabs.setSelectedIndex(1);
+    } else if (narrow) {
+      showOnly(other);
     }
+  }
+
+  private void showOnly(JComponent region) {
+    removeAll();
+    region.setVisible(true);
+    add(region);
+    revalidate();
+    repaint();
   }
 
   @Override
@@ -100,7 +119,9 @@ public final class Sides extends JPanel {
     Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
     removeAll();
     tabs.removeAll();
-    if (narrow) {
+    if (narrow && !tabbed) {
+      showOnly(main);
+    } else if (narrow) {
       tabs.addTab(mainTitle, main);
       tabs.addTab(otherTitle, other);
       add(tabs);
@@ -131,7 +152,9 @@ public final class Sides extends JPanel {
   public void updateUI() {
     super.updateUI();
     if (tabs != null) {
-      SwingUtilities.updateComponentTreeUI(narrow ? divider : tabs);
+      List.of(tabs, divider, main, other).stream()
+          .filter(region -> region.getParent() == null)
+          .forEach(SwingUtilities::updateComponentTreeUI);
       revalidate();
     }
   }

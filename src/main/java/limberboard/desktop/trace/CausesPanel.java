@@ -3,10 +3,10 @@ package limberboard.desktop.trace;
 import java.awt.BorderLayout;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import javax.swing.JButton;
-import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import limberboard.desktop.parts.Buttons;
@@ -25,6 +25,7 @@ final class CausesPanel extends JPanel {
   private final Column column = new Column(10).padded(2, 2, 8, 10);
   private final Set<String> open = new HashSet<>();
   private boolean all;
+  private transient Optional<Trace> shown = Optional.empty();
 
   CausesPanel(TraceModel model, Consumer<String> openPage) {
     super(new BorderLayout(0, 6));
@@ -37,15 +38,19 @@ final class CausesPanel extends JPanel {
     JScrollPane scroller = column.scrolling();
     add(scroller, BorderLayout.CENTER);
     getAccessibleContext().setAccessibleName("Likeliest causes");
-    model.onChange(this::refresh);
+    model.onChange(this::follow);
     refresh();
   }
 
-  JComponent region() {
-    return column;
+  /** As long as the trace is equal, everything stays as it is, and so does the focus in it. */
+  private void follow() {
+    if (!model.trace().equals(shown)) {
+      refresh();
+    }
   }
 
   private void refresh() {
+    shown = model.trace();
     column.removeAll();
     model.trace().ifPresent(this::fill);
     column.revalidate();

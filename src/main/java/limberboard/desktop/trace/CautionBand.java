@@ -40,10 +40,17 @@ final class CautionBand extends Column {
     }
   }
 
+  /** Whether somebody has asked for all that the cautions say. */
+  boolean isWhole() {
+    return more.isSelected();
+  }
+
   /** Shows no more than the cautions' names until asked for more, where there is little room. */
   void brief(boolean little) {
-    brief = little;
-    fill();
+    if (brief != little) {
+      brief = little;
+      fill();
+    }
   }
 
   private void fill() {

@@ -1,8 +1,12 @@
 package limberboard.desktop.trace;
 
 import java.awt.Rectangle;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.AbstractButton;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
 import limberboard.desktop.base.Wording;
@@ -14,6 +18,7 @@ import limberboard.desktop.parts.Docked;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Sheet;
 import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.read.PagePictures;
 import limberboard.desktop.read.PictureBox;
 import limberboard.library.Check;
@@ -32,7 +37,12 @@ final class CheckCard extends Docked {
   private final Column picture = new Column(0);
   private final Row answers = Row.wrapping(10);
   private final transient OtherSteps others;
-  private Optional<JButton> firstAnswer = Optional.empty();
+  private final transient AnswerKeys keys = new AnswerKeys(this, sheet);
+  private final Wrapped weighing = Text.quiet("");
+  private transient Optional<Shown> shown = Optional.empty();
+
+  /** The trace and step on the card; as long as they are equal, it stays as it is. */
+  private record Shown(Trace trace, DoCheck step) {}
 
   CheckCard(TraceModel model, PagePictures pictures, Background background, Names names) {
     super(10);
@@ -43,22 +53,34 @@ final class CheckCard extends Docked {
     this.others = new OtherSteps(model);
     Column foot = new Column(0).padded(0, 2, 2, 2);
     foot.add(answers);
+    foot.add(weighing);
+    weighing.setName("weighing");
     dock(sheet, foot);
   }
 
-  /** The button that takes the focus when the check comes up. */
-  Optional<JButton> first() {
-    return firstAnswer;
+  /** The question takes the focus when the check comes up, so that no key answers it unread. */
+  Optional<? extends JComponent> first() {
+    return keys.question();
   }
 
   void show(Trace trace, DoCheck step) {
+    weighing.setText(model.isWorking() ? "Weighing the answer \u2026" : "");
+    Optional<Shown> wanted = Optional.of(new Shown(trace, step));
+    if (!wanted.equals(shown)) {
+      shown = wanted;
+      fill(trace, step);
+    }
+  }
+
+  private void fill(Trace trace, DoCheck step) {
     sheet.removeAll();
     picture.removeAll();
     picture.setVisible(false);
     Check check = step.check().check();
     sheet.add(Text.quiet(facts(trace, step)));
     new StepCautions(model).of(step).forEach(page -> sheet.add(CautionBox.brief(page)));
-    sheet.add(Text.question(check.ask()));
+    Wrapped question = Text.question(check.ask());
+    sheet.add(question);
     if (Names.ownerMay(check.skill())) {
       addHow(trace, step, check);
     } else {
@@ -68,6 +90,7 @@ final class CheckCard extends Docked {
     RemarkBox.addTo(sheet, trace);
     sheet.add(labelled("Why this check", step.why()));
     fillAnswers(trace, step, check);
+    keys.of(question, answerButtons());
     sheet.scrollRectToVisible(new Rectangle(0, 0, 1, 1));
     revalidate();
     repaint();
@@ -123,14 +146,10 @@ final class CheckCard extends Docked {
 
   private void fillAnswers(Trace trace, DoCheck step, Check check) {
     answers.removeAll();
-    firstAnswer = Optional.empty();
     for (String answer : check.answers()) {
       JButton button =
           Buttons.large(Wording.answer(answer), () -> model.answer(check.id(), answer));
       button.setName("answer-" + answer);
-      if (firstAnswer.isEmpty()) {
-        firstAnswer = Optional.of(button);
-      }
       answers.add(button);
     }
     JButton unsure = Buttons.large("Can't tell", () -> model.cantTell(check.id()));
@@ -138,6 +157,13 @@ final class CheckCard extends Docked {
     answers.add(unsure);
     others.offer(trace, step);
     answers.add(others.button());
+  }
+
+  private List<AbstractButton> answerButtons() {
+    return Stream.of(answers.getComponents())
+        .filter(AbstractButton.class::isInstance)
+        .map(AbstractButton.class::cast)
+        .toList();
   }
 
   static Column labelled(String label, String text) {

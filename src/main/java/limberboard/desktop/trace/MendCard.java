@@ -3,7 +3,10 @@ package limberboard.desktop.trace;
 import java.awt.BorderLayout;
 import java.util.Optional;
 import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JMenuItem;
 import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
@@ -21,6 +24,10 @@ final class MendCard extends JPanel {
   private final Column head = new Column(6);
   private final JButton mended;
   private final JButton notMended;
+  private final JButton print;
+  private final JButton save;
+  private final JButton more;
+  private boolean low;
   private final transient OtherSteps others;
   private Optional<FaultCause> cause = Optional.empty();
 
@@ -36,24 +43,60 @@ final class MendCard extends JPanel {
         Buttons.plain(
             "It did not help", () -> cause.ifPresent(tried -> model.didNotHelp(tried.id())));
     notMended.setName("did-not-help");
-    JButton print = Buttons.plain("Print page …", reader::print);
+    print = Buttons.plain("Print page \u2026", reader::print);
     print.setName("print-page");
-    JButton save = Buttons.plain("Save page as PDF …", reader::savePdf);
+    save = Buttons.plain("Save page as PDF \u2026", reader::savePdf);
     save.setName("save-pdf");
+    more = Buttons.plain("More \u25be", this::openMore);
+    more.setName("mend-more");
+    more.getAccessibleContext().setAccessibleName("More to do with this mend");
     Column foot = new Column(0).padded(0, 2, 2, 2);
-    foot.add(Row.wrapping(10, mended, notMended, others.button(), print, save));
+    foot.add(Row.wrapping(10, mended, notMended, others.button(), print, save, more));
+    more.setVisible(false);
     add(head, BorderLayout.NORTH);
     add(reader.component(), BorderLayout.CENTER);
     add(foot, BorderLayout.SOUTH);
   }
 
-  JButton first() {
-    return mended;
+  /** The page takes the focus, so that keys move it and declare nothing. */
+  JComponent first() {
+    return reader.pane().region();
   }
 
   /** Searches in the page. */
   Place.Find find() {
     return reader.pane().finding();
+  }
+
+  /** Leaves all the height to the page that can be left to it, or not. */
+  void low(boolean little) {
+    low = little;
+    arrange();
+  }
+
+  private void arrange() {
+    head.setVisible(!low);
+    print.setVisible(!low);
+    save.setVisible(!low);
+    others.button().setVisible(!low && others.isOffered());
+    more.setVisible(low);
+    revalidate();
+  }
+
+  private void openMore() {
+    JPopupMenu menu = new JPopupMenu("More");
+    if (others.isOffered()) {
+      menu.add(item(others.button(), () -> others.open(more)));
+    }
+    menu.add(item(print, print::doClick));
+    menu.add(item(save, save::doClick));
+    menu.show(more, 0, more.getHeight());
+  }
+
+  private static JMenuItem item(JButton like, Runnable action) {
+    JMenuItem item = new JMenuItem(like.getText());
+    item.addActionListener(e -> action.run());
+    return item;
   }
 
   void show(Trace trace, DoMend step) {
@@ -64,7 +107,7 @@ final class MendCard extends JPanel {
     RemarkBox.addTo(head, trace);
     others.offer(trace, step);
     reader.show(step.cause().mend());
-    revalidate();
+    arrange();
     repaint();
   }
 }

@@ -2,6 +2,7 @@ package limberboard.desktop.trace;
 
 import java.util.List;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import limberboard.desktop.parts.Buttons;
@@ -40,7 +41,17 @@ final class OtherSteps {
     return step.kind() + step.id();
   }
 
+  /** Whether there is any. */
+  boolean isOffered() {
+    return !others.isEmpty();
+  }
+
   private void open() {
+    open(button);
+  }
+
+  /** Offers them below something that is in sight. */
+  void open(JComponent at) {
     JPopupMenu menu = new JPopupMenu("Do something else");
     for (Alternative other : others) {
       NextStep step = other.step();
@@ -57,6 +68,6 @@ final class OtherSteps {
       item.addActionListener(e -> model.pick(step));
       menu.add(item);
     }
-    menu.show(button, 0, button.getHeight());
+    menu.show(at, 0, at.getHeight());
   }
 }

@@ -16,6 +16,7 @@ import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Divider;
 import limberboard.desktop.read.CutReader;
 import limberboard.desktop.read.PagePictures;
+import limberboard.desktop.trace.TraceBar.Deed;
 import limberboard.desktop.upkeep.MendedEntry;
 import limberboard.trace.FaultCause;
 
@@ -57,6 +58,7 @@ public final class TracePlace implements Place {
       Consumer<String> clipboard,
       Divider.Memory dividers) {
     Names names = new Names(session);
+    TracePapers papers = new TracePapers(session, model, reader.papers());
     TracingPanel tracing =
         new TracingPanel(
             model,
@@ -67,7 +69,8 @@ public final class TracePlace implements Place {
             new CausesPanel(model, navigator::openPage),
             aspects,
             new StepCautions(model),
-            new TracePapers(session, model, reader.papers()),
+            papers,
+            deeds(model, papers),
             dividers);
     return new TracePlace(
         model,
@@ -75,6 +78,27 @@ public final class TracePlace implements Place {
         new BeforePanel(model, drawings, background),
         new CautionsPanel(model),
         tracing);
+  }
+
+  /** What can be done with the whole trace. */
+  private static List<Deed> deeds(TraceModel model, TracePapers papers) {
+    return List.of(
+        new Deed(
+            "Print \u2026",
+            "print-trace",
+            "Where this trace stands, as a sheet",
+            papers::printTrace),
+        new Deed(
+            "Save as PDF \u2026",
+            "save-trace",
+            "Where this trace stands, as a sheet to print",
+            papers::saveTrace),
+        new Deed("Another symptom", "another-symptom", "This trace stays as it is", model::leave),
+        new Deed(
+            "Start again",
+            "start-again",
+            "Takes all answers back; can be undone",
+            model::startAgain));
   }
 
   private static List<String> prevention(Session session, FaultCause cause) {

@@ -8,18 +8,15 @@ import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
-import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import limberboard.boat.Boat;
 import limberboard.desktop.base.Place;
-import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Divider;
-import limberboard.desktop.parts.Row;
+import limberboard.desktop.parts.Keys;
+import limberboard.desktop.parts.LimitedHeight;
 import limberboard.desktop.parts.Sides;
-import limberboard.desktop.parts.Text;
-import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.tree.TreePanel;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
@@ -27,7 +24,9 @@ import limberboard.trace.Trace;
 /** A trace under way: the step, the causes beside it, the answers below, cautions on top. */
 final class TracingPanel extends JPanel {
   private static final int LEAST_WIDTH = 800;
-  private static final int ONE_LINE = 1040;
+  private static final int LOW = 700;
+  private static final int BAND_SHARE = 6;
+  private static final int BAND_WHOLE_SHARE = 2;
   private final transient TraceModel model;
   private final CheckCard check;
   private final MendCard mend;
@@ -35,14 +34,13 @@ final class TracingPanel extends JPanel {
   private final MendedCard mended;
   private final CardLayout cards = new CardLayout();
   private final JPanel steps = new JPanel(cards);
-  private final Wrapped what = Text.heading("");
   private final TrailPanel trail;
   private final CausesPanel causes;
   private final transient TrailSlots slots;
   private final CautionBand band;
   private final transient TracePapers papers;
   private final transient Aspects aspects;
-  private final AspectSwitch looks;
+  private final TraceBar bar;
   private final WhyPanel why;
   private final TreePanel tree;
   private final CardLayout views = new CardLayout();
@@ -61,6 +59,7 @@ final class TracingPanel extends JPanel {
       Aspects aspects,
       TreePanel.Cautions cautions,
       TracePapers papers,
+      List<TraceBar.Deed> deeds,
       Divider.Memory dividers) {
     super(new BorderLayout(0, 10));
     this.model = model;
@@ -71,7 +70,7 @@ final class TracingPanel extends JPanel {
     this.causes = causes;
     this.papers = papers;
     this.aspects = aspects;
-    this.looks = new AspectSwitch(aspects);
+    this.bar = new TraceBar(model, aspects, deeds, this::showCauses);
     this.why = new WhyPanel(model, aspects.why(), () -> aspects.look(Aspect.STEP), dividers);
     this.tree = new TreePanel(aspects.tree(), cautions, papers, dividers);
     this.trail = new TrailPanel(model);
@@ -79,6 +78,7 @@ final class TracingPanel extends JPanel {
     this.slots = new TrailSlots(trail, steps, causes);
     setBorder(BorderFactory.createEmptyBorder(12, 18, 12, 18));
     steps.setOpaque(false);
+    steps.setName("trace-step");
     steps.add(check, Stage.CHECK.name());
     steps.add(mend, Stage.MEND.name());
     steps.add(yard, Stage.YARD.name());
@@ -87,7 +87,11 @@ final class TracingPanel extends JPanel {
     view.add(middle(dividers), Aspect.STEP.name());
     view.add(why, Aspect.WHY.name());
     view.add(tree, Aspect.TREE.name());
-    fillTop();
+    top.add(bar);
+    top.add(new LimitedHeight(band, this::mostForBand));
+    Keys.within(this, "control Z", model::undo);
+    Keys.within(this, "control shift Z", model::redo);
+    Keys.within(this, "control Y", model::redo);
     add(top, BorderLayout.NORTH);
     add(view, BorderLayout.CENTER);
     model.onChange(this::refresh);
@@ -96,7 +100,7 @@ final class TracingPanel extends JPanel {
         new ComponentAdapter() {
           @Override
           public void componentResized(ComponentEvent e) {
-            fillTop();
+            fit();
           }
         });
     refresh();
@@ -109,29 +113,34 @@ final class TracingPanel extends JPanel {
     revalidate();
   }
 
-  private void fillTop() {
-    JButton again = Buttons.plain("Start again", model::startAgain);
-    again.setName("start-again");
-    again.setToolTipText("Takes all answers back");
-    JButton other = Buttons.plain("Another symptom", model::leave);
-    other.setName("another-symptom");
-    other.setToolTipText("This trace stays as it is");
-    JButton print = Buttons.plain("Print …", papers::printTrace);
-    print.setName("print-trace");
-    print.setToolTipText("Where this trace stands, as a sheet");
-    JButton save = Buttons.plain("Save as PDF …", papers::saveTrace);
-    save.setName("save-trace");
-    save.setToolTipText("Where this trace stands, as a sheet to print");
-    boolean roomy = getWidth() == 0 || getWidth() >= UIScale.scale(ONE_LINE);
-    top.removeAll();
-    if (roomy) {
-      top.add(Row.growing(12, 0, what, looks, print, save, other, again));
-    } else {
-      top.add(what);
-      top.add(Row.wrapping(8, looks, print, save, other, again));
+  /** Whether there is so little height that whatever can be is folded away. */
+  private boolean isLow() {
+    return getHeight() > 0 && getHeight() < UIScale.scale(LOW);
+  }
+
+  private int mostForBand() {
+    return getHeight() / (band.isWhole() ? BAND_WHOLE_SHARE : isLow() ? BAND_SHARE : 3);
+  }
+
+  private void showCauses(boolean wanted) {
+    if (aspects.now() != Aspect.STEP) {
+      aspects.look(Aspect.STEP);
     }
-    top.add(band);
-    top.revalidate();
+    if (wanted) {
+      sides.showOther();
+    } else {
+      sides.showMain();
+      bar.stepIsShown();
+    }
+  }
+
+  private void fit() {
+    boolean behind = sides.isNarrow();
+    bar.fit(isLow(), behind);
+    band.brief(behind || isLow());
+    mend.low(isLow());
+    place(model.stage());
+    revalidate();
   }
 
   /** Prints what is looked at: the tree, or else where the trace stands. */
@@ -151,15 +160,16 @@ final class TracingPanel extends JPanel {
   private JComponent middle(Divider.Memory dividers) {
     sides =
         new Sides(
-            LEAST_WIDTH,
-            "Next step",
-            slots.left(),
-            "Causes and answers",
-            slots.right(),
-            "trace-causes",
-            0.68,
-            dividers);
-    sides.onFold(this::fold);
+                LEAST_WIDTH,
+                "Next step",
+                slots.left(),
+                "Causes and answers",
+                slots.right(),
+                "trace-causes",
+                0.68,
+                dividers)
+            .withoutTabs();
+    sides.onFold(this::fit);
     slots
         .left()
         .addComponentListener(
@@ -173,12 +183,7 @@ final class TracingPanel extends JPanel {
   }
 
   private void place(Stage stage) {
-    slots.place(stage, sides.isNarrow());
-  }
-
-  private void fold() {
-    band.brief(sides.isNarrow());
-    place(model.stage());
+    slots.place(stage, sides.isNarrow() || isLow());
   }
 
   List<JComponent> regions() {
@@ -210,13 +215,13 @@ final class TracingPanel extends JPanel {
       return;
     }
     Boat boat = trace.get().fault().fitting().boat();
-    looks.refresh();
-    what.setText(trace.get().fault().page().title() + ", on " + boat.name());
+    bar.refresh(trace.get().fault().page().title() + ", on " + boat.name());
     fill(trace.get(), stage);
     String step = stage + model.step().map(NextStep::id).orElse("");
     if (!step.equals(shown)) {
       shown = step;
       sides.showMain();
+      bar.stepIsShown();
     }
     cards.show(steps, stage.name());
     place(stage);

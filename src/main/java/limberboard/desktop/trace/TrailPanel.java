@@ -3,6 +3,7 @@ package limberboard.desktop.trace;
 import java.awt.BorderLayout;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JMenuItem;
@@ -23,6 +24,8 @@ final class TrailPanel extends JPanel {
   private static final int HEAD_GAP = 8;
   private final transient TraceModel model;
   private final Column column = new Column(8).padded(2, 2, 8, 10);
+
+  private transient Optional<Shown> shown = Optional.empty();
 
   TrailPanel(TraceModel model) {
     super(new BorderLayout(0, 4));
@@ -45,11 +48,15 @@ final class TrailPanel extends JPanel {
         + HEAD_GAP;
   }
 
-  JComponent region() {
-    return column;
-  }
+  /** What is shown; as long as it is equal, it stays as it is, and so does the focus in it. */
+  private record Shown(Optional<Trace> trace, boolean besideQuestion) {}
 
   private void refresh() {
+    Optional<Shown> wanted = Optional.of(new Shown(model.trace(), model.stage() == Stage.CHECK));
+    if (wanted.equals(shown)) {
+      return;
+    }
+    shown = wanted;
     column.removeAll();
     model.trace().ifPresent(this::fill);
     column.revalidate();

@@ -1,0 +1,137 @@
+package limberboard.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.JComponent;
+import javax.swing.JFrame;
+import limberboard.desktop.look.Theme;
+import limberboard.desktop.look.ThemeChoice;
+import limberboard.desktop.parts.Wrapped;
+import limberboard.desktop.trace.Stage;
+import limberboard.library.WorkspaceFolders;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * The question and the mend always have at least half the height of the place, at the sizes of the
+ * screens in use and with text of up to twice the usual size. On the demo's boats, whose pages are
+ * as long as pages are. Needs a display; a virtual one will do.
+ */
+class TraceRoomTest {
+  private static final LocalDate TODAY = LocalDate.of(2026, 5, 20);
+  private static Painter painter;
+  private static Desk desk;
+
+  @BeforeAll
+  static void open() throws IOException {
+    Assumptions.assumeFalse(
+        GraphicsEnvironment.isHeadless(),
+        "There is no display, so the room of the trace is not tested. Run: xvfb-run -a mvn verify");
+    Pictures pictures =
+        new Pictures(new WorkspaceFolders(Path.of("")), TODAY, new Dimension(1280, 800), 100);
+    desk = OnEventThread.get(() -> pictures.desk(ThemeChoice.LIGHT));
+    painter = OnEventThread.get(() -> new Painter(desk, new Dimension(1280, 800)));
+  }
+
+  @AfterAll
+  static void close() throws IOException {
+    if (painter != null) {
+      OnEventThread.run(painter::close);
+      OnEventThread.run(() -> Theme.apply(ThemeChoice.LIGHT, 100));
+    }
+  }
+
+  static Stream<Arguments> sizes() {
+    return Stream.of(new Dimension(1024, 700), new Dimension(1280, 800), new Dimension(1920, 1080))
+        .flatMap(
+            size ->
+                Stream.of(100, 150, 200).map(text -> Arguments.of(size.width, size.height, text)));
+  }
+
+  private static void show(Scene scene, int width, int height, int text) throws IOException {
+    OnEventThread.run(
+        () -> {
+          desk.trace().finish();
+          scene.set(desk);
+          desk.settings().textPercent(text);
+          JFrame frame = desk.window().frame();
+          frame.setSize(width, height);
+        });
+    for (int turn = 0; turn < 6; turn++) {
+      OnEventThread.run(() -> desk.window().frame().getRootPane().revalidate());
+      OnEventThread.run(() -> desk.window().frame().validate());
+      painter.png();
+    }
+  }
+
+  private static int half() throws IOException {
+    return OnEventThread.get(() -> desk.place("trace").component().getHeight() / 2);
+  }
+
+  private static <C extends Component> List<C> all(Container within, Class<C> kind) {
+    List<C> found = new ArrayList<>();
+    for (Component each : within.getComponents()) {
+      if (kind.isInstance(each) && each.isShowing()) {
+        found.add(kind.cast(each));
+      }
+      if (each instanceof Container nested) {
+        found.addAll(all(nested, kind));
+      }
+    }
+    return found;
+  }
+
+  private static Optional<JComponent> named(String name) {
+    return all(desk.window().frame().getRootPane(), JComponent.class).stream()
+        .filter(each -> name.equals(each.getName()))
+        .findFirst();
+  }
+
+  private static int visibleHeight(String name) throws IOException {
+    return OnEventThread.get(() -> named(name).orElseThrow().getVisibleRect().height);
+  }
+
+  @ParameterizedTest
+  @MethodSource("sizes")
+  void theQuestionHasHalfTheHeightAndIsWholeInSight(int width, int height, int text)
+      throws IOException {
+    show(Scene.TRACE_DURING, width, height, text);
+    assertThat(visibleHeight("trace-step")).isGreaterThanOrEqualTo(half());
+    boolean whole =
+        OnEventThread.get(
+            () -> {
+              String ask = desk.trace().step().orElseThrow().text();
+              Wrapped question =
+                  all(desk.window().frame().getRootPane(), Wrapped.class).stream()
+                      .filter(words -> words.getText().equals(ask))
+                      .findFirst()
+                      .orElseThrow();
+              return question.getVisibleRect().height == question.getHeight()
+                  && question.getHeight() > 0;
+            });
+    assertThat(whole).as("the whole question is in sight").isTrue();
+  }
+
+  @ParameterizedTest
+  @MethodSource("sizes")
+  void theMendsPageHasHalfTheHeight(int width, int height, int text) throws IOException {
+    show(Scene.TRACE_AFTER, width, height, text);
+    assertThat(OnEventThread.get(() -> desk.trace().stage())).isEqualTo(Stage.MEND);
+    assertThat(visibleHeight("page")).isGreaterThanOrEqualTo(half());
+  }
+}
