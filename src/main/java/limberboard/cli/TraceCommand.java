@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import limberboard.boat.Workspace;
+import limberboard.print.ReplyText;
 import limberboard.trace.Trace;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -16,9 +17,9 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     description = {
       "Follows a symptom to its cause, one question at a time.",
-      "With --answer (repeated) or --json it prints where the trace stands and asks nothing. With -"
-          + " it answers one request a line from standard input by one JSON line each; a request is"
-          + " SYMPTOM [boat=BOAT] [check=answer ...]."
+      "With --answer (repeated), --reply or --json it prints where the trace stands and asks"
+          + " nothing. With - it answers one request a line from standard input by one JSON line"
+          + " each; a request is SYMPTOM [boat=BOAT] [check=answer ...]."
     })
 final class TraceCommand implements Callable<Integer> {
   private final Session session;
@@ -31,6 +32,11 @@ final class TraceCommand implements Callable<Integer> {
 
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
+
+  @Option(
+      names = "--reply",
+      description = "Print the next step in words for a letter, with all its cautions.")
+  private boolean reply;
 
   TraceCommand(Session session) {
     this.session = session;
@@ -46,6 +52,8 @@ final class TraceCommand implements Callable<Integer> {
     Trace trace = tracing.trace(answers.request(symptom, boat));
     if (json) {
       new JsonOutput(session.out()).print(TraceView.of(trace));
+    } else if (reply) {
+      session.out().print(new ReplyText(read.library(), trace, trace.next()).plain());
     } else if (answers.isEmpty()) {
       new Interview(session, read.library()).run(trace);
     } else {

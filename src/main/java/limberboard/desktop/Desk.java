@@ -146,6 +146,10 @@ final class Desk {
         navigator(),
         new MendedEntry(upkeep, log),
         outside.clipboard().andThen(text -> notices.tell("Copied.")),
+        reply -> {
+          outside.copied().accept(reply);
+          notices.tell("The answer is copied: paste it into your letter.");
+        },
         dividers());
   }
 

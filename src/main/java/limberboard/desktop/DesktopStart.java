@@ -18,6 +18,7 @@ import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.boats.BoatStore;
 import limberboard.desktop.look.Theme;
+import limberboard.desktop.parts.Copied;
 import limberboard.desktop.read.Outlets;
 import limberboard.desktop.read.SystemOpening;
 import limberboard.desktop.read.SystemPrinting;
@@ -88,7 +89,8 @@ final class DesktopStart {
         text ->
             Toolkit.getDefaultToolkit()
                 .getSystemClipboard()
-                .setContents(new StringSelection(text), null));
+                .setContents(new StringSelection(text), null),
+        Copied::toClipboard);
   }
 
   private void open(Outside outside, Workers workers, WatchedReader watched) {

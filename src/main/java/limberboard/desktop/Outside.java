@@ -10,6 +10,7 @@ import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.boats.BoatStore;
 import limberboard.desktop.find.SearchSource;
+import limberboard.desktop.parts.Copied;
 import limberboard.desktop.read.Outlets;
 import limberboard.desktop.trace.TraceStore;
 import limberboard.desktop.upkeep.LogStore;
@@ -32,6 +33,7 @@ import limberboard.library.WorkspaceFolders;
  * @param typing waits for a pause in typing
  * @param outlets where what is read goes: files, printers, other programs
  * @param clipboard takes text for other programs
+ * @param copied takes text with its structure for other programs
  */
 record Outside(
     WorkspaceFolders folders,
@@ -46,7 +48,8 @@ record Outside(
     Threads threads,
     Delay typing,
     Outlets outlets,
-    Consumer<String> clipboard) {
+    Consumer<String> clipboard,
+    Consumer<Copied> copied) {
 
   /** Reads the workspace. */
   @FunctionalInterface

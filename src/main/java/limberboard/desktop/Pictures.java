@@ -124,6 +124,7 @@ public final class Pictures {
         new Outside.Threads(direct, direct, direct, direct, direct),
         Runnable::run,
         nowhere(),
-        text -> {});
+        text -> {},
+        copied -> {});
   }
 }

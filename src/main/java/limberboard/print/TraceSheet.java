@@ -59,7 +59,7 @@ public final class TraceSheet {
         parts);
   }
 
-  private static List<WorkCaution> cautions(Trace trace, NextStep next) {
+  static List<WorkCaution> cautions(Trace trace, NextStep next) {
     String because = next instanceof NextStep.DoMend ? next.text() : "";
     return WorkCautions.joined(
         List.of(

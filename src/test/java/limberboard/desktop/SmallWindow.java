@@ -130,7 +130,8 @@ final class SmallWindow implements AutoCloseable {
             EventQueue::invokeLater),
         new TypingPause(30),
         new Outlets(name -> Optional.of(folders.root().resolve(name)), printer, opened::add),
-        copied::set);
+        copied::set,
+        reply -> copied.set(reply.plain()));
   }
 
   private Workspace read(WorkspaceReader reader) throws IOException {

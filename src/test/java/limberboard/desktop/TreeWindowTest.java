@@ -139,6 +139,7 @@ class TreeWindowTest extends RealWindow {
 
   @Test
   void whereTheTraceStandsIsMarkedAfterAnAnswer() {
+    window.press(KeyEvent.VK_1);
     window.press(KeyEvent.VK_SPACE);
     window.until("it is noted", () -> trace().trail().size() == 1);
     TreeView view = lookAtTree();

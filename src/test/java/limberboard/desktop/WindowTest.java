@@ -137,11 +137,21 @@ class WindowTest extends RealWindow {
     untilStage(Stage.CAUTIONS);
     assertThat(texts()).contains("Water that gains on the pump sinks the boat.");
     window.press(KeyEvent.VK_ENTER);
+    window.press(KeyEvent.VK_SPACE);
+    assertThat(stage()).as("read only where that is in focus").isEqualTo(Stage.CAUTIONS);
+    window.press(KeyEvent.VK_TAB);
+    window.press(KeyEvent.VK_ENTER);
     untilStage(Stage.CHECK);
     String first = window.ask(() -> desk().trace().step().orElseThrow().text());
     assertThat(texts()).contains(first);
-    window.press(KeyEvent.VK_SPACE);
+    pressSixTimes();
+    assertThat(answers()).as("no key answers a question unread").isZero();
+    window.press(KeyEvent.VK_2);
+    window.press(KeyEvent.VK_LEFT);
+    window.press(KeyEvent.VK_ENTER);
     window.until("an answer is noted", () -> answers() == 1);
+    pressSixTimes();
+    assertThat(answers()).as("one answer, one question").isEqualTo(1);
     changeFirstAnswer();
     String changed = window.ask(() -> desk().trace().trace().orElseThrow().answers().toString());
     window.robot().click(window.find("take-back-1", AbstractButton.class));
@@ -153,6 +163,80 @@ class WindowTest extends RealWindow {
     window.focus("did-not-help");
     window.press(KeyEvent.VK_SPACE);
     window.until("the mend is noted", () -> answers() >= 1 && stage() != Stage.MEND);
+  }
+
+  private void pressSixTimes() {
+    for (int i = 0; i < 6; i++) {
+      window.press(KeyEvent.VK_ENTER);
+      window.press(KeyEvent.VK_SPACE);
+    }
+  }
+
+  @Test
+  void onTheMendsPageKeysMoveThePageAndDeclareNothing() {
+    traceToTheMend();
+    window.until("the page has the focus", () -> focused().equals("page"));
+    pressSixTimes();
+    window.press(KeyEvent.VK_PAGE_DOWN);
+    assertThat(stage()).isEqualTo(Stage.MEND);
+    window.focus("it-is-mended");
+    window.press(KeyEvent.VK_ENTER);
+    untilStage(Stage.MENDED);
+  }
+
+  private void traceToTheMend() {
+    chooseKnot();
+    window.act(() -> desk().navigator().trace("wet-locker"));
+    untilStage(Stage.CAUTIONS);
+    window.robot().click(window.find("cautions-read", AbstractButton.class));
+    answerAsTheHoseWould();
+    untilStage(Stage.MEND);
+  }
+
+  @Test
+  void theNextStepIsCopiedInWordsForALetterWithItsCautions() {
+    chooseKnot();
+    window.act(() -> desk().navigator().trace("wet-locker"));
+    untilStage(Stage.CAUTIONS);
+    window.robot().click(window.find("cautions-read", AbstractButton.class));
+    untilStage(Stage.CHECK);
+    window.robot().click(window.find("copy-answer", AbstractButton.class));
+    window.until("it is copied", () -> !window.copied().isEmpty());
+    assertThat(window.copied())
+        .startsWith("Water in the locker, on Knot (")
+        .contains("Caution: ")
+        .contains("Next, please check: " + desk().trace().step().orElseThrow().text());
+  }
+
+  @Test
+  void startingAgainIsUndoneByAKeyAndByAButton() {
+    traceToTheMend();
+    int given = answers();
+    window.robot().click(window.find("start-again", AbstractButton.class));
+    window.until("at the beginning", () -> answers() == 0 && stage() == Stage.CHECK);
+    window.until("the question has the focus", () -> focused().equals("question"));
+    window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+    window.until("the answers are back", () -> answers() == given);
+    window.press(KeyEvent.VK_Y, KeyEvent.VK_CONTROL);
+    window.until("at the beginning again", () -> answers() == 0);
+    window.robot().click(window.find("undo-trace", AbstractButton.class));
+    window.until("the answers are back again", () -> answers() == given);
+  }
+
+  @Test
+  void aTraceIsOfferedBackWhenTheWindowIsOpenedAgain() throws IOException {
+    traceToTheMend();
+    int given = answers();
+    window.close();
+    Memory memory = new Memory(new Forgetful());
+    memory.remember("boat", "knot");
+    window = SmallWindow.open(folder, memory);
+    window.until("it is offered", () -> !desk().trace().keptTraces().isEmpty());
+    assertThat(texts())
+        .anyMatch(text -> text.startsWith("Water in the locker, started on 20 May 2026"));
+    window.robot().click(window.find("go-on-wet-locker", AbstractButton.class));
+    untilStage(Stage.MEND);
+    assertThat(answers()).isEqualTo(given);
   }
 
   /** Changes the first answer to the second one on offer, with the mouse. */
@@ -245,6 +329,7 @@ class WindowTest extends RealWindow {
     chooseKnot();
     window.act(() -> desk().navigator().trace("gas-smell"));
     untilStage(Stage.CAUTIONS);
+    window.focus("cautions-read");
     window.press(KeyEvent.VK_ENTER);
     window.until("past the cautions", () -> desk().trace().stage() != Stage.CAUTIONS);
     if (stage() == Stage.CHECK) {
@@ -352,18 +437,16 @@ class WindowTest extends RealWindow {
   }
 
   @Test
-  void whereThereIsLittleRoomCausesAndAnswersAreBehindATabAndNothingIsLost() {
+  void whereThereIsLittleRoomCausesAndAnswersAreBehindAButtonAndNothingIsLost() {
     chooseKnot();
     window.act(() -> desk().navigator().trace("wet-locker"));
     untilStage(Stage.CAUTIONS);
     window.act(() -> desk().trace().cautionsRead());
     assertThat(texts()).contains("Likeliest causes");
     window.act(() -> desk().settings().textPercent(200));
-    window.until("the causes are behind a tab", () -> !texts().contains("Likeliest causes"));
+    window.until("the causes are behind a button", () -> !texts().contains("Likeliest causes"));
     assertThat(texts()).contains("When does the water come?");
-    javax.swing.JTabbedPane tabs =
-        window.robot().finder().findByType(javax.swing.JTabbedPane.class, true);
-    window.act(() -> tabs.setSelectedIndex(1));
+    window.robot().click(window.find("look-causes", AbstractButton.class));
     assertThat(texts()).contains("Likeliest causes", "Your answers so far");
     window.act(() -> desk().settings().textPercent(100));
     window.until("they stand beside again", () -> texts().contains("Likeliest causes"));

@@ -1,19 +1,11 @@
 package limberboard.desktop.trace;
 
-import java.awt.Container;
 import java.awt.Rectangle;
-import java.awt.event.FocusEvent;
-import java.awt.event.FocusListener;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.swing.AbstractButton;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
-import javax.swing.JViewport;
-import javax.swing.SwingUtilities;
-import javax.swing.border.Border;
-import limberboard.desktop.look.Palette;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Wrapped;
 
@@ -23,8 +15,6 @@ import limberboard.desktop.parts.Wrapped;
  */
 final class AnswerKeys {
   private static final int NUMBERS = 9;
-  private static final int MARK = 3;
-  private static final Border UNMARKED = BorderFactory.createEmptyBorder(0, MARK + 8, 0, 0);
   private final JComponent sheet;
   private Optional<Wrapped> question = Optional.empty();
   private List<AbstractButton> answers = List.of();
@@ -53,17 +43,9 @@ final class AnswerKeys {
   void of(Wrapped asked, List<? extends AbstractButton> buttons) {
     question = Optional.of(asked);
     answers = List.copyOf(buttons);
-    asked.setName("question");
-    asked.setFocusable(true);
-    asked.setBorder(UNMARKED);
-    asked.addFocusListener(new Mark(asked));
-    Keys.focused(asked, "SPACE", () -> move(1));
-    Keys.focused(asked, "PAGE_DOWN", () -> move(1));
-    Keys.focused(asked, "shift SPACE", () -> move(-1));
-    Keys.focused(asked, "PAGE_UP", () -> move(-1));
+    new FocusedText(asked, sheet).named("question");
     Keys.focused(asked, "DOWN", () -> go(0));
     Keys.focused(asked, "RIGHT", () -> go(0));
-    Keys.focused(asked, "ENTER", () -> {});
     IntStream.range(0, answers.size()).forEach(this::bindAnswer);
   }
 
@@ -82,33 +64,6 @@ final class AnswerKeys {
       AbstractButton button = answers.get(index);
       button.requestFocusInWindow();
       button.scrollRectToVisible(new Rectangle(0, 0, button.getWidth(), button.getHeight()));
-    }
-  }
-
-  private void move(int by) {
-    Container view = SwingUtilities.getAncestorOfClass(JViewport.class, sheet);
-    if (view instanceof JViewport port) {
-      int height = port.getExtentSize().height;
-      JComponent content = (JComponent) port.getView();
-      Rectangle seen = port.getViewRect();
-      content.scrollRectToVisible(
-          new Rectangle(0, Math.max(0, seen.y + by * (height - 24)), 1, height));
-    }
-  }
-
-  /** Shows by a line at its left that the question has the focus. */
-  private record Mark(JComponent question) implements FocusListener {
-    @Override
-    public void focusGained(FocusEvent e) {
-      question.setBorder(
-          BorderFactory.createCompoundBorder(
-              BorderFactory.createMatteBorder(0, MARK, 0, 0, Palette.ACCENT.color()),
-              BorderFactory.createEmptyBorder(0, 8, 0, 0)));
-    }
-
-    @Override
-    public void focusLost(FocusEvent e) {
-      question.setBorder(UNMARKED);
     }
   }
 }

@@ -8,6 +8,7 @@ import javax.swing.JPanel;
 import limberboard.desktop.parts.Card;
 import limberboard.desktop.parts.CardList;
 import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.LimitedHeight;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 
@@ -29,6 +30,7 @@ final class SymptomList extends JPanel {
     everything.setToolTipText("Symptoms of other places, and those of other boats with the reason");
     everything.addActionListener(e -> model.where().everything(everything.isSelected()));
     Column head = new Column(2);
+    head.add(new LimitedHeight(new KeptList(model), () -> getHeight() / 3));
     head.add(Text.title("What do you notice?"));
     head.add(where);
     add(head, BorderLayout.NORTH);

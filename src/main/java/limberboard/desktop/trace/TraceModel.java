@@ -151,6 +151,11 @@ public final class TraceModel {
         .toList();
   }
 
+  /** What a symptom is called; its id in words when the library has it no longer. */
+  String symptomTitle(String id) {
+    return session.library().symptom(id).map(Page::title).orElseGet(() -> id.replace('-', ' '));
+  }
+
   /** Drops a trace kept from an earlier day. */
   public void drop(KeptTrace trace) {
     kept.drop(trace.key());

@@ -9,16 +9,22 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import limberboard.desktop.base.Background;
+import limberboard.desktop.base.Latest;
 import limberboard.desktop.base.Navigator;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.look.LineIcon;
+import limberboard.desktop.parts.Copied;
 import limberboard.desktop.parts.Divider;
 import limberboard.desktop.read.CutReader;
 import limberboard.desktop.read.PagePictures;
 import limberboard.desktop.trace.TraceBar.Deed;
 import limberboard.desktop.upkeep.MendedEntry;
+import limberboard.library.Library;
+import limberboard.print.ReplyText;
 import limberboard.trace.FaultCause;
+import limberboard.trace.NextStep;
+import limberboard.trace.Trace;
 
 /** The place where a fault is traced to its cause and mended. */
 public final class TracePlace implements Place {
@@ -44,6 +50,7 @@ public final class TracePlace implements Place {
    * @param navigator the ways to other places
    * @param entry offers to write a mend into the boat's log
    * @param clipboard takes text for other programs
+   * @param answer takes the next step in words for a letter
    * @param dividers remembers dividers
    */
   public static TracePlace make(
@@ -56,6 +63,7 @@ public final class TracePlace implements Place {
       Navigator navigator,
       MendedEntry entry,
       Consumer<String> clipboard,
+      Consumer<Copied> answer,
       Divider.Memory dividers) {
     Names names = new Names(session);
     TracePapers papers = new TracePapers(session, model, reader.papers());
@@ -70,7 +78,10 @@ public final class TracePlace implements Place {
             aspects,
             new StepCautions(model),
             papers,
-            deeds(model, papers),
+            deeds(
+                model,
+                papers,
+                () -> copyAnswer(session, model, new Latest(background), answer)),
             dividers);
     return new TracePlace(
         model,
@@ -81,8 +92,14 @@ public final class TracePlace implements Place {
   }
 
   /** What can be done with the whole trace. */
-  private static List<Deed> deeds(TraceModel model, TracePapers papers) {
+  private static List<Deed> deeds(
+      TraceModel model, TracePapers papers, Runnable copyAnswer) {
     return List.of(
+        new Deed(
+            "Copy as answer",
+            "copy-answer",
+            "The next step in plain words for a letter, with all cautions",
+            copyAnswer),
         new Deed(
             "Print \u2026",
             "print-trace",
@@ -99,6 +116,22 @@ public final class TracePlace implements Place {
             "start-again",
             "Takes all answers back; can be undone",
             model::startAgain));
+  }
+
+  private static void copyAnswer(
+      Session session, TraceModel model, Latest latest, Consumer<Copied> copy) {
+    Library library = session.library();
+    Optional<Trace> trace = model.trace();
+    Optional<NextStep> step = model.step();
+    if (trace.isPresent() && step.isPresent()) {
+      latest.run(
+          "Writing the answer",
+          () -> {
+            ReplyText reply = new ReplyText(library, trace.get(), step.get());
+            return new Copied(reply.plain(), Copied.document(reply.html()));
+          },
+          copy::accept);
+    }
   }
 
   private static List<String> prevention(Session session, FaultCause cause) {
