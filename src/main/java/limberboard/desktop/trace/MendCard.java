@@ -28,6 +28,7 @@ final class MendCard extends JPanel {
   private final JButton save;
   private final JButton more;
   private boolean low;
+  private boolean headless;
   private final transient OtherSteps others;
   private Optional<FaultCause> cause = Optional.empty();
 
@@ -68,14 +69,21 @@ final class MendCard extends JPanel {
     return reader.pane().finding();
   }
 
-  /** Leaves all the height to the page that can be left to it, or not. */
-  void low(boolean little) {
+  /**
+   * Leaves all the height to the page that can be left to it.
+   *
+   * @param little whether what is seldom pressed is in a menu
+   * @param noHead whether the reason is left to the look at why
+   */
+  void fit(boolean little, boolean noHead) {
     low = little;
+    headless = little || noHead;
     arrange();
   }
 
   private void arrange() {
-    head.setVisible(!low);
+    head.setVisible(!headless);
+    ((BorderLayout) getLayout()).setVgap(low ? 2 : 8);
     print.setVisible(!low);
     save.setVisible(!low);
     others.button().setVisible(!low && others.isOffered());

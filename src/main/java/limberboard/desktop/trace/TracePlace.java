@@ -78,10 +78,7 @@ public final class TracePlace implements Place {
             aspects,
             new StepCautions(model),
             papers,
-            deeds(
-                model,
-                papers,
-                () -> copyAnswer(session, model, new Latest(background), answer)),
+            deeds(model, papers, () -> copyAnswer(session, model, new Latest(background), answer)),
             dividers);
     return new TracePlace(
         model,
@@ -92,8 +89,7 @@ public final class TracePlace implements Place {
   }
 
   /** What can be done with the whole trace. */
-  private static List<Deed> deeds(
-      TraceModel model, TracePapers papers, Runnable copyAnswer) {
+  private static List<Deed> deeds(TraceModel model, TracePapers papers, Runnable copyAnswer) {
     return List.of(
         new Deed(
             "Copy as answer",

@@ -25,7 +25,8 @@ import limberboard.trace.Trace;
 final class TracingPanel extends JPanel {
   private static final int LEAST_WIDTH = 800;
   private static final int LOW = 700;
-  private static final int BAND_SHARE = 6;
+  private static final int MIDDLING = 860;
+  private static final int BAND_SHARE = 8;
   private static final int BAND_WHOLE_SHARE = 2;
   private final transient TraceModel model;
   private final CheckCard check;
@@ -45,7 +46,7 @@ final class TracingPanel extends JPanel {
   private final TreePanel tree;
   private final CardLayout views = new CardLayout();
   private final JPanel view = new JPanel(views);
-  private final Column top = new Column(8);
+  private final Column top = new Column(2);
   private Sides sides;
   private String shown = "";
 
@@ -136,9 +137,14 @@ final class TracingPanel extends JPanel {
 
   private void fit() {
     boolean behind = sides.isNarrow();
+    setBorder(
+        isLow()
+            ? BorderFactory.createEmptyBorder(2, 12, 2, 12)
+            : BorderFactory.createEmptyBorder(12, 18, 12, 18));
+    ((BorderLayout) getLayout()).setVgap(isLow() ? 2 : 10);
     bar.fit(isLow(), behind);
     band.brief(behind || isLow());
-    mend.low(isLow());
+    mend.fit(isLow(), getHeight() > 0 && getHeight() < UIScale.scale(MIDDLING));
     place(model.stage());
     revalidate();
   }
