@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import limberboard.library.Library;
 import limberboard.library.LibraryReader;
@@ -33,6 +34,7 @@ final class Endurance {
   private final Path folder;
   private final WorkspaceFolders folders;
   private final List<String> wrong = new ArrayList<>();
+  private Consumer<String> progress = words -> {};
 
   Endurance(Path folder) {
     this.folder = folder;
@@ -47,6 +49,7 @@ final class Endurance {
         Path folder = Files.createTempDirectory("endurance");
         Endurance endurance = new Endurance(folder);
         int count = Integer.parseInt(args[1]);
+        endurance.progress = System.out::println;
         if (args[0].equals("writers")) {
           endurance.writers(count).forEach(System.out::println);
         } else {
@@ -102,7 +105,7 @@ final class Endurance {
     int left = 0;
     List<String> said = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      boolean log = i % 2 == 0;
+      boolean log = i % 4 != 3;
       Child child = new Child(log ? "write-log" : "write-boat", folder, log ? "k" + i : "note", 0);
       List<String> now = child.killedAfter(random.nextInt(80));
       if (log) {
@@ -121,6 +124,10 @@ final class Endurance {
         hold(Files.readString(file("boat.yaml")).startsWith(BOAT_TEXT), "the rest of the boat");
       }
       left += litter().isEmpty() ? 0 : 1;
+      if (i % 50 == 49) {
+        progress.accept(
+            (i + 1) + " killed, " + said.size() + " entries, " + wrong.size() + " lost");
+      }
     }
     hold(new LogBook(folders).add(BOAT, entry("last")) instanceof LogBook.Written, "a last entry");
     Boat boat = boat();
