@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.Boat;
+import limberboard.boat.LogDay;
 import limberboard.desktop.base.Days;
 import limberboard.library.Library;
 import limberboard.library.Model;
@@ -93,6 +94,10 @@ record DraftCheck(Library library, List<Boat> boats, Optional<String> own) {
     Optional<LocalDate> day = Days.day(text);
     if (day.isEmpty()) {
       return Optional.of("Write the day as 20 May 2014 or 2014-05-20, or leave it empty.");
+    }
+    if (!LogDay.isYear(day.get().getYear())) {
+      return Optional.of(
+          "Write a year from " + LogDay.FIRST_YEAR + " to " + LogDay.LAST_YEAR + ".");
     }
     return draft
         .number(Field.BUILT)

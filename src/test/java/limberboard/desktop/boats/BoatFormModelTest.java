@@ -128,6 +128,8 @@ class BoatFormModelTest {
   void aBoatCannotHaveBeenAfloatBeforeItWasBuilt() {
     model.set(Field.LAUNCHED, "2015-06-01");
     assertThat(model.problems()).containsOnlyKeys(Field.LAUNCHED);
+    model.set(Field.LAUNCHED, "2201-06-01");
+    assertThat(model.problems()).containsKey(Field.LAUNCHED);
   }
 
   @Test
