@@ -73,7 +73,7 @@ final class BesidePanel extends JPanel {
 
   private void setWidths() {
     int counted = log.hasCounts() ? 90 : 0;
-    int[] widths = {96, 200, 64, counted, 150};
+    int[] widths = {136, 200, 64, counted, 150};
     for (int i = 0; i < widths.length; i++) {
       TableColumn column = table.getColumnModel().getColumn(i);
       column.setMinWidth(i == 0 || i == 2 ? UIScale.scale(widths[i]) : 0);

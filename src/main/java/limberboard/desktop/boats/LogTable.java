@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import javax.swing.table.AbstractTableModel;
 import limberboard.boat.Boat;
 import limberboard.boat.LogEntry;
+import limberboard.desktop.base.Days;
 
 /** A boat's log as a table, the newest first. */
 final class LogTable extends AbstractTableModel {
@@ -52,7 +53,7 @@ final class LogTable extends AbstractTableModel {
   public Object getValueAt(int row, int column) {
     LogEntry entry = entries.get(row);
     return switch (column) {
-      case 0 -> entry.date().toString();
+      case 0 -> Days.written(entry.date());
       case 1 -> model.workTitle(entry.work());
       case 2 -> entry.engineHours().isPresent() ? hours(entry) : "";
       case 3 -> counted(entry.uses());
