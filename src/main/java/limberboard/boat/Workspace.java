@@ -1,5 +1,6 @@
 package limberboard.boat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,6 +35,13 @@ public record Workspace(
   public Workspace(
       Library library, List<Boat> boats, List<RecordedCase> cases, List<Problem> problems) {
     this(library, boats, Map.of(), cases, problems);
+  }
+
+  /** The same workspace, of which more is wrong. */
+  public Workspace with(List<Problem> more) {
+    List<Problem> all = new ArrayList<>(problems);
+    all.addAll(more);
+    return new Workspace(library, boats, stocks, cases, all);
   }
 
   /** The boat with this id: one of the boats, or one that nobody has entered. */

@@ -28,6 +28,7 @@ import limberboard.desktop.window.FileQuestion;
 import limberboard.library.LastNet;
 import limberboard.library.UserFolders;
 import limberboard.library.WorkspaceFolders;
+import limberboard.search.SearchWords;
 import limberboard.workings.sums.SumUseCheck;
 import limberboard.workings.sums.Sums;
 
@@ -55,7 +56,9 @@ final class DesktopStart {
     Workers workers = new Workers();
     WorkspaceReader reader =
         new WorkspaceReader(folders, List.of(new SumUseCheck(Sums.ofTheTrade())));
-    WatchedReader watched = new WatchedReader(folders, reader::read, QUIET);
+    WatchedReader watched =
+        new WatchedReader(
+            folders, () -> reader.read().with(SearchWords.read(folders).problems()), QUIET);
     Outside outside = outside(memory, workers, watched);
     EventQueue.invokeLater(() -> open(outside, workers, watched));
   }

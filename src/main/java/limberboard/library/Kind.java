@@ -1,7 +1,6 @@
 package limberboard.library;
 
 import java.util.Locale;
-import java.util.Optional;
 
 /** What a page is about; each kind has its own folder and its own header keys. */
 public enum Kind {
@@ -32,15 +31,5 @@ public enum Kind {
   /** The word a person sees, in lower case. */
   public String word() {
     return name().toLowerCase(Locale.ROOT);
-  }
-
-  /** The kind kept in the given folder. */
-  public static Optional<Kind> ofFolder(String folder) {
-    for (Kind kind : values()) {
-      if (kind.folder.equals(folder)) {
-        return Optional.of(kind);
-      }
-    }
-    return Optional.empty();
   }
 }

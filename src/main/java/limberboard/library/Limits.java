@@ -67,6 +67,15 @@ public final class Limits {
   /** The largest number in a header, a boat's file or a quantity. */
   public static final int LARGEST_NUMBER = 1_000_000_000;
 
+  /** Lines of a list of words for search that are used. */
+  public static final int WORD_LINES = 5_000;
+
+  /** Words or phrases on one line of such a list. */
+  public static final int LINE_PHRASES = 100;
+
+  /** Lines of synonyms that one word or phrase may stand on. */
+  public static final int WORD_GROUPS = 20;
+
   /** Problems told of one file; the rest are counted. */
   public static final int PROBLEMS_OF_FILE = 100;
 

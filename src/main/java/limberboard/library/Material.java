@@ -81,6 +81,17 @@ public record Material(
    * @param cutToLength whether any number of these is had in one length, as rope by the metre
    */
   public record Pack(@Required String name, @Required Amount.Fixed holds, boolean cutToLength) {
+    /**
+     * Checks what it holds.
+     *
+     * @throws IllegalArgumentException when that is nothing, with a message that says what to write
+     */
+    public Pack {
+      if (holds != null && !(holds.quantity().getValue().doubleValue() > 0)) {
+        throw new IllegalArgumentException("a pack holds more than nothing; write what is in it");
+      }
+    }
+
     /** A pack as it stands. */
     public Pack(String name, Amount.Fixed holds) {
       this(name, holds, false);

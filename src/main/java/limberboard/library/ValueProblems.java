@@ -82,7 +82,16 @@ final class ValueProblems extends DeserializationProblemHandler {
   @Override
   public Object handleInstantiationProblem(
       DeserializationContext context, Class<?> type, Object argument, Throwable cause) {
-    report.error(pointer(context.getParser()), String.valueOf(cause.getMessage()), "");
+    Throwable root = cause;
+    while (root.getCause() != null) {
+      root = root.getCause();
+    }
+    String said = String.valueOf(root.getMessage());
+    int write = said.indexOf(WRITE);
+    report.error(
+        pointer(context.getParser()),
+        write < 0 ? said : said.substring(0, write),
+        write < 0 ? "" : said.substring(write + "; ".length()));
     return null;
   }
 

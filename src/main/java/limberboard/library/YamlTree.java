@@ -65,8 +65,13 @@ record YamlTree(ObjectNode root, Report report) {
           "cannot be read as YAML: " + e.getProblem(),
           "check the indentation, and put text that holds \": \" or \" #\" in quotes");
     } catch (YAMLException e) {
+      boolean deep = firstSentence(e).startsWith("Nesting Depth");
       report.error(
-          "", "cannot be read as YAML: " + firstSentence(e), "write plain keys and values");
+          "",
+          deep
+              ? "has more than " + Limits.HEADER_DEPTH + " lists and mappings within one another"
+              : "cannot be read as YAML: " + firstSentence(e),
+          "write plain keys and values");
     }
     return new YamlTree(NODES.objectNode(), report);
   }

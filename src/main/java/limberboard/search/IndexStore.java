@@ -1,21 +1,18 @@
 package limberboard.search;
 
 import java.io.Closeable;
-import java.io.EOFException;
-import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InterruptedIOException;
-import java.nio.file.NoSuchFileException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.lucene.index.CodecReader;
-import org.apache.lucene.index.CorruptIndexException;
 import org.apache.lucene.index.DirectoryReader;
-import org.apache.lucene.index.IndexFormatTooNewException;
-import org.apache.lucene.index.IndexFormatTooOldException;
 import org.apache.lucene.index.IndexNotFoundException;
 import org.apache.lucene.index.IndexWriter;
 import org.apache.lucene.index.LeafReader;
@@ -25,6 +22,8 @@ import org.apache.lucene.index.StandardDirectoryReader;
 import org.apache.lucene.store.AlreadyClosedException;
 import org.apache.lucene.store.ByteBuffersDirectory;
 import org.apache.lucene.store.Directory;
+import org.apache.lucene.store.FSDirectory;
+import org.apache.lucene.store.FilterDirectory;
 import org.apache.lucene.store.IOContext;
 import org.apache.lucene.store.Lock;
 import org.apache.lucene.store.LockObtainFailedException;
@@ -85,7 +84,7 @@ final class IndexStore implements Closeable {
     } catch (IndexNotFoundException e) {
       return Optional.empty();
     } catch (IOException | RuntimeException e) {
-      if (!isDamage(e)) {
+      if (!Damage.is(e)) {
         throw e;
       }
       damaged = true;
@@ -155,17 +154,43 @@ final class IndexStore implements Closeable {
    * @throws IOException when it cannot be written; the committed state is as it was
    */
   Wanted.Difference write(IndexWriting writing) throws IOException {
-    if (damaged) {
-      clear();
+    try {
+      emptyLock();
+      if (damaged) {
+        clear();
+      }
+      return writeOrAnew(writing);
+    } catch (AlreadyClosedException e) {
+      throw new IOException("its lock is not valid", e);
     }
+  }
+
+  private Wanted.Difference writeOrAnew(IndexWriting writing) throws IOException {
     try {
       return writing.in(this::writerWith);
     } catch (IOException | RuntimeException e) {
-      if (!isDamage(e)) {
+      if (!Damage.is(e)) {
         throw e;
       }
       clear();
       return writing.in(this::writerWith);
+    }
+  }
+
+  /** Empties the lock's file, in which nothing belongs and with anything in which no lock holds. */
+  private void emptyLock() throws IOException {
+    if (FilterDirectory.unwrap(directory) instanceof FSDirectory folder) {
+      Path lock = folder.getDirectory().resolve(IndexWriter.WRITE_LOCK_NAME);
+      if (!Files.exists(lock)) {
+        return;
+      }
+      if (!Files.isRegularFile(lock)) {
+        throw new IOException("its lock is no ordinary file");
+      }
+      if (Files.size(lock) > 0) {
+        Files.newByteChannel(lock, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)
+            .close();
+      }
     }
   }
 
@@ -207,16 +232,6 @@ final class IndexStore implements Closeable {
         throw new InterruptedIOException("stopped while waiting for the search index");
       }
     }
-  }
-
-  private static boolean isDamage(Exception e) {
-    return e instanceof CorruptIndexException
-        || e instanceof IndexFormatTooOldException
-        || e instanceof IndexFormatTooNewException
-        || e instanceof EOFException
-        || e instanceof NoSuchFileException
-        || e instanceof FileNotFoundException
-        || e instanceof RuntimeException && !(e instanceof AlreadyClosedException);
   }
 
   @Override

@@ -18,6 +18,10 @@ final class QuestionReader {
   private static final int MOST_CHARACTERS = 20_000;
   private static final int MOST_TOKENS = 400;
   private static final int MOST_SLOTS = 40;
+
+  /** Stems and marks that may stand for one word, far below what Lucene takes for one. */
+  private static final int MOST_TERMS = 200;
+
   private static final double FAINT = 0.3;
   private static final float GROUP = 0.9f;
 
@@ -111,7 +115,7 @@ final class QuestionReader {
       throws IOException {
     Map<String, Float> present = new LinkedHashMap<>();
     int pages = 0;
-    for (Map.Entry<String, Float> term : terms.entrySet()) {
+    for (Map.Entry<String, Float> term : surest(terms)) {
       int with = vocabulary.pagesWithStem(term.getKey());
       if (with > 0) {
         present.put(term.getKey(), term.getValue());
@@ -123,6 +127,16 @@ final class QuestionReader {
       double weight = rarity(pages) * surest * (faint ? FAINT : 1);
       slots.putIfAbsent(present.keySet(), new Slot(present, weight, faint));
     }
+  }
+
+  private static List<Map.Entry<String, Float>> surest(Map<String, Float> terms) {
+    if (terms.size() <= MOST_TERMS) {
+      return List.copyOf(terms.entrySet());
+    }
+    return terms.entrySet().stream()
+        .sorted(Map.Entry.<String, Float>comparingByValue().reversed())
+        .limit(MOST_TERMS)
+        .toList();
   }
 
   /** The inverse document frequency of BM25, bounded so that one rare word cannot decide alone. */

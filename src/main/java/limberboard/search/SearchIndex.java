@@ -4,12 +4,11 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.time.Duration;
-import java.util.List;
 import java.util.Optional;
 import limberboard.library.Library;
-import limberboard.library.Problem;
 import limberboard.library.WorkspaceFolders;
 import org.apache.lucene.index.DirectoryReader;
+import org.apache.lucene.store.AlreadyClosedException;
 import org.apache.lucene.store.Directory;
 import org.apache.lucene.store.FSDirectory;
 import org.apache.lucene.store.LockObtainFailedException;
@@ -191,6 +190,9 @@ public final class SearchIndex implements Closeable {
     try {
       return findNow(query);
     } catch (IOException | RuntimeException e) {
+      if (!(e instanceof IOException) && !isOfIndex(e)) {
+        throw e;
+      }
       if (closed || !makeAnew()) {
         throw unreadable(e);
       }
@@ -198,8 +200,16 @@ public final class SearchIndex implements Closeable {
     try {
       return findNow(query);
     } catch (RuntimeException e) {
+      if (!isOfIndex(e)) {
+        throw e;
+      }
       throw unreadable(e);
     }
+  }
+
+  /** Whether the index is what failed, damaged or closed, and not the search itself. */
+  private static boolean isOfIndex(Exception e) {
+    return Damage.is(e) || e instanceof AlreadyClosedException;
   }
 
   private static IOException unreadable(Exception e) {
@@ -233,11 +243,6 @@ public final class SearchIndex implements Closeable {
     memory = Optional.empty();
     update(library.get());
     return true;
-  }
-
-  /** Lines of the words files that could not be used, as of the last update. */
-  public synchronized List<Problem> problems() {
-    return words.read().problems();
   }
 
   @Override

@@ -1,15 +1,16 @@
 package limberboard.search;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import limberboard.library.FileBytes;
+import limberboard.library.Limits;
 import limberboard.library.Problem;
+import limberboard.library.TextFile;
 import limberboard.library.WorkspaceFolders;
 
 /**
@@ -27,8 +28,6 @@ public record SearchWords(
 
   /** The spellings' file in the words folder. */
   public static final String SPELLINGS = "spellings.txt";
-
-  private static final long MOST_BYTES = 4_000_000;
 
   /** Copies the collections. */
   public SearchWords {
@@ -56,20 +55,36 @@ public record SearchWords(
   }
 
   private static List<String> lines(WorkspaceFolders folders, Path file, List<Problem> problems) {
-    if (!Files.exists(file)) {
+    if (!FileBytes.isThere(file)) {
       return List.of();
     }
     String name = folders.relative(file);
-    try {
-      if (Files.size(file) > MOST_BYTES) {
-        problems.add(Problem.error(name, 0, "", "the file is too long", "at most 4 MB"));
-        return List.of();
-      }
-      String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
-      return (text.startsWith("\uFEFF") ? text.substring(1) : text).lines().toList();
-    } catch (IOException e) {
+    if (!folders.holds(file)) {
       problems.add(
-          Problem.error(name, 0, "", "the file cannot be read", "a readable UTF-8 text file"));
+          Problem.error(
+              name,
+              0,
+              "",
+              "is a link that leads out of the workspace",
+              "keep it as an ordinary file in its place"));
+      return List.of();
+    }
+    try {
+      String text = new String(FileBytes.read(file, TextFile.LARGEST), StandardCharsets.UTF_8);
+      List<String> lines = (text.startsWith("\uFEFF") ? text.substring(1) : text).lines().toList();
+      if (lines.size() <= Limits.WORD_LINES) {
+        return lines;
+      }
+      problems.add(
+          Problem.error(
+              name,
+              Limits.WORD_LINES + 1,
+              "",
+              "has " + lines.size() + " lines, and is used only up to here",
+              "keep it under " + Limits.WORD_LINES + " lines"));
+      return lines.subList(0, Limits.WORD_LINES);
+    } catch (FileBytes.Refused e) {
+      problems.add(Problem.error(name, 0, "", e.wrong(), e.right()));
       return List.of();
     }
   }

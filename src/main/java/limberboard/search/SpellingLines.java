@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import limberboard.library.Limits;
 import limberboard.library.Problem;
 
 /**
@@ -48,7 +49,11 @@ record SpellingLines(String file) {
       return Optional.of("\"" + right + "\" is more than one word or phrase");
     }
     Map<String, String> ofLine = new LinkedHashMap<>();
-    for (String wrong : WordLine.phrases(content.substring(colon + 1))) {
+    List<String> spelt = WordLine.phrases(content.substring(colon + 1));
+    if (spelt.size() > Limits.LINE_PHRASES) {
+      return Optional.of(WordLine.tooMany(spelt.size()));
+    }
+    for (String wrong : spelt) {
       Optional<String> fault = fault(right, wrong, spellings);
       if (fault.isPresent()) {
         return fault;

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import limberboard.library.Limits;
 
 /** What the lines of both words files have in common. */
 final class WordLine {
@@ -30,10 +31,18 @@ final class WordLine {
     return text.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
   }
 
+  /** What is said of a line with too many phrases. */
+  static String tooMany(int phrases) {
+    return "there are " + phrases + " phrases on one line, more than " + Limits.LINE_PHRASES;
+  }
+
   /** What is wrong with a phrase, if anything. */
   static Optional<String> fault(String phrase) {
     if (phrase.isEmpty()) {
       return Optional.of("there is nothing between two commas");
+    }
+    if (phrase.length() > Limits.NAME_CHARACTERS) {
+      return Optional.of("a phrase is longer than " + Limits.NAME_CHARACTERS + " characters");
     }
     if (phrase.contains(NOT_UTF_8)) {
       return Optional.of("\"" + phrase + "\" is not UTF-8 text");

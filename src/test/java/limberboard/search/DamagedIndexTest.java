@@ -201,4 +201,40 @@ class DamagedIndexTest {
       assertThat(index.update(workspace.library()).unchanged()).isTrue();
     }
   }
+
+  @Test
+  void junkInTheLockIsCleared() throws IOException {
+    SmallWorkspace workspace = SmallWorkspace.filled(folder);
+    Path lock = workspace.folders().searchIndex().resolve("write.lock");
+    Files.createDirectories(lock.getParent());
+    Files.write(lock, new byte[3_000]);
+    try (SearchIndex index = SearchIndex.open(workspace.folders())) {
+      assertThat(index.update(workspace.library()).inMemory()).isEmpty();
+      assertThat(SmallWorkspace.ids(index, "hatch")).contains("renew-hatch-gasket");
+    }
+    assertThat(lock).isEmptyFile();
+  }
+
+  @Test
+  void aFolderInThePlaceOfTheLockLeavesTheSearchInMemory() throws IOException {
+    SmallWorkspace workspace = SmallWorkspace.filled(folder);
+    Files.createDirectories(workspace.folders().searchIndex().resolve("write.lock"));
+    try (SearchIndex index = SearchIndex.open(workspace.folders())) {
+      assertThat(index.update(workspace.library()).inMemory()).isPresent();
+      assertThat(SmallWorkspace.ids(index, "hatch")).contains("renew-hatch-gasket");
+    }
+  }
+
+  @Test
+  void onlyWhatLuceneFallsOverIsDamage() {
+    assertThat(Damage.is(new IllegalStateException("ours"))).isFalse();
+    IllegalArgumentException ofLucene = new IllegalArgumentException("theirs");
+    ofLucene.setStackTrace(
+        new StackTraceElement[] {
+          new StackTraceElement("java.util.Objects", "checkIndex", "Objects.java", 1),
+          new StackTraceElement("org.apache.lucene.util.fst.FST", "read", "FST.java", 1),
+          new StackTraceElement("limberboard.search.Finder", "find", "Finder.java", 1)
+        });
+    assertThat(Damage.is(ofLucene)).isTrue();
+  }
 }

@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
+import limberboard.library.Limits;
 import limberboard.library.Problem;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -108,16 +110,58 @@ class SearchWordsTest {
     Files.createDirectories(folder.resolve("index/words/synonyms.txt"));
     assertThat(read().problems()).hasSize(1);
     assertThat(read().problems().get(0).toString())
-        .startsWith("index/words/synonyms.txt: the file cannot be read");
+        .startsWith("index/words/synonyms.txt: is a folder where a file belongs");
   }
 
   @Test
-  void theIndexTellsOfTheProblemsAndWorks() throws IOException {
+  void theIndexWorksWithTheLinesThatAreRight() throws IOException {
     SmallWorkspace filled = SmallWorkspace.filled(folder);
     filled.synonyms("alone", "gasket, door rubber");
     try (SearchIndex index = filled.index()) {
-      assertThat(index.problems()).extracting(Problem::line).containsExactly(1);
+      assertThat(SearchWords.read(filled.folders()).problems())
+          .extracting(Problem::line)
+          .containsExactly(1);
       assertThat(SmallWorkspace.ids(index, "door rubber")).contains("renew-hatch-gasket");
     }
+  }
+
+  @Test
+  void aLineOfAsManyPhrasesAsMayBeIsReadAndOneMoreIsAProblem() {
+    workspace.synonyms(phrases(Limits.LINE_PHRASES), phrases(Limits.LINE_PHRASES + 1));
+    assertThat(read().groups()).hasSize(1);
+    assertThat(read().problems()).hasSize(1);
+    assertThat(read().problems().get(0).toString())
+        .startsWith("index/words/synonyms.txt:2: there are 101 phrases on one line, more than 100");
+  }
+
+  private static String phrases(int count) {
+    return IntStream.range(0, count)
+        .mapToObj(i -> "word" + i)
+        .collect(java.util.stream.Collectors.joining(", "));
+  }
+
+  @Test
+  void aWordStandsOnAsManyLinesAsMayBeAndFindsPages() throws IOException {
+    workspace = SmallWorkspace.filled(folder);
+    workspace.synonyms(
+        IntStream.rangeClosed(0, 1_100).mapToObj(i -> "hatch, lid" + i).toArray(String[]::new));
+    assertThat(read().groups()).hasSize(Limits.WORD_GROUPS);
+    assertThat(read().problems().get(0).toString())
+        .contains("synonyms.txt:21: \"hatch\" stands on more than 20 lines");
+    try (SearchIndex index = workspace.index()) {
+      assertThat(SmallWorkspace.ids(index, "hatch")).contains("renew-hatch-gasket");
+    }
+  }
+
+  @Test
+  void aListIsUsedAsFarAsItMayGo() {
+    workspace.synonyms(
+        IntStream.rangeClosed(0, Limits.WORD_LINES)
+            .mapToObj(i -> "a" + i + ", b" + i)
+            .toArray(String[]::new));
+    assertThat(read().groups()).hasSize(Limits.WORD_LINES);
+    assertThat(read().problems().get(0).toString())
+        .contains("synonyms.txt:5001: has 5001 lines, and is used only up to here")
+        .contains("keep it under 5000 lines");
   }
 }

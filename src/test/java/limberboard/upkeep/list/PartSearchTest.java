@@ -37,6 +37,15 @@ class PartSearchTest {
   }
 
   @Test
+  void aThousandJobsAreOrderedAndKeepWhatMustBeKept() {
+    Jobs jobs = random(1_200, 10, 0.002, new Random(7));
+    JobOrder found = PartSearch.order(jobs);
+    keeps(found, jobs);
+    assertThat(found.bestProven()).isFalse();
+    assertThat(new Cost(found.idle(), found.walk())).isEqualTo(cost(found, jobs));
+  }
+
+  @Test
   void withoutAccessAndOrderOneWalksTheBoatOnceFromTheFirstZone() {
     Jobs jobs = jobs(new int[] {7, 2, 9, 2, 0}, List.of(), List.of());
     JobOrder found = PartSearch.order(jobs);
