@@ -111,9 +111,14 @@ class UpkeepPropertiesTest {
   }
 
   @Property(seed = "20261125", tries = 100)
-  void theSameQuestionHasTheSameAnswer(@ForAll("cases") Case drawn) {
-    assertThat(Demo.upkeep(drawn.boat(), drawn.on()).all())
-        .isEqualTo(Demo.upkeep(drawn.boat(), drawn.on()).all());
+  void whatIsLoggedLaterChangesNothingOfTheDayAskedAbout(@ForAll("cases") Case drawn) {
+    List<LogEntry> until =
+        drawn.boat().log().stream().filter(entry -> !entry.date().isAfter(drawn.on())).toList();
+    Boat cutOff = Demo.with(drawn.boat(), until);
+    Boat wentOn = Demo.done(cutOff, Demo.upkeep(cutOff, drawn.on()).all(), drawn.on().plusDays(1));
+    assertThat(wentOn.log().size()).isGreaterThan(until.size());
+    assertThat(Demo.upkeep(wentOn, drawn.on()).all())
+        .isEqualTo(Demo.upkeep(cutOff, drawn.on()).all());
   }
 
   @Property(seed = "20261125", tries = 60)
