@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -30,6 +31,7 @@ public final class BoatFinder {
       Pattern.compile("[,;]|\\b(?:with|and|plus|in|for)\\b", Pattern.CASE_INSENSITIVE);
   private static final Pattern ARTICLE =
       Pattern.compile("\\s*an?\\s.*", Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
+  private static final Set<String> HULL_WORDS = Set.of("hull", "number", "no", "nr");
   private static final int FEW_WORDS = 8;
   private static final int MOST_OFFERED = 5;
   private final Workspace workspace;
@@ -167,6 +169,32 @@ public final class BoatFinder {
       add(found, misspelt(said));
     }
     return found.values().stream().limit(MOST_OFFERED).toList();
+  }
+
+  /** Whether a text says nothing but which boat is meant. */
+  public boolean saysNothingElse(String text) {
+    SaidWords said = SaidWords.of(text);
+    SaidWords rest = said;
+    for (Boat boat : named(said)) {
+      SaidWords name = SaidWords.of(boat.name());
+      int at = rest.indexOf(name);
+      rest = at < 0 ? rest : rest.without(at, at + name.size());
+    }
+    rest = SaidModel.in(rest, workspace.library()).map(SaidModel::rest).orElse(rest);
+    boolean hull = hull(text).isPresent();
+    List<String> left =
+        withoutYears(rest).without(SaidChoices.SAYS_NOTHING).all().stream()
+            .filter(word -> !(hull && (HULL_WORDS.contains(word) || word.matches("\\d+"))))
+            .toList();
+    return left.isEmpty()
+        || byModel(text) instanceof One
+        || (left.size() == said.size() && said.size() <= 2 && !boatsLike(said).isEmpty());
+  }
+
+  private List<Boat> boatsLike(SaidWords said) {
+    List<Boat> like = new ArrayList<>(begun(said));
+    like.addAll(misspelt(said));
+    return like;
   }
 
   private static void add(Map<String, Boat> found, List<Boat> boats) {

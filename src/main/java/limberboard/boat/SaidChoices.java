@@ -19,10 +19,12 @@ import limberboard.library.Water;
 
 /** Reads what is fitted to a boat, where she lies and what she is used for, from words. */
 final class SaidChoices {
-  private static final Set<String> SAYS_NOTHING =
+  /** Words that say nothing of a boat. */
+  static final Set<String> SAYS_NOTHING =
       Set.of(
           "a", "an", "the", "of", "from", "built", "in", "year", "her", "has", "have", "fitted",
           "boat", "is", "with", "and", "on", "for", "used", "lies", "lying", "it", "s", "which");
+
   private static final Map<String, Water> WATERS =
       Map.of(
           "fresh water", Water.FRESH,

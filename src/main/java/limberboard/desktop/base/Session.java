@@ -21,6 +21,7 @@ public final class Session {
   private boolean read;
   private LocalDate told;
   private Optional<String> chosen;
+  private Optional<Boat> boat = Optional.empty();
 
   /**
    * A session before anything has been read.
@@ -72,12 +73,13 @@ public final class Session {
     if (chosen.isEmpty() && workspace.boats().size() == 1) {
       chosen = Optional.of(workspace.boats().get(0).id());
     }
+    boat = chosen.flatMap(workspace::boat);
     tell();
   }
 
   /** The chosen boat. */
   public Optional<Boat> boat() {
-    return chosen.flatMap(workspace::boat);
+    return boat;
   }
 
   /** The id of the chosen boat, also while its files are not there. */
@@ -87,13 +89,14 @@ public final class Session {
 
   /** The chosen boat today. */
   public Optional<Fitting> fitting() {
-    return boat().map(boat -> new Fitting(boat, today()));
+    return boat.map(known -> new Fitting(known, today()));
   }
 
-  /** Chooses a boat by id, or none. */
-  public void choose(Optional<String> boat) {
-    if (!boat.equals(chosen)) {
-      chosen = boat;
+  /** Chooses a boat by id, or none; the id may be that of a boat that nobody has entered. */
+  public void choose(Optional<String> id) {
+    if (!id.equals(chosen)) {
+      chosen = id;
+      boat = chosen.flatMap(workspace::boat);
       tell();
     }
   }

@@ -37,4 +37,11 @@ public record Found(Target target, Card card) {
    * @param id the boat's id
    */
   public record BoatTarget(String id) implements Target {}
+
+  /**
+   * A boat of which the text speaks beside something else: choosing her leaves what was found.
+   *
+   * @param id the boat's id
+   */
+  public record MentionedBoat(String id) implements Target {}
 }

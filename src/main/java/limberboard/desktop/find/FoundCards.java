@@ -2,9 +2,10 @@ package limberboard.desktop.find;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import limberboard.boat.Boat;
 import limberboard.desktop.find.Found.BoatTarget;
+import limberboard.desktop.find.Found.MentionedBoat;
 import limberboard.desktop.find.Found.PageTarget;
 import limberboard.desktop.find.Found.SymptomTarget;
 import limberboard.desktop.parts.Card;
@@ -16,21 +17,49 @@ import limberboard.search.SearchResults;
 final class FoundCards {
   private FoundCards() {}
 
-  static List<Found> of(String text, SearchResults results, List<Boat> boats, boolean boatChosen) {
+  /**
+   * The list.
+   *
+   * @param results what was found in the pages
+   * @param boats the boats that the text speaks of
+   * @param chosen the boat that everything is about
+   */
+  static List<Found> of(SearchResults results, Boats boats, Optional<Boat> chosen) {
+    List<Found> pages = results.hits().stream().map(hit -> of(hit, chosen.isPresent())).toList();
+    Optional<String> working = chosen.map(Boat::id);
     List<Found> found = new ArrayList<>();
-    boats.stream().filter(boat -> named(boat, text)).map(FoundCards::of).forEach(found::add);
-    results.hits().stream().map(hit -> of(hit, boatChosen)).forEach(found::add);
+    if (boats.nothingElse()) {
+      boats.meant().forEach(boat -> found.add(boat(boat)));
+      found.addAll(pages);
+      return List.copyOf(found);
+    }
+    List<Found> others =
+        boats.meant().stream()
+            .filter(boat -> !working.equals(Optional.of(boat.id())))
+            .map(FoundCards::mentioned)
+            .toList();
+    boolean chosenIsMeant = others.size() < boats.meant().size();
+    found.addAll(chosenIsMeant ? pages : others);
+    found.addAll(chosenIsMeant ? others : pages);
     return List.copyOf(found);
   }
 
-  private static boolean named(Boat boat, String text) {
-    String sought = text.strip().toLowerCase(Locale.ROOT);
-    return sought.length() > 1 && boat.name().toLowerCase(Locale.ROOT).startsWith(sought);
+  /**
+   * The boats that a text speaks of.
+   *
+   * @param meant the boats, the surest first
+   * @param nothingElse whether the text says nothing else
+   */
+  record Boats(List<Boat> meant, boolean nothingElse) {}
+
+  private static Found boat(Boat boat) {
+    Card card = Card.of(boat.name(), boat.particulars());
+    return new Found(new BoatTarget(boat.id()), card.ofKind("boat"));
   }
 
-  private static Found of(Boat boat) {
-    Card card = Card.of(boat.name(), boat.model().title() + ", built " + boat.built());
-    return new Found(new BoatTarget(boat.id()), card.ofKind("boat"));
+  private static Found mentioned(Boat boat) {
+    Card card = Card.of("Working boat: " + boat.name(), boat.particulars());
+    return new Found(new MentionedBoat(boat.id()), card.ofKind("boat"));
   }
 
   private static Found of(Hit hit, boolean boatChosen) {

@@ -89,7 +89,7 @@ final class Hits {
     list.clearSelection();
   }
 
-  private void refresh() {
+  void refresh() {
     list.show(model.found());
     if (!wanted || model.text().isBlank()) {
       hide();

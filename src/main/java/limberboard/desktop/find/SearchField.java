@@ -1,6 +1,7 @@
 package limberboard.desktop.find;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.EventQueue;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.function.Consumer;
@@ -31,11 +32,12 @@ public final class SearchField extends JTextField {
     this.hits = new Hits(model, this, this::choose);
     setName("search");
     putClientProperty(
-        FlatClientProperties.PLACEHOLDER_TEXT, "Search everything: a leak, a part, a material");
+        FlatClientProperties.PLACEHOLDER_TEXT,
+        "Search everything: a leak, a part, a boat; or paste a letter");
     putClientProperty(FlatClientProperties.TEXT_FIELD_LEADING_ICON, LineIcon.search(18));
     putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, true);
     getAccessibleContext().setAccessibleName("Search everything");
-    setToolTipText("Search everything (Ctrl+F)");
+    setToolTipText("Search everything (" + Keys.spoken("control L") + ")");
     getDocument().addDocumentListener(new Typing());
     addFocusListener(new Leaving());
     Keys.focused(this, "DOWN", () -> hits.move(1));
@@ -57,8 +59,20 @@ public final class SearchField extends JTextField {
   }
 
   private void choose(Found found) {
-    hits.hide();
-    open.accept(found);
+    if (found.target() instanceof Found.MentionedBoat) {
+      open.accept(found);
+      EventQueue.invokeLater(this::stay);
+    } else {
+      hits.hide();
+      open.accept(found);
+    }
+  }
+
+  /** Goes on with what was found, wherever the focus went meanwhile. */
+  private void stay() {
+    requestFocusInWindow();
+    hits.begin();
+    hits.refresh();
   }
 
   private final class Typing implements DocumentListener {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import limberboard.boat.Boat;
+import limberboard.boat.BoatFinder;
 import limberboard.boat.Fitting;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Delay;
@@ -64,7 +65,7 @@ public final class SearchModel {
     whenFound = Optional.empty();
     if (typed.isBlank()) {
       latest.drop();
-      take("", SearchResults.none(), List.of(), false);
+      take("", Outcome.NOTHING, Optional.empty());
     } else {
       delay.restart(this::search);
     }
@@ -118,21 +119,29 @@ public final class SearchModel {
     SearchSource in = source.get();
     Optional<Fitting> fitting = session.fitting();
     SearchQuery query = new SearchQuery(sought, fitting, false, Set.of(), LIMIT, true);
-    List<Boat> boats = session.workspace().boats();
+    BoatFinder finder = new BoatFinder(session.workspace(), session.today().getYear() + 1);
     latest.run(
         "Searching",
-        () -> in.find(query),
-        results -> {
-          take(sought, results, boats, fitting.isPresent());
+        () ->
+            new Outcome(
+                in.find(query),
+                new FoundCards.Boats(finder.in(sought), finder.saysNothingElse(sought))),
+        outcome -> {
+          take(sought, outcome, fitting.map(Fitting::boat));
           tell();
           openWaiting();
         });
   }
 
-  private void take(String sought, SearchResults results, List<Boat> boats, boolean boatChosen) {
+  private record Outcome(SearchResults results, FoundCards.Boats boats) {
+    static final Outcome NOTHING =
+        new Outcome(SearchResults.none(), new FoundCards.Boats(List.of(), false));
+  }
+
+  private void take(String sought, Outcome outcome, Optional<Boat> chosen) {
     foundFor = sought;
-    found = FoundCards.of(sought, results, boats, boatChosen);
-    didYouMean = results.didYouMean();
+    found = FoundCards.of(outcome.results(), outcome.boats(), chosen);
+    didYouMean = outcome.results().didYouMean();
   }
 
   private void openWaiting() {
