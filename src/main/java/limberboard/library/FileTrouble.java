@@ -48,10 +48,13 @@ public final class FileTrouble {
     return Optional.empty();
   }
 
-  /** The file in question, as the system names it; empty when it names none. */
+  /**
+   * The file in question, as the system names it; empty when it names none. For a temporary file
+   * the one that was to be written stands in its place.
+   */
   public static Optional<String> file(IOException trouble) {
     return trouble instanceof FileSystemException system
-        ? Optional.ofNullable(system.getFile())
+        ? Optional.ofNullable(system.getFile()).map(SafeFiles::lasting)
         : Optional.empty();
   }
 }

@@ -16,6 +16,7 @@ import java.nio.file.attribute.PosixFileAttributeView;
 import java.security.SecureRandom;
 import java.util.Random;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Writes files so that a killed process or a full disk leaves either the old file or the new one:
@@ -25,6 +26,7 @@ import java.util.Set;
  */
 public final class SafeFiles {
   private static final String ENDING = ".tmp";
+  private static final Pattern TEMPORARY = Pattern.compile("\\.([^/\\\\]+)-[0-9]+\\.tmp\\b");
   private static final Random RANDOM = new SecureRandom();
 
   private SafeFiles() {}
@@ -106,6 +108,11 @@ public final class SafeFiles {
         }
       }
     }
+  }
+
+  /** The name of the file that was to be written, for that of a temporary one; others as is. */
+  static String lasting(String file) {
+    return TEMPORARY.matcher(file).replaceAll("$1");
   }
 
   private static String begin(Path target) {

@@ -75,7 +75,10 @@ public final class Notices {
 
   /** Tells that something went wrong. */
   public void failure(String doing, Throwable cause) {
-    set(Optional.of(new Notice(net.line(doing, cause), true)));
+    String line = net.line(doing, cause);
+    boolean saving = doing.startsWith("Saving ") || doing.startsWith("Writing ");
+    String words = saving ? line.replaceFirst("^.*? did not work: ", "Not saved: ") : line;
+    set(Optional.of(new Notice(words, true)));
   }
 
   /** Takes the message away. */

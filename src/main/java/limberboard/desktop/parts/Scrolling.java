@@ -7,10 +7,10 @@ import javax.swing.JScrollPane;
 /**
  * Scroll panes as the window has them: up and down only, without a frame or ground of their own.
  */
-final class Scrolling {
+public final class Scrolling {
   private Scrolling() {}
 
-  static JScrollPane of(Component content) {
+  public static JScrollPane of(Component content) {
     JScrollPane pane =
         new JScrollPane(
             content,

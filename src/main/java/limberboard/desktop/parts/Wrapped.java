@@ -21,7 +21,7 @@ import limberboard.desktop.look.Palette;
  * edited, and its text is its accessible name.
  */
 public final class Wrapped extends JTextArea {
-  private final transient Palette ink;
+  private transient Palette ink;
 
   Wrapped(String text, String styleClass, Palette ink) {
     super(unbroken(text));
@@ -56,6 +56,12 @@ public final class Wrapped extends JTextArea {
     if (accessibleContext != null) {
       accessibleContext.setAccessibleName(text);
     }
+  }
+
+  /** Shows the text in another colour. */
+  public void inColour(Palette other) {
+    ink = other;
+    setForeground(other.color());
   }
 
   /** A number and its per cent sign stay on one line. */
