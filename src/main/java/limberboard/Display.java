@@ -5,6 +5,7 @@ import java.awt.Dimension;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import limberboard.cli.PictureOrder;
 import limberboard.cli.Terminal;
@@ -28,6 +29,15 @@ final class Display implements Terminal.Window {
     if (isThere()) {
       opened = true;
       DesktopApp.open(folders, net);
+    }
+    return opened;
+  }
+
+  @Override
+  public boolean openWithout(Path folder, String why) {
+    if (isThere()) {
+      opened = true;
+      DesktopApp.openWithout(folder, why, net);
     }
     return opened;
   }

@@ -1,6 +1,7 @@
 package limberboard.cli;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -31,6 +32,17 @@ public final class Terminal {
      * @return whether there is a display to open it on
      */
     boolean open(WorkspaceFolders folders);
+
+    /**
+     * Opens a window that says why there is no workspace, and offers another.
+     *
+     * @param folder the folder the command was run in
+     * @param why what is wrong there
+     * @return whether there is a display to open it on
+     */
+    default boolean openWithout(Path folder, String why) {
+      return false;
+    }
 
     /**
      * Makes pictures of the window.
@@ -184,9 +196,22 @@ public final class Terminal {
       this.window = window;
     }
 
+    private static String sentence(String text) {
+      return Character.toUpperCase(text.charAt(0)) + text.substring(1) + ".";
+    }
+
     @Override
     public Integer call() throws Exception {
-      WorkspaceFolders folders = session.folders(workspace.folder());
+      WorkspaceFolders folders;
+      try {
+        folders = session.folders(workspace.folder());
+      } catch (Failure failure) {
+        if (failure.exitCode() == ExitCode.NO_WORKSPACE
+            && window.openWithout(session.folder(), sentence(failure.getMessage()))) {
+          return ExitCode.OK;
+        }
+        throw failure;
+      }
       if (window.open(folders)) {
         return ExitCode.OK;
       }

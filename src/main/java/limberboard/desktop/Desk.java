@@ -1,8 +1,11 @@
 package limberboard.desktop;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import javax.swing.JComponent;
+import limberboard.boat.Boat;
 import limberboard.desktop.base.Activity;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
@@ -17,6 +20,8 @@ import limberboard.desktop.boats.BoatsPlace;
 import limberboard.desktop.find.Found;
 import limberboard.desktop.find.SearchField;
 import limberboard.desktop.find.SearchModel;
+import limberboard.desktop.help.Guide;
+import limberboard.desktop.help.HelpPlace;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.pages.PagesModel;
 import limberboard.desktop.pages.PagesPlace;
@@ -39,7 +44,10 @@ import limberboard.desktop.upkeep.UpkeepModel;
 import limberboard.desktop.upkeep.UpkeepPlace;
 import limberboard.desktop.upkeep.UpkeepTools;
 import limberboard.desktop.upkeep.WorkNotes;
+import limberboard.desktop.window.Actions;
 import limberboard.desktop.window.MainWindow;
+import limberboard.library.UserFolders;
+import limberboard.library.WorkspaceFolders;
 import limberboard.print.Pictures;
 
 /** Puts the window together: models, places, strip, and the ways between them. */
@@ -63,7 +71,9 @@ final class Desk {
   private final Place pagesPlace;
   private final UpkeepPlace upkeepPlace;
   private final Place boatsPlace;
+  private final HelpPlace helpPlace;
   private final MainWindow window;
+  private Opener opener = Opener.NONE;
 
   Desk(Outside outside, Settings settings) {
     this(outside, settings, new Notices());
@@ -105,15 +115,18 @@ final class Desk {
     log.afterWriting(loader::load);
     session.onChange(this::rememberBoat);
     new VanishedBoat(session, notices);
+    this.helpPlace = help(renderer);
     this.window =
         new MainWindow(
+            name(outside.folders()),
+            actions(),
             session,
             settings,
             outside.memory(),
             activity,
             notices,
             new SearchField(search, this::open),
-            List.of(tracePlace, pagesPlace, upkeepPlace, boatsPlace));
+            List.of(tracePlace, pagesPlace, upkeepPlace, boatsPlace, helpPlace));
     wayBack();
   }
 
@@ -129,6 +142,62 @@ final class Desk {
           }
         });
     window.onGo(place -> reading.wentTo(place.id()));
+  }
+
+  private static String name(WorkspaceFolders folders) {
+    Path last = folders.root().getFileName();
+    return last == null ? folders.root().toString() : last.toString();
+  }
+
+  private HelpPlace help(PageRenderer renderer) {
+    return new HelpPlace(
+        Guide.packed(), follow -> new SheetReader(settings, renderer, pages, follow), dividers());
+  }
+
+  /** Says who opens other workspaces. */
+  void opener(Opener other) {
+    opener = other;
+  }
+
+  private Actions actions() {
+    return new Actions() {
+      @Override
+      public void newBoat() {
+        navigator().newBoat();
+      }
+
+      @Override
+      public void readAgain() {
+        loader.load();
+      }
+
+      @Override
+      public void openWorkspace() {
+        opener.ask();
+      }
+
+      @Override
+      public void openWorkspace(Path root) {
+        opener.open(root);
+      }
+
+      @Override
+      public List<Path> recent() {
+        return opener.recent();
+      }
+
+      @Override
+      public void help(String place) {
+        helpPlace.openFor(place);
+        window.go(helpPlace);
+      }
+
+      @Override
+      public void about() {
+        String text = new About(About.builtVersion(), outside.folders(), UserFolders.here()).text();
+        window.tell("About Limberboard", text);
+      }
+    };
   }
 
   private Background background(java.util.concurrent.Executor worker) {
@@ -214,12 +283,23 @@ final class Desk {
 
   private void open(Found found) {
     if (found.target() instanceof Found.BoatTarget boat) {
-      navigator().openBoat(boat.id());
+      session.choose(Optional.of(boat.id()));
+      session.boat().filter(Boat::isEntered).ifPresentOrElse(this::showBoat, this::showTrace);
+    } else if (found.target() instanceof Found.MentionedBoat boat) {
+      session.choose(Optional.of(boat.id()));
     } else if (found.target() instanceof Found.SymptomTarget symptom && symptom.fits()) {
       navigator().trace(symptom.id());
     } else {
       navigator().openPage(found.target().id());
     }
+  }
+
+  private void showBoat(Boat boat) {
+    navigator().openBoat(boat.id());
+  }
+
+  private void showTrace() {
+    window.go(tracePlace);
   }
 
   /** The ways between the places. */
@@ -314,7 +394,7 @@ final class Desk {
 
   /** The places by their names. */
   Place place(String id) {
-    return List.<Place>of(tracePlace, pagesPlace, upkeepPlace, boatsPlace).stream()
+    return List.of(tracePlace, pagesPlace, upkeepPlace, boatsPlace, helpPlace).stream()
         .filter(place -> place.id().equals(id))
         .findFirst()
         .orElseThrow();

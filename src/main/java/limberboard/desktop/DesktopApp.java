@@ -1,6 +1,16 @@
 package limberboard.desktop;
 
+import java.awt.EventQueue;
+import java.nio.file.Path;
+import limberboard.desktop.base.Kept;
+import limberboard.desktop.base.Memory;
+import limberboard.desktop.base.Recent;
+import limberboard.desktop.base.Settings;
+import limberboard.desktop.look.Theme;
+import limberboard.desktop.parts.TextHabits;
+import limberboard.desktop.window.NoWorkspaceWindow;
 import limberboard.library.LastNet;
+import limberboard.library.UserFolders;
 import limberboard.library.WorkspaceFolders;
 
 /** Opens the window. */
@@ -16,5 +26,35 @@ public final class DesktopApp {
    */
   public static void open(WorkspaceFolders folders, LastNet net) {
     new DesktopStart(folders, net).start();
+  }
+
+  /**
+   * Opens a window that says why there is no workspace here, and offers to open another or to make
+   * a new one. Returns at once.
+   *
+   * @param folder the folder the program was started in
+   * @param why what is wrong there, as a person reads it
+   * @param net catches what nobody expected
+   */
+  public static void openWithout(Path folder, String why, LastNet net) {
+    Workers workers = new Workers();
+    OwnFiles own =
+        new OwnFiles(
+            UserFolders.here(), workers.library(), e -> net.line("Keeping the settings", e));
+    EventQueue.invokeLater(
+        () -> {
+          Kept person = own.person();
+          Settings settings = new Settings(new Memory(person));
+          Theme.installFonts();
+          Theme.apply(settings.theme(), settings.textPercent());
+          TextHabits.install();
+          new NoWorkspaceWindow(
+                  folder,
+                  why,
+                  new Recent(person).all(),
+                  other -> new DesktopStart(other, net).start(),
+                  () -> System.exit(0))
+              .show();
+        });
   }
 }

@@ -3,18 +3,20 @@ package limberboard.desktop;
 import java.awt.EventQueue;
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
+import java.io.IOException;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
-import java.util.logging.Level;
-import java.util.logging.Logger;
-import java.util.prefs.Preferences;
+import java.util.Optional;
 import limberboard.boat.BoatWriter;
 import limberboard.boat.LogBook;
 import limberboard.boat.WorkspaceReader;
 import limberboard.desktop.base.Guard;
+import limberboard.desktop.base.Kept;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Notices;
+import limberboard.desktop.base.PersonAndWorkspace;
+import limberboard.desktop.base.Recent;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.boats.BoatStore;
 import limberboard.desktop.look.Theme;
@@ -37,9 +39,6 @@ import limberboard.workings.sums.Sums;
  * thread fonts, theme, frame; then, off it, the workspace and the index.
  */
 final class DesktopStart {
-  /** Held on to, because a logger that nobody holds forgets its level. */
-  private static final Logger PREFERENCES_LOG = Logger.getLogger("java.util.prefs");
-
   private static final int TYPING_PAUSE = 120;
   private static final Duration QUIET = Duration.ofMillis(400);
   private final WorkspaceFolders folders;
@@ -52,22 +51,26 @@ final class DesktopStart {
 
   void start() {
     systemProperties();
-    Memory memory = new Memory(Preferences.userRoot().node("limberboard"));
     Workers workers = new Workers();
+    OwnFiles own =
+        new OwnFiles(
+            UserFolders.here(), workers.library(), e -> net.line("Keeping the settings", e));
+    Kept person = own.person();
+    Memory memory = new Memory(new PersonAndWorkspace(person, own.workspace(folders.root())));
+    Recent recent = new Recent(person);
     WorkspaceReader reader =
         new WorkspaceReader(folders, List.of(new SumUseCheck(Sums.ofTheTrade())));
     WatchedReader watched =
         new WatchedReader(
             folders, () -> reader.read().with(SearchWords.read(folders).problems()), QUIET);
     Outside outside = outside(memory, workers, watched);
-    EventQueue.invokeLater(() -> open(outside, workers, watched));
+    EventQueue.invokeLater(() -> open(outside, workers, watched, recent));
   }
 
   private static void systemProperties() {
     System.setProperty("apple.laf.useScreenMenuBar", "true");
     System.setProperty("apple.awt.application.name", "Limberboard");
     System.setProperty("xr.util-logging.loggingEnabled", "false");
-    PREFERENCES_LOG.setLevel(Level.SEVERE);
   }
 
   private Outside outside(Memory memory, Workers workers, Outside.Reader reader) {
@@ -96,13 +99,20 @@ final class DesktopStart {
         Copied::toClipboard);
   }
 
-  private void open(Outside outside, Workers workers, WatchedReader watched) {
+  private void open(Outside outside, Workers workers, WatchedReader watched, Recent recent) {
+    recent.opened(folders.root());
     Theme.installFonts();
     Settings settings = new Settings(outside.memory());
     Theme.apply(settings.theme(), settings.textPercent());
     Desk desk = new Desk(outside, settings, new Notices(net));
     showFailures(desk);
-    desk.window().onClosed(() -> close(workers));
+    desk.window().onClosed(() -> close(workers, watched, Optional.empty()));
+    desk.opener(
+        new WorkspaceOpener(
+            folders,
+            desk.window(),
+            recent,
+            other -> desk.window().close(() -> close(workers, watched, Optional.of(other)))));
     desk.window().show();
     watched.onChange(
         () -> EventQueue.invokeLater(() -> desk.loader().load()),
@@ -120,14 +130,28 @@ final class DesktopStart {
                 () -> desk.notices().failure("Something in the window", failure)));
   }
 
-  /** Waits off the event thread for what is still being written. */
-  private static void close(Workers workers) {
+  /**
+   * Waits off the event thread for what is still being written; then opens the workspace that was
+   * asked for, or ends the program.
+   */
+  private void close(
+      Workers workers, WatchedReader watched, Optional<WorkspaceFolders> following) {
     new Thread(
             () -> {
+              stop(watched);
               workers.close();
-              System.exit(0);
+              following.ifPresentOrElse(
+                  other -> new DesktopStart(other, net).start(), () -> System.exit(0));
             },
             "limberboard-close")
         .start();
+  }
+
+  private void stop(WatchedReader watched) {
+    try {
+      watched.close();
+    } catch (IOException e) {
+      net.line("Ending the watch on the files", e);
+    }
   }
 }

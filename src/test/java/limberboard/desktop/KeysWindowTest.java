@@ -3,6 +3,10 @@ package limberboard.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
 import limberboard.desktop.base.Notices.Notice;
 import org.junit.jupiter.api.Test;
 
@@ -40,6 +44,54 @@ class KeysWindowTest extends RealWindow {
     window.act(() -> desk().window().go(desk().place("boats")));
     window.press(KeyEvent.VK_P, CTRL);
     assertThat(notice()).isEqualTo("There is nothing to print in Boats just now.");
+  }
+
+  @Test
+  void ctrlNEntersANewBoat() {
+    window.press(KeyEvent.VK_N, CTRL);
+    window.until("the form of a new boat is there", () -> desk().boats().isNew());
+  }
+
+  @Test
+  void f5ReadsTheFilesAgain() throws IOException {
+    Path note = window.folders().boats().resolve("knot/boat.yaml");
+    Files.writeString(note, Files.readString(note).replace("name: Knot", "name: Knotty"));
+    window.press(KeyEvent.VK_F5);
+    window.until(
+        "her new name is there",
+        () ->
+            desk().session().workspace().boat("knot").map(boat -> boat.name()).stream()
+                .anyMatch("Knotty"::equals));
+  }
+
+  @Test
+  void ctrlWClosesTheWindow() {
+    window.press(KeyEvent.VK_W, CTRL);
+    window.until("the window is gone", () -> !desk().window().frame().isDisplayable());
+  }
+
+  @Test
+  void f10OpensTheMenuAndF1TheGuideAtThePlace() {
+    window.press(KeyEvent.VK_F10);
+    assertThat(window.robot().findActivePopupMenu()).isNotNull();
+    window.press(KeyEvent.VK_ESCAPE);
+    window.act(() -> desk().window().go(desk().place("upkeep")));
+    window.press(KeyEvent.VK_F1);
+    window.until(
+        "the part about upkeep is shown",
+        () -> desk().place("help").subject().equals(Optional.of("Help: Upkeep")));
+    assertThat(window.ask(() -> desk().window().frame().getTitle())).startsWith("Help: Upkeep");
+  }
+
+  @Test
+  void theTitleSaysPlaceBoatAndWorkspace() {
+    window.act(() -> desk().session().choose(Optional.of("knot")));
+    window.act(() -> desk().window().go(desk().place("boats")));
+    assertThat(window.ask(() -> desk().window().frame().getTitle()))
+        .contains("Knot")
+        .contains(window.folders().root().getFileName().toString())
+        .endsWith("Limberboard");
+    assertThat(window.ask(() -> desk().window().frame().getIconImages())).hasSizeGreaterThan(4);
   }
 
   @Test

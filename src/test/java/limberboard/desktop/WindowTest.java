@@ -408,7 +408,8 @@ class WindowTest extends RealWindow {
   void theThemeIsSwitchedFromTheMenuAndEverythingFollows() {
     chooseKnot();
     window.act(() -> desk().navigator().openPage("replace-gasket"));
-    window.robot().click(window.find("view-menu", AbstractButton.class));
+    window.robot().click(window.find("menu", AbstractButton.class));
+    window.robot().click(window.find("menu-View", JMenuItem.class));
     window.robot().click(window.find("theme-DARK", JMenuItem.class));
     window.until("the theme is dark", Theme::isDark);
     assertThat(window.ask(() -> desk().settings().theme())).isEqualTo(ThemeChoice.DARK);
@@ -490,7 +491,7 @@ class WindowTest extends RealWindow {
     assertThat(names)
         .contains(
             "boat-chooser",
-            "view-menu",
+            "menu",
             "place-trace",
             "profile",
             "deck",

@@ -3,7 +3,6 @@ package limberboard.desktop.base;
 import java.awt.Rectangle;
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.prefs.Preferences;
 
 /**
  * What is remembered until next time. A value that is missing, damaged or out of range counts as
@@ -12,21 +11,22 @@ import java.util.prefs.Preferences;
 public final class Memory {
   private static final int LEAST_SIDE = 200;
   private static final int MOST_SIDE = 20_000;
-  private final Preferences node;
+  private static final int LONGEST = 8_000;
+  private final Kept node;
 
-  /** A memory kept in this node. */
-  public Memory(Preferences node) {
+  /** A memory kept here. */
+  public Memory(Kept node) {
     this.node = node;
   }
 
   /** A text that was remembered; empty text counts as not there. */
   public Optional<String> text(String key) {
-    return Optional.of(node.get(key, "")).filter(text -> !text.isBlank());
+    return Optional.of(node.get(key)).filter(text -> !text.isBlank());
   }
 
-  /** Remembers a text of at most {@link Preferences#MAX_VALUE_LENGTH} characters. */
+  /** Remembers a text of one line and at most 8,000 characters; another is left out. */
   public void remember(String key, String text) {
-    if (text.length() <= Preferences.MAX_VALUE_LENGTH && text.indexOf('\0') < 0) {
+    if (text.length() <= LONGEST && text.chars().noneMatch(Character::isISOControl)) {
       node.put(key, text);
     }
   }
@@ -34,7 +34,7 @@ public final class Memory {
   /** One of the constants of an enum, or the fallback. */
   public <E extends Enum<E>> E choice(String key, E fallback) {
     return Arrays.stream(fallback.getDeclaringClass().getEnumConstants())
-        .filter(constant -> constant.name().equals(node.get(key, "")))
+        .filter(constant -> constant.name().equals(node.get(key)))
         .findFirst()
         .orElse(fallback);
   }
@@ -42,7 +42,7 @@ public final class Memory {
   /** A whole number from least to most, or the fallback. */
   public int number(String key, int least, int most, int fallback) {
     try {
-      int number = Integer.parseInt(node.get(key, "").strip());
+      int number = Integer.parseInt(node.get(key).strip());
       return number < least || number > most ? fallback : number;
     } catch (NumberFormatException e) {
       return fallback;
@@ -51,7 +51,7 @@ public final class Memory {
 
   /** A rectangle of sensible size. */
   public Optional<Rectangle> bounds(String key) {
-    String[] parts = node.get(key, "").split(",", -1);
+    String[] parts = node.get(key).split(",", -1);
     try {
       int[] n = Arrays.stream(parts).mapToInt(part -> Integer.parseInt(part.strip())).toArray();
       boolean whole = n.length == 4 && sensible(n[2]) && sensible(n[3]);

@@ -38,6 +38,11 @@ public interface Place {
     return Optional.empty();
   }
 
+  /** Calls the listener when what is shown there may have changed. */
+  default void onSubject(Runnable listener) {
+    // a place whose subject never changes has nothing to tell
+  }
+
   /** Prints what is shown; empty while there is nothing to print. */
   default Optional<Runnable> print() {
     return Optional.empty();

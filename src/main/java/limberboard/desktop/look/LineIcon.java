@@ -95,6 +95,18 @@ public final class LineIcon implements Icon {
     return new LineIcon(side, hull, main, jib);
   }
 
+  /** A ring with a question in it. */
+  public static LineIcon help(int side) {
+    Path2D question = path(9, 9.4);
+    question.curveTo(9, 5.6, 15, 5.6, 15, 9.4);
+    question.curveTo(15, 11.8, 12, 11.6, 12, 14.2);
+    return new LineIcon(
+        side,
+        new Ellipse2D.Double(2.5, 2.5, 19, 19),
+        question,
+        new Ellipse2D.Double(11.6, 16.8, 0.8, 0.8));
+  }
+
   /** A lens. */
   public static LineIcon search(int side) {
     Path2D handle = path(15.5, 15.5);

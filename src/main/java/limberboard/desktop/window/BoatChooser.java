@@ -1,53 +1,103 @@
 package limberboard.desktop.window;
 
+import java.awt.EventQueue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JComboBox;
+import javax.swing.event.PopupMenuEvent;
+import javax.swing.event.PopupMenuListener;
 import limberboard.boat.Boat;
 import limberboard.desktop.base.Session;
 
-/** Which boat everything is about. */
+/**
+ * Which boat everything is about. While the list is open, moving through it chooses nothing; Enter
+ * or a click does.
+ */
 final class BoatChooser extends JComboBox<BoatChooser.Entry> {
   private final transient Session session;
+  private final transient Runnable notEntered;
   private boolean refreshing;
+  private boolean cancelled;
+
+  /** What an entry of the list does. */
+  sealed interface Entry {
+    /** What a person reads. */
+    String words();
+  }
 
   /**
-   * An entry of the list.
+   * A boat, or none.
    *
    * @param id the boat's id; empty for no boat
    * @param words what a person reads
    */
-  record Entry(Optional<String> id, String words) {
+  record BoatEntry(Optional<String> id, String words) implements Entry {
     @Override
     public String toString() {
       return words;
     }
   }
 
-  BoatChooser(Session session) {
+  /** A boat that is to be named by model and year. */
+  record OtherEntry() implements Entry {
+    @Override
+    public String words() {
+      return "A boat not entered …";
+    }
+
+    @Override
+    public String toString() {
+      return words();
+    }
+  }
+
+  /**
+   * A chooser.
+   *
+   * @param session boats, and which is chosen
+   * @param notEntered asks for a boat that nobody has entered
+   */
+  BoatChooser(Session session, Runnable notEntered) {
     this.session = session;
+    this.notEntered = notEntered;
     getAccessibleContext().setAccessibleName("Which boat");
     setToolTipText("Which boat everything here is about");
     setName("boat-chooser");
     setMaximumRowCount(20);
     session.onChange(this::refresh);
-    addActionListener(e -> chosen());
+    addActionListener(
+        e -> {
+          if (!isPopupVisible()) {
+            chosen();
+          }
+        });
+    addPopupMenuListener(new Closing());
     refresh();
   }
 
   private void chosen() {
-    if (!refreshing && getSelectedItem() instanceof Entry entry) {
+    if (refreshing) {
+      return;
+    }
+    if (getSelectedItem() instanceof BoatEntry entry) {
       session.choose(entry.id());
+    } else {
+      refresh();
+      notEntered.run();
     }
   }
 
   private void refresh() {
     refreshing = true;
     List<Entry> entries = new ArrayList<>();
-    entries.add(new Entry(Optional.empty(), none()));
+    entries.add(new BoatEntry(Optional.empty(), none()));
     session.workspace().boats().forEach(boat -> entries.add(entry(boat)));
+    session.boat().filter(boat -> !boat.isEntered()).ifPresent(boat -> entries.add(entry(boat)));
+    if (session.isRead()) {
+      entries.add(new OtherEntry());
+    }
     setModel(new DefaultComboBoxModel<>(entries.toArray(Entry[]::new)));
     session.boat().map(BoatChooser::entry).ifPresent(this::setSelectedItem);
     refreshing = false;
@@ -60,7 +110,36 @@ final class BoatChooser extends JComboBox<BoatChooser.Entry> {
   }
 
   private static Entry entry(Boat boat) {
-    return new Entry(
-        Optional.of(boat.id()), boat.name() + ", " + boat.model().title() + ", " + boat.built());
+    String words =
+        boat.isEntered()
+            ? boat.name() + ", " + boat.model().title() + ", " + boat.built()
+            : boat.name() + ", not entered";
+    return new BoatEntry(Optional.of(boat.id()), words);
+  }
+
+  /** Takes what is selected once the list closes, unless it was put away with Escape. */
+  private final class Closing implements PopupMenuListener {
+    @Override
+    public void popupMenuWillBecomeVisible(PopupMenuEvent e) {
+      cancelled = false;
+    }
+
+    @Override
+    public void popupMenuWillBecomeInvisible(PopupMenuEvent e) {
+      EventQueue.invokeLater(
+          () -> {
+            if (cancelled) {
+              refresh();
+            } else {
+              chosen();
+            }
+            cancelled = false;
+          });
+    }
+
+    @Override
+    public void popupMenuCanceled(PopupMenuEvent e) {
+      cancelled = true;
+    }
   }
 }

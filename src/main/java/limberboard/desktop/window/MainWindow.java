@@ -5,26 +5,36 @@ import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.Map;
+import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
+import javax.swing.JOptionPane;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import javax.swing.WindowConstants;
+import limberboard.boat.Boat;
 import limberboard.desktop.base.Activity;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.base.Settings;
+import limberboard.desktop.look.AppIcon;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.TextHabits;
 
 /** The window. It remembers where it stood and which place was shown. */
 public final class MainWindow {
-  /** The least size at which everything holds, in pixels of the usual text size. */
+  /** The least size of the window; less where the screen has less. */
   public static final Dimension LEAST = new Dimension(1000, 680);
+
+  private static final Dimension USUAL = new Dimension(1280, 800);
 
   private final JFrame frame = new JFrame("Limberboard");
   private final CardLayout cards = new CardLayout();
@@ -37,6 +47,10 @@ public final class MainWindow {
   private final StatusLine status;
   private final Session session;
   private final ViewMenu view;
+  private final WindowMenu menu;
+  private final JComponent search;
+  private final String workspace;
+  private final Actions actions;
   private Place current;
   private Runnable closed = () -> {};
   private Consumer<Place> went = place -> {};
@@ -44,6 +58,8 @@ public final class MainWindow {
   /**
    * A window that is not yet shown.
    *
+   * @param workspace the workspace's name
+   * @param actions what the menu does outside the window
    * @param session what the window is about
    * @param settings how things are shown
    * @param memory remembers the window's place
@@ -53,6 +69,8 @@ public final class MainWindow {
    * @param places the places, at least one, in the order of the rail
    */
   public MainWindow(
+      String workspace,
+      Actions actions,
       Session session,
       Settings settings,
       Memory memory,
@@ -60,23 +78,33 @@ public final class MainWindow {
       Notices notices,
       JComponent search,
       List<Place> places) {
+    this.workspace = workspace;
+    this.actions = actions;
     this.session = session;
     this.memory = memory;
     this.notices = notices;
     this.places = List.copyOf(places);
     this.view = new ViewMenu(settings);
-    this.strip = new TopStrip(session, search, view);
+    this.search = search;
+    this.menu = new WindowMenu(this::commands, view);
+    this.strip = new TopStrip(session, this::notEntered, search, menu);
     this.rail = new PlaceRail(this.places, this::go);
     this.status = new StatusLine(activity, this::atRest);
     frame.setContentPane(content(new NoticeBand(notices)));
-    frame.setMinimumSize(LEAST);
+    frame.addPropertyChangeListener("graphicsConfiguration", e -> least());
     frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
     frame.addWindowListener(new Closing());
     session.onChange(this::refresh);
     TextHabits.install();
-    keys(search);
+    keys();
+    frame.setIconImages(AppIcon.images());
+    places.forEach(place -> place.onSubject(this::retitle));
     go(remembered());
     refresh();
+  }
+
+  private void least() {
+    frame.setMinimumSize(Screens.least(LEAST, Screens.usable(frame)));
   }
 
   private JPanel content(JComponent band) {
@@ -92,28 +120,68 @@ public final class MainWindow {
     return content;
   }
 
-  private void keys(JComponent search) {
+  private void keys() {
     JComponent root = frame.getRootPane();
     Regions regions = new Regions(this::regions);
     Keys.everywhere(root, "F6", () -> regions.move(1));
     Keys.everywhere(root, "shift F6", () -> regions.move(-1));
-    Keys.everywhere(root, "control F", () -> find(search));
-    Keys.everywhere(root, "control L", () -> Regions.focus(search));
-    Keys.everywhere(root, "F3", () -> findNext(true));
-    Keys.everywhere(root, "shift F3", () -> findNext(false));
-    Keys.everywhere(root, "control P", this::print);
-    for (String larger : List.of("PLUS", "EQUALS", "shift EQUALS", "ADD")) {
-      Keys.everywhere(root, "control " + larger, () -> view.step(1));
-    }
-    for (String smaller : List.of("MINUS", "SUBTRACT")) {
-      Keys.everywhere(root, "control " + smaller, () -> view.step(-1));
-    }
-    for (String usual : List.of("0", "NUMPAD0")) {
-      Keys.everywhere(root, "control " + usual, view::usual);
-    }
+    Keys.everywhere(root, "F10", menu::open);
+    commands().values().forEach(group -> group.forEach(command -> command.bind(root)));
   }
 
-  private void find(JComponent search) {
+  /** Everything the window can do, by group. */
+  private Map<String, List<Command>> commands() {
+    Map<String, List<Command>> groups = new LinkedHashMap<>();
+    groups.put(
+        "Boat",
+        List.of(
+            Command.of("New boat", "control N", actions::newBoat),
+            new Command("A boat not entered …", List.of(), this::notEntered)));
+    groups.put(
+        "This place",
+        List.of(
+            Command.of("Print …", "control P", this::print),
+            Command.of("Find in it", "control F", this::find),
+            Command.of("Find the next", "F3", () -> findNext(true)),
+            Command.of("Find the one before", "shift F3", () -> findNext(false)),
+            Command.of("Search everything", "control L", () -> Regions.focus(search))));
+    groups.put(
+        "Text size",
+        List.of(
+            new Command(
+                "Larger",
+                List.of("control PLUS", "control EQUALS", "control shift EQUALS", "control ADD"),
+                () -> view.step(1)),
+            new Command(
+                "Smaller", List.of("control MINUS", "control SUBTRACT"), () -> view.step(-1)),
+            new Command("As usual", List.of("control 0", "control NUMPAD0"), view::usual)));
+    groups.put("Workspace", workspaces());
+    groups.put(
+        "Help",
+        List.of(
+            Command.of("User guide", "F1", () -> actions.help(current.id())),
+            new Command("About Limberboard", List.of(), actions::about)));
+    return groups;
+  }
+
+  private List<Command> workspaces() {
+    List<Command> all = new ArrayList<>();
+    all.add(Command.of("Open workspace …", "control O", actions::openWorkspace));
+    for (Path recent : actions.recent()) {
+      all.add(new Command("Open " + recent, List.of(), () -> actions.openWorkspace(recent)));
+    }
+    all.add(Command.of("Read the files again", "F5", actions::readAgain));
+    all.add(new Command("Close", List.of("control W", "control Q"), this::close));
+    return all;
+  }
+
+  private void notEntered() {
+    int lastYear = session.today().getYear() + 1;
+    UnknownBoatDialog.ask(frame, new UnknownBoat(session.library(), lastYear))
+        .ifPresent(boat -> session.choose(Optional.of(boat.id())));
+  }
+
+  private void find() {
     current.find().ifPresentOrElse(Place.Find::begin, () -> Regions.focus(search));
   }
 
@@ -151,15 +219,15 @@ public final class MainWindow {
     cards.show(shown, place.id());
     rail.mark(place.id());
     memory.remember("place", place.id());
+    retitle();
     Regions.focus(place.begin());
     went.accept(place);
   }
 
   /** Shows the window where it stood last time. */
   public void show() {
-    frame.setSize(1280, 800);
-    frame.setLocationRelativeTo(null);
-    memory.bounds("window").filter(Screens::shows).ifPresent(frame::setBounds);
+    frame.setBounds(Screens.place(frame, memory.bounds("window"), USUAL));
+    least();
     frame.setVisible(true);
     Regions.focus(current.begin());
   }
@@ -179,6 +247,17 @@ public final class MainWindow {
     return current;
   }
 
+  /** Tells something in a dialog above the window, whose text can be selected and copied. */
+  public void tell(String title, String text) {
+    JTextArea area = new JTextArea(text);
+    area.setEditable(false);
+    area.setLineWrap(true);
+    area.setWrapStyleWord(true);
+    area.setColumns(52);
+    area.getAccessibleContext().setAccessibleName(title);
+    JOptionPane.showMessageDialog(frame, area, title, JOptionPane.PLAIN_MESSAGE);
+  }
+
   /** The frame, for dialogs above it and for pictures of it. */
   public JFrame frame() {
     return frame;
@@ -186,7 +265,17 @@ public final class MainWindow {
 
   private void refresh() {
     status.refresh();
-    frame.setTitle(session.boat().map(boat -> boat.name() + ", Limberboard").orElse("Limberboard"));
+    retitle();
+  }
+
+  /** What is shown, for which boat, of which workspace: so that two windows can be told apart. */
+  private void retitle() {
+    List<String> parts = new ArrayList<>();
+    parts.add(current.subject().orElse(current.title()));
+    session.boat().map(Boat::name).ifPresent(parts::add);
+    parts.add(workspace);
+    parts.add("Limberboard");
+    frame.setTitle(String.join(" \u00b7 ", parts));
   }
 
   private String atRest() {
@@ -205,11 +294,21 @@ public final class MainWindow {
     return number + " " + what + (number == 1 ? "" : "s");
   }
 
+  /** Closes the window once every place lets it. */
   private void close() {
-    if (places.stream().allMatch(place -> place.mayClose(this::close))) {
+    close(closed);
+  }
+
+  /**
+   * Closes the window once every place lets it, and does something else then than usual.
+   *
+   * @param then what is done once it is closed
+   */
+  public void close(Runnable then) {
+    if (places.stream().allMatch(place -> place.mayClose(() -> close(then)))) {
       memory.remember("window", frame.getBounds());
       frame.dispose();
-      closed.run();
+      then.run();
     }
   }
 

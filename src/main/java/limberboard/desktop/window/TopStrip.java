@@ -13,26 +13,26 @@ import net.miginfocom.swing.MigLayout;
 final class TopStrip extends JPanel {
   private final BoatChooser chooser;
   private final JComponent search;
-  private final ViewMenu view;
+  private final WindowMenu menu;
 
-  TopStrip(Session session, JComponent search, ViewMenu view) {
+  TopStrip(Session session, Runnable notEntered, JComponent search, WindowMenu menu) {
     super(new MigLayout("insets 9 14 9 14, fillx", "[][250lp::320lp]24[grow,fill]24[]", "[]"));
-    this.chooser = new BoatChooser(session);
+    this.chooser = new BoatChooser(session, notEntered);
     this.search = search;
-    this.view = view;
+    this.menu = menu;
     JLabel boat = new JLabel("Boat");
     boat.setDisplayedMnemonic('o');
     boat.setLabelFor(chooser);
     add(boat);
     add(chooser, "growx, wmin 200lp");
     add(search, "wmin 220lp, wmax 760lp, growx");
-    add(view.button());
+    add(menu.button());
     setOpaque(true);
   }
 
   /** The controls of the strip, for going from region to region. */
   List<JComponent> regions() {
-    return List.of(search, chooser, view.button());
+    return List.of(search, chooser, menu.button());
   }
 
   @Override

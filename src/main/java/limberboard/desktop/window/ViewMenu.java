@@ -1,43 +1,24 @@
 package limberboard.desktop.window;
 
 import javax.swing.ButtonGroup;
-import javax.swing.JButton;
 import javax.swing.JCheckBoxMenuItem;
+import javax.swing.JMenu;
 import javax.swing.JMenuItem;
-import javax.swing.JPopupMenu;
 import javax.swing.JRadioButtonMenuItem;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.look.ThemeChoice;
-import limberboard.desktop.parts.Buttons;
 
 /** The menu of how things are shown: theme, text size, units. */
 final class ViewMenu {
   private final Settings settings;
-  private final JButton button;
 
   ViewMenu(Settings settings) {
     this.settings = settings;
-    button = Buttons.plain("View", this::open);
-    button.setMnemonic('V');
-    button.setName("view-menu");
-    button.setToolTipText("Theme, text size and units");
-    button.getAccessibleContext().setAccessibleName("View: theme, text size and units");
   }
 
-  JButton button() {
-    return button;
-  }
-
-  private void open() {
-    JPopupMenu menu = menu();
-    int x = button.getWidth() - menu.getPreferredSize().width;
-    menu.show(button, x, button.getHeight());
-  }
-
-  /** The menu as it stands now. */
-  JPopupMenu menu() {
-    JPopupMenu menu = new JPopupMenu("View");
+  /** Puts theme, text size and units into a menu, as they stand now. */
+  void fill(JMenu menu) {
     addThemes(menu);
     menu.addSeparator();
     addTextSizes(menu);
@@ -46,10 +27,9 @@ final class ViewMenu {
         new JCheckBoxMenuItem("Imperial units beside the metric ones", settings.imperial());
     imperial.addActionListener(e -> settings.imperial(imperial.isSelected()));
     menu.add(imperial);
-    return menu;
   }
 
-  private void addThemes(JPopupMenu menu) {
+  private void addThemes(JMenu menu) {
     ButtonGroup group = new ButtonGroup();
     for (ThemeChoice theme : ThemeChoice.values()) {
       JMenuItem item =
@@ -61,7 +41,7 @@ final class ViewMenu {
     }
   }
 
-  private void addTextSizes(JPopupMenu menu) {
+  private void addTextSizes(JMenu menu) {
     ButtonGroup group = new ButtonGroup();
     for (int percent : Theme.TEXT_SIZES) {
       JMenuItem item =
