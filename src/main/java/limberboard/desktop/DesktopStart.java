@@ -134,8 +134,7 @@ final class DesktopStart {
    * Waits off the event thread for what is still being written; then opens the workspace that was
    * asked for, or ends the program.
    */
-  private void close(
-      Workers workers, WatchedReader watched, Optional<WorkspaceFolders> following) {
+  private void close(Workers workers, WatchedReader watched, Optional<WorkspaceFolders> following) {
     new Thread(
             () -> {
               stop(watched);
