@@ -35,6 +35,7 @@ import limberboard.desktop.parts.CardList;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.trace.Stage;
 import limberboard.library.Page;
+import limberboard.library.WorkspaceFolders;
 import org.junit.jupiter.api.Test;
 
 /** The window through real mouse and keyboard events. Needs a display; a virtual one will do. */
@@ -214,7 +215,7 @@ class WindowTest extends RealWindow {
     int given = answers();
     window.robot().click(window.find("start-again", AbstractButton.class));
     window.until("at the beginning", () -> answers() == 0 && stage() == Stage.CHECK);
-    window.until("the question has the focus", () -> focused().equals("question"));
+    window.focus("question");
     window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
     window.until("the answers are back", () -> answers() == given);
     window.press(KeyEvent.VK_Y, KeyEvent.VK_CONTROL);
@@ -230,7 +231,7 @@ class WindowTest extends RealWindow {
     window.close();
     Memory memory = new Memory(new Forgetful());
     memory.remember("boat", "knot");
-    window = SmallWindow.open(folder, memory);
+    window = SmallWindow.open(new WorkspaceFolders(folder), memory);
     window.until("it is offered", () -> !desk().trace().keptTraces().isEmpty());
     assertThat(texts())
         .anyMatch(text -> text.startsWith("Water in the locker, started on 20 May 2026"));
