@@ -215,7 +215,6 @@ class WindowTest extends RealWindow {
     int given = answers();
     window.robot().click(window.find("start-again", AbstractButton.class));
     window.until("at the beginning", () -> answers() == 0 && stage() == Stage.CHECK);
-    window.focus("question");
     window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
     window.until("the answers are back", () -> answers() == given);
     window.press(KeyEvent.VK_Y, KeyEvent.VK_CONTROL);
