@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import javax.xml.XMLConstants;
@@ -33,7 +35,7 @@ public final class PictureSafety {
         return svg(picture);
       }
       boolean bitmap = name.endsWith(".png") || name.endsWith(".jpg") || name.endsWith(".jpeg");
-      return bitmap ? Optional.empty() : Optional.of("is no SVG, PNG or JPEG");
+      return bitmap ? PixelCheck.wrong(picture) : Optional.of("is no SVG, PNG or JPEG");
     } catch (IOException e) {
       return Optional.of("cannot be read: " + e.getMessage());
     }
@@ -60,6 +62,7 @@ public final class PictureSafety {
 
   private static Optional<String> wrong(XMLStreamReader reader) throws XMLStreamException {
     int depth = 0;
+    DrawingLimits limits = new DrawingLimits();
     while (reader.hasNext()) {
       Optional<String> wrong =
           switch (reader.next()) {
@@ -67,7 +70,7 @@ public final class PictureSafety {
                 Optional.of("has a document type, which an SVG here does without");
             case XMLStreamConstants.PROCESSING_INSTRUCTION ->
                 Optional.of("has a processing instruction, which an SVG here does without");
-            case XMLStreamConstants.START_ELEMENT -> started(reader, ++depth);
+            case XMLStreamConstants.START_ELEMENT -> started(reader, ++depth, limits);
             case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA ->
                 outside(reader.getText(), "its styles");
             default -> Optional.empty();
@@ -77,18 +80,33 @@ public final class PictureSafety {
       }
       if (reader.getEventType() == XMLStreamConstants.END_ELEMENT) {
         depth--;
+        limits.ended();
       }
     }
-    return Optional.empty();
+    return limits.finished();
   }
 
-  private static Optional<String> started(XMLStreamReader reader, int depth) {
+  private static Optional<String> started(XMLStreamReader reader, int depth, DrawingLimits limits) {
     if (depth == 1 && !reader.getLocalName().equals("svg")) {
       return Optional.of("is not an SVG drawing");
     }
     return depth > DEEPEST
         ? Optional.of("is nested more than " + DEEPEST + " deep")
-        : element(reader);
+        : element(reader).or(() -> limits.started(name(reader), attributes(reader)));
+  }
+
+  private static String name(XMLStreamReader reader) {
+    return reader.getLocalName().toLowerCase(Locale.ROOT);
+  }
+
+  private static Map<String, String> attributes(XMLStreamReader reader) {
+    Map<String, String> attributes = new HashMap<>();
+    for (int i = 0; i < reader.getAttributeCount(); i++) {
+      attributes.put(
+          reader.getAttributeLocalName(i).toLowerCase(Locale.ROOT),
+          reader.getAttributeValue(i).strip());
+    }
+    return attributes;
   }
 
   private static Optional<String> outside(String text, String where) {

@@ -66,7 +66,12 @@ final class InlineReader {
 
   /** What stands in place of a picture that is not shown. */
   static String notShown(String alt) {
-    return alt.isEmpty() ? "[picture]" : "[picture: " + alt + "]";
+    return notShown(alt, "");
+  }
+
+  /** The same with the reason, which begins with a semicolon or is empty. */
+  static String notShown(String alt, String why) {
+    return "[picture" + (alt.isEmpty() ? "" : ": " + alt) + why + "]";
   }
 
   private void addLink(Link link, int depth, List<Inline> runs) {

@@ -54,7 +54,8 @@ final class InlineXhtml {
   private void picture(Inline.Picture picture) {
     Optional<Picture> found = pictures.find(picture.path(), look);
     if (found.isEmpty()) {
-      out.text(InlineReader.notShown(picture.alt()));
+      String why = pictures.wrong(picture.path(), look).map(told -> "; it " + told).orElse("");
+      out.element("span", InlineReader.notShown(picture.alt(), why), "class", "no-picture");
       return;
     }
     PictureSize size = PictureSize.onPage(found.get());

@@ -6,39 +6,30 @@ import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.util.Iterator;
 import java.util.Optional;
-import javax.imageio.ImageIO;
-import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
+import javax.imageio.stream.MemoryCacheImageInputStream;
+import limberboard.library.PixelCheck;
 
 /** A photograph or other picture made of pixels: PNG or JPEG. Immutable. */
 public final class RasterPicture implements Picture {
-  private static final long MOST_PIXELS = 50_000_000;
+  /** Enough for the width of a page at 300 dots an inch, twice as high as wide. */
+  private static final long KEPT_PIXELS = 8_000_000;
 
   private final BufferedImage pixels;
+  private final int width;
+  private final int height;
 
-  private RasterPicture(BufferedImage pixels) {
-    this.pixels = pixels;
+  private RasterPicture(PixelCheck.Pixels read) {
+    this.pixels = read.image();
+    this.width = read.width();
+    this.height = read.height();
   }
 
-  /** The picture; empty when it cannot be read or has more than 50 million pixels. */
+  /** The picture; empty when it is broken or beyond the limits of {@link PixelCheck}. */
   static Optional<RasterPicture> read(byte[] bytes) {
-    try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(bytes))) {
-      Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
-      if (!readers.hasNext()) {
-        return Optional.empty();
-      }
-      ImageReader reader = readers.next();
-      try {
-        reader.setInput(in, true, true);
-        long count = (long) reader.getWidth(0) * reader.getHeight(0);
-        return count > MOST_PIXELS
-            ? Optional.empty()
-            : Optional.of(new RasterPicture(reader.read(0)));
-      } finally {
-        reader.dispose();
-      }
+    try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
+      return Optional.of(new RasterPicture(PixelCheck.read(in, KEPT_PIXELS)));
     } catch (IOException | RuntimeException e) {
       return Optional.empty();
     }
@@ -46,12 +37,12 @@ public final class RasterPicture implements Picture {
 
   @Override
   public int width() {
-    return pixels.getWidth();
+    return width;
   }
 
   @Override
   public int height() {
-    return pixels.getHeight();
+    return height;
   }
 
   @Override
@@ -69,7 +60,7 @@ public final class RasterPicture implements Picture {
     return scaled;
   }
 
-  /** All its pixels. */
+  /** Its pixels, as many as were kept. */
   BufferedImage pixels() {
     return pixels;
   }

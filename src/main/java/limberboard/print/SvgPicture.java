@@ -6,9 +6,13 @@ import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.parser.resources.ResourcePolicy;
 import com.github.weisj.jsvg.renderer.NullPlatformSupport;
 import com.github.weisj.jsvg.view.ViewBox;
+import java.awt.BasicStroke;
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Image;
 import java.awt.RenderingHints;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
@@ -67,8 +71,21 @@ public final class SvgPicture implements Picture {
     graphics.setRenderingHint(
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-    document.renderWithPlatform(
-        NullPlatformSupport.INSTANCE, graphics, new ViewBox((float) width, (float) height));
+    try {
+      document.renderWithPlatform(
+          NullPlatformSupport.INSTANCE, graphics, new ViewBox((float) width, (float) height));
+    } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
+      frame(graphics, width, height);
+    }
+  }
+
+  /** What stands for a drawing that asks for more than there is. */
+  private static void frame(Graphics2D graphics, double width, double height) {
+    graphics.setColor(Color.GRAY);
+    graphics.setStroke(new BasicStroke(1));
+    graphics.draw(new Rectangle2D.Double(0, 0, width - 1, height - 1));
+    graphics.draw(new Line2D.Double(0, 0, width - 1, height - 1));
+    graphics.draw(new Line2D.Double(0, height - 1, width - 1, 0));
   }
 
   /** The drawing as pixels of exactly this size. */
