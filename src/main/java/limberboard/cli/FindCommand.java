@@ -84,7 +84,7 @@ final class FindCommand implements Callable<Integer> {
       new JsonOutput(session.out()).print(View.of(query, results));
       return;
     }
-    results.didYouMean().ifPresent(words -> session.out().println("Did you mean: " + words));
+    results.didYouMean().ifPresent(words -> session.out().println("Also looked for: " + words));
     if (results.hits().isEmpty()) {
       session.out().println("Nothing found. Try other words, or fewer.");
     }
@@ -98,7 +98,7 @@ final class FindCommand implements Callable<Integer> {
   }
 
   /** What {@code --json} prints. */
-  record View(String query, Optional<String> didYouMean, List<Result> results) {
+  record View(String query, Optional<String> alsoLookedFor, List<Result> results) {
     static View of(String query, SearchResults results) {
       return new View(
           query, results.didYouMean(), results.hits().stream().map(Result::of).toList());

@@ -1,5 +1,6 @@
 package limberboard.print;
 
+import java.util.function.IntUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -11,6 +12,17 @@ final class Markup {
       Pattern.compile("[^\\s\\u00A0]{" + (LONGEST_WORD + 1) + ",}+");
 
   private final StringBuilder out = new StringBuilder();
+  private final IntUnaryOperator letters;
+
+  /** A page whose characters all stand as they are. */
+  Markup() {
+    this(IntUnaryOperator.identity());
+  }
+
+  /** A page on which other characters may stand for some. */
+  Markup(IntUnaryOperator letters) {
+    this.letters = letters;
+  }
 
   /** Opens an element; attributes come as names and values in turn. */
   Markup open(String element, String... attributes) {
@@ -75,7 +87,7 @@ final class Markup {
   }
 
   private Markup characters(String text) {
-    text.codePoints().forEach(this::character);
+    text.codePoints().map(letters).forEach(this::character);
     return this;
   }
 
@@ -88,7 +100,7 @@ final class Markup {
   private void attributes(String... attributes) {
     for (int i = 0; i + 1 < attributes.length; i += 2) {
       out.append(' ').append(attributes[i]).append("=\"");
-      characters(attributes[i + 1]);
+      attributes[i + 1].codePoints().forEach(this::character);
       out.append('"');
     }
   }

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.function.IntUnaryOperator;
 
 /**
  * Renders a cut page as well-formed XHTML with the one style sheet in it, for the window and for
@@ -25,13 +26,22 @@ public final class Xhtml {
 
   /** The page as a whole XHTML document. */
   public String render(CutPage page, Look look) {
+    PaperLetters letters = new PaperLetters();
+    IntUnaryOperator shown = look == Look.PAPER ? letters::shown : IntUnaryOperator.identity();
+    String body = body(page, look, new Markup(shown));
     Markup out = new Markup();
     out.raw("<?xml version=\"1.0\" encoding=\"UTF-8\"?>").line();
     out.open("html", "xmlns", "http://www.w3.org/1999/xhtml", "xml:lang", "en-GB").line();
     out.open("head").plainElement("title", page.title());
     out.open("style", "type", "text/css").raw(style(page)).close("style").close("head").line();
     out.open("body", "class", look.name().toLowerCase(Locale.ROOT)).line();
-    out.element("div", footer(page), "class", "footer").line();
+    out.raw(new Markup(shown).element("div", footer(page), "class", "footer").toString()).line();
+    paragraph(out, "notice", letters.notice());
+    out.raw(body).close("body").close("html").line();
+    return out.toString();
+  }
+
+  private String body(CutPage page, Look look, Markup out) {
     out.open("div", "class", "page page-" + page.label() + " of-" + page.id()).line();
     out.element("p", page.label(), "class", "kind").line();
     out.element("h1", page.title()).line();
@@ -41,8 +51,7 @@ public final class Xhtml {
     for (Part part : page.parts()) {
       part(out, part, blocks);
     }
-    out.close("div").close("body").close("html").line();
-    return out.toString();
+    return out.close("div").toString();
   }
 
   private static void part(Markup out, Part part, BlockXhtml blocks) {

@@ -414,7 +414,7 @@ class TerminalTest {
   @Test
   void searchPrintsTheDocumentedKeys() throws IOException {
     JsonNode found = run("find", "soaked", "cushions", "--boat", "knot", "--json").json();
-    assertThat(names(found)).containsExactly("query", "didYouMean", "results");
+    assertThat(names(found)).containsExactly("query", "alsoLookedFor", "results");
     JsonNode first = found.get("results").get(0);
     assertThat(names(first))
         .containsExactly("id", "kind", "title", "score", "passage", "fits", "why");

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import javax.swing.UIManager;
 import javax.swing.plaf.FontUIResource;
+import limberboard.print.InterFonts;
 
 /** Puts a theme and a text size on the whole program. For the event thread only. */
 public final class Theme {
@@ -21,7 +22,7 @@ public final class Theme {
 
   /** Makes Inter known to Swing and the default family; called once, before the first theme. */
   public static void installFonts() {
-    FlatInterFont.install();
+    InterFonts.registerForPainting();
     FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
     FlatLaf.setPreferredLightFontFamily(FlatInterFont.FAMILY_LIGHT);
     FlatLaf.setPreferredSemiboldFontFamily(FlatInterFont.FAMILY_SEMIBOLD);

@@ -1,0 +1,21 @@
+/**
+ * Starts the program and wires the window and the terminal, which do not know each other.
+ *
+ * <p>To follow it:
+ *
+ * <ol>
+ *   <li>{@link limberboard.Limberboard} takes the words of the command line and the standard
+ *       streams;
+ *   <li>it runs a {@link limberboard.cli.Terminal}, which without a command asks {@code Display}
+ *       for the window;
+ *   <li>{@code Display} opens {@link limberboard.desktop.DesktopApp} where there is a display.
+ * </ol>
+ *
+ * <p><b>Choices made.</b> Only here are the process's own streams and its exit touched. What
+ * libraries print goes into the file of failures ({@link limberboard.library.FailureLog}), what
+ * nobody expected through the {@link limberboard.library.LastNet}; words that lost letters on their
+ * way from the terminal are refused before anything is done.
+ *
+ * <p><b>Threads.</b> The main thread, until the window is open.
+ */
+package limberboard;
