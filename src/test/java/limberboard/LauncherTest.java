@@ -2,12 +2,14 @@ package limberboard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import limberboard.library.TestWorkspace;
 import org.junit.jupiter.api.Assumptions;
@@ -36,7 +38,7 @@ class LauncherTest {
     Files.writeString(
         program,
         script
-            .replace("\"$here/lib/*\"", "'" + System.getProperty("java.class.path") + "'")
+            .replace("\"$here/lib/*\"", "'" + classPath() + "'")
             .replace("exec \"$java\"", "exec '" + own + "'"));
     workspace = folder.resolve("workspace");
     TestWorkspace made = new TestWorkspace(workspace);
@@ -51,6 +53,13 @@ class LauncherTest {
             + "minutes: 10\n"
             + "---\n"
             + "Do it.\n");
+  }
+
+  /** The test's own class path, for a process in another folder. */
+  private static String classPath() {
+    return Stream.of(System.getProperty("java.class.path").split(File.pathSeparator))
+        .map(entry -> Path.of(entry).toAbsolutePath().toString())
+        .collect(Collectors.joining(File.pathSeparator));
   }
 
   private Ran run(Map<String, String> locale, String... words) throws Exception {
