@@ -9,8 +9,9 @@ final class AnswersOption {
       names = "--answer",
       paramLabel = "CHECK=ANSWER",
       description =
-          "What has been found; ? as the answer means it could not be told, CAUSE=not-cured that its"
-              + " mend was made and did not cure.")
+          "What has been found; ? as the answer means it could not be told, CHECK=made-safe that"
+              + " what comes first for safety was made safe, CAUSE=not-cured that its mend was made"
+              + " and did not cure.")
   private List<String> answers = List.of();
 
   boolean isEmpty() {

@@ -48,6 +48,9 @@ final class Interview {
     if (next instanceof NextStep.DoCheck check) {
       return ask(trace, check);
     }
+    if (next instanceof NextStep.MakeSafe safe) {
+      return makeSafe(trace, safe);
+    }
     if (next instanceof NextStep.DoMend mend) {
       return mend(trace, mend);
     }
@@ -94,6 +97,24 @@ final class Interview {
         : Optional.empty();
   }
 
+  /** Goes on only once it is said to be done; there is no way past it. */
+  private Optional<Trace> makeSafe(Trace trace, NextStep.MakeSafe safe) throws IOException {
+    session.out().println("Is that done, and is it safe now? (done, back, stop)");
+    while (true) {
+      Optional<String> said = prompt();
+      if (said.isEmpty() || said.get().equals("stop")) {
+        return Optional.empty();
+      }
+      if (said.get().equals("done") || said.get().equals("back")) {
+        Trace after =
+            said.get().equals("done") ? trace.madeSafe(safe.id()) : trace.takeBack(safe.id());
+        changed(after);
+        return Optional.of(after);
+      }
+      session.out().println("Type done, back or stop.");
+    }
+  }
+
   private static Trace withoutLast(Trace trace) {
     List<TrailEntry> trail = trace.trail();
     if (trail.isEmpty()) {
@@ -102,6 +123,9 @@ final class Interview {
     TrailStep last = trail.get(trail.size() - 1).step();
     if (last instanceof TrailStep.MendFailed mend) {
       return trace.takeBackMend(mend.id());
+    }
+    if (last instanceof TrailStep.MadeSafe safe) {
+      return trace.takeBackSafe(safe.id());
     }
     return trace.takeBack(last.id());
   }

@@ -3,6 +3,7 @@ package limberboard.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import limberboard.library.Check;
 
 /**
  * What somebody asks a trace to be: a symptom, perhaps a boat, and what has been found.
@@ -18,10 +19,14 @@ record TraceRequest(String symptom, Optional<String> boat, List<Found> found) {
   /** Said of a cause: its mend was made and did not cure. */
   static final String NOT_CURED = "not-cured";
 
+  /** Said of a check that comes first: what it asks for has been made safe. */
+  static final String MADE_SAFE = Check.MADE_SAFE;
+
   private static final String BOAT = "boat";
 
   /**
-   * An answer to a check, or {@link #CANT_TELL}; or a cause with {@link #NOT_CURED}.
+   * An answer to a check, {@link #CANT_TELL} or {@link #MADE_SAFE}; or a cause with {@link
+   * #NOT_CURED}.
    *
    * @param check check id, or cause id
    * @param answer answer

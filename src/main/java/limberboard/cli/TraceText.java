@@ -80,6 +80,12 @@ final class TraceText {
           made.skill() == Skill.LICENSED
               ? "  Only a person licensed for it may do this."
               : "  How: " + made.how());
+      made.safety().ifPresent(safe -> out.println("  If it is not so, or you can't tell: " + safe));
+    }
+    if (step instanceof NextStep.MakeSafe safe) {
+      out.println("  " + safe.how());
+      out.println("  " + step.why());
+      return;
     }
     if (!step.toOpen().isEmpty()) {
       List<String> titles = step.toOpen().stream().map(Model.Access::title).toList();

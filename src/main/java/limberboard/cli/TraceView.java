@@ -72,22 +72,25 @@ record TraceView(
       String how,
       List<String> answers,
       List<String> open,
-      List<CautionView> cautions) {
+      List<CautionView> cautions,
+      Optional<String> makeSafe) {
     static StepView of(NextStep step) {
       Optional<Check> check =
           step instanceof NextStep.DoCheck made
               ? Optional.of(made.check().check())
               : Optional.empty();
+      List<String> safe = step instanceof NextStep.MakeSafe ? List.of(Check.MADE_SAFE) : List.of();
       return new StepView(
           step.kind(),
           step.id(),
           step.text(),
           step.minutes(),
           step.why(),
-          check.map(Check::how).orElse(""),
-          check.map(Check::answers).orElse(List.of()),
+          step instanceof NextStep.MakeSafe made ? made.how() : check.map(Check::how).orElse(""),
+          check.map(Check::answers).orElse(safe),
           step.toOpen().stream().map(access -> access.title()).toList(),
-          CautionView.of(step.cautions()));
+          CautionView.of(step.cautions()),
+          step.safety());
     }
   }
 

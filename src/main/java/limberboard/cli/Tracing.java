@@ -39,6 +39,9 @@ final class Tracing {
     if (found.answer().equals(TraceRequest.CANT_TELL)) {
       return trace.cantTell(found.check());
     }
+    if (found.answer().equals(TraceRequest.MADE_SAFE)) {
+      return trace.madeSafe(found.check());
+    }
     boolean check =
         trace.fault().checks().stream().anyMatch(each -> each.id().equals(found.check()));
     return found.answer().equals(TraceRequest.NOT_CURED) && !check

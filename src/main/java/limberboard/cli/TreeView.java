@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import limberboard.cli.TraceView.CautionView;
+import limberboard.library.Check;
 import limberboard.library.Model.Access;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.DiagnosticTree.Branch;
@@ -53,6 +54,9 @@ record TreeView(
       } else if (finding instanceof Finding.CouldNotTell) {
         return "cant-tell";
       }
+      if (finding instanceof Finding.MadeSafe) {
+        return Check.MADE_SAFE;
+      }
       return finding instanceof Finding.Mended ? "mended" : "not-cured";
     }
   }
@@ -68,6 +72,7 @@ record TreeView(
       double chance,
       List<String> open,
       List<String> cautions,
+      Optional<String> makeSafe,
       List<LeadingView> leading,
       List<BranchView> branches) {
     static ForkView of(Fork fork) {
@@ -81,6 +86,7 @@ record TreeView(
           fork.chance(),
           fork.step().toOpen().stream().map(Access::title).toList(),
           CautionView.ids(fork.step().cautions()),
+          fork.step().safety(),
           fork.at().ranking().stream().limit(LEADING).map(LeadingView::of).toList(),
           fork.branches().stream().map(BranchView::of).toList());
     }

@@ -21,7 +21,9 @@ import java.util.Optional;
  * @param finds answer to cause id (or {@link #OTHERS}) to how likely that answer then is
  * @param saidAs answer to phrases people use for it
  * @param cantTell chance that the owner cannot tell
- * @param comesFirst whether safety demands it before any other check
+ * @param comesFirst whether safety demands it before any other step
+ * @param makeSafe for a check that comes first: what to do so that it is safe, whatever the answer
+ * @param safeWhen the answers that themselves say that it is safe
  */
 public record Check(
     @Required String id,
@@ -38,10 +40,18 @@ public record Check(
     Map<String, Map<String, Likelihood>> finds,
     Map<String, List<String>> saidAs,
     Likelihood cantTell,
-    boolean comesFirst) {
+    boolean comesFirst,
+    Optional<String> makeSafe,
+    List<String> safeWhen) {
 
   /** In {@code finds}: all causes that the check does not mention for any answer. */
   public static final String OTHERS = "others";
+
+  /** What is said of a check that comes first once it has been made safe; no answer's name. */
+  public static final String MADE_SAFE = "made-safe";
+
+  private static final String KEEP_CLEAR =
+      "Keep everybody clear, and let somebody who knows the boat make it safe first.";
 
   /** Absent entries get their defaults. */
   public Check {
@@ -54,6 +64,21 @@ public record Check(
     answers = answers == null ? null : Absent.list(answers);
     finds = Absent.map(finds);
     saidAs = Absent.lists(saidAs);
+    makeSafe = Absent.optional(makeSafe).filter(text -> !text.isBlank());
+    safeWhen = Absent.list(safeWhen);
     cantTell = cantTell == null ? Likelihood.parse("rarely") : cantTell;
+  }
+
+  /**
+   * What to do so that it is safe, whatever the answer is: empty for a check that does not come
+   * first; a general word of warning where its page says nothing.
+   */
+  public Optional<String> safety() {
+    return comesFirst ? Optional.of(makeSafe.orElse(KEEP_CLEAR)) : Optional.empty();
+  }
+
+  /** Whether this answer to a check that comes first says that it is safe. */
+  public boolean isSafe(String answer) {
+    return safeWhen.contains(answer);
   }
 }

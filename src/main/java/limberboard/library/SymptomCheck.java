@@ -74,6 +74,7 @@ final class SymptomCheck implements PageCheck<Symptom> {
     work.tools(check.tools(), pointer + "/tools");
     work.cautions(check.cautions(), pointer + "/cautions");
     names.condition(check.fits(), pointer + "/fits", report);
+    new SafetyCheck(check, pointer, report).run();
     List<String> answers = check.answers();
     if (answers.size() < 2 || answers.size() > MOST_ANSWERS) {
       report.error(pointer + "/answers", "has " + answers.size() + " answers", "give two to six");

@@ -2,6 +2,7 @@ package limberboard.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import limberboard.boat.WorkCaution;
 import limberboard.library.Cause;
 import limberboard.library.Check;
@@ -34,9 +35,21 @@ final class CheckCutter {
     return check.skill() == Skill.LICENSED ? HOW_NOT_PRINTED : check.how();
   }
 
+  /** What a check that comes first for safety asks for, whatever its answer is. */
+  static Optional<String> safety(Check check) {
+    return check
+        .safety()
+        .map(
+            safe ->
+                "This comes first for safety, and nothing else is done before it is safe. If it is"
+                    + " not so, or cannot be told: "
+                    + safe);
+  }
+
   List<Block> cut(Check check, List<Cause> causes) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Heading(LEVEL, Inline.text(check.ask())));
+    safety(check).map(text -> new Block.Notice(Inline.text(text))).ifPresent(blocks::add);
     List<WorkCaution> cautions = cutting.cautions().of(check);
     if (!cautions.isEmpty()) {
       List<Inline> text = new ArrayList<>();

@@ -72,6 +72,9 @@ public final class TraceSheet {
     blocks.add(new Block.Paragraph(List.of(new Inline.Strong(asked(next, cutting)))));
     if (next instanceof NextStep.DoCheck check) {
       blocks.add(Block.Paragraph.of(CheckCutter.how(check.check().check())));
+      CheckCutter.safety(check.check().check()).map(Block.Paragraph::of).ifPresent(blocks::add);
+    } else if (next instanceof NextStep.MakeSafe safe) {
+      blocks.add(Block.Paragraph.of(safe.how()));
     }
     List<Block.Fact> facts = new ArrayList<>();
     List<String> open = next.toOpen().stream().map(Access::title).toList();

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import limberboard.library.Check;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.DiagnosticTree.Fork;
 import limberboard.trace.FaultCheck;
@@ -116,13 +117,17 @@ public final class TreeSheet {
         : Optional.of(new Part(Part.Role.CHECKS, "How each check is made", items(checks)));
   }
 
+  private static String how(Check check) {
+    return CheckCutter.how(check) + CheckCutter.safety(check).map(text -> " " + text).orElse("");
+  }
+
   private static List<Block> items(Map<String, FaultCheck> checks) {
     List<List<Block>> items = new ArrayList<>();
     for (FaultCheck check : checks.values()) {
       items.add(
           List.of(
               new Block.Paragraph(List.of(new Inline.Strong(Inline.text(check.ask())))),
-              Block.Paragraph.of(CheckCutter.how(check.check()))));
+              Block.Paragraph.of(how(check.check()))));
     }
     return List.of(new Block.Items(false, 1, true, items));
   }

@@ -17,6 +17,7 @@ import limberboard.trace.NextStep;
 import limberboard.trace.NextStep.CallYard;
 import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.NextStep.DoMend;
+import limberboard.trace.NextStep.MakeSafe;
 import limberboard.trace.Ranked;
 
 /** A diagnostic tree in words, the same in every output. Immutable. */
@@ -44,6 +45,9 @@ final class TreeWords {
     if (step instanceof DoMend) {
       return "Mend";
     }
+    if (step instanceof MakeSafe) {
+      return "Make it safe";
+    }
     return step instanceof CallYard ? "The yard" : "Check";
   }
 
@@ -60,7 +64,13 @@ final class TreeWords {
     if (step instanceof CallYard) {
       return List.of("Costs you " + Minutes.words(step.minutes()) + ". " + likeliest(fork));
     }
+    if (step instanceof MakeSafe safe) {
+      return List.of(safe.how());
+    }
     List<String> facts = new ArrayList<>();
+    if (step instanceof DoCheck check && check.check().check().comesFirst()) {
+      facts.add("Comes first for safety: nothing else before it is safe");
+    }
     facts.add(
         "Takes "
             + Minutes.words(step.minutes())

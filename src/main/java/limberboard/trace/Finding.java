@@ -2,7 +2,7 @@ package limberboard.trace;
 
 /** One way a step can turn out. */
 public sealed interface Finding {
-  /** In words: the answer, "can't tell", "mended", "not cured". */
+  /** In words: the answer, "can't tell", "made safe", "mended", "not cured". */
   String words();
 
   /**
@@ -22,6 +22,14 @@ public sealed interface Finding {
     @Override
     public String words() {
       return "can't tell";
+    }
+  }
+
+  /** What a check that comes first asks for was made safe. */
+  record MadeSafe() implements Finding {
+    @Override
+    public String words() {
+      return "made safe";
     }
   }
 

@@ -1,12 +1,13 @@
 package limberboard.trace;
 
 import java.util.List;
+import java.util.Optional;
 import limberboard.boat.WorkCaution;
 import limberboard.library.Model.Access;
 
 /** What to do next. */
 public sealed interface NextStep {
-  /** The check's id, the mend's procedure id, or {@code yard}. */
+  /** The id of the check made or made safe, of the mend's procedure, or {@code yard}. */
   String id();
 
   /** What to do, in words. */
@@ -24,7 +25,12 @@ public sealed interface NextStep {
   /** The cautions of this step, beside those that come before any question. */
   List<WorkCaution> cautions();
 
-  /** {@code check}, {@code mend} or {@code yard}. */
+  /** What to do so that it is safe, at a check that comes first for safety; empty elsewhere. */
+  default Optional<String> safety() {
+    return Optional.empty();
+  }
+
+  /** {@code check}, {@code make-safe}, {@code mend} or {@code yard}. */
   String kind();
 
   /**
@@ -53,6 +59,11 @@ public sealed interface NextStep {
     }
 
     @Override
+    public Optional<String> safety() {
+      return check.check().safety();
+    }
+
+    @Override
     public List<WorkCaution> cautions() {
       return check.cautions();
     }
@@ -60,6 +71,55 @@ public sealed interface NextStep {
     @Override
     public String kind() {
       return "check";
+    }
+  }
+
+  /**
+   * What a check that comes first asks for is made safe: it could not be told, or the answer does
+   * not say that it is safe. Its minutes are in those of the check.
+   *
+   * @param check the check
+   * @param why why it comes next
+   */
+  record MakeSafe(FaultCheck check, String why) implements NextStep {
+    @Override
+    public String id() {
+      return check.id();
+    }
+
+    @Override
+    public String text() {
+      return "Make it safe before anything else";
+    }
+
+    /** What to do. */
+    public String how() {
+      return safety().orElse("");
+    }
+
+    @Override
+    public Optional<String> safety() {
+      return check.check().safety();
+    }
+
+    @Override
+    public List<WorkCaution> cautions() {
+      return check.cautions();
+    }
+
+    @Override
+    public double minutes() {
+      return 0;
+    }
+
+    @Override
+    public List<Access> toOpen() {
+      return List.of();
+    }
+
+    @Override
+    public String kind() {
+      return "make-safe";
     }
   }
 

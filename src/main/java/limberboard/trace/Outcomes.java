@@ -7,6 +7,7 @@ import limberboard.effort.AnswerModel;
 import limberboard.trace.NextStep.CallYard;
 import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.NextStep.DoMend;
+import limberboard.trace.NextStep.MakeSafe;
 
 /**
  * Finds how a step can turn out.
@@ -22,6 +23,9 @@ record Outcomes(Trace trace, double[] chances) {
       return ofCheck(check.check());
     } else if (step instanceof DoMend mend) {
       return ofMend(mend.cause());
+    } else if (step instanceof MakeSafe safe) {
+      return List.of(
+          new Outcome(new Finding.MadeSafe(), 1, Optional.of(trace.madeSafe(safe.id()))));
     } else if (step instanceof CallYard) {
       return List.of();
     }

@@ -9,6 +9,7 @@ import limberboard.library.Seen;
 import limberboard.trace.NextStep.CallYard;
 import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.NextStep.DoMend;
+import limberboard.trace.NextStep.MakeSafe;
 
 /**
  * Turns an option into a step with its reason.
@@ -19,6 +20,9 @@ import limberboard.trace.NextStep.DoMend;
  */
 record Reasons(Fault fault, double[] chances, Set<String> open) {
   private static final double LIKELY = 0.5;
+  private static final String FIRST =
+      "It comes first for safety, whatever the cause turns out to be: nothing else is done before"
+          + " it is safe.";
 
   /** The step that an option stands for. */
   NextStep step(Option option) {
@@ -32,20 +36,22 @@ record Reasons(Fault fault, double[] chances, Set<String> open) {
   private NextStep check(Option option) {
     FaultCheck check = fault.checks().get(option.index());
     List<Access> toOpen = closed(check.access());
+    String cost = Wording.cost(option.minutes(), toOpen);
     String why =
-        Wording.cost(option.minutes(), toOpen)
-            + ", and "
-            + new Telling(fault, chances).said(option.index())
-            + "."
-            + (Who.ownerMay(check.check().skill())
-                ? ""
-                : " It is " + Who.workFor(check.check().skill()) + ".");
-    String whyNow =
         switch (option.grounds()) {
-          case SAFETY -> "Safety asks for this before anything else: " + why;
-          case EFFORT -> why;
+          case SAFETY -> FIRST + " It takes " + cost + ".";
+          case EFFORT -> cost + ", and " + new Telling(fault, chances).said(option.index()) + ".";
         };
-    return new DoCheck(check, option.minutes(), toOpen, whyNow);
+    String who =
+        Who.ownerMay(check.check().skill())
+            ? ""
+            : " It is " + Who.workFor(check.check().skill()) + ".";
+    return new DoCheck(check, option.minutes(), toOpen, why + who);
+  }
+
+  /** The step that makes safe what a check asks for that was not answered so. */
+  static NextStep makeSafe(FaultCheck check) {
+    return new MakeSafe(check, FIRST);
   }
 
   private NextStep mend(Option option) {

@@ -3,7 +3,6 @@ package limberboard.trace;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import limberboard.effort.Advice.Grounds;
 import limberboard.effort.Advice.Option;
 
 /**
@@ -40,7 +39,7 @@ public record Sensitivity(Trace at, int changes, List<DecisiveEstimate> estimate
    * some hundred times, shared out between the processors.
    */
   public static Sensitivity of(Trace trace) {
-    if (trace.advice().best().grounds() == Grounds.SAFETY) {
+    if (!trace.isSafe()) {
       return new Sensitivity(trace, 0, List.of());
     }
     FirstSteps asEstimated = new FirstSteps(trace);

@@ -13,9 +13,11 @@ import limberboard.effort.Planner;
 import limberboard.effort.Policy;
 import limberboard.effort.Situation;
 import limberboard.library.Symptom;
-import limberboard.trace.NextStep.DoCheck;
+import limberboard.trace.NextStep.CallYard;
+import limberboard.trace.NextStep.DoMend;
 import limberboard.trace.TrailStep.Answered;
 import limberboard.trace.TrailStep.CouldNotTell;
+import limberboard.trace.TrailStep.MadeSafe;
 import limberboard.trace.TrailStep.MendFailed;
 
 /**
@@ -152,14 +154,41 @@ public final class Trace {
   }
 
   /**
-   * Takes back what was said of a check, as if it had never been said; without effect when nothing
-   * was.
+   * Notes that what a check that comes first asks for has been made safe, as its page says. It
+   * changes no chance; a check that was not answered counts as one that could not be told.
+   *
+   * @throws IllegalArgumentException when there is no such check on this boat, or it does not come
+   *     first
+   */
+  public Trace madeSafe(String check) {
+    FaultCheck found = fault.checks().get(fault.checkNumber(check));
+    if (!found.check().comesFirst()) {
+      throw new IllegalArgumentException(
+          "\"" + check + "\" is no check that comes first for safety");
+    }
+    Trail told = trail.isDone(found) ? trail : trail.with(new CouldNotTell(check));
+    return with(told.with(new MadeSafe(check)));
+  }
+
+  /**
+   * Takes back what was said of a check, and that it was made safe, as if it had never been said;
+   * without effect when nothing was.
    *
    * @throws IllegalArgumentException when there is no such check on this boat
    */
   public Trace takeBack(String check) {
     fault.checkNumber(check);
-    return with(trail.without(new CouldNotTell(check)));
+    return with(trail.without(new CouldNotTell(check)).without(new MadeSafe(check)));
+  }
+
+  /**
+   * Takes back that it was made safe; without effect when it was not.
+   *
+   * @throws IllegalArgumentException when there is no such check on this boat
+   */
+  public Trace takeBackSafe(String check) {
+    fault.checkNumber(check);
+    return with(trail.without(new MadeSafe(check)));
   }
 
   /**
@@ -208,21 +237,39 @@ public final class Trace {
         .toList();
   }
 
-  /** What to do next. */
+  /** What to do next. What safety demands comes before anything else until it is passed. */
   public NextStep next() {
     return next.get();
   }
 
   private NextStep nextStep() {
-    return reasons().step(advice.get().best());
+    return toMakeSafe().orElseGet(() -> reasons().step(advice.get().best()));
   }
 
-  /** Everything that can be done next, the best first, with what it then costs on average. */
+  private Optional<NextStep> toMakeSafe() {
+    return trail.unsafe(fault).filter(trail::isDone).map(Reasons::makeSafe);
+  }
+
+  /**
+   * Whether everything that safety demands has been passed: answered so that it is safe, or made
+   * safe. Until then there is one thing to do next, and nothing else.
+   */
+  public boolean isSafe() {
+    return trail.unsafe(fault).isEmpty();
+  }
+
+  /**
+   * Everything that can be done next, the best first, with what it then costs on average; only what
+   * safety demands until that is passed.
+   */
   public List<Alternative> alternatives() {
     return alternatives.get();
   }
 
   private List<Alternative> everyStep() {
+    if (!isSafe()) {
+      return List.of(new Alternative(next(), expectedMinutes()));
+    }
     Reasons reasons = reasons();
     return advice.get().options().stream()
         .map(option -> new Alternative(reasons.step(option), option.expectedMinutes()))
@@ -330,7 +377,8 @@ public final class Trace {
 
   /** Whether nothing is left to check: the next step is a mend or the yard. */
   public boolean done() {
-    return !(next() instanceof DoCheck);
+    NextStep next = next();
+    return next instanceof DoMend || next instanceof CallYard;
   }
 
   /** Whether a cause of the list stands at {@link #SETTLED} or more. */

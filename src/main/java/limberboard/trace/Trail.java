@@ -13,6 +13,8 @@ import limberboard.effort.AnswerModel;
 import limberboard.effort.Situation;
 import limberboard.library.Seen;
 import limberboard.trace.TrailStep.Answered;
+import limberboard.trace.TrailStep.CouldNotTell;
+import limberboard.trace.TrailStep.MadeSafe;
 import limberboard.trace.TrailStep.MendFailed;
 
 /**
@@ -72,6 +74,24 @@ record Trail(List<TrailStep> steps, List<TrailStep> recent) {
       }
     }
     return answers;
+  }
+
+  /**
+   * The first check that safety demands and that has not been passed: neither answered so that it
+   * is safe, nor made safe.
+   */
+  Optional<FaultCheck> unsafe(Fault fault) {
+    Map<String, String> answers = answers();
+    return fault.checks().stream()
+        .filter(check -> check.check().comesFirst())
+        .filter(check -> !steps.contains(new MadeSafe(check.id())))
+        .filter(check -> !check.check().isSafe(answers.getOrDefault(check.id(), "")))
+        .findFirst();
+  }
+
+  /** Whether a check was answered, or could not be told. */
+  boolean isDone(FaultCheck check) {
+    return steps.stream().anyMatch(step -> step.sameAs(new CouldNotTell(check.id())));
   }
 
   /** For each check of the fault its answer's number, or {@link AnswerModel#NOT_ANSWERED}. */

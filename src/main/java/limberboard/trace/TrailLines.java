@@ -1,6 +1,7 @@
 package limberboard.trace;
 
 import limberboard.trace.TrailStep.Answered;
+import limberboard.trace.TrailStep.MadeSafe;
 import limberboard.trace.TrailStep.MendFailed;
 
 /**
@@ -28,6 +29,9 @@ record TrailLines(Fault fault) {
       String mend = fault.causes().get(fault.causeNumber(step.id())).mendTitle();
       String subject = "That " + Wording.quoted(mend) + " did not cure it";
       return new TrailEntry(step, mend, "did not cure it", changes.said(subject, before, after));
+    }
+    if (step instanceof MadeSafe) {
+      return new TrailEntry(step, asked(step), "made safe", "It changes no chance.");
     }
     return new TrailEntry(
         step, asked(step), "can't tell", "It changes no chance; the check is not asked again.");

@@ -5,9 +5,11 @@ public sealed interface TrailStep {
   /** The check's id, or the cause's for a mend. */
   String id();
 
-  /** Whether the two are about the same check or the same mend. */
+  /** Whether the two are about the same check, its being made safe, or the same mend. */
   default boolean sameAs(TrailStep other) {
-    return id().equals(other.id()) && (this instanceof MendFailed) == (other instanceof MendFailed);
+    return id().equals(other.id())
+        && (this instanceof MendFailed) == (other instanceof MendFailed)
+        && (this instanceof MadeSafe) == (other instanceof MadeSafe);
   }
 
   /**
@@ -24,6 +26,13 @@ public sealed interface TrailStep {
    * @param id the check
    */
   record CouldNotTell(String id) implements TrailStep {}
+
+  /**
+   * What a check that comes first asks for was made safe; it changes no chance.
+   *
+   * @param id the check
+   */
+  record MadeSafe(String id) implements TrailStep {}
 
   /**
    * A mend that was tried and did not cure.

@@ -149,7 +149,16 @@ class TerminalTest {
         .containsExactly("id", "title", "chance", "word", "mend", "from");
     assertThat(names(trace.get("next")))
         .containsExactly(
-            "kind", "id", "text", "minutes", "why", "how", "answers", "open", "cautions");
+            "kind",
+            "id",
+            "text",
+            "minutes",
+            "why",
+            "how",
+            "answers",
+            "open",
+            "cautions",
+            "makeSafe");
   }
 
   @Test
@@ -261,6 +270,7 @@ class TerminalTest {
             "chance",
             "open",
             "cautions",
+            "makeSafe",
             "leading",
             "branches");
     assertThat(names(root.get("leading").get(0))).containsExactly("cause", "chance");

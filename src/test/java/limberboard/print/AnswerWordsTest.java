@@ -90,7 +90,9 @@ class AnswerWordsTest {
             read,
             null,
             null,
-            false);
+            false,
+            null,
+            null);
     List<Cause> listed = new ArrayList<>();
     for (String id : causes) {
       String title = id.substring(0, 1).toUpperCase(Locale.ROOT) + id.substring(1);

@@ -81,6 +81,8 @@ class DiagnosticTreeTest {
         fresh = fresh.answer(answered.id(), answered.answer());
       } else if (entry.step() instanceof MendFailed) {
         fresh = fresh.mendTried(entry.step().id());
+      } else if (entry.step() instanceof TrailStep.MadeSafe) {
+        fresh = fresh.madeSafe(entry.step().id());
       } else {
         fresh = fresh.cantTell(entry.step().id());
       }

@@ -34,12 +34,12 @@ class PageReviewTest {
 
   private static String twoCauses(String first, String second, String finds) {
     return """
-        causes:
-          - {id: one, title: One, weight: 3, %s}
-          - {id: two, title: Two, weight: 3, %s}
-        checks:
-          - {id: look, ask: Look, how: Look., minutes: 1, answers: [yes, no], finds: {yes: {%s}}}
-        """
+    causes:
+      - {id: one, title: One, weight: 3, %s}
+      - {id: two, title: Two, weight: 3, %s}
+    checks:
+      - {id: look, ask: Look, how: Look., minutes: 1, answers: [yes, no], finds: {yes: {%s}}}
+    """
         .formatted(first, second, finds);
   }
 
@@ -120,15 +120,15 @@ class PageReviewTest {
    */
   private static String twoChecks(String ofTheDearOne) {
     return """
-        causes:
-          - {id: one, title: One, weight: 3, mend: short}
-          - {id: two, title: Two, weight: 3, mend: other}
-        checks:
-          - {id: look, ask: Look, how: Look., minutes: 1, answers: [yes, no],
-             finds: {yes: {one: always, two: never}}}
-          - {id: dear, ask: Look, how: Look., minutes: 200, answers: [yes, no], %s
-             finds: {yes: {one: always, two: never}}}
-        """
+    causes:
+      - {id: one, title: One, weight: 3, mend: short}
+      - {id: two, title: Two, weight: 3, mend: other}
+    checks:
+      - {id: look, ask: Look, how: Look., minutes: 1, answers: [yes, no],
+         finds: {yes: {one: always, two: never}}}
+      - {id: dear, ask: Look, how: Look., minutes: 200, answers: [yes, no], %s
+         finds: {yes: {one: always, two: never}}}
+    """
         .formatted(ofTheDearOne);
   }
 
@@ -146,7 +146,7 @@ class PageReviewTest {
 
   @Test
   void aCheckThatSafetyAsksForIsNeverIdle() {
-    yard.symptom(twoChecks("comes-first: true,"));
+    yard.symptom(twoChecks("comes-first: true, make-safe: Stand clear.,"));
     assertThat(advice()).doesNotContain("/checks/1");
   }
 
@@ -163,12 +163,12 @@ class PageReviewTest {
   private String threeCauses(String weight, String fits) {
     yard.mend("long", "owner", 230, "").mend("yards", "yard", 60, "");
     return """
-        causes:
-          - {id: common, title: Common, weight: 100, mend: short, cures: always}
-          - {id: for-yard, title: Yard, weight: 5, mend: yards}
-          - {id: rare, title: Rare, weight: %s, mend: long, fits: {%s}}
-        checks: []
-        """
+    causes:
+      - {id: common, title: Common, weight: 100, mend: short, cures: always}
+      - {id: for-yard, title: Yard, weight: 5, mend: yards}
+      - {id: rare, title: Rare, weight: %s, mend: long, fits: {%s}}
+    checks: []
+    """
         .formatted(weight, fits);
   }
 

@@ -95,7 +95,9 @@ final class RandomFaults {
         finds,
         null,
         null,
-        random.nextInt(10) == 0);
+        random.nextInt(10) == 0,
+        Optional.of("Make it safe."),
+        answers.subList(0, 1));
   }
 
   private Likelihood likelihood() {

@@ -32,12 +32,12 @@ class SensitivityTest {
   private String twoMends(double weightOfA) {
     yard.mend("mend-a", "owner", 50, "").mend("mend-b", "owner", 40, "");
     return """
-        something-else: 0.000000001
-        causes:
-          - {id: a, title: A, weight: %s, mend: mend-a, cures: 1}
-          - {id: b, title: B, weight: 1, mend: mend-b, cures: 1}
-        checks: []
-        """
+    something-else: 0.000000001
+    causes:
+      - {id: a, title: A, weight: %s, mend: mend-a, cures: 1}
+      - {id: b, title: B, weight: 1, mend: mend-b, cures: 1}
+    checks: []
+    """
         .formatted(weightOfA);
   }
 
@@ -87,14 +87,14 @@ class SensitivityTest {
   private String oneCheck(double minutes, String more) {
     yard.mend("mend-a", "owner", 60, "").mend("mend-b", "owner", 60, "");
     return """
-        something-else: 0.000000001
-        causes:
-          - {id: a, title: A, weight: 1, mend: mend-a, cures: 1}
-          - {id: b, title: B, weight: 1, mend: mend-b, cures: 1}
-        checks:
-          - {id: look, ask: Look, how: Look., minutes: %s, answers: [like-a, like-b], cant-tell: 0, %s
-             finds: {like-a: {a: 0.9}, like-b: {b: 0.9}}}
-        """
+    something-else: 0.000000001
+    causes:
+      - {id: a, title: A, weight: 1, mend: mend-a, cures: 1}
+      - {id: b, title: B, weight: 1, mend: mend-b, cures: 1}
+    checks:
+      - {id: look, ask: Look, how: Look., minutes: %s, answers: [like-a, like-b], cant-tell: 0, %s
+         finds: {like-a: {a: 0.9}, like-b: {b: 0.9}}}
+    """
         .formatted(minutes, more);
   }
 
@@ -126,7 +126,12 @@ class SensitivityTest {
 
   @Test
   void whatSafetyAsksForNoEstimateDecides() {
-    Sensitivity found = Sensitivity.of(yard.symptom(oneCheck(12, "comes-first: true,")).onKnot());
+    Sensitivity found =
+        Sensitivity.of(
+            yard.symptom(
+                    oneCheck(
+                        12, "comes-first: true, make-safe: Stand clear., safe-when: [like-a],"))
+                .onKnot());
     assertThat(found.changes()).isZero();
     assertThat(found.estimates()).isEmpty();
     Trace after = found.at().answer("look", "like-a");

@@ -4,6 +4,7 @@ import java.util.Random;
 import limberboard.effort.Policy;
 import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.NextStep.DoMend;
+import limberboard.trace.NextStep.MakeSafe;
 
 /**
  * Follows a policy on faults drawn by the model's own chances, with answers and cures drawn by its
@@ -41,6 +42,8 @@ record Simulation(Fault fault, Policy policy, Random random) {
           return new Outcome(minutes, checks, true);
         }
         trace = trace.mendTried(mend.cause().id());
+      } else if (next instanceof MakeSafe safe) {
+        trace = trace.madeSafe(safe.id());
       } else {
         String leading = trace.ranking().get(0).cause().id();
         return new Outcome(minutes, checks, fault.causeNumber(leading) == cause);

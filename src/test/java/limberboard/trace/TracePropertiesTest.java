@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import limberboard.trace.TrailStep.Answered;
 import limberboard.trace.TrailStep.CouldNotTell;
+import limberboard.trace.TrailStep.MadeSafe;
 import limberboard.trace.TrailStep.MendFailed;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
@@ -49,6 +50,9 @@ class TracePropertiesTest {
   private static Trace again(Trace trace, TrailStep step) {
     if (step instanceof Answered answered) {
       return trace.answer(answered.id(), answered.answer());
+    }
+    if (step instanceof MadeSafe) {
+      return trace.madeSafe(step.id());
     }
     return step instanceof MendFailed ? trace.mendTried(step.id()) : trace.cantTell(step.id());
   }
@@ -120,10 +124,12 @@ class TracePropertiesTest {
         trace = trace.answer(ask.id(), random.anyOf(ask.check().answers()));
       } else if (next instanceof NextStep.DoMend mend) {
         trace = trace.mendTried(mend.cause().id());
+      } else if (next instanceof NextStep.MakeSafe safe) {
+        trace = trace.madeSafe(safe.id());
       }
       steps++;
     }
-    assertThat(steps).isLessThanOrEqualTo(6 + 5);
+    assertThat(steps).isLessThanOrEqualTo(6 + 5 + 5);
     assertThat(trace.done()).isTrue();
   }
 }

@@ -87,6 +87,8 @@ class UnusableFiguresTest {
         Map.of(),
         null,
         null,
-        false);
+        false,
+        null,
+        null);
   }
 }

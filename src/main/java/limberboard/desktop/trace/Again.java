@@ -117,6 +117,9 @@ record Again(Workspace workspace, Fitting fitting, Guard guard) {
       if (step instanceof TrailStep.CouldNotTell unsure) {
         return trace.cantTell(unsure.id());
       }
+      if (step instanceof TrailStep.MadeSafe safe) {
+        return trace.madeSafe(safe.id());
+      }
       return trace.mendTried(step.id());
     } catch (IllegalArgumentException e) {
       return trace;

@@ -86,6 +86,7 @@ final class CheckCard extends Docked {
     } else {
       sheet.add(Text.reading(Names.otherHands(check.skill())));
     }
+    addSafety(check);
     trace.explain().ifPresent(changed -> sheet.add(labelled("Your last answer", changed)));
     RemarkBox.addTo(sheet, trace);
     sheet.add(labelled("Why this check", step.why()));
@@ -107,6 +108,13 @@ final class CheckCard extends Docked {
     }
     sheet.add(picture);
     loadPicture(trace, check);
+  }
+
+  /** For a check that comes first for safety: what to do whatever the answer is. */
+  private void addSafety(Check check) {
+    check
+        .safety()
+        .ifPresent(safe -> sheet.add(labelled("If it is not so, or you can't tell", safe)));
   }
 
   private void loadPicture(Trace trace, Check check) {

@@ -47,6 +47,8 @@ final class KeptTraceText {
       lines.setProperty(key + ".answer", answered.answer());
     } else if (step instanceof TrailStep.MendFailed) {
       lines.setProperty(key + ".mend", "did-not-help");
+    } else if (step instanceof TrailStep.MadeSafe) {
+      lines.setProperty(key + ".safe", "made");
     }
   }
 
@@ -103,6 +105,8 @@ final class KeptTraceText {
         steps.add(new TrailStep.Answered(id, answer));
       } else if (lines.getProperty(key + ".mend") != null) {
         steps.add(new TrailStep.MendFailed(id));
+      } else if (lines.getProperty(key + ".safe") != null) {
+        steps.add(new TrailStep.MadeSafe(id));
       } else {
         steps.add(new TrailStep.CouldNotTell(id));
       }

@@ -226,6 +226,16 @@ public final class TraceModel {
     change("the answer", trace -> trace.cantTell(check));
   }
 
+  /** Says that what a check that comes first asks for has been made safe. */
+  public void madeSafe(String check) {
+    change("saying that it is safe", trace -> trace.madeSafe(check));
+  }
+
+  /** Takes back that it was made safe. */
+  public void takeBackSafe(String check) {
+    change("taking it back", trace -> trace.takeBackSafe(check));
+  }
+
   /** Takes an answer back. */
   public void takeBack(String check) {
     change("taking an answer back", trace -> trace.takeBack(check));
@@ -241,9 +251,11 @@ public final class TraceModel {
     change("taking a mend back", trace -> trace.takeBackMend(cause));
   }
 
-  /** Makes another step than the one advised. */
+  /** Makes another step than the one advised; not before what safety demands has been passed. */
   public void pick(NextStep step) {
-    atOnce("choosing another step", tracing -> tracing.pick(step));
+    if (trace().filter(Trace::isSafe).isPresent()) {
+      atOnce("choosing another step", tracing -> tracing.pick(step));
+    }
   }
 
   /** Says that the fault is mended, and what it was if that is known. */

@@ -82,7 +82,7 @@ record Tracing(
       return Stage.MENDED;
     }
     NextStep step = step();
-    if (step instanceof NextStep.DoCheck) {
+    if (step instanceof NextStep.DoCheck || step instanceof NextStep.MakeSafe) {
       return Stage.CHECK;
     }
     return step instanceof NextStep.DoMend ? Stage.MEND : Stage.YARD;

@@ -28,8 +28,10 @@ final class TracingPanel extends JPanel {
   private static final int MIDDLING = 860;
   private static final int BAND_SHARE = 8;
   private static final int BAND_WHOLE_SHARE = 2;
+  private static final String SAFETY = "SAFETY";
   private final transient TraceModel model;
   private final CheckCard check;
+  private final SafetyCard safety;
   private final MendCard mend;
   private final YardCard yard;
   private final MendedCard mended;
@@ -65,6 +67,7 @@ final class TracingPanel extends JPanel {
     super(new BorderLayout(0, 10));
     this.model = model;
     this.check = check;
+    this.safety = new SafetyCard(model);
     this.mend = mend;
     this.yard = yard;
     this.mended = mended;
@@ -81,6 +84,7 @@ final class TracingPanel extends JPanel {
     steps.setOpaque(false);
     steps.setName("trace-step");
     steps.add(check, Stage.CHECK.name());
+    steps.add(safety, SAFETY);
     steps.add(mend, Stage.MEND.name());
     steps.add(yard, Stage.YARD.name());
     steps.add(mended, Stage.MENDED.name());
@@ -206,7 +210,7 @@ final class TracingPanel extends JPanel {
       return Optional.of(regions().get(0));
     }
     return switch (model.stage()) {
-      case CHECK -> check.first();
+      case CHECK -> isSafety() ? Optional.of(safety.first()) : check.first();
       case MEND -> Optional.of(mend.first());
       case YARD -> Optional.of(yard.first());
       case MENDED -> Optional.of(mended.first());
@@ -223,14 +227,18 @@ final class TracingPanel extends JPanel {
     Boat boat = trace.get().fault().fitting().boat();
     bar.refresh(trace.get().fault().page().title() + ", on " + boat.name());
     fill(trace.get(), stage);
-    String step = stage + model.step().map(NextStep::id).orElse("");
+    String step = stage + model.step().map(next -> next.kind() + next.id()).orElse("");
     if (!step.equals(shown)) {
       shown = step;
       sides.showMain();
       bar.stepIsShown();
     }
-    cards.show(steps, stage.name());
+    cards.show(steps, isSafety() ? SAFETY : stage.name());
     place(stage);
+  }
+
+  private boolean isSafety() {
+    return model.step().filter(NextStep.MakeSafe.class::isInstance).isPresent();
   }
 
   private void fill(Trace trace, Stage stage) {
@@ -239,6 +247,8 @@ final class TracingPanel extends JPanel {
       mended.show(trace, model.mended());
     } else if (step instanceof NextStep.DoCheck doCheck) {
       check.show(trace, doCheck);
+    } else if (step instanceof NextStep.MakeSafe safe) {
+      safety.show(trace, safe);
     } else if (step instanceof NextStep.DoMend doMend) {
       mend.show(trace, doMend);
     } else if (step instanceof NextStep.CallYard callYard) {

@@ -83,7 +83,8 @@ final class TrailPanel extends JPanel {
     back.getAccessibleContext().setAccessibleName("Take back answer " + number);
     back.setName("take-back-" + number);
     List<JComponent> buttons = new ArrayList<>();
-    if (!(entry.step() instanceof TrailStep.MendFailed)) {
+    if (entry.step() instanceof TrailStep.Answered
+        || entry.step() instanceof TrailStep.CouldNotTell) {
       buttons.add(changeButton(trace, entry, number));
     }
     buttons.add(back);
@@ -129,6 +130,8 @@ final class TrailPanel extends JPanel {
   private void takeBack(TrailStep step) {
     if (step instanceof TrailStep.MendFailed) {
       model.takeBackMend(step.id());
+    } else if (step instanceof TrailStep.MadeSafe) {
+      model.takeBackSafe(step.id());
     } else {
       model.takeBack(step.id());
     }

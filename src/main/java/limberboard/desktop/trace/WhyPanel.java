@@ -156,7 +156,7 @@ final class WhyPanel extends JPanel {
 
   private String because(NextStep step) {
     return "Why this "
-        + (step.kind().equals("yard") ? "goes to the yard" : step.kind())
+        + (step.kind().equals("yard") ? "goes to the yard" : step.kind().replace('-', ' '))
         + ": "
         + step.why();
   }

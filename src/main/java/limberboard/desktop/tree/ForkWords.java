@@ -12,7 +12,7 @@ final class ForkWords {
 
   /** What kind of step it is. */
   static String kind(Fork fork) {
-    return Wording.capital(fork.step().kind());
+    return Wording.answer(fork.step().kind());
   }
 
   /** What it costs from a fork on. */

@@ -1,0 +1,72 @@
+package limberboard.desktop.trace;
+
+import java.awt.Rectangle;
+import javax.swing.JButton;
+import limberboard.desktop.base.Wording;
+import limberboard.desktop.parts.Buttons;
+import limberboard.desktop.parts.CautionBox;
+import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Docked;
+import limberboard.desktop.parts.Row;
+import limberboard.desktop.parts.Sheet;
+import limberboard.desktop.parts.Text;
+import limberboard.trace.NextStep.MakeSafe;
+import limberboard.trace.Trace;
+import limberboard.trace.TrailEntry;
+import limberboard.trace.TrailStep;
+
+/**
+ * What a check that comes first for safety asks for is made safe: what to do, and a button that
+ * says that it is done. There is no other way on; the focus goes to the way back, so that no key
+ * declares it done by chance.
+ */
+final class SafetyCard extends Docked {
+  private final transient TraceModel model;
+  private final Sheet sheet = Sheet.readable(10);
+  private final JButton done;
+  private final JButton back;
+  private String check = "";
+
+  SafetyCard(TraceModel model) {
+    super(10);
+    this.model = model;
+    done = Buttons.main("It is done, and it is safe now", () -> this.model.madeSafe(check));
+    done.setName("made-safe");
+    back = Buttons.plain("Back to the question", () -> this.model.takeBack(check));
+    back.setName("back-to-question");
+    Column foot = new Column(0).padded(0, 2, 2, 2);
+    foot.add(Row.wrapping(10, done, back));
+    dock(sheet, foot);
+  }
+
+  /** The button that takes the focus when the card comes up. */
+  JButton first() {
+    return back;
+  }
+
+  void show(Trace trace, MakeSafe step) {
+    check = step.id();
+    sheet.removeAll();
+    sheet.add(Text.quiet("For safety. There is no other step before it."));
+    new StepCautions(model).of(step).forEach(page -> sheet.add(CautionBox.brief(page)));
+    sheet.add(Text.question(step.text()));
+    sheet.add(Text.reading(step.how()));
+    trace.trail().stream()
+        .filter(entry -> isAnswer(entry, step))
+        .findFirst()
+        .ifPresent(
+            entry ->
+                sheet.add(
+                    CheckCard.labelled(
+                        "Your answer", entry.text() + " " + Wording.answer(entry.answer()) + ".")));
+    RemarkBox.addTo(sheet, trace);
+    sheet.add(CheckCard.labelled("Why this", step.why()));
+    sheet.scrollRectToVisible(new Rectangle(0, 0, 1, 1));
+    revalidate();
+    repaint();
+  }
+
+  private static boolean isAnswer(TrailEntry entry, MakeSafe step) {
+    return entry.step().id().equals(step.id()) && !(entry.step() instanceof TrailStep.MendFailed);
+  }
+}
