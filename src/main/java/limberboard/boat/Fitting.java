@@ -113,13 +113,32 @@ public record Fitting(Boat boat, LocalDate on) {
   private Fit fitted(String choice) {
     return boat.has(choice)
         ? new Fit.Yes("has " + titleOf(choice))
-        : new Fit.No("has no " + titleOf(choice) + since(choice));
+        : new Fit.No(hasNot(choice) + since(choice));
   }
 
   private Fit notFitted(String choice) {
-    return boat.has(choice)
-        ? new Fit.No("has " + titleOf(choice))
-        : new Fit.Yes("has no " + titleOf(choice));
+    return boat.has(choice) ? new Fit.No("has " + titleOf(choice)) : new Fit.Yes(hasNot(choice));
+  }
+
+  /**
+   * Says that a choice is not fitted: {@code has no saildrive}. Where the choice is to have
+   * nothing, such as <i>No toilet</i>, it says what the boat has instead.
+   */
+  private String hasNot(String choice) {
+    String title = titleOf(choice);
+    return title.startsWith("no ")
+        ? "has " + instead(choice).orElse(title.substring("no ".length()))
+        : "has no " + title;
+  }
+
+  /** What is fitted where a choice might have been. */
+  private Optional<String> instead(String choice) {
+    return boat.model().details().equipment().stream()
+        .filter(equipment -> equipment.choices().stream().anyMatch(c -> c.id().equals(choice)))
+        .flatMap(equipment -> equipment.choices().stream())
+        .filter(other -> boat.has(other.id()))
+        .map(other -> decapitalised(other.title()))
+        .findFirst();
   }
 
   /** Says that a choice came only after this boat was built, or had gone before, if so. */

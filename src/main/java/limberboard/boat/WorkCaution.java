@@ -2,6 +2,7 @@ package limberboard.boat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import limberboard.library.Caution;
 import limberboard.library.Condition;
 import limberboard.library.Head;
@@ -17,9 +18,17 @@ import limberboard.library.Page;
  */
 public record WorkCaution(Page<Caution> page, String because) {
 
-  /** The caution with this id, or one that says that its page is missing: never nothing. */
-  static WorkCaution of(Library library, String id, String because) {
-    return new WorkCaution(library.caution(id).orElseGet(() -> inPlaceOf(id)), because);
+  /**
+   * The caution with this id, or one that says that its page is missing: never nothing.
+   *
+   * @param fits whether a condition holds for the boat
+   */
+  static WorkCaution of(Library library, String id, String because, Predicate<Condition> fits) {
+    Page<Caution> page = library.caution(id).orElseGet(() -> inPlaceOf(id));
+    Caution cut = page.details().cutTo(fits);
+    return new WorkCaution(
+        new Page<>(page.id(), page.path(), page.head(), cut, page.body(), page.bodyLine()),
+        because);
   }
 
   private static Page<Caution> inPlaceOf(String id) {
@@ -36,7 +45,9 @@ public record WorkCaution(Page<Caution> page, String because) {
     Caution caution =
         new Caution(
             "The page of this caution is missing or cannot be read.",
-            List.of("Do not begin before somebody who knows this danger has told you what to do."),
+            List.of(
+                Caution.Line.always(
+                    "Do not begin before somebody who knows this danger has told you what to do.")),
             "");
     return new Page<>(id, "articles/cautions/" + id + ".md", head, caution, "", 1);
   }

@@ -25,7 +25,8 @@ import limberboard.library.ToolUse;
  * <p>They are what the work itself names in its header, whichever boat it is, then what its text
  * links to in the sections that are for this boat, then those of the materials and of the tools
  * that it takes on this boat; each once, in that order. What names a material for other boats only
- * adds nothing. Without a boat everything counts.
+ * adds nothing; what a caution says to do on other boats only is left out of it. Without a boat
+ * everything counts.
  *
  * @param library where cautions, materials and tools are looked up
  * @param fitting the boat on the day, or none
@@ -132,7 +133,8 @@ public record WorkCautions(Library library, Optional<Fitting> fitting) {
     }
 
     private void add(String id, String because) {
-      found.computeIfAbsent(id, key -> WorkCaution.of(library, key, because));
+      found.computeIfAbsent(
+          id, key -> WorkCaution.of(library, key, because, WorkCautions.this::fits));
     }
 
     List<WorkCaution> all() {

@@ -27,11 +27,16 @@ final class TraceText {
 
   /** Where a trace stands: cautions, chances, what is next. */
   void state(Trace trace) {
+    state(trace, trace.next());
+  }
+
+  /** The same with a step that is taken next, whichever it is. */
+  void state(Trace trace, NextStep next) {
     cautions(trace.fault().first());
     chances(trace);
     out.println();
-    cautions(trace.next().cautions());
-    next(trace.next());
+    cautions(next.cautions());
+    next(next);
     out.printf(
         Locale.ROOT,
         "Expected from here: no more than about %.0f minutes.%n",

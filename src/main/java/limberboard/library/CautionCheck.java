@@ -7,5 +7,8 @@ final class CautionCheck implements PageCheck<Caution> {
     if (page.details().act().isEmpty()) {
       report.error("/do", "is empty", "say what to do about the danger");
     }
+    for (int i = 0; i < page.details().lines().size(); i++) {
+      names.condition(page.details().lines().get(i).fits(), "/do/" + i + "/fits", report);
+    }
   }
 }

@@ -15,6 +15,7 @@ import limberboard.library.Word;
 /** Conditions in words: which boats something is for. Immutable. */
 final class ConditionWords {
   private static final String BOATS = "boats";
+  private static final String NO = "no ";
 
   private final Library library;
 
@@ -28,9 +29,14 @@ final class ConditionWords {
     if (!condition.fitted().isEmpty()) {
       parts.add("with " + joined(titles(condition.fitted()), " and "));
     }
-    if (!condition.notFitted().isEmpty()) {
-      parts.add("without " + joined(titles(condition.notFitted()), " or "));
+    List<String> without = titles(condition.notFitted());
+    List<String> lacked = without.stream().filter(title -> !isNothing(title)).toList();
+    if (!lacked.isEmpty()) {
+      parts.add("without " + joined(lacked, " or "));
     }
+    without.stream()
+        .filter(ConditionWords::isNothing)
+        .forEach(title -> parts.add("with " + title.substring(NO.length())));
     condition.built().ifPresent(range -> parts.add("built " + years(range)));
     condition.hull().ifPresent(range -> parts.add("with hull number " + years(range)));
     if (!condition.water().isEmpty()) {
@@ -64,6 +70,11 @@ final class ConditionWords {
 
   private List<String> titles(List<String> choices) {
     return choices.stream().map(this::title).toList();
+  }
+
+  /** Whether a choice is to have nothing: to be without no toilet is to have one. */
+  private static boolean isNothing(String title) {
+    return title.startsWith(NO);
   }
 
   /** What a choice of equipment is called, within a sentence. */

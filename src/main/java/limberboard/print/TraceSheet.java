@@ -30,11 +30,20 @@ public final class TraceSheet {
     this.library = library;
   }
 
-  /** The sheet for a trace as it stands. */
+  /** The sheet for a trace as it stands, with the step that is proposed. */
   public CutPage of(Trace trace) {
+    return of(trace, trace.next());
+  }
+
+  /**
+   * The sheet for a trace as it stands.
+   *
+   * @param trace the trace
+   * @param next the step to do next: the one proposed, or another that somebody chose
+   */
+  public CutPage of(Trace trace, NextStep next) {
     Cutting cutting =
         new Cutting(library, Optional.of(trace.fault().fitting()), QuantityWords.METRIC);
-    NextStep next = trace.next();
     List<Part> parts = new ArrayList<>();
     Cautions.part(cautions(trace, next)).ifPresent(parts::add);
     trace

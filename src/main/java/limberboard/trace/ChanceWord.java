@@ -1,6 +1,7 @@
 package limberboard.trace;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import limberboard.library.Likelihood;
 
@@ -24,7 +25,33 @@ final class ChanceWord {
           Map.entry("almost-never", "most unlikely"),
           Map.entry("never", "as good as ruled out"));
 
+  private static final List<String> NUMBERS =
+      List.of("two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
+  private static final double LEADING = 0.39;
+  private static final double RARE = 0.02;
+
   private ChanceWord() {}
+
+  /**
+   * The chance in words for a list of causes, the likeliest first: where many causes share it, the
+   * leading ones would all be called unlikely, which tells nothing; so what is less likely than not
+   * is said as one in so many.
+   *
+   * @param chance 0 to 1
+   */
+  static String listed(double chance) {
+    if (chance >= LEADING || chance < RARE) {
+      return of(chance);
+    }
+    long many = Math.round(1 / chance);
+    return "about one in " + (many <= 10 ? NUMBERS.get((int) many - 2) : rounded(many));
+  }
+
+  /** To twelve, fifteen and twenty, and to tens from there. */
+  private static String rounded(long many) {
+    long step = many <= 12 ? 2 : many <= 20 ? 5 : 10;
+    return Long.toString(step * Math.round((double) many / step));
+  }
 
   /**
    * The chance in words.

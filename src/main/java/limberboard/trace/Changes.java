@@ -11,6 +11,8 @@ import java.util.List;
 record Changes(List<FaultCause> causes) {
   private static final double WORTH_A_WORD = 0.01;
   private static final double WORTH_A_FACTOR = 1.75;
+  private static final double WORTH_MORE = 1.2;
+  private static final double UNLIKELY = 0.22;
 
   /**
    * One sentence.
@@ -53,10 +55,14 @@ record Changes(List<FaultCause> causes) {
     if (after >= before * WORTH_A_FACTOR) {
       return Wording.times(after / before);
     }
+    boolean little = Math.max(before, after) < Math.min(before, after) * WORTH_MORE;
+    if (after > before) {
+      return little ? "a little likelier" : "likelier";
+    }
     String word = ChanceWord.of(after);
-    if (!word.equals(ChanceWord.of(before))) {
+    if (after < UNLIKELY && !word.equals(ChanceWord.of(before))) {
       return word;
     }
-    return after > before ? "a little likelier" : "a little less likely";
+    return little ? "a little less likely" : "less likely";
   }
 }

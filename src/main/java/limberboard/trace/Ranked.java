@@ -6,6 +6,6 @@ package limberboard.trace;
  * @param cause the cause
  * @param chance its chance now, 0 to 1
  * @param before its chance without the last answer, 0 to 1
- * @param word the chance in words, see {@link ChanceWord}
+ * @param word the chance in words for a list, see {@link ChanceWord#listed}
  */
 public record Ranked(FaultCause cause, double chance, double before, String word) {}

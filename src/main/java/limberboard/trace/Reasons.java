@@ -33,6 +33,34 @@ record Reasons(Fault fault, double[] chances, Set<String> open) {
     };
   }
 
+  /**
+   * The step that an option stands for when it is taken instead of the best one: what it costs
+   * more, and never that nothing else would pay.
+   */
+  NextStep instead(Option option, Option best) {
+    NextStep proposed = step(best);
+    double more = option.expectedMinutes() - best.expectedMinutes();
+    String why =
+        "It is not the step proposed, which is “"
+            + proposed.text()
+            + "”. With this one first it all takes about "
+            + Minutes.words(option.expectedMinutes())
+            + " on average"
+            + (Math.round(more) > 0 ? ", " + Minutes.words(more) + " more." : ", no more.");
+    NextStep step = step(option);
+    if (step instanceof DoMend mend) {
+      String chance =
+          Wording.quoted(mend.cause().title())
+              + " is "
+              + ChanceWord.of(chances[option.index()])
+              + " ("
+              + Wording.percent(chances[option.index()])
+              + "). ";
+      return new DoMend(mend.cause(), mend.minutes(), mend.toOpen(), chance + why);
+    }
+    return step instanceof CallYard ? new CallYard(option.minutes(), why) : step;
+  }
+
   private NextStep check(Option option) {
     FaultCheck check = fault.checks().get(option.index());
     List<Access> toOpen = closed(check.access());

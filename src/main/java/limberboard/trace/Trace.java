@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import limberboard.effort.Advice;
+import limberboard.effort.Advice.Option;
 import limberboard.effort.OneStep;
 import limberboard.effort.Planner;
 import limberboard.effort.Policy;
@@ -232,7 +233,8 @@ public final class Trace {
     double[] now = situation.get().chances();
     double[] before = trail.latest().map(step -> trail.without(step).chances(fault)).orElse(now);
     return IntStream.range(0, now.length)
-        .mapToObj(i -> new Ranked(fault.causes().get(i), now[i], before[i], ChanceWord.of(now[i])))
+        .mapToObj(
+            i -> new Ranked(fault.causes().get(i), now[i], before[i], ChanceWord.listed(now[i])))
         .sorted(Comparator.comparingDouble(Ranked::chance).reversed())
         .toList();
   }
@@ -271,8 +273,13 @@ public final class Trace {
       return List.of(new Alternative(next(), expectedMinutes()));
     }
     Reasons reasons = reasons();
+    Option best = advice.get().best();
     return advice.get().options().stream()
-        .map(option -> new Alternative(reasons.step(option), option.expectedMinutes()))
+        .map(
+            option ->
+                new Alternative(
+                    option.equals(best) ? reasons.step(option) : reasons.instead(option, best),
+                    option.expectedMinutes()))
         .toList();
   }
 

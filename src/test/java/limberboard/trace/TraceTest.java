@@ -191,7 +191,7 @@ class TraceTest {
     assertThat(trace.answer("taste", "fresh").explain())
         .contains(
             "“fresh” makes “The water tank leaks” three times as likely (11 % to 30 %) and “The"
-                + " bowsprit seal no longer wipes the tube” as likely as not (65 % to 40 %).");
+                + " bowsprit seal no longer wipes the tube” less likely (65 % to 40 %).");
     assertThat(trace.cantTell("taste").explain())
         .contains("It changes no chance; the check is not asked again.");
     assertThat(trace.mendTried("bowsprit-seal").explain().orElseThrow())

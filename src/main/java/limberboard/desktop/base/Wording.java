@@ -5,24 +5,17 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import limberboard.library.Minutes;
 import limberboard.library.Model.Access;
+import limberboard.library.PerCent;
 import limberboard.library.Skill;
 import limberboard.trace.Ranked;
 
 /** Numbers and facts of a trace in words. */
 public final class Wording {
-  private static final double HUNDRED = 100;
-
   private Wording() {}
 
-  /** A chance in per cent, never quite 0 and never quite 100. */
+  /** A chance in per cent, as everything says it: see {@link PerCent}. */
   public static String percent(double chance) {
-    if (chance < 0.005) {
-      return "under 1 %";
-    }
-    if (chance > 0.995) {
-      return "over 99 %";
-    }
-    return Math.round(chance * HUNDRED) + " %";
+    return PerCent.words(chance);
   }
 
   /** A chance in words, and what it was before the last answer when that was another one. */

@@ -11,6 +11,7 @@ import limberboard.print.TraceSheet;
 import limberboard.print.TreeDrawing;
 import limberboard.print.TreeSheet;
 import limberboard.trace.DiagnosticTree;
+import limberboard.trace.NextStep;
 
 /**
  * Prints and saves where a trace stands, and its whole tree. For the event thread only.
@@ -35,7 +36,11 @@ record TracePapers(Session session, TraceModel model, Papers papers) implements 
     Library library = session.library();
     model
         .trace()
-        .ifPresent(trace -> to.accept(name("trace"), () -> new TraceSheet(library).of(trace)));
+        .ifPresent(
+            trace -> {
+              NextStep shown = model.step().orElseGet(trace::next);
+              to.accept(name("trace"), () -> new TraceSheet(library).of(trace, shown));
+            });
   }
 
   @Override

@@ -8,14 +8,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 class WordingTest {
   @ParameterizedTest
   @CsvSource({
-    "0,under 1 %",
+    "0,0 %",
     "0.004,under 1 %",
     "0.006,1 %",
     "0.5,50 %",
     "0.994,99 %",
-    "1,over 99 %"
+    "0.995,over 99 %",
+    "1,100 %"
   })
-  void chancesAreNeverCalledCertain(double chance, String words) {
+  void onlyWhatIsCertainIsCalledCertain(double chance, String words) {
     assertThat(Wording.percent(chance)).isEqualTo(words);
   }
 
