@@ -61,6 +61,7 @@ public final class ReplyText {
       mend(mend, fitting);
     } else {
       heading("Next: " + step.text());
+      step.safety().ifPresent(this::paragraph);
       paragraph(step.why());
     }
   }
@@ -121,6 +122,7 @@ public final class ReplyText {
     heading("Next, please check: " + check.ask());
     first(step);
     paragraph(CheckCutter.how(check));
+    CheckCutter.safety(check).ifPresent(this::paragraph);
     if (check.skill() != Skill.LICENSED) {
       tools(check.tools(), fitting);
     }
