@@ -92,6 +92,10 @@ final class DoneCommand implements Callable<Integer> {
     WorkspaceFolders folders = session.foldersToWrite(workspace.folder());
     Workspace read = session.workspace(folders);
     Boat found = session.fitting(read, Optional.of(boat)).orElseThrow().boat();
+    if (!found.isEntered()) {
+      throw new Failure(
+          ExitCode.NOT_FOUND, found.name() + " has no log: nobody has entered that boat yet");
+    }
     check(read);
     LogBook book = new LogBook(folders);
     LogEntry entry = undo ? last(found) : entry();

@@ -12,6 +12,7 @@ import javax.swing.JComboBox;
 import javax.swing.JDialog;
 import javax.swing.JTextField;
 import limberboard.boat.Boat;
+import limberboard.desktop.boats.Field;
 import limberboard.desktop.find.Found;
 import limberboard.desktop.trace.Stage;
 import org.junit.jupiter.api.Test;
@@ -96,6 +97,19 @@ class FindBoatWindowTest extends RealWindow {
     window.until("the trace has begun", () -> desk().trace().trace().isPresent());
     assertThat(Files.list(window.folders().boats()).map(p -> p.getFileName().toString()))
         .containsExactlyInAnyOrder("knot", "stint");
+  }
+
+  @Test
+  void enteringHerBeginsWithWhatIsKnownOfHer() {
+    window.act(() -> desk().session().choose(Optional.of("a dinghy of 2015 with vent-fitted")));
+    assertThat(window.ask(() -> desk().boats().original().map(Boat::isEntered))).contains(true);
+    window.act(() -> desk().navigator().newBoat());
+    window.until("the form of a new boat is there", () -> desk().boats().isNew());
+    assertThat(window.ask(() -> desk().boats().draft().text(Field.BUILT))).isEqualTo("2015");
+    assertThat(window.ask(() -> desk().boats().draft().text(Field.NAME))).isEmpty();
+    assertThat(window.ask(() -> desk().boats().draft().equipment().get("vent")))
+        .isEqualTo("vent-fitted");
+    window.act(() -> desk().boats().dropChanges());
   }
 
   @Test

@@ -139,14 +139,39 @@ public final class BoatFormModel {
   /** Opens a boat's form, asking about unsaved changes first. */
   public void open(String id) {
     Optional<Boat> boat = session.workspace().boat(id);
-    if (boat.isPresent() && !original.map(Boat::id).equals(Optional.of(id))) {
+    if (boat.filter(found -> !found.isEntered()).isPresent()) {
+      newBoat();
+    } else if (boat.isPresent() && !original.map(Boat::id).equals(Optional.of(id))) {
       leave(() -> show(boat));
     }
   }
 
-  /** Opens the form of a new boat, asking about unsaved changes first. */
+  /**
+   * Opens the form of a new boat, asking about unsaved changes first; with what is known of the
+   * working boat when nobody has entered her.
+   */
   public void newBoat() {
-    leave(() -> show(Optional.empty(), true));
+    leave(
+        () -> {
+          show(Optional.empty(), true);
+          notEntered()
+              .map(boat -> Draft.of(boat).with(Field.NAME, "").with(Field.HULL, ""))
+              .ifPresent(
+                  draft -> {
+                    steps.step(equipped().putRight(draft), Optional.empty());
+                    tell();
+                  });
+        });
+  }
+
+  /** The working boat, when she has a file. */
+  private Optional<Boat> entered() {
+    return session.boat().filter(Boat::isEntered);
+  }
+
+  /** The working boat, when nobody has entered her. */
+  public Optional<Boat> notEntered() {
+    return session.boat().filter(boat -> !boat.isEntered());
   }
 
   /**
@@ -239,7 +264,7 @@ public final class BoatFormModel {
     tried = false;
     clashes = Clashes.NONE;
     if (isNew) {
-      show(session.boat().or(() -> boats().stream().findFirst()));
+      show(entered().or(() -> boats().stream().findFirst()));
     } else {
       tell();
     }
@@ -351,7 +376,7 @@ public final class BoatFormModel {
   private void sessionChanged() {
     if (!isChanged() && !isNew) {
       Optional<Boat> shown = original.map(Boat::id).flatMap(session.workspace()::boat);
-      Optional<Boat> wanted = following() ? session.boat().or(() -> shown) : shown;
+      Optional<Boat> wanted = following() ? entered().or(() -> shown) : shown;
       show(wanted.or(() -> boats().stream().findFirst()).or(() -> original));
     } else {
       tell();

@@ -17,6 +17,7 @@ import limberboard.desktop.parts.Text;
 final class BoatListPanel extends JPanel {
   private final transient BoatFormModel model;
   private final CardList<Boat> list;
+  private final JButton fresh;
   private boolean refreshing;
 
   BoatListPanel(BoatFormModel model) {
@@ -32,7 +33,7 @@ final class BoatListPanel extends JPanel {
             list.selected().ifPresent(boat -> model.open(boat.id()));
           }
         });
-    JButton fresh = Buttons.plain("New boat", model::newBoat);
+    fresh = Buttons.plain("New boat", model::newBoat);
     fresh.setName("new-boat");
     fresh.setMnemonic('N');
     Column head = new Column(0);
@@ -53,6 +54,7 @@ final class BoatListPanel extends JPanel {
   }
 
   private void refresh() {
+    fresh.setText(model.notEntered().map(boat -> "Enter " + boat.name() + " …").orElse("New boat"));
     refreshing = true;
     List<Boat> boats = model.boats();
     if (!boats.equals(list.entries())) {
