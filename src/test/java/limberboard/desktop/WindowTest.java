@@ -384,7 +384,7 @@ class WindowTest extends RealWindow {
     window.robot().click(name);
     window.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
     window.robot().enterText("Red Knot");
-    assertThat(texts()).contains("There are unsaved changes.");
+    assertThat(texts()).contains("There are unsaved changes. Save writes them into the file.");
     window.press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
     window.until(
         "the boat is saved and read again",
