@@ -29,7 +29,7 @@ class AttackTest {
   private static final String BOAT = "name: Dunlin\nmodel: tarnwick-26\nhull: 12\n";
   private static final String LOG = "date,work,engine-hours,note\n";
 
-  @TempDir Path folder;
+  @TempDir static Path folder;
   private FuzzWorkspace workspace;
 
   @BeforeAll
