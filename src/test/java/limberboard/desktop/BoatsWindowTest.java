@@ -11,7 +11,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
@@ -50,11 +49,7 @@ class BoatsWindowTest {
   private static void goToBoats(SmallWindow window) {
     window.press(KeyEvent.VK_B, KeyEvent.VK_ALT);
     window.until(
-        "the boats are shown", () -> window.desk().boats().isRead() && shows(window, "boats"));
-  }
-
-  private static boolean shows(SmallWindow window, String name) {
-    return window.showing().stream().anyMatch(each -> name.equals(each.getName()));
+        "the boats are shown", () -> window.desk().boats().isRead() && window.shows("boats"));
   }
 
   /** What of a component can be seen. */
@@ -100,7 +95,7 @@ class BoatsWindowTest {
     try (SmallWindow window = open(1280, 800, 100)) {
       goToBoats(window);
       int before = seen(window, "boat-NAME").width;
-      window.robot().click(window.find("new-boat", JButton.class));
+      window.click("new-boat");
       window.until("a new boat", () -> window.desk().boats().isNew());
       assertThat(seen(window, "boat-NAME").width).isCloseTo(before, within(20));
       window.act(() -> window.desk().boats().dropChanges());
@@ -153,10 +148,10 @@ class BoatsWindowTest {
       window.act(() -> window.desk().boats().askUnsaved(() -> Answer.STAY));
       window.act(() -> window.desk().boats().set(Field.NAME, "Red Knot"));
       window.press(KeyEvent.VK_P, KeyEvent.VK_ALT);
-      assertThat(shows(window, "boat-NAME")).isTrue();
+      assertThat(window.shows("boat-NAME")).isTrue();
       window.act(() -> window.desk().boats().askUnsaved(() -> Answer.SAVE));
       window.press(KeyEvent.VK_P, KeyEvent.VK_ALT);
-      window.until("the pages are shown", () -> !shows(window, "boat-NAME"));
+      window.until("the pages are shown", () -> !window.shows("boat-NAME"));
       assertThat(Files.readString(window.folders().boats().resolve("knot/boat.yaml")))
           .contains("Red Knot");
       assertThat(window.slowOnEventThread()).isEmpty();
@@ -176,7 +171,7 @@ class BoatsWindowTest {
       window.until("a failure is told", () -> window.desk().notices().current().isPresent());
       assertThat(window.ask(() -> window.desk().notices().current().orElseThrow().failure()))
           .isTrue();
-      assertThat(shows(window, "boat-NAME")).isTrue();
+      assertThat(window.shows("boat-NAME")).isTrue();
       assertThat(window.ask(() -> window.desk().boats().draft().text(Field.NAME)))
           .isEqualTo("Red Knot");
       assertThat(file).hasContent("name: [broken");

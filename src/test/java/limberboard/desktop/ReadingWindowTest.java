@@ -15,7 +15,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import javax.accessibility.AccessibleExtendedText;
-import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JScrollPane;
@@ -274,9 +273,9 @@ class ReadingWindowTest extends RealWindow {
     assertThat(window.printer().jobs().get(0).name()).isEqualTo("replace-gasket-knot");
     assertThat(window.printer().jobs().get(0).pdf())
         .startsWith("%PDF".getBytes(StandardCharsets.US_ASCII));
-    window.robot().click(window.find("save-page", AbstractButton.class));
+    window.click("save-page");
     window.until("it is saved", () -> told().contains("replace-gasket-knot.pdf"));
-    window.robot().click(window.find("notice-Open", AbstractButton.class));
+    window.click("notice-Open");
     window.until("it is opened", () -> !window.opened().isEmpty());
     assertThat(window.opened().get(0)).hasFileName("replace-gasket-knot.pdf");
   }
@@ -293,7 +292,7 @@ class ReadingWindowTest extends RealWindow {
                     one ->
                         one instanceof javax.swing.text.JTextComponent text
                             && text.getText().equals("Last done")));
-    window.robot().click(window.find("page-upkeep", AbstractButton.class));
+    window.click("page-upkeep");
     window.until("upkeep is shown", () -> desk().window().current().id().equals("upkeep"));
   }
 

@@ -8,8 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
-import javax.swing.JButton;
-import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import limberboard.desktop.parts.Wrapped;
 import org.junit.jupiter.api.Test;
@@ -60,7 +58,7 @@ class SheetsWindowTest extends RealWindow {
     assertThat(
             new String(Files.readAllBytes(pdf), 0, 5, java.nio.charset.StandardCharsets.US_ASCII))
         .isEqualTo("%PDF-");
-    window.robot().click(window.find("list-csv", JButton.class));
+    window.click("list-csv");
     assertThat(Files.readString(saved("fitting-out-knot-2028.csv"))).contains("replace-gasket");
     window.focus("list-kind");
     window.press(KeyEvent.VK_DOWN);
@@ -85,9 +83,9 @@ class SheetsWindowTest extends RealWindow {
     window.until(
         "nothing is shopped for",
         () -> window.showing().stream().anyMatch(one -> says(one, "No work is chosen")));
-    window.robot().click(window.find("shop-replace-gasket", JCheckBox.class));
+    window.click("shop-replace-gasket");
     untilPageSays("1 × reel of 5 m");
-    window.robot().click(window.find("shopping-csv", JButton.class));
+    window.click("shopping-csv");
     assertThat(Files.readString(saved("shopping-knot-2028.csv"))).contains("gasket-strip");
   }
 
@@ -95,7 +93,7 @@ class SheetsWindowTest extends RealWindow {
   void theRopesAreReadAndSaved() throws IOException {
     goTo(KeyEvent.VK_R);
     untilPageSays("Main halyard");
-    window.robot().click(window.find("rigging-csv", JButton.class));
+    window.click("rigging-csv");
     assertThat(Files.readString(saved("rigging-knot.csv"))).contains("main-halyard");
     window.act(() -> desk().session().choose(Optional.of("stint")));
     window.until(

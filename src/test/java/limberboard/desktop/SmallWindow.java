@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
+import java.awt.Window;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,6 +19,7 @@ import javax.accessibility.AccessibleExtendedText;
 import javax.accessibility.AccessibleText;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
+import javax.swing.RootPaneContainer;
 import limberboard.boat.BoatWriter;
 import limberboard.boat.LogBook;
 import limberboard.boat.LogChange;
@@ -41,6 +43,7 @@ import limberboard.library.Library;
 import limberboard.library.UserFolders;
 import limberboard.library.WorkspaceFolders;
 import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.core.NameMatcher;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.fixture.FrameFixture;
 import org.assertj.swing.timing.Condition;
@@ -53,8 +56,11 @@ import org.junit.jupiter.api.Assumptions;
  * that runs on the event thread is noted.
  */
 final class SmallWindow implements AutoCloseable {
+  private static final int MOST_PAUSES = 500;
+  private static final int PAUSE_MILLIS = 10;
   private final WorkspaceFolders folders;
   private final Workers workers = new Workers();
+  private final Awaited awaited = new Awaited();
   private final List<String> onEventThread = Collections.synchronizedList(new ArrayList<>());
   private final SmallPrinter printer = new SmallPrinter();
   private final List<Path> opened = Collections.synchronizedList(new ArrayList<>());
@@ -70,7 +76,8 @@ final class SmallWindow implements AutoCloseable {
     this.folders = folders;
     Thread.setDefaultUncaughtExceptionHandler((thread, thrown) -> failures.add(thrown));
     this.robot = BasicRobot.robotWithNewAwtHierarchy();
-    robot.settings().delayBetweenEvents(20);
+    robot.settings().delayBetweenEvents(5);
+    robot.settings().eventPostingDelay(10);
     Settings settings = new Settings(memory);
     this.desk =
         OnEventThread.get(
@@ -123,9 +130,9 @@ final class SmallWindow implements AutoCloseable {
         SmallWorkspace.clock(),
         memory,
         new Outside.Threads(
-            workers.library(),
-            workers.search(),
-            workers.pages(),
+            awaited.counting(workers.library()),
+            awaited.counting(workers.search()),
+            awaited.counting(workers.pages()),
             workers.trees(),
             EventQueue::invokeLater),
         new TypingPause(30),
@@ -262,7 +269,7 @@ final class SmallWindow implements AutoCloseable {
           action.run();
           return true;
         });
-    robot.waitForIdle();
+    settle();
   }
 
   /** Waits until something is so, asked on the event thread. */
@@ -275,11 +282,24 @@ final class SmallWindow implements AutoCloseable {
           }
         },
         20_000);
+    settle();
+  }
+
+  /**
+   * Waits until what was begun is done and shown; not for ever, since some tests keep a thread busy
+   * on purpose.
+   */
+  void settle() {
+    robot.waitForIdle();
+    for (int i = 0; i < MOST_PAUSES && !awaited.isDone(); i++) {
+      Pause.pause(PAUSE_MILLIS);
+    }
     robot.waitForIdle();
   }
 
-  /** The component of this name that is showing. */
+  /** The component of this name that is showing, when all is done that was begun. */
   <C extends Component> C find(String name, Class<C> kind) {
+    settle();
     return robot.finder().findByName(name, kind, true);
   }
 
@@ -301,7 +321,18 @@ final class SmallWindow implements AutoCloseable {
     for (int one : held) {
       robot.releaseKey(one);
     }
-    robot.waitForIdle();
+    settle();
+  }
+
+  /** Clicks the component of this name. */
+  void click(String name) {
+    robot.click(find(name, Component.class));
+    settle();
+  }
+
+  /** Whether a component of this name can be seen, in the window or in what it opened. */
+  boolean shows(String name) {
+    return !robot.finder().findAll(new NameMatcher(name, true)).isEmpty();
   }
 
   /** Puts the focus on a component, as Tab or F6 would. */
@@ -333,8 +364,24 @@ final class SmallWindow implements AutoCloseable {
 
   @Override
   public void close() {
-    act(() -> Theme.apply(ThemeChoice.LIGHT, 100));
     robot.cleanUp();
     workers.close();
+    ask(
+        () -> {
+          emptyClosedWindows();
+          Theme.apply(ThemeChoice.LIGHT, 100);
+          return true;
+        });
+  }
+
+  /**
+   * Closed windows are kept by the toolkit for a while, and a new theme goes through all of them.
+   */
+  private static void emptyClosedWindows() {
+    for (Window closed : Window.getWindows()) {
+      if (!closed.isDisplayable() && closed instanceof RootPaneContainer window) {
+        window.getLayeredPane().removeAll();
+      }
+    }
   }
 }

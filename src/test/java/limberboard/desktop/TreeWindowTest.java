@@ -72,7 +72,7 @@ class TreeWindowTest extends RealWindow {
     window.press(KeyEvent.VK_N, KeyEvent.VK_ALT);
     assertThat(view.isShowing()).isFalse();
     assertThat(window.find("cant-tell", AbstractButton.class).isShowing()).isTrue();
-    window.robot().click(window.find("look-tree", AbstractButton.class));
+    window.click("look-tree");
     window.until("the tree is there again", view::isShowing);
   }
 
@@ -128,10 +128,10 @@ class TreeWindowTest extends RealWindow {
     assertThat(window.ask(() -> view.getPreferredSize().width)).isLessThan(width);
     window.press(KeyEvent.VK_0, KeyEvent.VK_CONTROL);
     assertThat(window.ask(() -> view.getPreferredSize().width)).isEqualTo(width);
-    window.robot().click(window.find("tree-larger", AbstractButton.class));
+    window.click("tree-larger");
     assertThat(window.ask(() -> view.getPreferredSize().width)).isGreaterThan(width);
-    window.robot().click(window.find("tree-unfold", AbstractButton.class));
-    window.robot().click(window.find("tree-fit", AbstractButton.class));
+    window.click("tree-unfold");
+    window.click("tree-fit");
     assertThat(window.ask(() -> view.getVisibleRect().height))
         .isEqualTo(window.ask(view::getHeight));
     assertThat(window.ask(() -> desk().settings().textPercent())).isEqualTo(usual);
@@ -150,7 +150,7 @@ class TreeWindowTest extends RealWindow {
     assertThat(spoken(view)).doesNotStartWith("You are here.");
     window.press(KeyEvent.VK_H);
     assertThat(spoken(view)).startsWith("You are here.");
-    window.robot().click(window.find("start-again", AbstractButton.class));
+    window.click("start-again");
     window.until("at the beginning", () -> trace().trail().isEmpty());
     window.until("the mark follows", () -> walk().here().orElseThrow().number() == 1);
     assertThat(selected()).isEqualTo(1);
@@ -168,7 +168,7 @@ class TreeWindowTest extends RealWindow {
     window.until("it is noted", () -> trace().trail().size() == 1);
     lookAtTree();
     assertThat(texts()).anyMatch(text -> text.startsWith("You went another way"));
-    window.robot().click(window.find("tree-other", AbstractButton.class));
+    window.click("tree-other");
     assertThat(texts()).anyMatch(text -> text.contains("so where you are is not on it"));
   }
 
@@ -192,7 +192,7 @@ class TreeWindowTest extends RealWindow {
             desk().aspects().why().chosen().equals(Optional.of(second))
                 && !desk().aspects().why().isWorking());
     assertThat(window.ask(effects::getRowCount)).isEqualTo(before.outcomes(second).size());
-    window.robot().click(window.find("do-instead", AbstractButton.class));
+    window.click("do-instead");
     window.until("it is shown", () -> desk().trace().step().equals(Optional.of(second)));
     assertThat(window.ask(() -> desk().aspects().now())).isEqualTo(Aspect.STEP);
     assertThat(trace()).isEqualTo(before);

@@ -70,10 +70,10 @@ class UpkeepWindowTest extends RealWindow {
   void theButtonTakesExactlyThisLineOutAgain() throws IOException {
     String before = log();
     goThere();
-    window.robot().click(window.find("mark-done", JButton.class));
-    window.robot().click(window.find("write-done", JButton.class));
+    window.click("mark-done");
+    window.click("write-done");
     window.until("nothing is overdue any more", () -> overdue() == 0);
-    window.robot().click(window.find("undo-log", JButton.class));
+    window.click("undo-log");
     window.until("it is overdue again", () -> overdue() == 1);
     assertThat(log()).isEqualTo(before);
   }
@@ -82,7 +82,7 @@ class UpkeepWindowTest extends RealWindow {
   void aBrokenLogShowsTheReasonAndLosesNothing() throws IOException {
     goThere();
     String broken = log() + "2025-05-01,launched,,\"never closed\n";
-    window.robot().click(window.find("mark-done", JButton.class));
+    window.click("mark-done");
     window.focus("done-note");
     window.robot().enterText("typed");
     Files.writeString(folder.resolve("boats/knot/log.csv"), broken);
@@ -94,10 +94,6 @@ class UpkeepWindowTest extends RealWindow {
     assertThat(window.ask(() -> window.find("done-note", JTextField.class).getText()))
         .isEqualTo("typed");
     assertThat(log()).isEqualTo(broken);
-  }
-
-  private boolean isShowing(String name) {
-    return window.showing().stream().anyMatch(shown -> name.equals(shown.getName()));
   }
 
   @Test
@@ -132,12 +128,12 @@ class UpkeepWindowTest extends RealWindow {
     assertThat(window.ask(() -> window.find("upkeep-day-words", Wrapped.class).getText()))
         .isEqualTo("“marhc” is no month. Write it as 20 May 2026.");
     window.press(KeyEvent.VK_ENTER);
-    assertThat(isShowing("due")).isFalse();
+    assertThat(window.shows("due")).isFalse();
     window.act(() -> window.find("upkeep-day", JTextField.class).setText("3/11/2027"));
     assertThat(window.ask(() -> window.find("upkeep-day-words", Wrapped.class).getText()))
         .isEqualTo("Read as 3 November 2027. Enter shows it.");
     window.press(KeyEvent.VK_ENTER);
-    window.until("the list is back", () -> isShowing("due"));
+    window.until("the list is back", () -> window.shows("due"));
     assertThat(window.ask(() -> desk().upkeep().day())).isEqualTo(LocalDate.of(2027, 11, 3));
     assertThat(window.ask(() -> window.find("upkeep-day", JTextField.class).getText()))
         .isEqualTo("3 November 2027");
@@ -261,7 +257,7 @@ class UpkeepWindowTest extends RealWindow {
     window.act(() -> window.find("log-event", JComboBox.class).setSelectedIndex(0));
     window.focus("log-work");
     window.robot().enterText("hose");
-    window.until("it is found", () -> isShowing("log-works"));
+    window.until("it is found", () -> window.shows("log-works"));
     window.press(KeyEvent.VK_ENTER);
     untilFocusIs("log-day");
     window.press(KeyEvent.VK_ENTER);
@@ -275,7 +271,7 @@ class UpkeepWindowTest extends RealWindow {
     goThere();
     window.act(() -> desk().upkeep().day(Optional.empty()));
     window.until("today", () -> overdue() == 0);
-    window.robot().click(window.find("due-coming", JButton.class));
+    window.click("due-coming");
     window.focus("due");
     window.press(KeyEvent.VK_HOME);
     window.press(KeyEvent.VK_SPACE);
@@ -284,7 +280,7 @@ class UpkeepWindowTest extends RealWindow {
     int ticked = listed();
     assertThat(window.ask(() -> window.find("due-ticked", Wrapped.class).getText()))
         .startsWith(ticked + " ticked");
-    window.robot().click(window.find("due-mark-ticked", JButton.class));
+    window.click("due-mark-ticked");
     untilFocusIs("done-day");
     window.press(KeyEvent.VK_ENTER);
     window.until("written", () -> desk().log().toUndo().isPresent());
@@ -330,7 +326,7 @@ class UpkeepWindowTest extends RealWindow {
         () ->
             String.valueOf(drawn.getAccessibleContext().getAccessibleDescription())
                 .contains("Season 2029"));
-    window.robot().click(window.find("time-line-turn", JButton.class));
+    window.click("time-line-turn");
     CardList<?> words = window.find("time-line-words", CardList.class);
     assertThat(window.ask(() -> words.getModel().getSize())).isEqualTo(1);
     window.focus("time-line-words");
@@ -348,12 +344,12 @@ class UpkeepWindowTest extends RealWindow {
           desk().window().frame().setSize(1000, 680);
           desk().settings().textPercent(200);
         });
-    window.until("the regions are tabs", () -> !isShowing("mark-done"));
-    assertThat(window.ask(() -> isShowing("due"))).isTrue();
+    window.until("the regions are tabs", () -> !window.shows("mark-done"));
+    assertThat(window.ask(() -> window.shows("due"))).isTrue();
     window.focus("due");
     window.press(KeyEvent.VK_ENTER);
-    window.until("the work is at the front", () -> isShowing("mark-done"));
-    assertThat(window.ask(() -> isShowing("due"))).isFalse();
+    window.until("the work is at the front", () -> window.shows("mark-done"));
+    assertThat(window.ask(() -> window.shows("due"))).isFalse();
     for (String aspect : List.of("due", "time-line", "log")) {
       window.act(() -> desk().upkeepPlace().look(aspect));
       for (Component shown : window.showing()) {

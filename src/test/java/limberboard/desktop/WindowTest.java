@@ -155,7 +155,7 @@ class WindowTest extends RealWindow {
     assertThat(answers()).as("one answer, one question").isEqualTo(1);
     changeFirstAnswer();
     String changed = window.ask(() -> desk().trace().trace().orElseThrow().answers().toString());
-    window.robot().click(window.find("take-back-1", AbstractButton.class));
+    window.click("take-back-1");
     window.until("the answer is taken back", () -> answers() == 0);
     assertThat(changed).isNotEqualTo("{}");
     assertThat(texts()).contains(first);
@@ -189,7 +189,7 @@ class WindowTest extends RealWindow {
     chooseKnot();
     window.act(() -> desk().navigator().trace("wet-locker"));
     untilStage(Stage.CAUTIONS);
-    window.robot().click(window.find("cautions-read", AbstractButton.class));
+    window.click("cautions-read");
     answerAsTheHoseWould();
     untilStage(Stage.MEND);
   }
@@ -199,9 +199,9 @@ class WindowTest extends RealWindow {
     chooseKnot();
     window.act(() -> desk().navigator().trace("wet-locker"));
     untilStage(Stage.CAUTIONS);
-    window.robot().click(window.find("cautions-read", AbstractButton.class));
+    window.click("cautions-read");
     untilStage(Stage.CHECK);
-    window.robot().click(window.find("copy-answer", AbstractButton.class));
+    window.click("copy-answer");
     window.until("it is copied", () -> !window.copied().isEmpty());
     assertThat(window.copied())
         .startsWith("Water in the locker, on Knot (")
@@ -213,13 +213,13 @@ class WindowTest extends RealWindow {
   void startingAgainIsUndoneByAKeyAndByAButton() {
     traceToTheMend();
     int given = answers();
-    window.robot().click(window.find("start-again", AbstractButton.class));
+    window.click("start-again");
     window.until("at the beginning", () -> answers() == 0 && stage() == Stage.CHECK);
     window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
     window.until("the answers are back", () -> answers() == given);
     window.press(KeyEvent.VK_Y, KeyEvent.VK_CONTROL);
     window.until("at the beginning again", () -> answers() == 0);
-    window.robot().click(window.find("undo-trace", AbstractButton.class));
+    window.click("undo-trace");
     window.until("the answers are back again", () -> answers() == given);
   }
 
@@ -234,7 +234,7 @@ class WindowTest extends RealWindow {
     window.until("it is offered", () -> !desk().trace().keptTraces().isEmpty());
     assertThat(texts())
         .anyMatch(text -> text.startsWith("Water in the locker, started on 20 May 2026"));
-    window.robot().click(window.find("go-on-wet-locker", AbstractButton.class));
+    window.click("go-on-wet-locker");
     untilStage(Stage.MEND);
     assertThat(answers()).isEqualTo(given);
   }
@@ -242,7 +242,7 @@ class WindowTest extends RealWindow {
   /** Changes the first answer to the second one on offer, with the mouse. */
   private void changeFirstAnswer() {
     String before = window.ask(() -> desk().trace().trace().orElseThrow().answers().toString());
-    window.robot().click(window.find("change-1", AbstractButton.class));
+    window.click("change-1");
     JPopupMenu menu = window.robot().findActivePopupMenu();
     window.robot().click((JMenuItem) menu.getComponent(1));
     window.until(
@@ -265,7 +265,7 @@ class WindowTest extends RealWindow {
             default -> "holds";
           };
       int before = answers();
-      window.robot().click(window.find("answer-" + answer, AbstractButton.class));
+      window.click("answer-" + answer);
       window.until("it is noted", () -> answers() == before + 1);
     }
   }
@@ -275,13 +275,13 @@ class WindowTest extends RealWindow {
     chooseKnot();
     window.act(() -> desk().navigator().trace("wet-locker"));
     untilStage(Stage.CAUTIONS);
-    window.robot().click(window.find("cautions-read", AbstractButton.class));
+    window.click("cautions-read");
     answerAsTheHoseWould();
     untilStage(Stage.MEND);
-    window.robot().click(window.find("save-trace", AbstractButton.class));
+    window.click("save-trace");
     Path sheet = window.folders().root().resolve("trace-wet-locker-knot.pdf");
     window.until("the sheet is there", () -> Files.isRegularFile(sheet));
-    window.robot().click(window.find("it-is-mended", AbstractButton.class));
+    window.click("it-is-mended");
     untilStage(Stage.MENDED);
     assertThat(texts())
         .contains("Mended", "The drain hose weeps")
@@ -298,7 +298,7 @@ class WindowTest extends RealWindow {
     chooseKnot();
     window.act(() -> desk().navigator().trace("wet-locker"));
     untilStage(Stage.CAUTIONS);
-    window.robot().click(window.find("cautions-read", AbstractButton.class));
+    window.click("cautions-read");
     answerAsTheHoseWould();
     untilStage(Stage.MEND);
     window.focus("it-is-mended");
@@ -319,7 +319,7 @@ class WindowTest extends RealWindow {
                 .find("mended-words", Wrapped.class)
                 .getText()
                 .startsWith("Written: 20 May 2026, Tighten"));
-    window.robot().click(window.find("undo-log-mended", AbstractButton.class));
+    window.click("undo-log-mended");
     window.until("it is undone", () -> desk().log().toRedo().isPresent());
     assertThat(Files.readString(file)).isEqualTo(before);
   }
@@ -333,10 +333,10 @@ class WindowTest extends RealWindow {
     window.press(KeyEvent.VK_ENTER);
     window.until("past the cautions", () -> desk().trace().stage() != Stage.CAUTIONS);
     if (stage() == Stage.CHECK) {
-      window.robot().click(window.find("cant-tell", AbstractButton.class));
+      window.click("cant-tell");
     }
     untilStage(Stage.YARD);
-    window.robot().click(window.find("copy-report", AbstractButton.class));
+    window.click("copy-report");
     assertThat(window.copied()).startsWith("A smell of gas").contains("The gas line leaks");
     assertThat(texts()).anyMatch(text -> text.contains("somebody licensed for this work"));
   }
@@ -398,7 +398,7 @@ class WindowTest extends RealWindow {
   void whatIsWrongInTheFormStandsBelowItsField() {
     chooseKnot();
     window.press(KeyEvent.VK_4, KeyEvent.VK_CONTROL);
-    window.robot().click(window.find("boat-HULL", JTextField.class));
+    window.click("boat-HULL");
     window.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
     window.robot().enterText("150");
     assertThat(texts()).contains("Hull numbers of this model are 1 to 99.");
@@ -408,9 +408,10 @@ class WindowTest extends RealWindow {
   void theThemeIsSwitchedFromTheMenuAndEverythingFollows() {
     chooseKnot();
     window.act(() -> desk().navigator().openPage("replace-gasket"));
-    window.robot().click(window.find("menu", AbstractButton.class));
-    window.robot().click(window.find("menu-View", JMenuItem.class));
-    window.robot().click(window.find("theme-DARK", JMenuItem.class));
+    window.click("menu");
+    window.click("menu-View");
+    window.until("the submenu is open", () -> window.shows("theme-DARK"));
+    window.click("theme-DARK");
     window.until("the theme is dark", Theme::isDark);
     assertThat(window.ask(() -> desk().settings().theme())).isEqualTo(ThemeChoice.DARK);
     for (Component component : window.showing()) {
@@ -447,7 +448,7 @@ class WindowTest extends RealWindow {
     window.act(() -> desk().settings().textPercent(200));
     window.until("the causes are behind a button", () -> !texts().contains("Likeliest causes"));
     assertThat(texts()).contains("When does the water come?");
-    window.robot().click(window.find("look-causes", AbstractButton.class));
+    window.click("look-causes");
     assertThat(texts()).contains("Likeliest causes", "Your answers so far");
     window.act(() -> desk().settings().textPercent(100));
     window.until("they stand beside again", () -> texts().contains("Likeliest causes"));

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.KeyEvent;
 import java.util.Optional;
-import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JTextField;
 import limberboard.desktop.parts.CardList;
@@ -57,7 +56,7 @@ class WorkingsWindowTest extends RealWindow {
     assertThat(
             window.ask(() -> window.find("sum-diameter-unit", JComboBox.class).getSelectedIndex()))
         .isEqualTo(1);
-    window.robot().click(window.find("sum-reset", JButton.class));
+    window.click("sum-reset");
     assertThat(flow()).isEqualTo("35.4 l/min");
   }
 }
