@@ -66,16 +66,38 @@ record Names(Analysis analysis, StopWords stopWords) {
    * @param kept the page's names as they are kept
    */
   static double nearness(String kept, List<Slot> slots) {
+    return nearness(kept, slots, false);
+  }
+
+  /**
+   * The same, counting only the names that tell of the fault asked about: oil is not what somebody
+   * asks for whose oil leaks.
+   *
+   * @param kept the page's names as they are kept
+   */
+  static double nearnessOfFault(String kept, List<Slot> slots) {
+    return nearness(kept, slots, true);
+  }
+
+  private static double nearness(String kept, List<Slot> slots, boolean fault) {
     double asked = slots.stream().mapToDouble(Slot::weight).sum();
     Set<String> terms = new HashSet<>();
     slots.forEach(slot -> terms.addAll(slot.terms().keySet()));
     double nearest = 0;
     double counts = 1;
     for (String name : kept.split("\n", -1)) {
-      nearest = Math.max(nearest, counts * nearnessOfOne(name, slots, terms) / asked);
+      if (!fault || tells(name, slots)) {
+        nearest = Math.max(nearest, counts * nearnessOfOne(name, slots, terms) / asked);
+      }
       counts = PHRASE;
     }
     return nearest;
+  }
+
+  private static boolean tells(String name, List<Slot> slots) {
+    Set<String> forms = new HashSet<>(Arrays.asList(name.split("[ ,]")));
+    return slots.stream()
+        .anyMatch(slot -> slot.fault() && slot.terms().keySet().stream().anyMatch(forms::contains));
   }
 
   private static double nearnessOfOne(String name, List<Slot> slots, Set<String> terms) {

@@ -29,6 +29,7 @@ final class QuestionReader {
   private final SpellingTable spellings;
   private final Vocabulary vocabulary;
   private final Guesses guesses;
+  private final FaultWords faultWords = FaultWords.english();
 
   QuestionReader(
       Analysis analysis, SpellingTable spellings, StopWords stopWords, Vocabulary vocabulary) {
@@ -52,7 +53,8 @@ final class QuestionReader {
     addTerms(readings);
     boolean says =
         readings.stream().anyMatch(reading -> !reading.isStop() || reading.isPhrasePart());
-    return new Question(slots(readings, says), says, correction.text());
+    boolean fault = readings.stream().anyMatch(faultWords::tells);
+    return new Question(slots(readings, says), says, fault, correction.text());
   }
 
   private void addTerms(List<Reading> readings) {
@@ -84,7 +86,7 @@ final class QuestionReader {
     Map<Set<String>, Slot> slots = new LinkedHashMap<>();
     for (Reading reading : readings) {
       if (!says || !reading.isStop()) {
-        add(slots, reading.terms(), reading.isFaint());
+        add(slots, reading.terms(), reading.isFaint(), faultWords.tells(reading));
       }
     }
     addPhrasesOfStopWords(slots, readings);
@@ -105,13 +107,14 @@ final class QuestionReader {
             && reading.isPhrasePart()
             && term.startsWith("=")
             && looked.add(term)) {
-          add(slots, Map.of(term, 1f), false);
+          add(slots, Map.of(term, 1f), false, false);
         }
       }
     }
   }
 
-  private void add(Map<Set<String>, Slot> slots, Map<String, Float> terms, boolean faint)
+  private void add(
+      Map<Set<String>, Slot> slots, Map<String, Float> terms, boolean faint, boolean fault)
       throws IOException {
     Map<String, Float> present = new LinkedHashMap<>();
     int pages = 0;
@@ -125,7 +128,7 @@ final class QuestionReader {
     if (!present.isEmpty()) {
       double surest = present.values().stream().mapToDouble(Float::doubleValue).max().orElse(0);
       double weight = rarity(pages) * surest * (faint ? FAINT : 1);
-      slots.putIfAbsent(present.keySet(), new Slot(present, weight, faint));
+      slots.putIfAbsent(present.keySet(), new Slot(present, weight, faint, fault));
     }
   }
 

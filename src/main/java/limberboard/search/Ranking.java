@@ -42,6 +42,9 @@ final class Ranking {
   /** What is left of the score of a page that does not fit the boat. */
   private static final double NOT_FITTING = 0.1;
 
+  /** What is left of it where a fault is told of: its symptom says why it is not this boat's. */
+  private static final double FAULT_NOT_FITTING = 0.25;
+
   private static final Fit NOTHING_ASKED = new Fit.Yes("");
 
   private final IndexSearcher searcher;
@@ -79,7 +82,7 @@ final class Ranking {
     }
     List<Ranked> ranked = new ArrayList<>();
     for (Map.Entry<Integer, Double> entry : proposed.entrySet()) {
-      ranked.add(ranked(entry.getKey(), entry.getValue(), question.slots(), query.boat()));
+      ranked.add(ranked(entry.getKey(), entry.getValue(), question, query.boat()));
     }
     return ranked.stream()
         .sorted(Comparator.comparing(Ranked::score).reversed().thenComparing(Ranked::id))
@@ -115,7 +118,7 @@ final class Ranking {
     }
   }
 
-  private Ranked ranked(int document, double score, List<Slot> slots, Optional<Fitting> boat)
+  private Ranked ranked(int document, double score, Question question, Optional<Fitting> boat)
       throws IOException {
     List<LeafReaderContext> leaves = searcher.getIndexReader().leaves();
     LeafReaderContext leaf = leaves.get(ReaderUtil.subIndex(document, leaves));
@@ -124,12 +127,18 @@ final class Ranking {
     String title = values.apply(PageDocuments.WHOLE_TITLE);
     String key = values.apply(FitKeys.FIELD);
     Fit fit = boat.map(fitting -> fitKeys.judge(key, fitting)).orElse(NOTHING_ASKED);
-    double nearly = Names.nearness(values.apply(Names.FIELD), slots);
+    boolean symptom = kind == Kind.SYMPTOM;
+    String names = values.apply(Names.FIELD);
+    double nearly =
+        question.tellsOfFault() && !symptom
+            ? Names.nearnessOfFault(names, question.slots())
+            : Names.nearness(names, question.slots());
+    double notFitting = question.tellsOfFault() && symptom ? FAULT_NOT_FITTING : NOT_FITTING;
     double total =
         score
-            * (kind == Kind.SYMPTOM ? SYMPTOM : 1)
+            * (symptom ? SYMPTOM : 1)
             * (1 + NAME * nearly * nearly * nearly)
-            * (fit.fits() ? 1 : NOT_FITTING);
+            * (fit.fits() ? 1 : notFitting);
     return new Ranked(document, values.apply(PageDocuments.ID), kind, title, fit, total);
   }
 

@@ -45,7 +45,8 @@ record StopWords(Set<String> stop, Set<String> faint) {
     return new Digest().add(new TreeSet<>(stop)).hex();
   }
 
-  private static Set<String> read(String name) {
+  /** The words of one of the lists beside this class. */
+  static Set<String> read(String name) {
     InputStream stream = Objects.requireNonNull(StopWords.class.getResourceAsStream(name), name);
     try (BufferedReader reader =
         new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {

@@ -7,8 +7,12 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
+import limberboard.boat.Boat;
+import limberboard.boat.Fitting;
+import limberboard.boat.NotEntered;
 import limberboard.library.Library;
 import limberboard.library.LibraryReader;
 import limberboard.library.Page;
@@ -75,13 +79,68 @@ class SearchQualityTest {
   @ParameterizedTest
   @CsvSource({
     "wet berth cushions, 1, water-in-forward-cabin",
-    "hydrolic oil leek, 3, oil-in-keel-compartment",
+    "hydrolic oil leek, 1, oil-in-keel-compartment",
     "'hi, after the weekend there is water under the front bed and the cushions are soaked', 1,"
         + " water-in-forward-cabin",
   })
   void promisedPhrasesFindTheirSymptom(String text, int rank, String symptom) throws IOException {
     List<String> ids = SmallWorkspace.ids(index, text);
     assertThat(ids.subList(0, Math.min(rank, ids.size()))).contains(symptom);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "hydrolic oil leek, oil-in-keel-compartment",
+    "hydraulic fluid leaking, oil-in-keel-compartment",
+    "leeking hydrolic hose, oil-in-keel-compartment",
+    "sealant leaking, water-in-forward-cabin",
+    "batery flat, battery-goes-flat",
+    "disel overheats, diesel-overheats",
+    "outbord wont start, outboard-will-not-start",
+    "cluch slipping, clutch-slips",
+    "stering slack, play-in-steering",
+    "jib furler jam, furler-jams",
+    "mast light ded, masthead-light-dead",
+    "rust stain stanchion, rust-under-deck-fitting",
+    "keel sinks, keel-will-not-stay-up",
+  })
+  void aFewWordsThatTellOfAFaultFindASymptomFirst(String text, String symptom) throws IOException {
+    assertThat(SmallWorkspace.ids(index, text)).startsWith(symptom);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "hydraulic oil, hydraulic-oil-vg46",
+    "hydrolic oil, hydraulic-oil-vg46",
+    "penetrating oil, penetrating-oil",
+    "impeler, impeller",
+    "polyuretane sealant, polyurethane-sealant",
+    "waterproof grease, waterproof-grease",
+    "gas leak fluid, gas-leak-fluid",
+    "dry cells, dry-cells",
+    "replace a blown fuse, replace-blown-fuse",
+    "dry a flooded outboard, dry-flooded-outboard",
+    "free a jammed centreboard, free-centreboard",
+    "replace a corroded fastener, replace-corroded-fastener",
+    "bleed keel hydralics, bleed-keel-hydraulics",
+    "smell of gas, gas-system-check",
+    "galvanic corrosion, galvanic-corrosion",
+    "batteries on board, batteries-on-board",
+    "salt or fresh, salt-or-fresh",
+  })
+  void aBareNameFindsWhatItNamesFirst(String text, String page) throws IOException {
+    assertThat(SmallWorkspace.ids(index, text)).startsWith(page);
+  }
+
+  @Test
+  void aFaultThatTheBoatCannotHaveIsSaidToBeSoBeforeAMaterialIsOffered() throws IOException {
+    Boat finKeel = NotEntered.of("a tarnwick-30 of 2014", library).orElseThrow();
+    SearchQuery query =
+        SearchQuery.of("hydrolic oil leek").forBoat(new Fitting(finKeel, LocalDate.of(2026, 5, 1)));
+    Hit first = index.find(query).hits().get(0);
+    assertThat(first.id()).isEqualTo("oil-in-keel-compartment");
+    assertThat(first.fit().fits()).isFalse();
+    assertThat(first.fit().reason()).isEqualTo("has no keel lifting");
   }
 
   @Test
