@@ -54,7 +54,7 @@ final class LinkCheck {
   /** Checks a picture that the header names at a pointer. */
   void headerPicture(ParsedPage page, String target, String pointer, Report report) {
     wrongPicture(page, target)
-        .ifPresent(wrong -> report.error(pointer, wrong, "name a drawing below articles/pictures"));
+        .ifPresent(wrong -> report.error(pointer, wrong.wrong(), wrong.right()));
   }
 
   private void link(ParsedPage page, BodyScan.Spot link, Report report) {
@@ -93,25 +93,39 @@ final class LinkCheck {
   private void picture(ParsedPage page, BodyScan.Spot picture, Report report) {
     wrongPicture(page, picture.text())
         .ifPresent(
-            wrong ->
-                report.errorOnLine(
-                    picture.line(), "picture", wrong, "name a drawing below articles/pictures"));
+            wrong -> report.errorOnLine(picture.line(), "picture", wrong.wrong(), wrong.right()));
   }
 
-  private Optional<String> wrongPicture(ParsedPage page, String target) {
+  /**
+   * What is wrong with a picture.
+   *
+   * @param wrong what is wrong: with its name, or with its file
+   * @param right what to do about that
+   */
+  private record WrongPicture(String wrong, String right) {
+    static Optional<WrongPicture> named(String wrong) {
+      return Optional.of(new WrongPicture(wrong, "name a drawing below articles/pictures"));
+    }
+
+    static WrongPicture file(String wrong) {
+      return new WrongPicture(wrong, "put that right in the file, or name another drawing");
+    }
+  }
+
+  private Optional<WrongPicture> wrongPicture(ParsedPage page, String target) {
     if (SCHEME.matcher(target).matches() || target.startsWith("//")) {
-      return Optional.of("\"" + target + "\" lies outside the library and is never loaded");
+      return WrongPicture.named("\"" + target + "\" lies outside the library and is never loaded");
     }
     Optional<String> path = resolve(page, target);
     if (path.isEmpty()) {
-      return Optional.of("\"" + target + "\" leads out of the workspace");
+      return WrongPicture.named("\"" + target + "\" leads out of the workspace");
     }
     if (!isFile(path.get())) {
-      return Optional.of("there is no picture \"" + target + "\"");
+      return WrongPicture.named("there is no picture \"" + target + "\"");
     }
     return pictureWrong
         .apply(folders.root().resolve(path.get()))
-        .map(wrong -> "\"" + target + "\" " + wrong);
+        .map(wrong -> WrongPicture.file("\"" + target + "\" " + wrong));
   }
 
   private static void html(BodyScan.Spot html, Report report) {

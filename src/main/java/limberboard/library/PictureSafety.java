@@ -2,6 +2,10 @@ package limberboard.library;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.StringReader;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -10,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import javax.xml.XMLConstants;
+import javax.xml.stream.Location;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -37,7 +42,7 @@ public final class PictureSafety {
       boolean bitmap = name.endsWith(".png") || name.endsWith(".jpg") || name.endsWith(".jpeg");
       return bitmap ? PixelCheck.wrong(picture) : Optional.of("is no SVG, PNG or JPEG");
     } catch (IOException e) {
-      return Optional.of("cannot be read: " + e.getMessage());
+      return Optional.of("cannot be read: " + FileTrouble.reason(e));
     }
   }
 
@@ -54,10 +59,25 @@ public final class PictureSafety {
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
     factory.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
     try {
-      return wrong(factory.createXMLStreamReader(svg));
+      return wrong(factory.createXMLStreamReader(new StringReader(text(svg))));
+    } catch (CharacterCodingException e) {
+      return Optional.of("is not UTF-8 text");
     } catch (XMLStreamException e) {
-      return Optional.of("is not well-formed XML");
+      return Optional.of("is not well-formed XML" + at(e.getLocation()));
+    } catch (IOException e) {
+      return Optional.of("cannot be read: " + FileTrouble.reason(e));
     }
+  }
+
+  private static String at(Location place) {
+    return place == null || place.getLineNumber() < 1 ? "" : " at line " + place.getLineNumber();
+  }
+
+  /** The drawing as text: of bytes that are no text the platform's reader would print by itself. */
+  private static String text(InputStream svg) throws IOException {
+    ByteBuffer bytes = ByteBuffer.wrap(svg.readNBytes((int) LARGEST));
+    String text = StandardCharsets.UTF_8.newDecoder().decode(bytes).toString();
+    return text.startsWith("\uFEFF") ? text.substring(1) : text;
   }
 
   private static Optional<String> wrong(XMLStreamReader reader) throws XMLStreamException {

@@ -11,9 +11,15 @@ import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
 
-/** Parses XHTML without document types, entities or anything from outside. */
-final class StrictXml {
+/**
+ * Parses XHTML without document types, entities or anything from outside, and prints nothing. Any
+ * thread.
+ */
+public final class StrictXml {
   private static final String NO_DOCTYPE = "http://apache.org/xml/features/disallow-doctype-decl";
+
+  /** Reading a document that is put together only while it is read would change it. */
+  private static final String AT_ONCE = "http://apache.org/xml/features/dom/defer-node-expansion";
 
   private StrictXml() {}
 
@@ -22,11 +28,12 @@ final class StrictXml {
    *
    * @throws IOException when the text is not well formed
    */
-  static Document parse(String xhtml) throws IOException {
+  public static Document parse(String xhtml) throws IOException {
     try {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
       factory.setFeature(NO_DOCTYPE, true);
       factory.setNamespaceAware(true);
+      factory.setFeature(AT_ONCE, false);
       DocumentBuilder builder = factory.newDocumentBuilder();
       builder.setErrorHandler(new Throwing());
       return builder.parse(new InputSource(new StringReader(xhtml)));

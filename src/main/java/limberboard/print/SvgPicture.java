@@ -18,6 +18,8 @@ import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import limberboard.library.PictureSafety;
 
 /**
@@ -25,6 +27,13 @@ import limberboard.library.PictureSafety;
  * scripts, or that refers to anything outside itself, cannot be made into one. Immutable.
  */
 public final class SvgPicture implements Picture {
+  /** What the library would print of a drawing that it reads with reservations. */
+  private static final Logger LIBRARY = Logger.getLogger("com.github.weisj.jsvg");
+
+  static {
+    LIBRARY.setLevel(Level.OFF);
+  }
+
   private final SVGDocument document;
 
   private SvgPicture(SVGDocument document) {

@@ -12,16 +12,11 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/**
- * Attacks made by hand, each through all the commands: nothing stops, and the rest works. Only when
- * asked, as {@link FuzzTest}.
- */
-@EnabledIfSystemProperty(named = "fuzz.rounds", matches = "[0-9]+")
+/** Attacks made by hand, each through all the commands: nothing stops, and the rest works. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class AttackTest {
   private static final Duration HANGS = Duration.ofSeconds(Integer.getInteger("fuzz.hangs", 120));

@@ -1,9 +1,12 @@
 package limberboard.fuzz;
 
 import java.io.BufferedReader;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.StringReader;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -73,6 +76,9 @@ final class Watched {
     AtomicReference<Throwable> thrown = new AtomicReference<>();
     AtomicReference<Integer> code = new AtomicReference<>(-1);
     CountDownLatch done = new CountDownLatch(1);
+    ByteArrayOutputStream past = new ByteArrayOutputStream();
+    PrintStream own = System.err;
+    System.setErr(new PrintStream(past, true, StandardCharsets.UTF_8));
     Thread thread =
         new Thread(
             () -> {
@@ -89,6 +95,7 @@ final class Watched {
     thread.start();
     long began = System.nanoTime();
     boolean ended = waited(done);
+    System.setErr(own);
     long seconds = Duration.ofNanos(System.nanoTime() - began).toSeconds();
     slowest = Math.max(slowest, seconds);
     if (SLOW > 0 && seconds >= SLOW) {
@@ -113,7 +120,9 @@ final class Watched {
         code.get(),
         out.toString(),
         err.toString(),
-        wrong(code.get(), out.toString(), err.toString()).map(wrong -> command + ": " + wrong));
+        wrong(code.get(), out.toString(), err.toString())
+            .or(() -> printed(past.toString(StandardCharsets.UTF_8)))
+            .map(wrong -> command + ": " + wrong));
   }
 
   /** The seconds that the slowest command took. */
@@ -140,6 +149,13 @@ final class Watched {
             Optional.empty(),
             TODAY),
         new NoWindow());
+  }
+
+  /** What went past the program's own error output: a library that prints by itself. */
+  private static Optional<String> printed(String past) {
+    return past.isBlank()
+        ? Optional.empty()
+        : Optional.of("prints past the program: " + past.lines().limit(SHOWN).toList());
   }
 
   private static Optional<String> wrong(int code, String out, String err) {

@@ -3,8 +3,10 @@ package limberboard.library;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.PrintStream;
 import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -149,6 +151,24 @@ class BadInputTest {
 
   private static InputStream stream(String text) {
     return new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void ofABrokenDrawingOnlyWhatIsWrongIsSaid() {
+    PrintStream own = System.err;
+    ByteArrayOutputStream printed = new ByteArrayOutputStream();
+    System.setErr(new PrintStream(printed, true, StandardCharsets.UTF_8));
+    try {
+      byte[] noText = {'<', 's', (byte) 0xff, (byte) 0xfe, '>'};
+      assertThat(PictureSafety.wrong(new ByteArrayInputStream(noText)))
+          .contains("is not UTF-8 text");
+      assertThat(PictureSafety.wrong(stream("<svg>\n<g></svg>")))
+          .contains("is not well-formed XML at line 2");
+      assertThat(PictureSafety.wrong(stream("\uFEFF<svg/>"))).isEmpty();
+    } finally {
+      System.setErr(own);
+    }
+    assertThat(printed.toString(StandardCharsets.UTF_8)).isEmpty();
   }
 
   @Test

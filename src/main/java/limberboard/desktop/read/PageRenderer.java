@@ -1,12 +1,9 @@
 package limberboard.desktop.read;
 
 import java.io.IOException;
-import java.io.StringReader;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import javax.xml.parsers.DocumentBuilderFactory;
-import javax.xml.parsers.ParserConfigurationException;
 import limberboard.boat.Fitting;
 import limberboard.desktop.base.Guard;
 import limberboard.library.Library;
@@ -17,22 +14,16 @@ import limberboard.print.PageCutter;
 import limberboard.print.Picture;
 import limberboard.print.Pictures;
 import limberboard.print.PlainText;
+import limberboard.print.StrictXml;
 import limberboard.print.Xhtml;
 import limberboard.workings.Beside;
 import limberboard.workings.QuantityWords;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
-import org.xml.sax.InputSource;
-import org.xml.sax.SAXException;
 
 /** Makes pages ready for the screen and for paper. Any thread, best not the event thread. */
 public final class PageRenderer {
-  private static final String NO_DOCTYPE = "http://apache.org/xml/features/disallow-doctype-decl";
-
-  /** Reading a document that is put together only while it is read would change it. */
-  private static final String AT_ONCE = "http://apache.org/xml/features/dom/defer-node-expansion";
-
   private static final int SPOKEN_WIDTH = 100;
   private final Pictures pictures;
   private final Guard guard;
@@ -99,7 +90,7 @@ public final class PageRenderer {
     guard.begins("laying out a page");
     Look look = dark ? Look.DARK : Look.LIGHT;
     String xhtml = style.addTo(new Xhtml(pictures).render(cut, look));
-    Document document = parse(xhtml);
+    Document document = StrictXml.parse(xhtml);
     Map<String, Picture> found = read(document, look);
     StringBuilder state = new StringBuilder(xhtml);
     found.keySet().stream().sorted().map(pictures::state).forEach(state::append);
@@ -121,17 +112,5 @@ public final class PageRenderer {
       pictures.find(source, look).ifPresent(picture -> found.put(source, picture));
     }
     return found;
-  }
-
-  private static Document parse(String xhtml) throws IOException {
-    try {
-      DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
-      factory.setFeature(NO_DOCTYPE, true);
-      factory.setNamespaceAware(true);
-      factory.setFeature(AT_ONCE, false);
-      return factory.newDocumentBuilder().parse(new InputSource(new StringReader(xhtml)));
-    } catch (ParserConfigurationException | SAXException e) {
-      throw new IOException("the page could not be laid out: " + e.getMessage(), e);
-    }
   }
 }
