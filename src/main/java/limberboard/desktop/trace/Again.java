@@ -3,9 +3,12 @@ package limberboard.desktop.trace;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.desktop.base.Guard;
+import limberboard.library.Check;
 import limberboard.library.Page;
 import limberboard.library.Symptom;
 import limberboard.trace.Fault;
@@ -83,18 +86,31 @@ record Again(Workspace workspace, Fitting fitting, Guard guard) {
         old.trail().size() - again.trail().size());
   }
 
-  /** A trace from what was kept of it; empty when the boat can no longer have the symptom. */
+  /**
+   * A trace from what was kept of it; empty when the boat can no longer have the symptom. What was
+   * said of a check that comes first for safety is asked again: nobody knows what has been moved
+   * since.
+   */
   Optional<Renewed> of(KeptTrace kept) {
     return page(kept.symptom()).map(page -> goneOn(kept, page));
   }
 
   private Renewed goneOn(KeptTrace kept, Page<Symptom> page) {
-    Trace trace = given(Trace.begin(fault(page), this::planning), kept.steps()).workedOut();
+    Set<String> ofSafety =
+        page.details().checks().stream()
+            .filter(Check::comesFirst)
+            .map(Check::id)
+            .collect(Collectors.toSet());
+    List<TrailStep> steps =
+        kept.steps().stream()
+            .filter(step -> step instanceof TrailStep.MendFailed || !ofSafety.contains(step.id()))
+            .toList();
+    Trace trace = given(Trace.begin(fault(page), this::planning), steps).workedOut();
     boolean read = kept.cautionsRead() || trace.fault().first().isEmpty();
     Tracing tracing = Tracing.begin(trace, read, since(kept.started()));
     Optional<NextStep> picked = kept.picked().flatMap(step -> offered(trace, step));
     return new Renewed(
-        picked.map(tracing::pick).orElse(tracing), kept.steps().size() - trace.trail().size());
+        picked.map(tracing::pick).orElse(tracing), steps.size() - trace.trail().size());
   }
 
   private static Optional<NextStep> offered(Trace trace, KeptTrace.Picked picked) {

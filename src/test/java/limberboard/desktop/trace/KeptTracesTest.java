@@ -15,6 +15,7 @@ import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
 import limberboard.library.UserFolders;
 import limberboard.library.WorkspaceFolders;
+import limberboard.trace.NextStep;
 import limberboard.trace.TrailStep;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -140,6 +141,35 @@ class KeptTracesTest {
     model.start("wet-locker");
     assertThat(model.trace().orElseThrow().trail()).hasSize(2);
     assertThat(notices.current().orElseThrow().text()).contains("1 of your answers fits no check");
+  }
+
+  @Test
+  void whatWasSaidForSafetyIsAskedAgainNextTime() throws IOException {
+    SmallWorkspace.copyTo(folder);
+    Path page = folder.resolve("articles/symptoms/wet-locker.md");
+    Files.writeString(
+        page,
+        Files.readString(page)
+            .replace(
+                "    minutes: 5\n",
+                "    minutes: 5\n    comes-first: true\n    make-safe: Prop the lid.\n"));
+    TraceModel model = opened(session);
+    model.start("wet-locker");
+    model.cautionsRead();
+    model.answer("strip", "slips");
+    model.madeSafe("strip");
+    model.answer("when", "after-rain");
+    assertThat(model.step().orElseThrow()).isNotInstanceOf(NextStep.MakeSafe.class);
+    TraceModel later = opened(session("knot"));
+    later.start("wet-locker");
+    assertThat(later.trace().orElseThrow().trail())
+        .extracting(entry -> entry.step())
+        .containsExactly(new TrailStep.Answered("when", "after-rain"));
+    assertThat(later.step().orElseThrow())
+        .isInstanceOf(NextStep.DoCheck.class)
+        .extracting(NextStep::id)
+        .isEqualTo("strip");
+    assertThat(notices.current()).as("nothing is told as left out").isEmpty();
   }
 
   @Test
