@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.YamlText.Unchangeable;
+import limberboard.library.FileTrouble;
 import limberboard.library.HeaderBinder;
 import limberboard.library.KeptFile;
 import limberboard.library.KeptFile.Edit;
@@ -15,7 +16,6 @@ import limberboard.library.Library;
 import limberboard.library.Problem;
 import limberboard.library.TextFile;
 import limberboard.library.WorkspaceFolders;
-import limberboard.library.WriteTrouble;
 
 /**
  * Writes boats' {@code boat.yaml}. Only the keys that were changed are touched: comments, unknown
@@ -197,7 +197,7 @@ public final class BoatWriter {
       }
       return outcome;
     } catch (IOException e) {
-      return new Refused(WriteTrouble.problem(name, e));
+      return new Refused(FileTrouble.notWritten(name, e));
     }
   }
 

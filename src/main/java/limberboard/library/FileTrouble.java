@@ -7,7 +7,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.util.Optional;
 
-/** What the system says of a file, in plain words. */
+/** What the system says of a file, in plain words, and what to do about it. */
 public final class FileTrouble {
   private static final int DEEPEST = 20;
 
@@ -27,6 +27,34 @@ public final class FileTrouble {
     return trouble.getMessage() == null
         ? "the system gives no reason"
         : lower(trouble.getMessage());
+  }
+
+  /**
+   * Why a file could not be written, as a problem of the file that says what to do.
+   *
+   * @param name what the problem calls the file
+   * @param trouble what the system said
+   */
+  public static Problem notWritten(String name, IOException trouble) {
+    if (trouble instanceof FileBytes.Refused refused) {
+      return Problem.error(name, 0, "", refused.wrong(), refused.right());
+    }
+    return Problem.error(
+        name,
+        0,
+        "",
+        "could not be written: " + reason(trouble),
+        remedy(trouble) + "; nothing was changed");
+  }
+
+  /** What to do about it. */
+  private static String remedy(IOException trouble) {
+    if (trouble instanceof AccessDeniedException) {
+      return "change the permissions of the file and its folder, or ask whoever keeps them";
+    }
+    return trouble instanceof NoSuchFileException
+        ? "look whether its folder was moved or its disk is not connected"
+        : "mend that and try again";
   }
 
   private static String lower(String text) {

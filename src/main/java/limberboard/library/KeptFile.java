@@ -84,7 +84,7 @@ public record KeptFile(WorkspaceFolders folders, Path file, int largest) {
         lock.release();
       }
     } catch (IOException e) {
-      return edit.refused(WriteTrouble.problem(name, e));
+      return edit.refused(FileTrouble.notWritten(name, e));
     }
   }
 
