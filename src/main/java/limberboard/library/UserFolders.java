@@ -16,6 +16,9 @@ import java.util.Optional;
  * @param cache what can be thrown away at any time
  */
 public record UserFolders(Path config, Path state, Path cache) {
+  /** System property: one folder that holds all of them, for tests and for a stick. */
+  static final String ALL_IN = "limberboard.own";
+
   private static final String NAME = "limberboard";
 
   /**
@@ -45,8 +48,20 @@ public record UserFolders(Path config, Path state, Path cache) {
         path(environment, "XDG_CACHE_HOME").orElse(home.resolve(".cache")).resolve(NAME));
   }
 
-  /** The folders of whoever runs the program; without a home they lie in the temporary folder. */
+  /**
+   * The folders of whoever runs the program: all in the folder that the system property {@code
+   * limberboard.own} names, if it names one by its full path; without a home they lie in the
+   * temporary folder.
+   */
   public static UserFolders here() {
+    return absolute(System.getProperty(ALL_IN, ""))
+        .map(
+            own ->
+                new UserFolders(own.resolve("config"), own.resolve("state"), own.resolve("cache")))
+        .orElseGet(UserFolders::ofPerson);
+  }
+
+  private static UserFolders ofPerson() {
     Path home =
         absolute(System.getProperty("user.home", ""))
             .or(() -> absolute(System.getProperty("java.io.tmpdir", "")))

@@ -6,12 +6,30 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The defaults are those of the XDG Base Directory Specification, version 0.8; the folders of macOS
  * and Windows are from memory.
  */
 class UserFoldersTest {
+  @Test
+  void oneFolderCanHoldThemAll(@TempDir Path own) {
+    String before = System.getProperty(UserFolders.ALL_IN);
+    System.setProperty(UserFolders.ALL_IN, own.toString());
+    try {
+      assertEquals(
+          new UserFolders(own.resolve("config"), own.resolve("state"), own.resolve("cache")),
+          UserFolders.here());
+    } finally {
+      if (before == null) {
+        System.clearProperty(UserFolders.ALL_IN);
+      } else {
+        System.setProperty(UserFolders.ALL_IN, before);
+      }
+    }
+  }
+
   private static final Path HOME = Path.of("/home/ada").toAbsolutePath();
 
   @Test
