@@ -16,6 +16,7 @@ import limberboard.upkeep.Upkeep;
  * @param seasons the seasons, by time
  * @param groups the work by part of the boat
  * @param later how much work with an interval comes only after these seasons
+ * @param cautions titles of the cautions of this work, each once
  */
 public record TimeLine(
     String boat,
@@ -24,11 +25,13 @@ public record TimeLine(
     LocalDate to,
     List<Season> seasons,
     List<Group> groups,
-    int later) {
+    int later,
+    List<String> cautions) {
   /** Copies the lists. */
   public TimeLine {
     seasons = List.copyOf(seasons);
     groups = List.copyOf(groups);
+    cautions = List.copyOf(cautions);
   }
 
   /**

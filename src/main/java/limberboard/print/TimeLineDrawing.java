@@ -13,10 +13,14 @@ import limberboard.print.TimeLine.Row;
 public final class TimeLineDrawing {
   private TimeLineDrawing() {}
 
-  /** The whole time line as one drawing, for a screen or to be printed by itself. */
+  /**
+   * The whole time line as one drawing, for a screen or to be printed by itself, with the cautions
+   * of its work below it.
+   */
   public static String whole(TimeLine line) {
     TimeLineStyle style = TimeLineStyle.WIDE;
-    return new TimeLineSvg(new TimeLineLayout(line, line.groups(), style), style).write(line);
+    TimeLineLayout placed = new TimeLineLayout(line, line.groups(), style).withCautions();
+    return new TimeLineSvg(placed, style).write(line);
   }
 
   /** How high the head of the whole drawing is, with the seasons' names and totals. */

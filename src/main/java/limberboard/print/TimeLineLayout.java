@@ -94,6 +94,27 @@ final class TimeLineLayout {
     line.seasons().forEach(this::afloat);
   }
 
+  /** Adds the cautions of all the work below the rows. */
+  TimeLineLayout withCautions() {
+    if (!line.cautions().isEmpty()) {
+      rules.add(bottom);
+      bottom += PAD;
+      double room = style.width() - 2 * PAD;
+      for (String text : TextWidth.wrap(cautions(), style.size(), false, room)) {
+        texts.add(new Placed(new Line(text, style.size(), false), PAD, bottom));
+        bottom += lineHeight(style);
+      }
+      bottom += PAD;
+    }
+    return this;
+  }
+
+  private String cautions() {
+    return "Cautions of this work: "
+        + String.join("; ", line.cautions())
+        + ". Each page says what to do before its steps.";
+  }
+
   private void head() {
     for (Season season : line.seasons()) {
       double from = Math.max(style.axis(), x(season.from()));

@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import limberboard.boat.WorkCaution;
 import limberboard.library.BoatSystem;
 import limberboard.library.Page;
 import limberboard.library.Procedure;
@@ -66,7 +68,19 @@ final class TimeLineMaker {
         end.plusDays(DAYS_AFTER),
         seasons.stream().map(this::season).toList(),
         groups(),
-        later());
+        later(),
+        cautions());
+  }
+
+  /** The titles of the cautions of all work that is shown. */
+  private List<String> cautions() {
+    return Stream.concat(
+            planned.stream().map(Planned::work),
+            upkeep.of(Due.Group.UNKNOWN).stream().map(Due::work))
+        .flatMap(work -> upkeep.cautions(work).stream())
+        .map(WorkCaution::title)
+        .distinct()
+        .toList();
   }
 
   private Season season(AfloatSeason season) {

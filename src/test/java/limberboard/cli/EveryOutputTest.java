@@ -47,6 +47,8 @@ import limberboard.print.RiggingCsv;
 import limberboard.print.RiggingSheet;
 import limberboard.print.ShoppingCsv;
 import limberboard.print.ShoppingSheet;
+import limberboard.print.TimeLine;
+import limberboard.print.TimeLineDrawing;
 import limberboard.print.TraceSheet;
 import limberboard.print.TreeDrawing;
 import limberboard.print.TreeSheet;
@@ -198,6 +200,9 @@ class EveryOutputTest {
     Upkeep upkeep = Upkeep.of(library, boat);
     String text = printed(out -> new DueText(out).print(upkeep, List.of(), true));
     String sheet = text(DueSheet.of(upkeep, List.of(), 20));
+    TimeLine seasons = TimeLine.of(upkeep, 20);
+    String drawing = TimeLineDrawing.whole(seasons).replaceAll("</text>\\s*<text[^>]*>", " ");
+    Set<String> drawn = seasons.rows().stream().map(TimeLine.Row::page).collect(Collectors.toSet());
     Map<String, String> events =
         Stream.of(new UpkeepCalendar(1).text(upkeep).replace("\r\n ", "").split("BEGIN:VEVENT"))
             .filter(event -> event.contains("SUMMARY:"))
@@ -213,6 +218,9 @@ class EveryOutputTest {
       Set<String> here = wanted.of(due.work());
       names(library, text, here, "due " + due.id());
       names(library, sheet, here, "due sheet " + due.id());
+      if (drawn.contains(due.work().id())) {
+        names(library, drawing, here, "time line, " + due.id());
+      }
       assertThat(ids(json.get(i).get("cautions"))).as(due.id()).containsAll(here);
       if (!here.isEmpty()) {
         assertThat(ids(rows.get(i))).as(due.id()).containsAll(here);
@@ -223,6 +231,7 @@ class EveryOutputTest {
           .forEach(event -> names(library, event.getValue(), here, "calendar, " + due.id()));
     }
     assertThat(events).isNotEmpty();
+    assertThat(drawn).isNotEmpty();
     for (ListKind kind : ListKind.values()) {
       list(library, upkeep, kind);
     }
