@@ -106,7 +106,10 @@ final class BoatText {
     return worth;
   }
 
-  /** The complete equipment: as the file says, otherwise as the yard fitted it that year. */
+  /**
+   * The complete equipment: as the file says, otherwise as the yard fitted it that year. What came
+   * only after the boat was built has been fitted later; what had gone by then is a mistake.
+   */
   private static Map<String, String> equipment(Model model, BoatFile read, Reading reading) {
     Map<String, String> complete = model.usualEquipment(read.built());
     read.equipment()
@@ -131,8 +134,10 @@ final class BoatText {
     if (!known) {
       return Optional.of("\"" + choice + "\" is not among its choices");
     }
-    boolean had = equipment.get().choicesFor(year).stream().anyMatch(c -> c.id().equals(choice));
-    return had ? Optional.empty() : Optional.of("\"" + choice + "\" was not to be had in " + year);
+    boolean can = equipment.get().fittable(year).stream().anyMatch(c -> c.id().equals(choice));
+    return can
+        ? Optional.empty()
+        : Optional.of("\"" + choice + "\" was no longer to be had in " + year);
   }
 
   private static String right(Model model, String id, int year) {
@@ -142,7 +147,7 @@ final class BoatText {
             equipment ->
                 "choose one of "
                     + String.join(
-                        ", ", equipment.choicesFor(year).stream().map(Model.Choice::id).toList()))
+                        ", ", equipment.fittable(year).stream().map(Model.Choice::id).toList()))
         .orElse(
             "choose from "
                 + String.join(", ", model.equipment().stream().map(Model.Equipment::id).toList()));

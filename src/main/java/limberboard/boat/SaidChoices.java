@@ -126,7 +126,7 @@ final class SaidChoices {
                   + "” was no longer to be had in "
                   + year
                   + "; "
-                  + titles(found.equipment().choicesFor(year))
+                  + titles(found.equipment().fittable(year))
                   + " was");
     } else {
       fitted.put(found.equipment().id(), choice.id());

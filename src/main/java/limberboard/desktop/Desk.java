@@ -127,7 +127,13 @@ final class Desk {
             notices,
             new SearchField(search, this::open),
             List.of(tracePlace, pagesPlace, upkeepPlace, boatsPlace, helpPlace));
+    boats.onChange(() -> window.unsaved(unsaved()));
     wayBack();
+  }
+
+  /** The boat whose form has changes that are not saved. */
+  private Optional<String> unsaved() {
+    return boats.isChanged() ? boats.original().map(Boat::id) : Optional.empty();
   }
 
   /** Back and forward go through pages and places, wherever one is. */

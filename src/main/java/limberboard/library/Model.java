@@ -133,6 +133,20 @@ public record Model(
           .toList();
     }
 
+    /** The choices that came only after this year: on an older boat, something fitted later. */
+    public List<Choice> laterThan(int year) {
+      return choices.stream()
+          .filter(c -> c.built().filter(b -> year < b.from().orElse(year)).isPresent())
+          .toList();
+    }
+
+    /** What a boat built in this year can have: as built, or fitted later. */
+    public List<Choice> fittable(int year) {
+      List<Choice> later = laterThan(year);
+      List<Choice> asBuilt = choicesFor(year);
+      return choices.stream().filter(c -> asBuilt.contains(c) || later.contains(c)).toList();
+    }
+
     /** What the yard fitted in this year unless asked otherwise. */
     public Optional<Choice> defaultFor(int year) {
       return choices.stream()

@@ -7,9 +7,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.MonthDay;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import limberboard.library.Condition;
 import limberboard.library.Exposure;
 import limberboard.library.Problem;
 import limberboard.library.TestWorkspace;
@@ -75,17 +77,56 @@ class BoatFilesTest {
   }
 
   @Test
-  void aChoiceThatWasNotToBeHadIsReportedAndTheRestIsRead() throws IOException {
+  void whatWasFittedLaterIsReadAndWrittenAndIsWhatConditionsSee() throws IOException {
     workspace.write(
         "boats/knot/boat.yaml",
         "name: Knot\nmodel: plover-20\nhull: 17\nbuilt: 2012\nequipment: {seal: seal-lip}\n");
     Workspace after = read();
+    assertThat(after.problems()).isEmpty();
+    Boat later = after.boat("knot").orElseThrow();
+    assertThat(later.has("seal-lip")).isTrue();
+    assertThat(later.has("seal-packed")).isFalse();
+    List<String> fitted = List.of("seal-lip");
+    Condition lipSeal = new Condition(null, null, null, fitted, null, null, null, null, null, null);
+    assertThat(new Fitting(later, LocalDate.of(2026, 5, 1)).judge(lipSeal).fits()).isTrue();
+    Boat packed = withEquipment(later, Map.of("seal", "seal-packed"));
+    new BoatWriter(workspace.folders()).save(after.library(), later, packed);
+    assertThat(read().boat("knot").orElseThrow().equipment()).containsEntry("seal", "seal-packed");
+    new BoatWriter(workspace.folders()).save(after.library(), packed, later);
+    assertThat(read().problems()).isEmpty();
+    assertThat(read().boat("knot")).contains(later);
+  }
+
+  private static Boat withEquipment(Boat boat, Map<String, String> equipment) {
+    return new Boat(
+        boat.id(),
+        boat.name(),
+        boat.model(),
+        boat.hull(),
+        boat.built(),
+        boat.launched(),
+        boat.use(),
+        boat.water(),
+        boat.exposure(),
+        equipment,
+        boat.season(),
+        boat.hourIsWorth(),
+        boat.note(),
+        boat.log());
+  }
+
+  @Test
+  void aChoiceThatWasNoLongerToBeHadIsReportedAndTheRestIsRead() throws IOException {
+    workspace.write(
+        "boats/knot/boat.yaml",
+        "name: Knot\nmodel: plover-20\nhull: 17\nbuilt: 2016\nequipment: {seal: seal-packed}\n");
+    Workspace after = read();
     assertThat(after.problems())
         .extracting(Problem::toString)
         .containsExactly(
-            "boats/knot/boat.yaml:5: equipment.seal: \"seal-lip\" was not to be had in 2012;"
-                + " choose one of seal-packed");
-    assertThat(after.boat("knot").orElseThrow().equipment()).containsEntry("seal", "seal-packed");
+            "boats/knot/boat.yaml:5: equipment.seal: \"seal-packed\" was no longer to be had in"
+                + " 2016; choose one of seal-lip");
+    assertThat(after.boat("knot").orElseThrow().equipment()).containsEntry("seal", "seal-lip");
   }
 
   @Test

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
@@ -137,6 +138,45 @@ class BoatsWindowTest {
                       3,
                       before > 0 ? -3 : 3)));
       window.until("the form has scrolled", () -> form.getViewPosition().y != before);
+    }
+  }
+
+  @Test
+  void anUnsavedBoatIsMarkedByAWordAtTheChooserUntilItIsSaved() throws IOException {
+    try (SmallWindow window = open(1280, 800, 100)) {
+      window.act(() -> window.desk().session().choose(Optional.of("knot")));
+      goToBoats(window);
+      JComboBox<?> chooser = window.find("boat-chooser", JComboBox.class);
+      String before = window.ask(() -> chooser.getSelectedItem().toString());
+      assertThat(before).startsWith("Knot");
+      window.focus("boat-NOTE");
+      window.robot().enterText("x");
+      window.until(
+          "the boat is marked",
+          () -> chooser.getSelectedItem().toString().equals("Unsaved: " + before));
+      window.press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
+      window.until("the mark is gone", () -> chooser.getSelectedItem().toString().equals(before));
+      assertThat(Files.readString(folder.resolve("boats/knot/boat.yaml"))).contains("x");
+    }
+  }
+
+  @Test
+  void theFormMarksWhatWasFittedLater() throws IOException {
+    try (SmallWindow window = open(1280, 800, 100)) {
+      window.act(() -> window.desk().session().choose(Optional.of("knot")));
+      goToBoats(window);
+      window.act(() -> window.desk().boats().set(Field.BUILT, "2011"));
+      JComboBox<?> stove = window.find("fitted-stove", JComboBox.class);
+      assertThat(window.ask(() -> stove.getSelectedItem().toString())).isEqualTo("No stove");
+      window.focus("fitted-stove");
+      window.press(KeyEvent.VK_DOWN);
+      window.until(
+          "the stove fitted later is chosen",
+          () -> stove.getSelectedItem().toString().equals("Gas stove, fitted later"));
+      window.press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
+      window.until("it is saved", () -> !window.desk().boats().isChanged());
+      assertThat(Files.readString(folder.resolve("boats/knot/boat.yaml")))
+          .contains("built: 2011", "stove: stove-gas");
     }
   }
 

@@ -22,6 +22,7 @@ import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.library.Exposure;
+import limberboard.library.Model.Choice;
 import limberboard.library.Model.Equipment;
 import limberboard.library.Use;
 import limberboard.library.Water;
@@ -97,7 +98,8 @@ final class BoatForm extends JPanel {
     text(Field.HOUR, "in your own money");
     text(Field.NOTE, "");
     facts.wide(Text.heading("Fitted"));
-    facts.wide(Text.quiet("Only what could be had for this model in its year of building."));
+    facts.wide(
+        Text.quiet("As she is now. What came only after she was built is marked as fitted later."));
     rows = facts.getComponentCount();
   }
 
@@ -188,17 +190,22 @@ final class BoatForm extends JPanel {
     for (Equipment one : now) {
       ChoiceInput input = fitted.get(one.id());
       if (input != null) {
-        List<Item> items = one.choices().stream().map(c -> new Item(c.id(), c.title())).toList();
+        List<Item> items = one.choices().stream().map(choice -> item(one, choice)).toList();
         String chosen = draft.equipment().getOrDefault(one.id(), "");
         String title =
-            items.stream()
-                .filter(i -> i.id().equals(chosen))
-                .map(Item::title)
+            one.choices().stream()
+                .filter(choice -> choice.id().equals(chosen))
+                .map(Choice::title)
                 .findFirst()
                 .orElse("");
         input.refresh(items, chosen, model.clashes().belowFitted(one.id(), title).orElse(""));
       }
     }
+  }
+
+  private Item item(Equipment one, Choice choice) {
+    String later = model.isLater(one, choice) ? ", fitted later" : "";
+    return new Item(choice.id(), choice.title() + later);
   }
 
   private void addEquipment(Equipment one) {

@@ -14,6 +14,7 @@ import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Session;
 import limberboard.library.Model;
+import limberboard.library.Model.Choice;
 import limberboard.library.Model.Equipment;
 import limberboard.library.Page;
 import limberboard.library.Problem;
@@ -111,6 +112,11 @@ public final class BoatFormModel {
   /** What can be fitted to the boat in the form. */
   public List<Equipment> equipment() {
     return equipped().choices(draft());
+  }
+
+  /** Whether a choice came only after the form's boat was built, so that it was fitted later. */
+  public boolean isLater(Equipment equipment, Choice choice) {
+    return equipped().isLater(draft(), equipment, choice);
   }
 
   private Equipped equipped() {
@@ -229,7 +235,7 @@ public final class BoatFormModel {
     }
     Draft next = draft().with(field, text);
     if (field == Field.MODEL || field == Field.BUILT) {
-      next = equipped().putRight(next);
+      next = equipped().asBuilt(next);
     }
     steps.step(next, Optional.of(field));
     tell();

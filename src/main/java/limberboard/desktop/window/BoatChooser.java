@@ -18,6 +18,7 @@ import limberboard.desktop.base.Session;
 final class BoatChooser extends JComboBox<BoatChooser.Entry> {
   private final transient Session session;
   private final transient Runnable notEntered;
+  private Optional<String> unsaved = Optional.empty();
   private boolean refreshing;
   private boolean cancelled;
 
@@ -77,6 +78,14 @@ final class BoatChooser extends JComboBox<BoatChooser.Entry> {
     refresh();
   }
 
+  /** Marks the boat of this id, if any, as one whose form has changes that are not saved. */
+  void unsaved(Optional<String> id) {
+    if (!id.equals(unsaved)) {
+      unsaved = id;
+      refresh();
+    }
+  }
+
   private void chosen() {
     if (refreshing) {
       return;
@@ -99,7 +108,7 @@ final class BoatChooser extends JComboBox<BoatChooser.Entry> {
       entries.add(new OtherEntry());
     }
     setModel(new DefaultComboBoxModel<>(entries.toArray(Entry[]::new)));
-    session.boat().map(BoatChooser::entry).ifPresent(this::setSelectedItem);
+    session.boat().map(this::entry).ifPresent(this::setSelectedItem);
     refreshing = false;
   }
 
@@ -109,12 +118,13 @@ final class BoatChooser extends JComboBox<BoatChooser.Entry> {
         : "No boat chosen";
   }
 
-  private static Entry entry(Boat boat) {
+  private Entry entry(Boat boat) {
     String words =
         boat.isEntered()
             ? boat.name() + ", " + boat.model().title() + ", " + boat.built()
             : boat.name() + ", not entered";
-    return new BoatEntry(Optional.of(boat.id()), words);
+    Optional<String> id = Optional.of(boat.id());
+    return new BoatEntry(id, unsaved.equals(id) ? "Unsaved: " + words : words);
   }
 
   /** Takes what is selected once the list closes, unless it was put away with Escape. */

@@ -129,6 +129,11 @@ public final class MainWindow {
     commands().values().forEach(group -> group.forEach(command -> command.bind(root)));
   }
 
+  /** Marks the boat of this id, if any, as one whose form has changes that are not saved. */
+  public void unsaved(Optional<String> boat) {
+    strip.unsaved(boat);
+  }
+
   /** Everything the window can do, by group. */
   private Map<String, List<Command>> commands() {
     Map<String, List<Command>> groups = new LinkedHashMap<>();

@@ -2,6 +2,7 @@ package limberboard.desktop.window;
 
 import java.awt.Graphics;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -28,6 +29,11 @@ final class TopStrip extends JPanel {
     add(search, "wmin 220lp, wmax 760lp, growx");
     add(menu.button());
     setOpaque(true);
+  }
+
+  /** Marks the boat of this id, if any, as one whose form has changes that are not saved. */
+  void unsaved(Optional<String> id) {
+    chooser.unsaved(id);
   }
 
   /** The controls of the strip, for going from region to region. */

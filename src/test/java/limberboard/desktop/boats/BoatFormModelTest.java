@@ -77,11 +77,34 @@ class BoatFormModelTest {
   }
 
   @Test
-  void onlyWhatCouldBeHadInTheYearCanBeChosen() {
+  void whatCameAfterSheWasBuiltCanBeChosenAsFittedLater() {
     assertThat(choices("stove")).containsExactly("stove-none", "stove-gas");
+    assertThat(later("stove")).isEmpty();
     model.set(Field.BUILT, "2011");
-    assertThat(choices("stove")).containsExactly("stove-none");
-    assertThat(choices("vent")).containsExactly("vent-none");
+    assertThat(choices("stove")).containsExactly("stove-none", "stove-gas");
+    assertThat(later("stove")).containsExactly("stove-gas");
+    assertThat(later("vent")).containsExactly("vent-fitted");
+    model.fit("stove", "stove-gas");
+    model.set(Field.LAUNCHED, "");
+    model.save();
+    assertThat(written.get(0).equipment()).containsEntry("stove", "stove-gas");
+    assertThat(model.draft().equipment()).containsEntry("stove", "stove-gas");
+  }
+
+  @Test
+  void aYearThatIsHalfTypedChangesNoEquipment() {
+    model.fit("vent", "vent-fitted");
+    model.set(Field.BUILT, "201");
+    model.set(Field.BUILT, "2014");
+    assertThat(model.draft().equipment()).containsEntry("vent", "vent-fitted");
+  }
+
+  private List<String> later(String equipment) {
+    return model.equipment().stream()
+        .filter(one -> one.id().equals(equipment))
+        .flatMap(one -> one.choices().stream().filter(choice -> model.isLater(one, choice)))
+        .map(Choice::id)
+        .toList();
   }
 
   private List<String> choices(String equipment) {
