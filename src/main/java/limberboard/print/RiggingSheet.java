@@ -71,7 +71,7 @@ public final class RiggingSheet {
     List<Block.Fact> facts = new ArrayList<>();
     facts.add(Block.Fact.of("Rig", rig.isEmpty() ? "not on the page" : String.join(", ", rig)));
     List<String> fitted = fitted(boat);
-    String on = rigging.fitting().on().toString();
+    String on = DayWords.of(rigging.fitting().on());
     facts.add(
         fitted.isEmpty()
             ? Block.Fact.of("Reckoned on", on)

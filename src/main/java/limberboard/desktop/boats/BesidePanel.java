@@ -73,10 +73,10 @@ final class BesidePanel extends JPanel {
 
   private void setWidths() {
     int counted = log.hasCounts() ? 90 : 0;
-    int[] widths = {136, 200, 64, counted, 150};
+    int[] widths = {148, 200, 64, counted, 90};
     for (int i = 0; i < widths.length; i++) {
       TableColumn column = table.getColumnModel().getColumn(i);
-      column.setMinWidth(i == 0 || i == 2 ? UIScale.scale(widths[i]) : 0);
+      column.setMinWidth(UIScale.scale(Math.min(widths[i], i == 0 ? widths[0] : 64)));
       column.setMaxWidth(widths[i] == 0 ? 0 : Integer.MAX_VALUE);
       column.setPreferredWidth(UIScale.scale(widths[i]));
     }

@@ -109,6 +109,7 @@ final class TextInput extends Column {
     if (!text.equals(input.getText())) {
       refreshing = true;
       input.setText(text);
+      input.setCaretPosition(0);
       refreshing = false;
     }
     wrong.setText(problem);

@@ -125,6 +125,14 @@ public final class LineIcon implements Icon {
     return new LineIcon(side, edge, stroke, new Ellipse2D.Double(11.6, 17, 0.8, 0.8));
   }
 
+  /** An angle that opens upwards: a list comes out below. */
+  public static LineIcon below(int side) {
+    Path2D angle = path(5, 9);
+    angle.lineTo(12, 16);
+    angle.lineTo(19, 9);
+    return new LineIcon(side, angle);
+  }
+
   /** An arrow to the left. */
   public static LineIcon back(int side) {
     Path2D arrow = path(11, 5);

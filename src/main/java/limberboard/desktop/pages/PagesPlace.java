@@ -22,11 +22,14 @@ import limberboard.library.WorkspaceFolders;
 public final class PagesPlace implements Place {
   private static final int ICON = 26;
   private static final int LEAST_WIDTH = 700;
+  private static final int LEAST_WHOLE = 640;
   private final JPanel panel = new JPanel(new BorderLayout());
   private final ContentsPanel contents;
   private final ReadingPanel reading;
   private final BoatPanel beside;
   private final PagesModel model;
+  private final Sides whole;
+  private Optional<String> opened = Optional.empty();
 
   /**
    * The place.
@@ -59,7 +62,28 @@ public final class PagesPlace implements Place {
     Sides right =
         new Sides(LEAST_WIDTH, "Page", reading, "The boat", beside, "pages-around", 0.74, dividers);
     model.onChange(right::showMain);
-    panel.add(Divider.beside("pages-contents", contents, right, 0.26, dividers));
+    whole =
+        new Sides(
+            LEAST_WHOLE, "Contents", contents, "Reading", right, "pages-contents", 0.26, dividers);
+    whole.onFold(this::showRead);
+    model.onChange(this::follow);
+    panel.add(whole);
+  }
+
+  /** What is opened comes to the front; filtering the contents leaves them there. */
+  private void follow() {
+    Optional<String> now =
+        model.problemsShown() ? Optional.of("") : model.page().map(page -> page.id());
+    if (!now.equals(opened)) {
+      opened = now;
+      showRead();
+    }
+  }
+
+  private void showRead() {
+    if (opened.isPresent()) {
+      whole.showOther();
+    }
   }
 
   @Override
@@ -89,6 +113,7 @@ public final class PagesPlace implements Place {
 
   private void read() {
     if (reading.isPageShown()) {
+      whole.showOther();
       reading.region().requestFocusInWindow();
     }
   }

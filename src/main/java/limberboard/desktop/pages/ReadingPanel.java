@@ -2,6 +2,7 @@ package limberboard.desktop.pages;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -12,8 +13,8 @@ import limberboard.desktop.base.Place;
 import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
-import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.Tools;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.read.CutReader;
 import limberboard.library.Page;
@@ -67,9 +68,9 @@ final class ReadingPanel extends JPanel {
     cut.setName("all-boats");
     cut.setToolTipText("Show everything, or only what is for the chosen boat");
     cut.addActionListener(e -> model.forAllBoats(cut.isSelected()));
-    Row row = Row.wrapping(8, back, forward, cut, trace, print, save);
     Column column = new Column(0).padded(0, 2, 0, 2);
-    column.add(row);
+    column.add(
+        new Tools("page-more", 8, List.of(back, forward, cut, trace), List.of(print, save)));
     return column;
   }
 

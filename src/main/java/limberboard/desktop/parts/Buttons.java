@@ -2,9 +2,13 @@ package limberboard.desktop.parts;
 
 import javax.swing.Icon;
 import javax.swing.JButton;
+import javax.swing.SwingConstants;
+import limberboard.desktop.look.LineIcon;
 
 /** Buttons by rank. */
 public final class Buttons {
+  private static final int ANGLE = 12;
+
   private Buttons() {}
 
   /** An ordinary button. */
@@ -12,6 +16,14 @@ public final class Buttons {
     JButton button = new JButton(text);
     button.addActionListener(e -> action.run());
     Keys.focused(button, "ENTER", button::doClick);
+    return button;
+  }
+
+  /** An ordinary button that opens a menu below itself, with an angle that says so. */
+  public static JButton menu(String text, Runnable open) {
+    JButton button = plain(text, open);
+    button.setIcon(LineIcon.below(ANGLE));
+    button.setHorizontalTextPosition(SwingConstants.LEADING);
     return button;
   }
 

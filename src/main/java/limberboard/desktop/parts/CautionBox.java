@@ -5,6 +5,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import limberboard.desktop.look.LineIcon;
@@ -22,15 +23,23 @@ public final class CautionBox extends Column {
 
   private CautionBox(
       String title, List<? extends JComponent> lines, List<? extends JComponent> controls) {
+    this("Caution: ", title, lines, controls);
+  }
+
+  private CautionBox(
+      String word,
+      String title,
+      List<? extends JComponent> lines,
+      List<? extends JComponent> controls) {
     super(6);
     padded(10, 18, 12, 14);
     JLabel sign = new JLabel(LineIcon.caution(22));
     sign.putClientProperty("FlatLaf.style", "foreground: $Limberboard.caution");
-    List<JComponent> head = new ArrayList<>(List.of(sign, Text.caution("Caution: " + title)));
+    List<JComponent> head = new ArrayList<>(List.of(sign, Text.caution(word + title)));
     head.addAll(controls);
     add(Row.growing(8, 1, head.toArray(JComponent[]::new)));
     lines.forEach(this::add);
-    getAccessibleContext().setAccessibleName("Caution: " + title);
+    getAccessibleContext().setAccessibleName(word + title);
   }
 
   /**
@@ -74,7 +83,20 @@ public final class CautionBox extends Column {
    * @param controls shown at the right of its title
    */
   public static CautionBox title(Page<Caution> page, JComponent... controls) {
-    return new CautionBox(page.title(), List.of(), List.of(controls));
+    return titles(List.of(page), controls);
+  }
+
+  /**
+   * The names of cautions alone, in one box, so that where there is little room none is out of
+   * sight.
+   *
+   * @param pages the cautions, at least one
+   * @param controls shown at the right of the names
+   */
+  public static CautionBox titles(List<Page<Caution>> pages, JComponent... controls) {
+    String names = pages.stream().map(Page::title).collect(Collectors.joining("; "));
+    String word = pages.size() == 1 ? "Caution: " : "Cautions: ";
+    return new CautionBox(word, names, List.of(), List.of(controls));
   }
 
   @Override

@@ -82,6 +82,9 @@ final class FormLayout extends InOrderLayout {
   /** The height of a field without what stands below it. */
   private static int firstLine(Component input, int height) {
     boolean stacked = input instanceof Column column && column.getComponentCount() > 0;
+    if (input instanceof Wrapped words) {
+      return Math.min(height, words.getFontMetrics(words.getFont()).getHeight());
+    }
     return stacked ? ((Column) input).getComponent(0).getPreferredSize().height : height;
   }
 

@@ -27,6 +27,21 @@ public final class Row extends JPanel {
   }
 
   /**
+   * Words with controls at their right, or below them where the words would be squeezed.
+   *
+   * @param gap between components, in pixels
+   * @param words the words
+   * @param controls from left to right
+   */
+  public static Row worded(int gap, Component words, Component... controls) {
+    Row row = new Row(new WordedLayout(gap), words);
+    for (Component control : controls) {
+      row.add(control);
+    }
+    return row;
+  }
+
+  /**
    * Components in lines that wrap.
    *
    * @param gap between components and lines, in pixels

@@ -53,15 +53,19 @@ final class CautionBand extends Column {
     }
   }
 
+  private CautionBox box(Page<Caution> page) {
+    JComponent[] controls = page.equals(shown.get(0)) ? new JComponent[] {more} : new JComponent[0];
+    return more.isSelected()
+        ? CautionBox.whole(page, controls)
+        : CautionBox.brief(page, controls);
+  }
+
   private void fill() {
     boxes.removeAll();
-    for (Page<Caution> page : shown) {
-      JComponent[] controls =
-          page.equals(shown.get(0)) ? new JComponent[] {more} : new JComponent[0];
-      boxes.add(
-          more.isSelected()
-              ? CautionBox.whole(page, controls)
-              : brief ? CautionBox.title(page, controls) : CautionBox.brief(page, controls));
+    if (brief && !more.isSelected() && !shown.isEmpty()) {
+      boxes.add(CautionBox.titles(shown, more));
+    } else {
+      shown.forEach(page -> boxes.add(box(page)));
     }
     more.setText(more.isSelected() ? "In brief" : "What to do");
     revalidate();

@@ -11,6 +11,7 @@ import javax.swing.UIManager;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.DefaultTableModel;
 import javax.swing.table.TableCellRenderer;
+import javax.swing.table.TableColumn;
 import limberboard.desktop.base.Wording;
 import limberboard.library.Minutes;
 
@@ -18,6 +19,7 @@ import limberboard.library.Minutes;
 final class EffectTable extends JTable {
   private static final List<String> HEADS =
       List.of("Answer", "Chance", "Likeliest cause then", "What comes next", "From there");
+  private static final int HEAD_ROOM = 4;
   private static final int[] SHARES = {18, 10, 30, 30, 12};
 
   EffectTable() {
@@ -34,9 +36,17 @@ final class EffectTable extends JTable {
         .setHorizontalAlignment(SwingConstants.LEADING);
   }
 
-  /** Rows are as high as their text needs at the widths that columns have now. */
+  /** Columns are never narrower than their heads; rows are as high as their text needs. */
   @Override
   public void doLayout() {
+    for (int i = 0; i < getColumnCount(); i++) {
+      TableColumn column = getColumnModel().getColumn(i);
+      Component head =
+          getTableHeader()
+              .getDefaultRenderer()
+              .getTableCellRendererComponent(this, column.getHeaderValue(), false, false, -1, i);
+      column.setMinWidth(head.getPreferredSize().width + HEAD_ROOM);
+    }
     super.doLayout();
     fitRows();
   }

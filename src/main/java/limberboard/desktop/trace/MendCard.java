@@ -48,7 +48,7 @@ final class MendCard extends JPanel {
     print.setName("print-page");
     save = Buttons.plain("Save page as PDF \u2026", reader::savePdf);
     save.setName("save-pdf");
-    more = Buttons.plain("More \u25be", this::openMore);
+    more = Buttons.menu("More", this::openMore);
     more.setName("mend-more");
     more.getAccessibleContext().setAccessibleName("More to do with this mend");
     Column foot = new Column(0).padded(0, 2, 2, 2);

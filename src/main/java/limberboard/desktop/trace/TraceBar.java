@@ -25,7 +25,7 @@ final class TraceBar extends Column {
   private final AspectSwitch looks;
   private final JToggleButton causes = new JToggleButton("Causes");
   private final JButton undo;
-  private final JButton more = Buttons.plain("More \u25be", this::open);
+  private final JButton more = Buttons.menu("More", this::open);
   private final transient List<Deed> deeds;
   private final transient List<JButton> buttons;
   private boolean tight;

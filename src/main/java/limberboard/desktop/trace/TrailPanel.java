@@ -89,8 +89,7 @@ final class TrailPanel extends JPanel {
     }
     buttons.add(back);
     if (model.stage() == Stage.CHECK) {
-      buttons.add(0, words);
-      row.add(Row.growing(8, 0, buttons.toArray(JComponent[]::new)));
+      row.add(Row.worded(8, words, buttons.toArray(JComponent[]::new)));
     } else {
       row.add(words);
       row.add(Row.wrapping(8, buttons.toArray(JComponent[]::new)));

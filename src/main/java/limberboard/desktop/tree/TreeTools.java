@@ -1,13 +1,14 @@
 package limberboard.desktop.tree;
 
 import java.awt.BorderLayout;
+import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import limberboard.desktop.parts.Buttons;
-import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.Tools;
 import limberboard.trace.DiagnosticTree;
 
 /** The buttons above a tree. */
@@ -59,7 +60,12 @@ final class TreeTools extends JPanel {
     smaller.getAccessibleContext().setAccessibleName("Smaller");
     larger.getAccessibleContext().setAccessibleName("Larger");
     other.setName("tree-other");
-    add(Row.wrapping(8, here, smaller, size, larger, fit, unfold, fold, other, print, save, draw));
+    add(
+        new Tools(
+            "tree-more",
+            8,
+            List.of(here, smaller, size, larger, fit, other),
+            List.of(unfold, fold, print, save, draw)));
     view.sight().onZoom(this::refresh);
   }
 

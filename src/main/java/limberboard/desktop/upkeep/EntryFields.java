@@ -118,7 +118,7 @@ final class EntryFields extends Column {
   private static String hint(Field field, Optional<String> lastHours) {
     return switch (field.kind()) {
       case DAY -> "20 May 2026";
-      case HOURS -> lastHours.map(last -> "last read " + last).orElse("the meter’s reading");
+      case HOURS -> lastHours.map(last -> "last " + last).orElse("the meter’s reading");
       case COUNT -> "since the entry before";
       case NOTE -> "anything to remember";
     };

@@ -3,7 +3,6 @@ package limberboard.desktop.upkeep;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.event.HierarchyEvent;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
@@ -12,8 +11,8 @@ import javax.swing.JPanel;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
-import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.Tools;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.read.PageAction;
 import limberboard.desktop.read.Papers;
@@ -54,7 +53,7 @@ final class SheetPanel extends JPanel {
     csv.setToolTipText("A table for a spreadsheet");
     reader.pane().offer(new PageAction("Print …", "control P", this::print));
     reader.pane().offer(new PageAction("Save as PDF …", "control S", this::savePdf));
-    add(tools(choices), BorderLayout.NORTH);
+    add(tools(name, choices), BorderLayout.NORTH);
     add(shown, BorderLayout.CENTER);
     Column empty = new Column(0).padded(24, 8, 8, 8);
     empty.add(words);
@@ -71,11 +70,9 @@ final class SheetPanel extends JPanel {
     refresh();
   }
 
-  private JComponent tools(JComponent... choices) {
-    List<JComponent> all = new ArrayList<>(List.of(choices));
-    all.addAll(List.of(print, pdf, csv));
+  private JComponent tools(String name, JComponent... choices) {
     Column column = new Column(0);
-    column.add(Row.wrapping(8, all.toArray(JComponent[]::new)));
+    column.add(new Tools(name + "-more", 8, List.of(choices), List.of(print, pdf, csv)));
     return column;
   }
 

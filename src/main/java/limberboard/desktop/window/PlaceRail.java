@@ -1,11 +1,13 @@
 package limberboard.desktop.window;
 
+import java.awt.LayoutManager2;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
+import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
@@ -21,6 +23,8 @@ final class PlaceRail extends JPanel {
           + " selectedBackground: $Limberboard.chosen; selectedForeground: $Limberboard.ink;"
           + " focusedBackground: null; iconTextGap: 5";
   private final Map<String, JToggleButton> buttons = new LinkedHashMap<>();
+  private final transient Map<JToggleButton, Icon> icons = new LinkedHashMap<>();
+  private boolean wordsOnly;
 
   PlaceRail(List<Place> places, Consumer<Place> go) {
     super(new MigLayout("insets 10 8 10 8, flowy, fillx, gapy 6", "[grow,fill,88lp:88lp]"));
@@ -33,12 +37,35 @@ final class PlaceRail extends JPanel {
       button.addActionListener(e -> go.accept(place));
       group.add(button);
       buttons.put(place.id(), button);
+      icons.put(button, place.icon());
       add(button);
       Keys.everywhere(this, "control " + number, button::doClick);
       number++;
     }
     Keys.within(this, "DOWN", () -> step(1));
     Keys.within(this, "UP", () -> step(-1));
+  }
+
+  /** Where the height is too little for drawings and words, the words stay. */
+  @Override
+  public void doLayout() {
+    boolean wanted = getHeight() > 0 && getHeight() < heightWithIcons();
+    if (wanted != wordsOnly) {
+      wordsOnly = wanted;
+      icons.forEach((button, icon) -> button.setIcon(wordsOnly ? null : icon));
+      ((LayoutManager2) getLayout()).invalidateLayout(this);
+    }
+    super.doLayout();
+  }
+
+  private int heightWithIcons() {
+    int height = getLayout().preferredLayoutSize(this).height;
+    if (wordsOnly) {
+      for (Map.Entry<JToggleButton, Icon> each : icons.entrySet()) {
+        height += each.getValue().getIconHeight() + each.getKey().getIconTextGap();
+      }
+    }
+    return height;
   }
 
   private static JToggleButton button(Place place, int number) {

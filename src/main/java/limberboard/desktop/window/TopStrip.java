@@ -17,7 +17,7 @@ final class TopStrip extends JPanel {
   private final WindowMenu menu;
 
   TopStrip(Session session, Runnable notEntered, JComponent search, WindowMenu menu) {
-    super(new MigLayout("insets 9 14 9 14, fillx", "[][250lp::320lp]24[grow,fill]24[]", "[]"));
+    super(new MigLayout("insets 9 14 9 14, fillx", "[][215lp:250lp:320lp]24[grow,fill]24[]", "[]"));
     this.chooser = new BoatChooser(session, notEntered);
     this.search = search;
     this.menu = menu;
@@ -25,8 +25,8 @@ final class TopStrip extends JPanel {
     boat.setDisplayedMnemonic('o');
     boat.setLabelFor(chooser);
     add(boat);
-    add(chooser, "growx, wmin 200lp");
-    add(search, "wmin 220lp, wmax 760lp, growx");
+    add(chooser, "growx, wmin 200lp, shrinkprio 50");
+    add(search, "wmin 120lp, wmax 760lp, growx");
     add(menu.button());
     setOpaque(true);
   }

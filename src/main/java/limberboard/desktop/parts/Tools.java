@@ -1,0 +1,118 @@
+package limberboard.desktop.parts;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Dimension;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JMenuItem;
+import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
+import javax.swing.JRootPane;
+
+/**
+ * Controls above something that is to be seen. They take two lines at most, and one in a low
+ * window; what is seldom pressed and has no room is in a menu, so that what is to be seen keeps the
+ * height.
+ */
+public final class Tools extends JPanel {
+  private static final int LOW = 480;
+  private final int gap;
+  private final transient List<JComponent> always;
+  private final transient List<JButton> seldom;
+  private final JButton more = Buttons.menu("More", this::open);
+
+  /**
+   * Controls.
+   *
+   * @param name the name of the button that opens the menu, and what it is for
+   * @param gap between controls and lines, in pixels
+   * @param always stay in sight, from left to right
+   * @param seldom stand after them, the first longest in sight
+   */
+  public Tools(
+      String name, int gap, List<? extends JComponent> always, List<? extends JButton> seldom) {
+    super(new WrapLayout(gap));
+    this.gap = gap;
+    this.always = List.copyOf(always);
+    this.seldom = List.copyOf(seldom);
+    setOpaque(false);
+    more.setName(name);
+    more.setVisible(false);
+    always.forEach(this::add);
+    seldom.forEach(this::add);
+    add(more);
+  }
+
+  private void open() {
+    JPopupMenu menu = new JPopupMenu("More");
+    for (JButton button : seldom) {
+      if (!button.isVisible()) {
+        JMenuItem item = new JMenuItem(button.getText());
+        item.setName(button.getName());
+        item.setToolTipText(button.getToolTipText());
+        item.setEnabled(button.isEnabled());
+        item.addActionListener(e -> button.doClick(0));
+        menu.add(item);
+      }
+    }
+    menu.show(more, 0, more.getHeight());
+  }
+
+  /** Always computed, because it depends on the width that is about to be given. */
+  @Override
+  public Dimension getPreferredSize() {
+    fit(Widths.inside(this));
+    return getLayout().preferredLayoutSize(this);
+  }
+
+  @Override
+  public void doLayout() {
+    fit(Widths.inside(this));
+    super.doLayout();
+  }
+
+  private void fit(int width) {
+    int inSight = seldom.size();
+    while (inSight > 0 && lines(inSight, width) > mostLines()) {
+      inSight--;
+    }
+    for (int i = 0; i < seldom.size(); i++) {
+      show(seldom.get(i), i < inSight);
+    }
+    show(more, inSight < seldom.size());
+  }
+
+  private static void show(JComponent control, boolean wanted) {
+    if (control.isVisible() != wanted) {
+      control.setVisible(wanted);
+    }
+  }
+
+  private int mostLines() {
+    JRootPane root = getRootPane();
+    return root != null && root.getHeight() > 0 && root.getHeight() < UIScale.scale(LOW) ? 1 : 2;
+  }
+
+  /** How many lines it takes with so many of the seldom pressed in sight. */
+  private int lines(int inSight, int width) {
+    List<JComponent> shown = new ArrayList<>(always);
+    shown.removeIf(control -> !control.isVisible());
+    shown.addAll(seldom.subList(0, inSight));
+    if (inSight < seldom.size()) {
+      shown.add(more);
+    }
+    int lines = 1;
+    int x = 0;
+    for (JComponent control : shown) {
+      int wide = Math.min(control.getPreferredSize().width, width);
+      if (x > 0 && x + wide > width) {
+        lines++;
+        x = 0;
+      }
+      x += wide + gap;
+    }
+    return lines;
+  }
+}

@@ -1,0 +1,70 @@
+package limberboard.desktop.parts;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.Insets;
+
+/**
+ * Words first, then controls: at the right of the words while these keep a readable width, and in a
+ * line below them otherwise.
+ */
+final class WordedLayout extends InOrderLayout {
+  private static final int LEAST_WORDS = 200;
+  private static final int LINE_GAP = 4;
+  private final int gap;
+
+  /**
+   * Words and controls.
+   *
+   * @param gap between components, in pixels
+   */
+  WordedLayout(int gap) {
+    this.gap = gap;
+  }
+
+  @Override
+  public Dimension preferredLayoutSize(Container parent) {
+    int width = Widths.inside(parent);
+    Insets insets = parent.getInsets();
+    int height = place(parent, width, false);
+    return new Dimension(width + insets.left + insets.right, height + insets.top + insets.bottom);
+  }
+
+  @Override
+  public void layoutContainer(Container parent) {
+    Insets insets = parent.getInsets();
+    place(parent, parent.getWidth() - insets.left - insets.right, true);
+  }
+
+  private int place(Container parent, int width, boolean move) {
+    if (parent.getComponentCount() == 0) {
+      return 0;
+    }
+    Insets insets = parent.getInsets();
+    Component words = parent.getComponent(0);
+    int wide = 0;
+    int high = 0;
+    for (int i = 1; i < parent.getComponentCount(); i++) {
+      Dimension wanted = parent.getComponent(i).getPreferredSize();
+      wide += wanted.width + gap;
+      high = Math.max(high, wanted.height);
+    }
+    boolean beside = width - wide >= UIScale.scale(LEAST_WORDS);
+    int room = Math.max(1, beside ? width - wide : width);
+    int lines = Widths.heightAt(words, room);
+    if (move) {
+      words.setBounds(insets.left, insets.top, room, lines);
+      int x = insets.left + (beside ? room + gap : 0);
+      int y = insets.top + (beside ? 0 : lines + LINE_GAP);
+      for (int i = 1; i < parent.getComponentCount(); i++) {
+        Component control = parent.getComponent(i);
+        Dimension wanted = control.getPreferredSize();
+        control.setBounds(x, y, wanted.width, wanted.height);
+        x += wanted.width + gap;
+      }
+    }
+    return beside ? Math.max(lines, high) : lines + LINE_GAP + high;
+  }
+}

@@ -1,0 +1,149 @@
+package limberboard.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.AbstractButton;
+import javax.swing.JComponent;
+import javax.swing.JRootPane;
+import javax.swing.JTable;
+import javax.swing.JViewport;
+import javax.swing.SwingUtilities;
+import limberboard.desktop.look.Theme;
+import limberboard.desktop.look.ThemeChoice;
+import limberboard.library.WorkspaceFolders;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * In the smallest window that is promised, with text of the usual and of twice the usual size:
+ * every button is wholly in sight or can be scrolled to, as wide as its words, and every head of a
+ * column is readable. Needs a display; a virtual one will do.
+ */
+class WindowRoomTest {
+  private static final LocalDate TODAY = LocalDate.of(2026, 5, 20);
+  private static final Dimension SMALL = new Dimension(1024, 700);
+  private static Painter painter;
+  private static Desk desk;
+
+  @BeforeAll
+  static void open() throws IOException {
+    Assumptions.assumeFalse(
+        GraphicsEnvironment.isHeadless(),
+        "There is no display, so the window is not measured. Run: xvfb-run -a mvn verify");
+    Pictures pictures = new Pictures(new WorkspaceFolders(Path.of("")), TODAY, SMALL, 100);
+    desk = OnEventThread.get(() -> pictures.desk(ThemeChoice.LIGHT));
+    painter = OnEventThread.get(() -> new Painter(desk, SMALL));
+  }
+
+  @AfterAll
+  static void close() throws IOException {
+    if (painter != null) {
+      OnEventThread.run(painter::close);
+      OnEventThread.run(() -> Theme.apply(ThemeChoice.LIGHT, 100));
+    }
+  }
+
+  static Stream<Arguments> scenes() {
+    return Stream.of(100, 200)
+        .flatMap(text -> Stream.of(Scene.values()).map(scene -> Arguments.of(scene, text)));
+  }
+
+  private static <C extends Component> List<C> all(Container within, Class<C> kind) {
+    List<C> found = new ArrayList<>();
+    for (Component each : within.getComponents()) {
+      if (kind.isInstance(each) && each.isShowing()) {
+        found.add(kind.cast(each));
+      }
+      if (each instanceof Container nested) {
+        found.addAll(all(nested, kind));
+      }
+    }
+    return found;
+  }
+
+  private static JRootPane root() {
+    return desk.window().frame().getRootPane();
+  }
+
+  private static void show(Scene scene, int text) throws IOException {
+    OnEventThread.run(
+        () -> {
+          desk.trace().finish();
+          scene.set(desk);
+          desk.settings().textPercent(text);
+          desk.window().frame().setSize(SMALL);
+        });
+    for (int turn = 0; turn < 2; turn++) {
+      OnEventThread.run(() -> root().revalidate());
+      OnEventThread.run(() -> desk.window().frame().validate());
+      painter.png();
+    }
+  }
+
+  private static boolean scrolls(Component component) {
+    return SwingUtilities.getAncestorOfClass(JViewport.class, component) != null;
+  }
+
+  private static Optional<String> cut(AbstractButton button) {
+    String words = button.getText() + " " + button.getName() + " " + button.getBounds();
+    if (button.getWidth() < button.getPreferredSize().width) {
+      return Optional.of("narrower than its words: " + words);
+    }
+    Rectangle seen = button.getVisibleRect();
+    boolean whole = seen.width == button.getWidth() && seen.height == button.getHeight();
+    return whole || scrolls(button) ? Optional.empty() : Optional.of("cut off: " + words);
+  }
+
+  private static List<String> cutHeads() {
+    List<String> cut = new ArrayList<>();
+    for (JTable table : all(root(), JTable.class)) {
+      for (int i = 0; i < table.getColumnCount(); i++) {
+        int width = table.getColumnModel().getColumn(i).getWidth();
+        Object head = table.getColumnModel().getColumn(i).getHeaderValue();
+        JComponent drawn =
+            (JComponent)
+                table
+                    .getTableHeader()
+                    .getDefaultRenderer()
+                    .getTableCellRendererComponent(table, head, false, false, -1, i);
+        if (width > 0 && width < drawn.getPreferredSize().width) {
+          cut.add(table.getName() + ": " + head);
+        }
+      }
+    }
+    return cut;
+  }
+
+  @ParameterizedTest
+  @MethodSource("scenes")
+  void nothingToPressIsCutOff(Scene scene, int text) throws IOException {
+    show(scene, text);
+    List<String> cut =
+        OnEventThread.get(
+            () ->
+                all(root(), AbstractButton.class).stream()
+                    .filter(button -> button.getText() != null && !button.getText().isEmpty())
+                    .map(WindowRoomTest::cut)
+                    .flatMap(Optional::stream)
+                    .toList());
+    assertThat(cut).isEmpty();
+    assertThat(OnEventThread.get(WindowRoomTest::cutHeads)).as("heads of columns").isEmpty();
+    assertThat(OnEventThread.get(() -> all(root(), AbstractButton.class))).isNotEmpty();
+  }
+}
