@@ -59,7 +59,11 @@ public final class ShoppingSheet {
         Kind.MATERIAL,
         CutPage.LIST,
         "Shopping list",
-        "What to get for " + jobs(list.jobs()) + ", as of " + DayWords.of(list.fitting().on()) + ".",
+        "What to get for "
+            + jobs(list.jobs())
+            + ", as of "
+            + DayWords.of(list.fitting().on())
+            + ".",
         PageCutter.cutFor(list.fitting().boat()),
         parts);
   }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JRootPane;
 import javax.swing.JTable;
@@ -22,10 +23,14 @@ import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.look.ThemeChoice;
+import limberboard.desktop.parts.CautionBox;
+import limberboard.library.Caution;
+import limberboard.library.Page;
 import limberboard.library.WorkspaceFolders;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -128,6 +133,23 @@ class WindowRoomTest {
       }
     }
     return cut;
+  }
+
+  /** Where there is little room, every caution's name is in sight, in one box. */
+  @Test
+  void noCautionIsBehindAnother() throws IOException {
+    List<Page<Caution>> pages = desk.session().library().all(Caution.class).subList(0, 2);
+    OnEventThread.run(
+        () -> {
+          CautionBox box = CautionBox.titles(pages, new JButton("What to do"));
+          box.setSize(760, 400);
+          int one =
+              CautionBox.title(pages.get(0), new JButton("What to do")).getPreferredSize().height;
+          assertThat(box.getAccessibleContext().getAccessibleName())
+              .contains(pages.get(0).title())
+              .contains(pages.get(1).title());
+          assertThat(box.getPreferredSize().height).isLessThan(2 * one);
+        });
   }
 
   @ParameterizedTest

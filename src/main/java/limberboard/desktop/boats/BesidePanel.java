@@ -138,6 +138,7 @@ final class BesidePanel extends JPanel {
   public void updateUI() {
     super.updateUI();
     if (model != null) {
+      setWidths();
       Optional<Page<Model>> page = model.model();
       page.ifPresent(this::draw);
     }

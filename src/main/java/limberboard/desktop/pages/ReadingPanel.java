@@ -69,8 +69,7 @@ final class ReadingPanel extends JPanel {
     cut.setToolTipText("Show everything, or only what is for the chosen boat");
     cut.addActionListener(e -> model.forAllBoats(cut.isSelected()));
     Column column = new Column(0).padded(0, 2, 0, 2);
-    column.add(
-        new Tools("page-more", 8, List.of(back, forward, cut, trace), List.of(print, save)));
+    column.add(new Tools("page-more", 8, List.of(back, forward, cut, trace), List.of(print, save)));
     return column;
   }
 

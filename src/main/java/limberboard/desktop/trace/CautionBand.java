@@ -55,9 +55,7 @@ final class CautionBand extends Column {
 
   private CautionBox box(Page<Caution> page) {
     JComponent[] controls = page.equals(shown.get(0)) ? new JComponent[] {more} : new JComponent[0];
-    return more.isSelected()
-        ? CautionBox.whole(page, controls)
-        : CautionBox.brief(page, controls);
+    return more.isSelected() ? CautionBox.whole(page, controls) : CautionBox.brief(page, controls);
   }
 
   private void fill() {

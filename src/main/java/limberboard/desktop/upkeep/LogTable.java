@@ -13,7 +13,7 @@ import javax.swing.table.TableColumn;
 final class LogTable extends JTable {
   private static final int[] WIDTHS = {170, 270, 66, 110, 190};
   private static final int COUNTED = 3;
-  private final LogRows rows;
+  private final transient LogRows rows;
 
   LogTable(LogRows rows) {
     super(rows);
@@ -44,6 +44,15 @@ final class LogTable extends JTable {
       column.setMinWidth(0);
       column.setMaxWidth(grows(i) ? Integer.MAX_VALUE : width);
       column.setPreferredWidth(width);
+    }
+  }
+
+  /** Columns follow the text size. */
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (rows != null) {
+      widths();
     }
   }
 

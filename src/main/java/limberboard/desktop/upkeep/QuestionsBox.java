@@ -32,6 +32,11 @@ final class QuestionsBox extends Sheet {
     refresh();
   }
 
+  /** Whether somebody has asked for all of them. */
+  boolean isWhole() {
+    return all;
+  }
+
   private void turn() {
     all = !all;
     fill();

@@ -6,8 +6,10 @@ import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
+import javax.swing.JRootPane;
 import limberboard.boat.Boat;
 import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.LimitedHeight;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
@@ -17,11 +19,13 @@ import limberboard.desktop.parts.Wrapped;
  */
 final class UpkeepTop extends Column {
   private static final int ONE_LINE = 1100;
+  private static final int LOW = 480;
   private final transient UpkeepModel model;
   private final Wrapped what = Text.heading("");
   private final AspectButtons aspects;
   private final DayField day;
   private final QuestionsBox questions;
+  private final LimitedHeight limited;
   private final WrittenBand written;
   private boolean roomy;
 
@@ -36,6 +40,7 @@ final class UpkeepTop extends Column {
     aspects = new AspectButtons(all, look);
     day = new DayField(model);
     questions = new QuestionsBox(model);
+    limited = new LimitedHeight(questions, this::mostForQuestions);
     written = new WrittenBand(model, log, back);
     addComponentListener(
         new ComponentAdapter() {
@@ -63,7 +68,18 @@ final class UpkeepTop extends Column {
     return List.of(aspects, day);
   }
 
+  /** Questions leave the height to what is looked at, and scroll. */
+  private int mostForQuestions() {
+    JRootPane root = getRootPane();
+    int height = root == null ? 0 : root.getHeight();
+    if (height == 0) {
+      return Integer.MAX_VALUE;
+    }
+    return height / (questions.isWhole() ? 3 : height < UIScale.scale(LOW) ? 7 : 5);
+  }
+
   private void refresh() {
+    limited.setVisible(!model.questions().isEmpty());
     what.setText(model.boat().map(Boat::name).map(name -> "Upkeep of " + name).orElse(""));
   }
 
@@ -84,7 +100,7 @@ final class UpkeepTop extends Column {
       add(aspects);
     }
     add(day.words());
-    add(questions);
+    add(limited);
     add(written);
     revalidate();
   }

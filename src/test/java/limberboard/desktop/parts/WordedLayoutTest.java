@@ -18,7 +18,8 @@ class WordedLayoutTest {
         () -> {
           Theme.installFonts();
           Theme.apply(ThemeChoice.LIGHT, percent);
-          Wrapped words = Text.plain("Does the water come after rain, or only under way? After rain");
+          Wrapped words =
+              Text.plain("Does the water come after rain, or only under way? After rain");
           JButton change = Buttons.plain("Change", () -> {});
           JButton back = Buttons.plain("Take back", () -> {});
           Row row = Row.worded(8, words, change, back);
