@@ -26,18 +26,28 @@ final class ColumnLayout extends InOrderLayout {
 
   @Override
   public Dimension preferredLayoutSize(Container parent) {
-    int width = narrowed(Widths.inside(parent));
-    int height = 0;
-    int widest = 0;
+    int room = Widths.inside(parent);
+    int widest = narrowed(room);
     for (Component child : parent.getComponents()) {
       if (child.isVisible()) {
-        height += (height == 0 ? 0 : gap) + Widths.heightAt(child, width);
         widest = Math.max(widest, child.getMinimumSize().width);
       }
     }
     Insets insets = parent.getInsets();
     return new Dimension(
-        Math.max(width, widest) + insets.left + insets.right, height + insets.top + insets.bottom);
+        widest + insets.left + insets.right, heightOf(parent, room) + insets.top + insets.bottom);
+  }
+
+  /** The height of all components where there is so much room, without the container's insets. */
+  int heightOf(Container parent, int room) {
+    int width = narrowed(room);
+    int height = 0;
+    for (Component child : parent.getComponents()) {
+      if (child.isVisible()) {
+        height += (height == 0 ? 0 : gap) + Widths.heightAt(child, width);
+      }
+    }
+    return height;
   }
 
   @Override

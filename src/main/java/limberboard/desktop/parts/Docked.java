@@ -95,7 +95,11 @@ public class Docked extends JPanel {
           parent.getComponentCount() < 2
               ? 0
               : gap + Widths.heightAt((Container) parent.getComponent(1), width);
-      int wanted = Widths.heightAt(scroller.getViewport().getView(), width);
+      Column view = ((Docked) parent).content;
+      int wanted = Widths.contentHeightAt(view, width);
+      if (wanted > room - foot) {
+        Widths.contentHeightAt(view, width - scroller.getVerticalScrollBar().getWidth());
+      }
       int body = Math.max(1, Math.min(wanted, room - foot));
       scroller.setBounds(insets.left, insets.top, width, body);
       if (foot > 0) {

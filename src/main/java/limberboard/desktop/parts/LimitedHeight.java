@@ -28,7 +28,7 @@ public final class LimitedHeight extends JScrollPane {
   @Override
   public Dimension getPreferredSize() {
     int width = Math.max(1, getWidth());
-    int wanted = column.isVisible() ? Widths.heightAt(column, width) : 0;
+    int wanted = column.isVisible() ? Widths.contentHeightAt(column, width) : 0;
     return new Dimension(width, Math.min(wanted, Math.max(1, most.getAsInt())));
   }
 }

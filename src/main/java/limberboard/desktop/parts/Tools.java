@@ -2,6 +2,7 @@ package limberboard.desktop.parts;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
+import java.awt.Insets;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JButton;
@@ -63,8 +64,16 @@ public final class Tools extends JPanel {
   /** Always computed, because it depends on the width that is about to be given. */
   @Override
   public Dimension getPreferredSize() {
-    fit(Widths.inside(this));
-    return getLayout().preferredLayoutSize(this);
+    int width = Widths.inside(this);
+    int high = more.getPreferredSize().height;
+    for (JComponent control : always) {
+      high = Math.max(high, control.getPreferredSize().height);
+    }
+    int lines = lines(inSight(width), width);
+    Insets insets = getInsets();
+    return new Dimension(
+        width + insets.left + insets.right,
+        lines * high + (lines - 1) * gap + insets.top + insets.bottom);
   }
 
   @Override
@@ -73,11 +82,17 @@ public final class Tools extends JPanel {
     super.doLayout();
   }
 
-  private void fit(int width) {
+  /** How many of the seldom pressed have room. */
+  private int inSight(int width) {
     int inSight = seldom.size();
     while (inSight > 0 && lines(inSight, width) > mostLines()) {
       inSight--;
     }
+    return inSight;
+  }
+
+  private void fit(int width) {
+    int inSight = inSight(width);
     for (int i = 0; i < seldom.size(); i++) {
       show(seldom.get(i), i < inSight);
     }

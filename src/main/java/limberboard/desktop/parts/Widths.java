@@ -3,6 +3,7 @@ package limberboard.desktop.parts;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
+import java.awt.Insets;
 import javax.swing.JViewport;
 
 /** Heights that depend on widths. */
@@ -18,6 +19,19 @@ final class Widths {
         container.getParent() instanceof JViewport view ? view.getWidth() : container.getWidth();
     int insets = container.getInsets().left + container.getInsets().right;
     return Math.max(1, (width <= 0 ? UNKNOWN : width) - insets);
+  }
+
+  /**
+   * The height that a column wants when it is this wide, found without making the column itself so
+   * wide. What a scroll pane shows is measured in this way: the pane lays out anew each time that
+   * it changes its size, and measuring while laying out would then never end.
+   */
+  static int contentHeightAt(Column column, int width) {
+    Insets insets = column.getInsets();
+    return ((ColumnLayout) column.getLayout())
+            .heightOf(column, Math.max(1, width - insets.left - insets.right))
+        + insets.top
+        + insets.bottom;
   }
 
   /** The height that a component wants when it is this wide. */

@@ -1,6 +1,8 @@
 package limberboard.desktop.parts;
 
 import java.awt.Color;
+import java.awt.Dimension;
+import java.awt.Graphics;
 import java.awt.Insets;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
@@ -22,6 +24,7 @@ import limberboard.desktop.look.Palette;
  */
 public final class Wrapped extends JTextArea {
   private transient Palette ink;
+  private transient boolean measuring;
 
   Wrapped(String text, String styleClass, Palette ink) {
     super(unbroken(text));
@@ -135,6 +138,37 @@ public final class Wrapped extends JTextArea {
         setFocusable(false);
         select(0, 0);
       }
+    }
+  }
+
+  /**
+   * The text breaks anew when it is measured or painted at another width, and a text area then asks
+   * for a new layout. Whoever measures is laying out already: asking again would never end.
+   */
+  @Override
+  public void revalidate() {
+    if (!measuring) {
+      super.revalidate();
+    }
+  }
+
+  @Override
+  public Dimension getPreferredSize() {
+    measuring = true;
+    try {
+      return super.getPreferredSize();
+    } finally {
+      measuring = false;
+    }
+  }
+
+  @Override
+  protected void paintComponent(Graphics graphics) {
+    measuring = true;
+    try {
+      super.paintComponent(graphics);
+    } finally {
+      measuring = false;
     }
   }
 
