@@ -93,6 +93,18 @@ public final class Sides extends JPanel {
     }
   }
 
+  /** Brings the region that a component lies in to the front, and gives the component the focus. */
+  public static void goTo(JComponent component) {
+    if (SwingUtilities.getAncestorOfClass(Sides.class, component) instanceof Sides sides) {
+      if (SwingUtilities.isDescendingFrom(component, sides.other)) {
+        sides.showOther();
+      } else {
+        sides.showMain();
+      }
+    }
+    component.requestFocusInWindow();
+  }
+
   private void showOnly(JComponent region) {
     removeAll();
     region.setVisible(true);

@@ -26,6 +26,7 @@ import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.Row;
+import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.upkeep.Due;
@@ -154,7 +155,7 @@ public final class UpkeepPlace implements Place {
     refresh();
     top.mark(aspect);
     if (panel.isShowing() && model.refusedDay().isEmpty()) {
-      aspect.regions().get(0).requestFocusInWindow();
+      Sides.goTo(aspect.regions().get(0));
     }
   }
 
