@@ -68,26 +68,30 @@ class BoatsWindowTest {
   void aNewBoatIsEnteredByKeyboardAloneAtEverySize(int width, int height, int percent)
       throws IOException {
     try (SmallWindow window = open(width, height, percent)) {
-      goToBoats(window);
-      window.focus("new-boat");
-      window.press(KeyEvent.VK_ENTER);
-      JTextField name = window.find("boat-NAME", JTextField.class);
-      window.until("the cursor is in Name", name::isFocusOwner);
-      Rectangle seen = seen(window, "boat-NAME");
-      assertThat(seen.width).isGreaterThanOrEqualTo(USABLE);
-      assertThat(seen.height).isEqualTo(name.getHeight());
-      assertThat(seen(window, "save-boat").height).isPositive();
-      window.robot().enterText("Ruff");
-      assertThat(window.ask(() -> window.desk().boats().draft().text(Field.NAME)))
-          .isEqualTo("Ruff");
-      for (String next : new String[] {"boat-MODEL", "boat-HULL", "boat-BUILT"}) {
-        window.press(KeyEvent.VK_TAB);
-        JComponent field = window.find(next, JComponent.class);
-        window.until("the cursor is in " + next, field::isFocusOwner);
-        window.until(
-            next + " can be seen",
-            () -> field.getVisibleRect().width >= USABLE && field.getVisibleRect().height > 10);
-      }
+      enterANewBoat(window);
+    }
+  }
+
+  /** Enters a new boat by keyboard alone, and looks whether each field can be seen. */
+  static void enterANewBoat(SmallWindow window) {
+    goToBoats(window);
+    window.focus("new-boat");
+    window.press(KeyEvent.VK_ENTER);
+    JTextField name = window.find("boat-NAME", JTextField.class);
+    window.until("the cursor is in Name", name::isFocusOwner);
+    Rectangle seen = seen(window, "boat-NAME");
+    assertThat(seen.width).isGreaterThanOrEqualTo(USABLE);
+    assertThat(seen.height).isEqualTo(name.getHeight());
+    assertThat(seen(window, "save-boat").height).isPositive();
+    window.robot().enterText("Ruff");
+    assertThat(window.ask(() -> window.desk().boats().draft().text(Field.NAME))).isEqualTo("Ruff");
+    for (String next : new String[] {"boat-MODEL", "boat-HULL", "boat-BUILT"}) {
+      window.press(KeyEvent.VK_TAB);
+      JComponent field = window.find(next, JComponent.class);
+      window.until("the cursor is in " + next, field::isFocusOwner);
+      window.until(
+          next + " can be seen",
+          () -> field.getVisibleRect().width >= USABLE && field.getVisibleRect().height > 10);
     }
   }
 

@@ -287,9 +287,12 @@ final class SmallWindow implements AutoCloseable {
 
   /**
    * Waits until what was begun is done and shown; not for ever, since some tests keep a thread busy
-   * on purpose.
+   * on purpose. On the event thread, where conditions are asked, there is nothing to wait for.
    */
   void settle() {
+    if (EventQueue.isDispatchThread()) {
+      return;
+    }
     robot.waitForIdle();
     for (int i = 0; i < MOST_PAUSES && !awaited.isDone(); i++) {
       Pause.pause(PAUSE_MILLIS);

@@ -300,6 +300,7 @@ class UpkeepWindowTest extends RealWindow {
             desk().settings().textPercent(percent);
           });
       window.act(() -> desk().upkeepPlace().look("due"));
+      window.until("the list is shown at " + percent, () -> window.shows("due"));
       window.focus("due");
       window.press(KeyEvent.VK_ENTER);
       window.press(KeyEvent.VK_M, KeyEvent.VK_ALT);

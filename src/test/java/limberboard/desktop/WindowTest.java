@@ -448,8 +448,10 @@ class WindowTest extends RealWindow {
     window.act(() -> desk().settings().textPercent(200));
     window.until("the causes are behind a button", () -> !texts().contains("Likeliest causes"));
     assertThat(texts()).contains("When does the water come?");
-    window.click("look-causes");
-    assertThat(texts()).contains("Likeliest causes", "Your answers so far");
+    window.focus("look-causes");
+    window.press(KeyEvent.VK_SPACE);
+    window.until("they are shown", () -> texts().contains("Likeliest causes"));
+    assertThat(texts()).contains("Your answers so far");
     window.act(() -> desk().settings().textPercent(100));
     window.until("they stand beside again", () -> texts().contains("Likeliest causes"));
     assertThat(texts()).contains("When does the water come?");
