@@ -133,7 +133,7 @@ final class SmallWindow implements AutoCloseable {
             awaited.counting(workers.library()),
             awaited.counting(workers.search()),
             awaited.counting(workers.pages()),
-            workers.trees(),
+            awaited.counting(workers.trees()),
             EventQueue::invokeLater),
         new TypingPause(30),
         new Outlets(name -> Optional.of(folders.root().resolve(name)), printer, opened::add),
