@@ -43,7 +43,10 @@ public final class FileTrouble {
         name,
         0,
         "",
-        "could not be written: " + reason(trouble),
+        "could not be written: "
+            + (trouble instanceof NoSuchFileException
+                ? "its folder is not there"
+                : reason(trouble)),
         remedy(trouble) + "; nothing was changed");
   }
 
@@ -53,7 +56,7 @@ public final class FileTrouble {
       return "change the permissions of the file and its folder, or ask whoever keeps them";
     }
     return trouble instanceof NoSuchFileException
-        ? "look whether its folder was moved or its disk is not connected"
+        ? "look whether it was moved or its disk is not connected"
         : "mend that and try again";
   }
 

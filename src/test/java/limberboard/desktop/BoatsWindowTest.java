@@ -83,7 +83,7 @@ class BoatsWindowTest {
     assertThat(seen.width).isGreaterThanOrEqualTo(USABLE);
     assertThat(seen.height).isEqualTo(name.getHeight());
     assertThat(seen(window, "save-boat").height).isPositive();
-    window.robot().enterText("Ruff");
+    window.type("Ruff");
     assertThat(window.ask(() -> window.desk().boats().draft().text(Field.NAME))).isEqualTo("Ruff");
     for (String next : new String[] {"boat-MODEL", "boat-HULL", "boat-BUILT"}) {
       window.press(KeyEvent.VK_TAB);
@@ -154,7 +154,7 @@ class BoatsWindowTest {
       String before = window.ask(() -> chooser.getSelectedItem().toString());
       assertThat(before).startsWith("Knot");
       window.focus("boat-NOTE");
-      window.robot().enterText("x");
+      window.type("x");
       window.until(
           "the boat is marked",
           () -> chooser.getSelectedItem().toString().equals("Unsaved: " + before));

@@ -27,7 +27,7 @@ class FindBoatWindowTest extends RealWindow {
 
   private void search(String text) {
     window.press(KeyEvent.VK_L, CTRL);
-    window.robot().enterText(text);
+    window.type(text);
     found();
   }
 
@@ -138,7 +138,7 @@ class FindBoatWindowTest extends RealWindow {
     JButton use = window.find("unknown-use", JButton.class);
     assertThat(window.ask(use::isEnabled)).isFalse();
     window.robot().focusAndWaitForFocusGain(window.find("unknown-year", JTextField.class));
-    window.robot().enterText("2015");
+    window.type("2015");
     window.until("the boat is complete", use::isEnabled);
     JComboBox<?> vent = window.find("unknown-vent", JComboBox.class);
     window.act(() -> vent.setSelectedIndex(1));

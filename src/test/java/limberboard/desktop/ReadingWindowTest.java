@@ -161,7 +161,7 @@ class ReadingWindowTest extends RealWindow {
     window.focus("contents");
     window.press(KeyEvent.VK_F, KeyEvent.VK_CONTROL);
     assertThat(focused()).contains("find-words");
-    window.robot().enterText("number 7");
+    window.type("number 7");
     JLabel count = window.find("find-count", JLabel.class);
     window.until("the first of them", () -> count.getText().equals("1 of 11"));
     window.press(KeyEvent.VK_ENTER);
@@ -199,7 +199,7 @@ class ReadingWindowTest extends RealWindow {
   void aReloadLeavesPlaceSelectionAndSearchAsTheyAre() {
     openLong();
     window.press(KeyEvent.VK_F, KeyEvent.VK_CONTROL);
-    window.robot().enterText("number 40");
+    window.type("number 40");
     window.press(KeyEvent.VK_ENTER);
     int place = scrolled();
     write(90);

@@ -1,10 +1,15 @@
 package limberboard.desktop;
 
+import java.awt.AWTEvent;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
+import java.awt.Toolkit;
 import java.awt.Window;
+import java.awt.event.AWTEventListener;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,6 +17,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
 import javax.accessibility.AccessibleContext;
@@ -61,6 +67,8 @@ final class SmallWindow implements AutoCloseable {
   private final WorkspaceFolders folders;
   private final Workers workers = new Workers();
   private final Awaited awaited = new Awaited();
+  private final AtomicInteger arrived = new AtomicInteger();
+  private final AWTEventListener letGo = this::letGo;
   private final List<String> onEventThread = Collections.synchronizedList(new ArrayList<>());
   private final SmallPrinter printer = new SmallPrinter();
   private final List<Path> opened = Collections.synchronizedList(new ArrayList<>());
@@ -78,6 +86,8 @@ final class SmallWindow implements AutoCloseable {
     this.robot = BasicRobot.robotWithNewAwtHierarchy();
     robot.settings().delayBetweenEvents(5);
     robot.settings().eventPostingDelay(10);
+    Toolkit.getDefaultToolkit()
+        .addAWTEventListener(letGo, AWTEvent.KEY_EVENT_MASK | AWTEvent.MOUSE_EVENT_MASK);
     Settings settings = new Settings(memory);
     this.desk =
         OnEventThread.get(
@@ -87,6 +97,12 @@ final class SmallWindow implements AutoCloseable {
               return new Desk(outside(memory), settings);
             });
     this.frame = new FrameFixture(robot, desk.window().frame());
+  }
+
+  private void letGo(AWTEvent event) {
+    if (event.getID() == KeyEvent.KEY_RELEASED || event.getID() == MouseEvent.MOUSE_RELEASED) {
+      arrived.incrementAndGet();
+    }
   }
 
   /** Opens the window and waits until the library has been read. */
@@ -317,6 +333,7 @@ final class SmallWindow implements AutoCloseable {
 
   /** Presses a key while others are held down. */
   void press(int key, int... held) {
+    int before = arrived.get();
     for (int one : held) {
       robot.pressKey(one);
     }
@@ -324,18 +341,38 @@ final class SmallWindow implements AutoCloseable {
     for (int one : held) {
       robot.releaseKey(one);
     }
-    settle();
+    arrive(before + held.length + 1);
   }
 
   /** Clicks the component of this name. */
   void click(String name) {
-    robot.click(find(name, Component.class));
-    settle();
+    Component component = find(name, Component.class);
+    int before = arrived.get();
+    robot.click(component);
+    arrive(before + 1);
   }
 
   /** Whether a component of this name can be seen, in the window or in what it opened. */
   boolean shows(String name) {
     return !robot.finder().findAll(new NameMatcher(name, true)).isEmpty();
+  }
+
+  /** Types a text where the focus is. */
+  void type(String text) {
+    int before = arrived.get();
+    robot.enterText(text);
+    arrive(before + text.length());
+  }
+
+  /**
+   * Waits until so many keys and buttons were let go before the window's eyes, and what they began
+   * is done. A screen server takes its time to pass on what was pressed.
+   */
+  private void arrive(int expected) {
+    for (int i = 0; i < MOST_PAUSES && arrived.get() < expected; i++) {
+      Pause.pause(PAUSE_MILLIS);
+    }
+    settle();
   }
 
   /** Puts the focus on a component, as Tab or F6 would. */
@@ -367,6 +404,7 @@ final class SmallWindow implements AutoCloseable {
 
   @Override
   public void close() {
+    Toolkit.getDefaultToolkit().removeAWTEventListener(letGo);
     robot.cleanUp();
     workers.close();
     ask(

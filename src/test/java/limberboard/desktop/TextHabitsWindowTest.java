@@ -33,7 +33,7 @@ class TextHabitsWindowTest extends RealWindow {
   @Test
   void ctrlZUndoesTypingAndCtrlYAndCtrlShiftZDoItAgain() {
     window.focus("search");
-    window.robot().enterText("wet locker");
+    window.type("wet locker");
     window.press(KeyEvent.VK_Z, CTRL);
     assertThat(words("search")).isEqualTo("wet");
     window.press(KeyEvent.VK_Z, CTRL);
@@ -49,7 +49,7 @@ class TextHabitsWindowTest extends RealWindow {
     window.act(() -> desk().window().go(desk().place("boats")));
     window.focus("boat-NAME");
     window.press(KeyEvent.VK_END);
-    window.robot().enterText("y");
+    window.type("y");
     window.focus("search");
     window.press(KeyEvent.VK_Z, CTRL);
     assertThat(words("boat-NAME")).isEqualTo("Knoty");
@@ -75,7 +75,7 @@ class TextHabitsWindowTest extends RealWindow {
   @Test
   void theMenuCutsPastesAndUndoes() {
     window.focus("search");
-    window.robot().enterText("gasket");
+    window.type("gasket");
     window.press(KeyEvent.VK_A, CTRL);
     choose("Cut");
     assertThat(words("search")).isEmpty();

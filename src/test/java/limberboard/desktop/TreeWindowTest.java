@@ -169,7 +169,9 @@ class TreeWindowTest extends RealWindow {
     lookAtTree();
     assertThat(texts()).anyMatch(text -> text.startsWith("You went another way"));
     window.click("tree-other");
-    assertThat(texts()).anyMatch(text -> text.contains("so where you are is not on it"));
+    window.until(
+        "it is said",
+        () -> texts().stream().anyMatch(text -> text.contains("so where you are is not on it")));
   }
 
   @Test

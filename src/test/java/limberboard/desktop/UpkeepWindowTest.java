@@ -51,7 +51,7 @@ class UpkeepWindowTest extends RealWindow {
     assertThat(listed()).isEqualTo(1);
     window.press(KeyEvent.VK_M, KeyEvent.VK_ALT);
     window.focus("done-note");
-    window.robot().enterText("new strip");
+    window.type("new strip");
     window.press(KeyEvent.VK_ENTER);
     window.until("nothing is overdue any more", () -> overdue() == 0);
     assertThat(log()).isEqualTo(before + "2026-05-20,replace-gasket,,new strip\n");
@@ -84,7 +84,7 @@ class UpkeepWindowTest extends RealWindow {
     String broken = log() + "2025-05-01,launched,,\"never closed\n";
     window.click("mark-done");
     window.focus("done-note");
-    window.robot().enterText("typed");
+    window.type("typed");
     Files.writeString(folder.resolve("boats/knot/log.csv"), broken);
     window.press(KeyEvent.VK_ENTER);
     window.until("the reason is there", () -> desk().log().remark().isPresent());
@@ -157,7 +157,7 @@ class UpkeepWindowTest extends RealWindow {
     goThere();
     window.press(KeyEvent.VK_G, KeyEvent.VK_ALT);
     window.focus("log-engine-hours");
-    window.robot().enterText("14.5");
+    window.type("14.5");
     window.press(KeyEvent.VK_ENTER);
     window.until("the log has it", () -> desk().session().boat().orElseThrow().log().size() == 3);
     assertThat(log()).isEqualTo(before + "2026-05-20,reading,14.5,\n");
@@ -199,7 +199,7 @@ class UpkeepWindowTest extends RealWindow {
     untilFocusIs("due");
     window.press(KeyEvent.VK_M, KeyEvent.VK_ALT);
     untilFocusIs("done-day");
-    window.robot().enterText("19.5.2026");
+    window.type("19.5.2026");
     window.press(KeyEvent.VK_ENTER);
     untilLogIs(before + "2026-05-19,replace-gasket,,\n");
     untilFocusIs("due");
@@ -210,7 +210,7 @@ class UpkeepWindowTest extends RealWindow {
     untilFocusIs("log-day");
     assertThat(window.ask(() -> window.find("log-day", JTextField.class).getText()))
         .isEqualTo("19 May 2026");
-    window.robot().enterText("18 may 26");
+    window.type("18 may 26");
     window.press(KeyEvent.VK_ENTER);
     untilLogIs(before + "2026-05-18,replace-gasket,,\n");
     untilFocusIs("upkeep-log-table");
@@ -236,12 +236,12 @@ class UpkeepWindowTest extends RealWindow {
     goThere();
     window.press(KeyEvent.VK_G, KeyEvent.VK_ALT);
     window.focus("log-engine-hours");
-    window.robot().enterText("14.5");
+    window.type("14.5");
     window.press(KeyEvent.VK_ENTER);
     untilLogIs(before + "2026-05-20,reading,14.5,\n");
     window.focus("log-note");
     window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
-    window.robot().enterText("half");
+    window.type("half");
     window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
     window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
     assertThat(window.ask(() -> desk().log().isBusy())).isFalse();
@@ -256,7 +256,7 @@ class UpkeepWindowTest extends RealWindow {
     window.press(KeyEvent.VK_G, KeyEvent.VK_ALT);
     window.act(() -> window.find("log-event", JComboBox.class).setSelectedIndex(0));
     window.focus("log-work");
-    window.robot().enterText("hose");
+    window.type("hose");
     window.until("it is found", () -> window.shows("log-works"));
     window.press(KeyEvent.VK_ENTER);
     untilFocusIs("log-day");

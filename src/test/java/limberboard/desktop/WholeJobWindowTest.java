@@ -80,7 +80,7 @@ class WholeJobWindowTest {
 
   private void findTheBoatByHerHullNumber() {
     window.press(KeyEvent.VK_L, CTRL);
-    window.robot().enterText("hull 7");
+    window.type("hull 7");
     window.until(
         "she is found", () -> desk().search().isUpToDate() && !desk().search().found().isEmpty());
     window.press(KeyEvent.VK_ENTER);
@@ -150,7 +150,7 @@ class WholeJobWindowTest {
     window.press(KeyEvent.VK_F2);
     untilFocusIs("log-day");
     window.press(KeyEvent.VK_A, CTRL);
-    window.robot().enterText("18 may 26");
+    window.type("18 may 26");
     window.press(KeyEvent.VK_ENTER);
     window.until("the line is corrected", () -> logIs(before + "2026-05-18,tighten-hose,"));
     untilFocusIs("upkeep-log-table");
@@ -163,7 +163,7 @@ class WholeJobWindowTest {
   private void printThePage() throws IOException {
     window.press(KeyEvent.VK_L, CTRL);
     window.press(KeyEvent.VK_A, CTRL);
-    window.robot().enterText("Replace the locker gasket");
+    window.type("Replace the locker gasket");
     window.until(
         "the page is found",
         () ->
@@ -184,13 +184,13 @@ class WholeJobWindowTest {
   private void enterANewBoat() throws IOException {
     window.press(KeyEvent.VK_N, CTRL);
     untilFocusIs("boat-NAME");
-    window.robot().enterText("Ruff");
+    window.type("Ruff");
     tabTo("boat-MODEL");
     window.press(KeyEvent.VK_DOWN);
     tabTo("boat-HULL");
-    window.robot().enterText("31");
+    window.type("31");
     tabTo("boat-BUILT");
-    window.robot().enterText("2018");
+    window.type("2018");
     window.press(KeyEvent.VK_S, CTRL);
     Path file = window.folders().boats().resolve("ruff/boat.yaml");
     window.until("she is entered", () -> Files.isRegularFile(file));

@@ -59,7 +59,7 @@ class WindowTest extends RealWindow {
   @Test
   void typingInTheSearchFieldShowsHitsAndEnterOpensTheFirst() {
     window.press(KeyEvent.VK_F, KeyEvent.VK_CONTROL);
-    window.robot().enterText("gasket strip");
+    window.type("gasket strip");
     window.until(
         "hits for what was typed",
         () -> desk().search().isUpToDate() && !desk().search().found().isEmpty());
@@ -74,7 +74,7 @@ class WindowTest extends RealWindow {
   @Test
   void arrowsMoveThroughTheHitsAndEscapePutsThemAway() {
     window.press(KeyEvent.VK_F, KeyEvent.VK_CONTROL);
-    window.robot().enterText("locker");
+    window.type("locker");
     window.until(
         "several hits", () -> desk().search().isUpToDate() && desk().search().found().size() > 1);
     window.press(KeyEvent.VK_DOWN);
@@ -256,6 +256,7 @@ class WindowTest extends RealWindow {
   }
 
   private void answerAsTheHoseWould() {
+    untilStage(Stage.CHECK);
     for (int i = 0; i < 3 && stage() == Stage.CHECK; i++) {
       String check = window.ask(() -> desk().trace().step().orElseThrow().id());
       String answer =
@@ -368,7 +369,7 @@ class WindowTest extends RealWindow {
   void theFilterNarrowsTheContentsAndTheTreeOpensPages() {
     window.press(KeyEvent.VK_2, KeyEvent.VK_CONTROL);
     window.focus("filter");
-    window.robot().enterText("torch");
+    window.type("torch");
     window.until("one group is left", () -> desk().reading().filter().equals("torch"));
     window.press(KeyEvent.VK_DOWN);
     window.press(KeyEvent.VK_DOWN);
@@ -383,7 +384,7 @@ class WindowTest extends RealWindow {
     JTextField name = window.find("boat-NAME", JTextField.class);
     window.robot().click(name);
     window.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
-    window.robot().enterText("Red Knot");
+    window.type("Red Knot");
     assertThat(texts()).contains("There are unsaved changes. Save writes them into the file.");
     window.press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
     window.until(
@@ -400,7 +401,7 @@ class WindowTest extends RealWindow {
     window.press(KeyEvent.VK_4, KeyEvent.VK_CONTROL);
     window.click("boat-HULL");
     window.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
-    window.robot().enterText("150");
+    window.type("150");
     assertThat(texts()).contains("Hull numbers of this model are 1 to 99.");
   }
 

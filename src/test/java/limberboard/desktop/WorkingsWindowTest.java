@@ -38,14 +38,14 @@ class WorkingsWindowTest extends RealWindow {
     assertThat(window.ask(() -> window.find("sum-diameter", JTextField.class).isFocusOwner()))
         .isTrue();
     window.act(() -> window.find("sum-diameter", JTextField.class).selectAll());
-    window.robot().enterText("40");
+    window.type("40");
     assertThat(flow()).isEqualTo("142 l/min");
     window.act(() -> window.find("sum-diameter", JTextField.class).selectAll());
-    window.robot().enterText("wide");
+    window.type("wide");
     assertThat(isSaid("This is no number")).isTrue();
     assertThat(isSaid("142 l/min")).isFalse();
     window.act(() -> window.find("sum-diameter", JTextField.class).selectAll());
-    window.robot().enterText("4");
+    window.type("4");
     window.focus("sum-diameter-unit");
     window.press(KeyEvent.VK_DOWN);
     assertThat(flow()).isEqualTo("142 l/min");
