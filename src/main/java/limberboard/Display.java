@@ -11,8 +11,8 @@ import limberboard.cli.PictureOrder;
 import limberboard.cli.Terminal;
 import limberboard.desktop.DesktopApp;
 import limberboard.desktop.Pictures;
-import limberboard.library.LastNet;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.LastNet;
+import limberboard.library.file.WorkspaceFolders;
 
 /** The window, as the terminal sees it: opened if there is a display. */
 final class Display implements Terminal.Window {

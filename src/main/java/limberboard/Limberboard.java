@@ -14,9 +14,9 @@ import java.util.Optional;
 import limberboard.cli.ExitCode;
 import limberboard.cli.Session;
 import limberboard.cli.Terminal;
-import limberboard.library.FailureLog;
-import limberboard.library.LastNet;
-import limberboard.library.UserFolders;
+import limberboard.library.file.FailureLog;
+import limberboard.library.file.LastNet;
+import limberboard.library.file.UserFolders;
 
 /** Starts the program: the window without words, a terminal command with them. */
 public final class Limberboard {

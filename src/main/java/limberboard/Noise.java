@@ -4,7 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import limberboard.library.FailureLog;
+import limberboard.library.file.FailureLog;
 
 /**
  * Takes what libraries print for themselves, warnings with stack traces among it, away from the

@@ -12,9 +12,9 @@
  * </ol>
  *
  * <p><b>Choices made.</b> Only here are the process's own streams and its exit touched. What
- * libraries print goes into the file of failures ({@link limberboard.library.FailureLog}), what
- * nobody expected through the {@link limberboard.library.LastNet}; words that lost letters on their
- * way from the terminal are refused before anything is done.
+ * libraries print goes into the file of failures ({@link limberboard.library.file.FailureLog}),
+ * what nobody expected through the {@link limberboard.library.file.LastNet}; words that lost
+ * letters on their way from the terminal are refused before anything is done.
  *
  * <p><b>Threads.</b> The main thread, until the window is open.
  */

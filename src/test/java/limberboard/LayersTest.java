@@ -38,6 +38,8 @@ class LayersTest {
           .definedBy("limberboard.workings..")
           .layer("Search")
           .definedBy("limberboard.search..")
+          .layer("Words")
+          .definedBy("limberboard.words..")
           .layer("Boat")
           .definedBy("limberboard.boat..")
           .layer("Library")
@@ -66,6 +68,10 @@ class LayersTest {
           .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Print", "Upkeep", "Rigging")
           .whereLayer("Search")
           .mayOnlyBeAccessedByLayers("Desktop", "Terminal")
+          .whereLayer("Words")
+          .mayOnlyAccessLayers("Library")
+          .whereLayer("Library")
+          .mayNotAccessAnyLayer()
           .because("a change to what people touch must not reach what the trade knows");
 
   @ArchTest
@@ -75,6 +81,14 @@ class LayersTest {
           .should()
           .beFreeOfCycles()
           .because("a newcomer must be able to read the packages one after another");
+
+  @ArchTest
+  static final ArchRule NO_CIRCLES_WITHIN =
+      slices()
+          .matching("limberboard.(**)")
+          .should()
+          .beFreeOfCycles()
+          .because("the rooms of a package are read one after another, too");
 
   @ArchTest
   static final ArchRule SWING_STAYS_IN_THE_WINDOW =

@@ -8,7 +8,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import limberboard.library.Library;
 import limberboard.library.LibraryReader;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 import limberboard.search.SearchIndex;
 import limberboard.search.SearchQuery;
 import limberboard.search.SearchResults;
@@ -66,7 +66,9 @@ public class SearchBench {
     index.update(library);
     System.out.printf(
         "%n# built with %d pages in %.1f s, %.1f MB%n",
-        library.pages().size(), (System.nanoTime() - start) / 1e9, megabytes(folders.searchIndex()));
+        library.pages().size(),
+        (System.nanoTime() - start) / 1e9,
+        megabytes(folders.searchIndex()));
   }
 
   private static double megabytes(Path folder) throws IOException {

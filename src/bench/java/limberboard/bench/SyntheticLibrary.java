@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import limberboard.library.Head;
 import limberboard.library.Library;
-import limberboard.library.Page;
-import limberboard.library.Topic;
+import limberboard.library.page.Head;
+import limberboard.library.page.Page;
+import limberboard.library.page.Topic;
 
 /**
  * A large library made of a small one: its pages over and over, of each of which some words are
@@ -57,11 +57,10 @@ final class SyntheticLibrary {
             List.of(),
             Map.of());
     String id = "page-" + number;
-    return new Page<>(
-        id, "articles/topics/" + id + ".md", head, new Topic(), body.toString(), 1);
+    return new Page<>(id, "articles/topics/" + id + ".md", head, new Topic(), body.toString(), 1);
   }
 
-  private static <D extends limberboard.library.Details> Page<D> withBody(
+  private static <D extends limberboard.library.page.Details> Page<D> withBody(
       Page<D> page, String body) {
     return new Page<>(page.id(), page.path(), page.head(), page.details(), body, page.bodyLine());
   }

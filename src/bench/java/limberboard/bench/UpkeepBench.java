@@ -16,10 +16,10 @@ import limberboard.boat.LogEntry;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.library.Library;
-import limberboard.library.Page;
-import limberboard.library.Phase;
-import limberboard.library.Procedure;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.value.Phase;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.list.ListKind;
 import limberboard.upkeep.list.ListWork;
@@ -64,8 +64,7 @@ public class UpkeepBench {
   /** Makes the fleet and the library, the same every time. */
   @Setup
   public void make() throws IOException {
-    Workspace read =
-        new WorkspaceReader(new WorkspaceFolders(Path.of("").toAbsolutePath())).read();
+    Workspace read = new WorkspaceReader(new WorkspaceFolders(Path.of("").toAbsolutePath())).read();
     library = library(read.library());
     Random random = new Random(1990);
     fleet = new ArrayList<>();
@@ -77,9 +76,7 @@ public class UpkeepBench {
 
   private Library library(Library own) {
     List<Page<?>> pages = new ArrayList<>();
-    own.pages().stream()
-        .filter(page -> !(page.details() instanceof Procedure))
-        .forEach(pages::add);
+    own.pages().stream().filter(page -> !(page.details() instanceof Procedure)).forEach(pages::add);
     List<Page<Procedure>> all =
         own.all(Procedure.class).stream()
             .filter(page -> page.details().interval().isPresent())
@@ -145,8 +142,7 @@ public class UpkeepBench {
   public long seasonWork() {
     Set<Phase> fittingOut = EnumSet.complementOf(EnumSet.of(Phase.LAY_UP));
     return fleet.stream()
-        .mapToLong(
-            fitting -> Upkeep.of(library, fitting).season(2026).tasks(fittingOut).size())
+        .mapToLong(fitting -> Upkeep.of(library, fitting).season(2026).tasks(fittingOut).size())
         .sum();
   }
 }

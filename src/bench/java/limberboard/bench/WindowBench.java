@@ -12,7 +12,7 @@ import java.util.function.Predicate;
 import javax.swing.JComboBox;
 import javax.swing.JTextField;
 import limberboard.desktop.DesktopApp;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;

@@ -10,7 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import limberboard.library.Model.Access;
+import limberboard.library.page.Model.Access;
 
 /**
  * What must be opened on one boat to reach a place: each access once, in the order it is done. An

@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import limberboard.library.Exposure;
-import limberboard.library.Model;
-import limberboard.library.Page;
-import limberboard.library.Use;
-import limberboard.library.Water;
+import limberboard.library.page.Model;
+import limberboard.library.page.Page;
+import limberboard.library.value.Exposure;
+import limberboard.library.value.Use;
+import limberboard.library.value.Water;
 
 /**
  * One owner's boat.

@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.YamlText.Unchangeable;
-import limberboard.library.Exposure;
-import limberboard.library.Model;
-import limberboard.library.Use;
-import limberboard.library.Water;
+import limberboard.library.page.Model;
+import limberboard.library.value.Exposure;
+import limberboard.library.value.Use;
+import limberboard.library.value.Water;
 
 /**
  * Makes the text of a {@code boat.yaml} say another boat: only the keys that differ are touched.

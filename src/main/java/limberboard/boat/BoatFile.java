@@ -5,13 +5,13 @@ import java.time.MonthDay;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import limberboard.library.Absent;
-import limberboard.library.Exposure;
-import limberboard.library.Limits;
-import limberboard.library.Required;
-import limberboard.library.Use;
-import limberboard.library.Water;
-import limberboard.library.Within;
+import limberboard.library.problem.Limits;
+import limberboard.library.value.Absent;
+import limberboard.library.value.Exposure;
+import limberboard.library.value.Required;
+import limberboard.library.value.Use;
+import limberboard.library.value.Water;
+import limberboard.library.value.Within;
 
 /**
  * A boat as its file {@code boat.yaml} has it, before its model is looked up.

@@ -11,8 +11,8 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import limberboard.library.Model;
-import limberboard.library.Page;
+import limberboard.library.page.Model;
+import limberboard.library.page.Page;
 
 /**
  * Finds the boat that words mean: by name, also misspelt, by hull number, by model and year. A boat

@@ -7,9 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import limberboard.library.FileBytes;
-import limberboard.library.Problem;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.FileBytes;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.problem.Problem;
 
 /** Finds the files of boats and cases, and says of those that would be passed over why. */
 final class BoatFolders {

@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import limberboard.library.Model;
-import limberboard.library.Page;
+import limberboard.library.page.Model;
+import limberboard.library.page.Page;
 
 /**
  * Brings together what one person changed in a boat and what another wrote into its file meanwhile.

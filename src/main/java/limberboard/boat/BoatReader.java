@@ -6,12 +6,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import limberboard.library.FileBytes;
-import limberboard.library.HeaderBinder;
 import limberboard.library.Library;
-import limberboard.library.Problem;
-import limberboard.library.TextFile;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.FileBytes;
+import limberboard.library.file.TextFile;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.header.HeaderBinder;
+import limberboard.library.problem.Problem;
 
 /** Reads the boats' folders one after another: {@code boat.yaml} and {@code log.csv} of each. */
 final class BoatReader {

@@ -5,15 +5,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import limberboard.library.Exposure;
-import limberboard.library.HeaderBinder;
 import limberboard.library.Library;
-import limberboard.library.Model;
-import limberboard.library.Nearest;
-import limberboard.library.Page;
-import limberboard.library.Problem;
-import limberboard.library.Use;
-import limberboard.library.Water;
+import limberboard.library.header.HeaderBinder;
+import limberboard.library.page.Model;
+import limberboard.library.page.Page;
+import limberboard.library.problem.Nearest;
+import limberboard.library.problem.Problem;
+import limberboard.library.value.Exposure;
+import limberboard.library.value.Use;
+import limberboard.library.value.Water;
 
 /**
  * Reads the text of a {@code boat.yaml}. What cannot be used is reported with its line and counts

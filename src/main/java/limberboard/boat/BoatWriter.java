@@ -7,15 +7,15 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.YamlText.Unchangeable;
-import limberboard.library.FileTrouble;
-import limberboard.library.HeaderBinder;
-import limberboard.library.KeptFile;
-import limberboard.library.KeptFile.Edit;
-import limberboard.library.KeptFile.Rewrite;
 import limberboard.library.Library;
-import limberboard.library.Problem;
-import limberboard.library.TextFile;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.FileTrouble;
+import limberboard.library.file.KeptFile;
+import limberboard.library.file.KeptFile.Edit;
+import limberboard.library.file.KeptFile.Rewrite;
+import limberboard.library.file.TextFile;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.header.HeaderBinder;
+import limberboard.library.problem.Problem;
 
 /**
  * Writes boats' {@code boat.yaml}. Only the keys that were changed are touched: comments, unknown

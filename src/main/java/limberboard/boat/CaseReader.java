@@ -7,21 +7,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import limberboard.library.Absent;
-import limberboard.library.Check;
-import limberboard.library.HeaderBinder;
 import limberboard.library.Library;
-import limberboard.library.Limits;
-import limberboard.library.Nearest;
-import limberboard.library.Page;
-import limberboard.library.Problem;
-import limberboard.library.Required;
-import limberboard.library.Symptom;
-import limberboard.library.TextFile;
-import limberboard.library.Use;
-import limberboard.library.Water;
-import limberboard.library.Within;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.TextFile;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.header.HeaderBinder;
+import limberboard.library.page.Check;
+import limberboard.library.page.Page;
+import limberboard.library.page.Symptom;
+import limberboard.library.problem.Limits;
+import limberboard.library.problem.Nearest;
+import limberboard.library.problem.Problem;
+import limberboard.library.value.Absent;
+import limberboard.library.value.Required;
+import limberboard.library.value.Use;
+import limberboard.library.value.Water;
+import limberboard.library.value.Within;
 
 /** Reads recorded cases. */
 final class CaseReader {

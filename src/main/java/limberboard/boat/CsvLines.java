@@ -3,7 +3,7 @@ package limberboard.boat;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import limberboard.library.Problem;
+import limberboard.library.problem.Problem;
 
 /**
  * The lines of a CSV file (RFC 4180) that can be used; what cannot is reported with its line.

@@ -3,8 +3,8 @@ package limberboard.boat;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import limberboard.library.Problem;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.problem.Problem;
 
 /** What is doubtful in a boat's own files, to be asked of whoever keeps them. */
 public final class Doubts {

@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
-import limberboard.library.Condition;
-import limberboard.library.Model.Choice;
-import limberboard.library.Range;
-import limberboard.library.Word;
+import limberboard.library.page.Model.Choice;
+import limberboard.library.value.Condition;
+import limberboard.library.value.Range;
+import limberboard.library.value.Word;
 
 /**
  * Judges conditions for one boat on one day, and says why. Immutable.

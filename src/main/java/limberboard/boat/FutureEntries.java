@@ -2,8 +2,8 @@ package limberboard.boat;
 
 import java.time.LocalDate;
 import java.util.List;
-import limberboard.library.Problem;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.problem.Problem;
 
 /** Questions log entries that are dated later than today: work is logged once it is done. */
 public final class FutureEntries {

@@ -6,11 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import limberboard.library.KeptFile;
-import limberboard.library.KeptFile.Edit;
-import limberboard.library.KeptFile.Rewrite;
-import limberboard.library.Problem;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.KeptFile;
+import limberboard.library.file.KeptFile.Edit;
+import limberboard.library.file.KeptFile.Rewrite;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.problem.Problem;
 
 /**
  * Writes boats' logs (RFC 4180): adds entries at the end, corrects one, takes one out, and takes

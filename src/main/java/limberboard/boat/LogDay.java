@@ -3,7 +3,7 @@ package limberboard.boat;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.regex.Pattern;
-import limberboard.library.Limits;
+import limberboard.library.problem.Limits;
 
 /** A day as the files of a boat have it: {@code 2026-05-01}, in the years 1900 to 2200. */
 public final class LogDay {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import limberboard.boat.CsvText.Row;
-import limberboard.library.Problem;
+import limberboard.library.problem.Problem;
 
 /**
  * Works out the text of a log in which lines are added, replaced or taken out. Every other line

@@ -7,9 +7,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import limberboard.library.Library;
-import limberboard.library.Problem;
-import limberboard.library.TextFile;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.TextFile;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.problem.Problem;
 
 /** Reads a boat's log (RFC 4180); a broken line is reported and left out, the rest is read. */
 final class LogReader {

@@ -9,14 +9,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import limberboard.library.Exposure;
 import limberboard.library.Library;
-import limberboard.library.Model;
-import limberboard.library.Model.Choice;
-import limberboard.library.Page;
-import limberboard.library.Use;
-import limberboard.library.Water;
-import limberboard.library.Word;
+import limberboard.library.page.Model;
+import limberboard.library.page.Model.Choice;
+import limberboard.library.page.Page;
+import limberboard.library.value.Exposure;
+import limberboard.library.value.Use;
+import limberboard.library.value.Water;
+import limberboard.library.value.Word;
 
 /**
  * Boats that nobody has entered: known by model, year and what is fitted, without a file. Such a

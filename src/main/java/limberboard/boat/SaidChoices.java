@@ -10,12 +10,12 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
-import limberboard.library.Model;
-import limberboard.library.Model.Choice;
-import limberboard.library.Model.Equipment;
-import limberboard.library.Page;
-import limberboard.library.Use;
-import limberboard.library.Water;
+import limberboard.library.page.Model;
+import limberboard.library.page.Model.Choice;
+import limberboard.library.page.Model.Equipment;
+import limberboard.library.page.Page;
+import limberboard.library.value.Use;
+import limberboard.library.value.Water;
 
 /** Reads what is fitted to a boat, where she lies and what she is used for, from words. */
 final class SaidChoices {

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import limberboard.library.Library;
-import limberboard.library.Model;
-import limberboard.library.Page;
+import limberboard.library.page.Model;
+import limberboard.library.page.Page;
 
 /**
  * A model that somebody named.

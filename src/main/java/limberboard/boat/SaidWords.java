@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
-import limberboard.library.Nearest;
+import limberboard.library.problem.Nearest;
 
 /**
  * What somebody said, word by word: in small letters, without accents and signs.

@@ -1,8 +1,8 @@
 package limberboard.boat;
 
 import java.util.List;
-import limberboard.library.Material;
-import limberboard.library.Page;
+import limberboard.library.page.Material;
+import limberboard.library.page.Page;
 
 /**
  * What is in a boat's store. Immutable.

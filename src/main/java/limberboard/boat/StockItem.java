@@ -3,8 +3,8 @@ package limberboard.boat;
 import java.time.LocalDate;
 import java.util.Optional;
 import javax.measure.Quantity;
-import limberboard.library.Material;
-import limberboard.library.Page;
+import limberboard.library.page.Material;
+import limberboard.library.page.Page;
 
 /**
  * One thing in a boat's store: one pack, one remnant of rope, or a number of pieces.

@@ -7,16 +7,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
-import limberboard.library.CountingUnit;
-import limberboard.library.KnownUnit;
 import limberboard.library.Library;
-import limberboard.library.Material;
-import limberboard.library.Nearest;
-import limberboard.library.Page;
-import limberboard.library.Problem;
-import limberboard.library.QuantityText;
-import limberboard.library.TextFile;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.TextFile;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.page.Material;
+import limberboard.library.page.Page;
+import limberboard.library.problem.Nearest;
+import limberboard.library.problem.Problem;
+import limberboard.library.value.CountingUnit;
+import limberboard.library.value.KnownUnit;
+import limberboard.library.value.QuantityText;
 
 /** Reads a boat's store; a broken line is reported and left out, the rest is read. */
 final class StockReader {

@@ -3,11 +3,11 @@ package limberboard.boat;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
-import limberboard.library.Caution;
-import limberboard.library.Condition;
-import limberboard.library.Head;
 import limberboard.library.Library;
-import limberboard.library.Page;
+import limberboard.library.page.Caution;
+import limberboard.library.page.Head;
+import limberboard.library.page.Page;
+import limberboard.library.value.Condition;
 
 /**
  * A caution of some work, with what brings it in.

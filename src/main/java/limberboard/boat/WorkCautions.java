@@ -5,18 +5,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import limberboard.library.Caution;
-import limberboard.library.Check;
-import limberboard.library.Condition;
-import limberboard.library.Details;
 import limberboard.library.Library;
-import limberboard.library.Material;
-import limberboard.library.MaterialUse;
-import limberboard.library.Page;
-import limberboard.library.Procedure;
-import limberboard.library.QuotedCautions;
-import limberboard.library.Symptom;
-import limberboard.library.ToolUse;
+import limberboard.library.body.QuotedCautions;
+import limberboard.library.page.Caution;
+import limberboard.library.page.Check;
+import limberboard.library.page.Details;
+import limberboard.library.page.Material;
+import limberboard.library.page.MaterialUse;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.page.Symptom;
+import limberboard.library.page.ToolUse;
+import limberboard.library.value.Condition;
 
 /**
  * The cautions of work on a boat: the one place that says which they are. Whatever shows work asks

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import limberboard.library.Library;
-import limberboard.library.Problem;
+import limberboard.library.problem.Problem;
 
 /**
  * An immutable snapshot of a workspace: its library, boats and cases.

@@ -6,13 +6,13 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import limberboard.library.FileBytes;
-import limberboard.library.FurtherCheck;
-import limberboard.library.HeaderBinder;
 import limberboard.library.Library;
 import limberboard.library.LibraryReader;
-import limberboard.library.Problem;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.check.FurtherCheck;
+import limberboard.library.file.FileBytes;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.header.HeaderBinder;
+import limberboard.library.problem.Problem;
 
 /**
  * Reads a workspace again and again; only pages that changed are parsed anew. For one thread at a

@@ -7,7 +7,7 @@
  *   <li>read a {@link limberboard.boat.Workspace} with a {@link limberboard.boat.WorkspaceReader};
  *   <li>take a {@link limberboard.boat.Boat} from it and make a {@link limberboard.boat.Fitting}
  *       for a date;
- *   <li>ask it whether a {@link limberboard.library.Condition} holds, and why not; ask {@link
+ *   <li>ask it whether a {@link limberboard.library.value.Condition} holds, and why not; ask {@link
  *       limberboard.boat.WorkCautions} for the cautions of any work on that boat.
  * </ol>
  *

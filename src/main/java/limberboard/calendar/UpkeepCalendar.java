@@ -25,12 +25,12 @@ import java.util.List;
 import java.util.UUID;
 import limberboard.boat.Boat;
 import limberboard.boat.WorkCaution;
-import limberboard.library.Controls;
-import limberboard.library.Minutes;
-import limberboard.library.Procedure;
-import limberboard.library.Skill;
+import limberboard.library.file.Controls;
+import limberboard.library.page.Procedure;
+import limberboard.library.value.Skill;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Upkeep;
+import limberboard.words.Minutes;
 
 /** Writes what is due on a boat as an iCalendar file (RFC 5545). Immutable. */
 public final class UpkeepCalendar {

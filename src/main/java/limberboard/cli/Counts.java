@@ -1,13 +1,13 @@
 package limberboard.cli;
 
 import limberboard.boat.Workspace;
-import limberboard.library.Caution;
 import limberboard.library.Library;
-import limberboard.library.Material;
-import limberboard.library.Model;
-import limberboard.library.Procedure;
-import limberboard.library.Symptom;
-import limberboard.library.Topic;
+import limberboard.library.page.Caution;
+import limberboard.library.page.Material;
+import limberboard.library.page.Model;
+import limberboard.library.page.Procedure;
+import limberboard.library.page.Symptom;
+import limberboard.library.page.Topic;
 
 /**
  * How much a workspace holds.

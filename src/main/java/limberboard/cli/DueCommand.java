@@ -11,7 +11,7 @@ import limberboard.boat.Doubts;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.calendar.UpkeepCalendar;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 import limberboard.upkeep.Upkeep;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

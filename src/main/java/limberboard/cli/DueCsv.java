@@ -1,8 +1,8 @@
 package limberboard.cli;
 
 import java.util.List;
-import limberboard.library.Phase;
-import limberboard.print.CsvTable;
+import limberboard.library.value.Phase;
+import limberboard.print.sheet.CsvTable;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Upkeep;
 

@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import limberboard.boat.Doubts;
 import limberboard.boat.Workspace;
-import limberboard.library.WorkspaceFolders;
-import limberboard.print.DueSheet;
-import limberboard.print.TimeLine;
-import limberboard.print.TimeLineDrawing;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.print.drawing.TimeLineDrawing;
+import limberboard.print.sheet.DueSheet;
+import limberboard.upkeep.TimeLine;
 import limberboard.upkeep.Upkeep;
 import picocli.CommandLine.Option;
 

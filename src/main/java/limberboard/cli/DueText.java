@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.stream.Collectors;
 import limberboard.boat.Boat;
 import limberboard.boat.WorkCaution;
-import limberboard.library.Minutes;
-import limberboard.library.Problem;
-import limberboard.library.Skill;
+import limberboard.library.problem.Problem;
+import limberboard.library.value.Skill;
 import limberboard.upkeep.AfloatSeason;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Due.Group;
 import limberboard.upkeep.Upkeep;
+import limberboard.words.Minutes;
 
 /** Says in a terminal what is due on a boat. */
 final class DueText {

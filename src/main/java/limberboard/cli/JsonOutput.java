@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.PrintWriter;
 import java.util.Locale;
-import limberboard.library.Controls;
+import limberboard.library.file.Controls;
 
 /** Prints values as JSON, one line each. */
 final class JsonOutput {

@@ -2,7 +2,7 @@ package limberboard.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import limberboard.library.OutputFile;
+import limberboard.library.file.OutputFile;
 
 /** Writes a file that a command was asked for, and says so; the only place that does. */
 final class OutFile {

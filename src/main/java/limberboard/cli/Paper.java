@@ -2,12 +2,12 @@ package limberboard.cli;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import limberboard.library.WorkspaceFolders;
-import limberboard.print.CutPage;
-import limberboard.print.Look;
-import limberboard.print.Pdf;
-import limberboard.print.Pictures;
-import limberboard.print.Xhtml;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.print.page.CutPage;
+import limberboard.print.pdf.Pdf;
+import limberboard.print.picture.Look;
+import limberboard.print.picture.Pictures;
+import limberboard.print.xhtml.Xhtml;
 
 /** Puts sheets on paper. */
 final class Paper {

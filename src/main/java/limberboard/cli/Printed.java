@@ -2,7 +2,7 @@ package limberboard.cli;
 
 import java.io.PrintWriter;
 import java.util.Locale;
-import limberboard.library.Controls;
+import limberboard.library.file.Controls;
 
 /**
  * What a command prints, in the one place through which all of it goes: control characters are made

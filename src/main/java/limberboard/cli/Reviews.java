@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import limberboard.boat.Workspace;
-import limberboard.library.KeyLines;
-import limberboard.library.Page;
-import limberboard.library.Problem;
-import limberboard.library.Symptom;
-import limberboard.library.WorkspaceFolders;
-import limberboard.trace.PageReview;
-import limberboard.trace.Remark;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.header.KeyLines;
+import limberboard.library.page.Page;
+import limberboard.library.page.Symptom;
+import limberboard.library.problem.Problem;
+import limberboard.trace.review.PageReview;
+import limberboard.trace.review.Remark;
 
 /**
  * Reviews the symptom pages of a workspace; those with errors are left out until they are mended.

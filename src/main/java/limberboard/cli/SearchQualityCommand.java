@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import limberboard.boat.Workspace;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 import limberboard.search.SearchIndex;
 import limberboard.search.SearchQuality;
 import picocli.CommandLine.Command;

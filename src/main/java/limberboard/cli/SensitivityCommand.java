@@ -2,8 +2,8 @@ package limberboard.cli;
 
 import java.util.concurrent.Callable;
 import limberboard.boat.Workspace;
-import limberboard.trace.Sensitivity;
 import limberboard.trace.Trace;
+import limberboard.trace.review.Sensitivity;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;

@@ -2,10 +2,10 @@ package limberboard.cli;
 
 import java.io.PrintWriter;
 import java.util.Locale;
-import limberboard.trace.DecisiveEstimate;
 import limberboard.trace.NextStep;
-import limberboard.trace.Sensitivity;
 import limberboard.trace.Trace;
+import limberboard.trace.review.DecisiveEstimate;
+import limberboard.trace.review.Sensitivity;
 
 /** Prints which estimates are worth measuring, for a person at a terminal. */
 final class SensitivityText {

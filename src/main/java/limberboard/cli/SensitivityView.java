@@ -3,10 +3,10 @@ package limberboard.cli;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import limberboard.trace.DecisiveEstimate;
 import limberboard.trace.NextStep;
-import limberboard.trace.Sensitivity;
 import limberboard.trace.Trace;
+import limberboard.trace.review.DecisiveEstimate;
+import limberboard.trace.review.Sensitivity;
 
 /** Which estimates are worth measuring, as {@code --json} prints it. */
 record SensitivityView(

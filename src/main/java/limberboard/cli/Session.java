@@ -14,8 +14,8 @@ import limberboard.boat.BoatFinder;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
-import limberboard.library.Nearest;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.problem.Nearest;
 import limberboard.workings.sums.SumUseCheck;
 import limberboard.workings.sums.Sums;
 

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import limberboard.boat.Workspace;
-import limberboard.print.ReplyText;
+import limberboard.print.sheet.ReplyText;
 import limberboard.trace.Trace;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

@@ -10,10 +10,10 @@ import java.util.function.ToDoubleFunction;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
-import limberboard.library.Page;
-import limberboard.library.Symptom;
+import limberboard.library.page.Page;
+import limberboard.library.page.Symptom;
 import limberboard.trace.Fault;
-import limberboard.trace.PolicyComparison;
+import limberboard.trace.review.PolicyComparison;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -26,9 +26,10 @@ import picocli.CommandLine.Option;
       "Compares what tracing costs on average, in minutes until mended or handed to the yard, with"
           + " simpler rules and with what no strategy can go below.",
       "One row for each symptom and each boat it fits; every figure is worked out exactly. Takes"
-          + " seconds a row, for the largest symptoms a minute or two and some gigabytes of memory.",
-      "The exit code is 1 when a row is dearer than one of the rules, or more than 2 % above what is"
-          + " proven to be needed."
+          + " seconds a row, for the largest symptoms a minute or two and some gigabytes of"
+          + " memory.",
+      "The exit code is 1 when a row is dearer than one of the rules, or more than 2 % above what"
+          + " is proven to be needed."
     })
 final class TraceQualityCommand implements Callable<Integer> {
   private static final double PER_CENT = 100;

@@ -3,7 +3,7 @@ package limberboard.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import limberboard.library.Check;
+import limberboard.library.page.Check;
 
 /**
  * What somebody asks a trace to be: a symptom, perhaps a boat, and what has been found.

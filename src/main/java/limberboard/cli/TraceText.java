@@ -4,16 +4,16 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import limberboard.boat.WorkCaution;
-import limberboard.library.Caution;
-import limberboard.library.Check;
-import limberboard.library.Minutes;
-import limberboard.library.Model;
-import limberboard.library.Skill;
+import limberboard.library.page.Caution;
+import limberboard.library.page.Check;
+import limberboard.library.page.Model;
+import limberboard.library.value.Skill;
 import limberboard.trace.Contradiction;
 import limberboard.trace.NextStep;
 import limberboard.trace.Ranked;
 import limberboard.trace.SecondFault;
 import limberboard.trace.Trace;
+import limberboard.words.Minutes;
 
 /** Prints a trace for a person at a terminal: cautions first. */
 final class TraceText {

@@ -6,9 +6,9 @@ import limberboard.boat.Boat;
 import limberboard.boat.Fit;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
-import limberboard.library.Nearest;
-import limberboard.library.Page;
-import limberboard.library.Symptom;
+import limberboard.library.page.Page;
+import limberboard.library.page.Symptom;
+import limberboard.library.problem.Nearest;
 import limberboard.trace.Fault;
 import limberboard.trace.Trace;
 

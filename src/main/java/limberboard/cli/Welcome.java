@@ -7,8 +7,8 @@ import java.util.function.Function;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
-import limberboard.library.Page;
-import limberboard.library.Symptom;
+import limberboard.library.page.Page;
+import limberboard.library.page.Symptom;
 
 /** Lets a person at a terminal choose a boat and what they notice, and traces it. */
 final class Welcome {

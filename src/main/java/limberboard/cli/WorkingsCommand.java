@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
-import limberboard.library.Amount;
-import limberboard.library.Model;
-import limberboard.library.Nearest;
+import limberboard.library.page.Model;
+import limberboard.library.problem.Nearest;
+import limberboard.library.value.Amount;
 import limberboard.workings.sums.Input;
 import limberboard.workings.sums.PutIn;
 import limberboard.workings.sums.Reckoning;
@@ -49,8 +49,8 @@ final class WorkingsCommand implements Callable<Integer> {
       names = "--with",
       paramLabel = "INPUT=VALUE",
       description =
-          "What is put in, repeated: a quantity with its unit, a word of a choice, or with --boat the"
-              + " name of a measure of its model.")
+          "What is put in, repeated: a quantity with its unit, a word of a choice, or with --boat"
+              + " the name of a measure of its model.")
   private List<String> with = List.of();
 
   @Option(names = "--json", description = "Print JSON.")
@@ -98,8 +98,8 @@ final class WorkingsCommand implements Callable<Integer> {
               + input
               + " is \""
               + measure
-              + "\", which is neither a number with its unit nor a measure of a model. Write a number"
-              + " with its unit, such as 0.5 m");
+              + "\", which is neither a number with its unit nor a measure of a model. Write a"
+              + " number with its unit, such as 0.5 m");
     }
   }
 

@@ -3,7 +3,7 @@ package limberboard.cli;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Optional;
-import limberboard.library.KnownUnit;
+import limberboard.library.value.KnownUnit;
 import limberboard.workings.QuantityWords;
 import limberboard.workings.sums.Input;
 import limberboard.workings.sums.PutIn;

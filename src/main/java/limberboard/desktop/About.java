@@ -1,7 +1,7 @@
 package limberboard.desktop;
 
-import limberboard.library.UserFolders;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.UserFolders;
+import limberboard.library.file.WorkspaceFolders;
 
 /**
  * Which program this is, and where its files are.

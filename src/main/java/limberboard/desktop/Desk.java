@@ -38,17 +38,17 @@ import limberboard.desktop.trace.TraceModel;
 import limberboard.desktop.trace.TracePlace;
 import limberboard.desktop.trace.WhyModel;
 import limberboard.desktop.tree.TreeModel;
-import limberboard.desktop.upkeep.LogModel;
-import limberboard.desktop.upkeep.MendedEntry;
-import limberboard.desktop.upkeep.UpkeepModel;
 import limberboard.desktop.upkeep.UpkeepPlace;
-import limberboard.desktop.upkeep.UpkeepTools;
 import limberboard.desktop.upkeep.WorkNotes;
+import limberboard.desktop.upkeep.entry.LogModel;
+import limberboard.desktop.upkeep.log.MendedEntry;
+import limberboard.desktop.upkeep.state.UpkeepModel;
+import limberboard.desktop.upkeep.state.UpkeepTools;
 import limberboard.desktop.window.Actions;
 import limberboard.desktop.window.MainWindow;
-import limberboard.library.UserFolders;
-import limberboard.library.WorkspaceFolders;
-import limberboard.print.Pictures;
+import limberboard.library.file.UserFolders;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.print.picture.Pictures;
 
 /** Puts the window together: models, places, strip, and the ways between them. */
 final class Desk {

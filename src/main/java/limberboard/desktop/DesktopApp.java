@@ -9,9 +9,9 @@ import limberboard.desktop.base.Settings;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.parts.TextHabits;
 import limberboard.desktop.window.NoWorkspaceWindow;
-import limberboard.library.LastNet;
-import limberboard.library.UserFolders;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.LastNet;
+import limberboard.library.file.UserFolders;
+import limberboard.library.file.WorkspaceFolders;
 
 /** Opens the window. */
 public final class DesktopApp {

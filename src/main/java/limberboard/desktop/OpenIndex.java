@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.Optional;
 import limberboard.desktop.find.SearchSource;
 import limberboard.library.Library;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 import limberboard.search.SearchIndex;
 
 /** The search index of a workspace, opened at the first update. For one thread. */

@@ -13,9 +13,9 @@ import limberboard.desktop.find.SearchSource;
 import limberboard.desktop.parts.Copied;
 import limberboard.desktop.read.Outlets;
 import limberboard.desktop.trace.TraceStore;
-import limberboard.desktop.upkeep.LogStore;
+import limberboard.desktop.upkeep.entry.LogStore;
 import limberboard.library.Library;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 
 /**
  * Everything outside the window that it touches.

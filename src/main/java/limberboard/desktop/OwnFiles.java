@@ -8,7 +8,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import limberboard.desktop.base.Kept;
 import limberboard.desktop.base.KeptFile;
-import limberboard.library.UserFolders;
+import limberboard.library.file.UserFolders;
 
 /**
  * A person's own files of the window: how they like to see things, and one file for each workspace

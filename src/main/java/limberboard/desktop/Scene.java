@@ -10,8 +10,8 @@ import javax.swing.AbstractButton;
 import limberboard.desktop.trace.Aspect;
 import limberboard.desktop.trace.Stage;
 import limberboard.desktop.trace.TraceModel;
-import limberboard.library.Check;
-import limberboard.library.Likelihood;
+import limberboard.library.page.Check;
+import limberboard.library.value.Likelihood;
 import limberboard.trace.NextStep;
 
 /** The states of the window that pictures are made of. */

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import limberboard.boat.Workspace;
 import limberboard.library.LibraryWatch;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 
 /**
  * Reads the workspace and watches its files from before the first reading on, so that no change

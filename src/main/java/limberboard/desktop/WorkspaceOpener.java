@@ -6,7 +6,7 @@ import java.util.function.Consumer;
 import limberboard.desktop.base.Recent;
 import limberboard.desktop.window.MainWindow;
 import limberboard.desktop.window.WorkspaceQuestion;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 
 /** Opens another workspace in place of the one that is open, once its window lets itself close. */
 final class WorkspaceOpener implements Opener {

@@ -10,6 +10,14 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import limberboard.library.page.Caution;
+import limberboard.library.page.Details;
+import limberboard.library.page.Material;
+import limberboard.library.page.Model;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.page.Symptom;
+import limberboard.library.problem.Problem;
 
 /**
  * An immutable snapshot of all pages that could be read, with the links between them and the

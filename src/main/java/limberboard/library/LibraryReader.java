@@ -12,6 +12,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import limberboard.library.check.FolderCheck;
+import limberboard.library.check.FurtherCheck;
+import limberboard.library.check.LibraryCheck;
+import limberboard.library.check.LinkCheck;
+import limberboard.library.check.Names;
+import limberboard.library.check.ParsedPage;
+import limberboard.library.file.FileMemory;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.header.HeaderLinks;
+import limberboard.library.page.Kind;
+import limberboard.library.page.Page;
+import limberboard.library.picture.PictureSafety;
+import limberboard.library.problem.Problem;
 
 /**
  * Reads the library again and again; only files that have changed are parsed anew. For one thread

@@ -12,6 +12,9 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
+import limberboard.library.file.FolderState;
+import limberboard.library.file.WatchedFolders;
+import limberboard.library.file.WorkspaceFolders;
 
 /**
  * Watches a workspace's pages, boats and words, and calls once things have been quiet for a moment

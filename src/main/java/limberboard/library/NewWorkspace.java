@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.page.Kind;
 
 /** Makes empty workspaces: the folders {@code articles}, {@code index} and {@code boats}. */
 public final class NewWorkspace {

@@ -7,6 +7,28 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import limberboard.library.body.BodyLimits;
+import limberboard.library.body.BodyScan;
+import limberboard.library.body.Markdown;
+import limberboard.library.check.ParsedPage;
+import limberboard.library.file.FileNet;
+import limberboard.library.file.TextFile;
+import limberboard.library.header.HeaderBinder;
+import limberboard.library.header.HeaderText;
+import limberboard.library.header.Ids;
+import limberboard.library.header.YamlTree;
+import limberboard.library.page.Caution;
+import limberboard.library.page.Details;
+import limberboard.library.page.Head;
+import limberboard.library.page.Kind;
+import limberboard.library.page.Material;
+import limberboard.library.page.Model;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.page.Symptom;
+import limberboard.library.page.Topic;
+import limberboard.library.problem.Problem;
+import limberboard.library.problem.Report;
 import org.commonmark.node.Node;
 
 /** Parses one page by itself, without looking at any other. */

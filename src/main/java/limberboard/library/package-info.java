@@ -6,16 +6,16 @@
  *
  * <ol>
  *   <li>make a {@link limberboard.library.LibraryReader} for a {@link
- *       limberboard.library.WorkspaceFolders};
+ *       limberboard.library.file.WorkspaceFolders};
  *   <li>call {@link limberboard.library.LibraryReader#read()} for a snapshot, again whenever files
  *       have changed: only changed files are parsed anew;
- *   <li>ask the snapshot for pages, links and {@link limberboard.library.Problem problems}.
+ *   <li>ask the snapshot for pages, links and {@link limberboard.library.problem.Problem problems}.
  * </ol>
  *
- * <p>A {@link limberboard.library.Page} is a file: what every page has ({@link
- * limberboard.library.Head}), what its kind adds ({@link limberboard.library.Details}, a sealed
- * interface) and its Markdown. Nothing here knows a boat: conditions such as {@code fits} are data
- * ({@link limberboard.library.Condition}), judged one layer up.
+ * <p>A {@link limberboard.library.page.Page} is a file: what every page has ({@link
+ * limberboard.library.page.Head}), what its kind adds ({@link limberboard.library.page.Details}, a
+ * sealed interface) and its Markdown. Nothing here knows a boat: conditions such as {@code fits}
+ * are data ({@link limberboard.library.value.Condition}), judged one layer up.
  *
  * <p><b>Choices made.</b> A header is composed to nodes with line numbers, and then bound to
  * records; every problem is collected with file, line, key, what is wrong and what would be right.

@@ -2,10 +2,10 @@ package limberboard.rigging;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import limberboard.library.Amount;
-import limberboard.library.KnownUnit;
-import limberboard.library.Model;
-import limberboard.library.Page;
+import limberboard.library.page.Model;
+import limberboard.library.page.Page;
+import limberboard.library.value.Amount;
+import limberboard.library.value.KnownUnit;
 
 /**
  * The rig dimensions and measures of one model. Immutable.

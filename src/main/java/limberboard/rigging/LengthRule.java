@@ -3,9 +3,9 @@ package limberboard.rigging;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import limberboard.library.Amount;
-import limberboard.library.KnownUnit;
-import limberboard.library.RopePlan;
+import limberboard.library.page.RopePlan;
+import limberboard.library.value.Amount;
+import limberboard.library.value.KnownUnit;
 import limberboard.workings.QuantityWords;
 
 /** Length = sum of factor × dimension, and what is added, rounded up to a step. */

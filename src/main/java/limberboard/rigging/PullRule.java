@@ -3,10 +3,10 @@ package limberboard.rigging;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import limberboard.library.KnownUnit;
-import limberboard.library.RopeLoad;
-import limberboard.library.RopePlan;
-import limberboard.library.RopePull;
+import limberboard.library.page.RopeLoad;
+import limberboard.library.page.RopePlan;
+import limberboard.library.value.KnownUnit;
+import limberboard.library.value.RopePull;
 import limberboard.workings.QuantityWords;
 import limberboard.workings.cordage.SailLoad;
 

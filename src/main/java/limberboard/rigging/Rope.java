@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import limberboard.library.Material;
-import limberboard.library.Page;
-import limberboard.library.RopeConstruction;
-import limberboard.library.RopeEnd;
-import limberboard.library.RopeGroup;
+import limberboard.library.page.Material;
+import limberboard.library.page.Page;
+import limberboard.library.value.RopeConstruction;
+import limberboard.library.value.RopeEnd;
+import limberboard.library.value.RopeGroup;
 
 /**
  * One rope of a boat, or several alike.

@@ -2,9 +2,9 @@ package limberboard.rigging;
 
 import java.util.List;
 import java.util.Optional;
-import limberboard.library.Material;
-import limberboard.library.Page;
-import limberboard.library.RopeConstruction;
+import limberboard.library.page.Material;
+import limberboard.library.page.Page;
+import limberboard.library.value.RopeConstruction;
 
 /**
  * What to ask for in the shop of one kind of rope.

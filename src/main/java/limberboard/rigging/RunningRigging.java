@@ -9,8 +9,8 @@ import limberboard.boat.Fitting;
 import limberboard.boat.WorkCaution;
 import limberboard.boat.WorkCautions;
 import limberboard.library.Library;
-import limberboard.library.RopeConstruction;
-import limberboard.library.RopePlan;
+import limberboard.library.page.RopePlan;
+import limberboard.library.value.RopeConstruction;
 
 /**
  * The running rigging of one boat.

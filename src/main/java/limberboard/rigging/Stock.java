@@ -4,13 +4,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import limberboard.library.KnownUnit;
 import limberboard.library.Library;
-import limberboard.library.Material;
-import limberboard.library.Page;
-import limberboard.library.RopeConstruction;
-import limberboard.library.RopeKind;
-import limberboard.library.RopePlan;
+import limberboard.library.page.Material;
+import limberboard.library.page.Page;
+import limberboard.library.page.RopeKind;
+import limberboard.library.page.RopePlan;
+import limberboard.library.value.KnownUnit;
+import limberboard.library.value.RopeConstruction;
 
 /**
  * The pages of ropes. Immutable.

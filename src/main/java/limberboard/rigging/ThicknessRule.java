@@ -3,10 +3,10 @@ package limberboard.rigging;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import limberboard.library.Amount;
-import limberboard.library.KnownUnit;
-import limberboard.library.RopeEnd;
-import limberboard.library.RopePlan;
+import limberboard.library.page.RopePlan;
+import limberboard.library.value.Amount;
+import limberboard.library.value.KnownUnit;
+import limberboard.library.value.RopeEnd;
 import limberboard.workings.cordage.RopeStrength;
 
 /**

@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import limberboard.boat.Fit;
 import limberboard.boat.Fitting;
-import limberboard.library.Condition;
 import limberboard.library.Library;
+import limberboard.library.value.Condition;
 
 /**
  * The different conditions of a library's pages, each with a key that the index knows it by: what

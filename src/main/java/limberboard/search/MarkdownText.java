@@ -2,7 +2,7 @@ package limberboard.search;
 
 import java.util.ArrayList;
 import java.util.List;
-import limberboard.library.Markdown;
+import limberboard.library.body.Markdown;
 import org.commonmark.ext.gfm.tables.TableCell;
 import org.commonmark.ext.gfm.tables.TableRow;
 import org.commonmark.node.Block;

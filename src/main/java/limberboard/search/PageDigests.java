@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import limberboard.library.Library;
-import limberboard.library.Page;
+import limberboard.library.page.Page;
 
 /**
  * The digests of a library's pages, remembered from one snapshot to the next: a page that is the

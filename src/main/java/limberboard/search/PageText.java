@@ -3,19 +3,19 @@ package limberboard.search;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import limberboard.library.Cause;
-import limberboard.library.Caution;
-import limberboard.library.Check;
-import limberboard.library.Details;
-import limberboard.library.Head;
-import limberboard.library.Kind;
-import limberboard.library.Material;
-import limberboard.library.MaterialUse;
-import limberboard.library.Model;
-import limberboard.library.Page;
-import limberboard.library.Procedure;
-import limberboard.library.Symptom;
-import limberboard.library.ToolUse;
+import limberboard.library.page.Cause;
+import limberboard.library.page.Caution;
+import limberboard.library.page.Check;
+import limberboard.library.page.Details;
+import limberboard.library.page.Head;
+import limberboard.library.page.Kind;
+import limberboard.library.page.Material;
+import limberboard.library.page.MaterialUse;
+import limberboard.library.page.Model;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.page.Symptom;
+import limberboard.library.page.ToolUse;
 
 /**
  * Everything of a page that search reads, taken from its header and body, the Markdown as it

@@ -1,7 +1,7 @@
 package limberboard.search;
 
 import limberboard.boat.Fit;
-import limberboard.library.Kind;
+import limberboard.library.page.Kind;
 
 /**
  * A document that may become a hit.

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import limberboard.boat.Fit;
 import limberboard.boat.Fitting;
-import limberboard.library.Kind;
+import limberboard.library.page.Kind;
 import org.apache.lucene.index.BinaryDocValues;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReaderContext;

@@ -6,7 +6,7 @@ import java.nio.file.Files;
 import java.time.Duration;
 import java.util.Optional;
 import limberboard.library.Library;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 import org.apache.lucene.index.DirectoryReader;
 import org.apache.lucene.store.AlreadyClosedException;
 import org.apache.lucene.store.Directory;

@@ -4,7 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import limberboard.boat.Fitting;
-import limberboard.library.Kind;
+import limberboard.library.page.Kind;
 
 /**
  * What somebody looks for.

@@ -7,11 +7,11 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import limberboard.library.FileBytes;
-import limberboard.library.Limits;
-import limberboard.library.Problem;
-import limberboard.library.TextFile;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.FileBytes;
+import limberboard.library.file.TextFile;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.problem.Limits;
+import limberboard.library.problem.Problem;
 
 /**
  * The workspace's hand-kept words for search: synonyms and trade spellings. Immutable.

@@ -4,8 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import limberboard.library.Limits;
-import limberboard.library.Problem;
+import limberboard.library.problem.Limits;
+import limberboard.library.problem.Problem;
 
 /**
  * Reads trade spellings: {@code right: wrong, wrong …}.

@@ -6,8 +6,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import limberboard.library.Limits;
-import limberboard.library.Problem;
+import limberboard.library.problem.Limits;
+import limberboard.library.problem.Problem;
 
 /**
  * Reads synonyms: one group a line, words or phrases separated by commas.

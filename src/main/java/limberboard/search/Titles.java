@@ -6,9 +6,9 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import limberboard.library.Library;
-import limberboard.library.Material;
-import limberboard.library.Model;
-import limberboard.library.Page;
+import limberboard.library.page.Material;
+import limberboard.library.page.Model;
+import limberboard.library.page.Page;
 
 /** What materials and zones are called in a library. Is not changed after it was made. */
 final class Titles {

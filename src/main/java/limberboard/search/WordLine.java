@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import limberboard.library.Limits;
+import limberboard.library.problem.Limits;
 
 /** What the lines of both words files have in common. */
 final class WordLine {

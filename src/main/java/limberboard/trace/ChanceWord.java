@@ -3,7 +3,7 @@ package limberboard.trace;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import limberboard.library.Likelihood;
+import limberboard.library.value.Likelihood;
 
 /**
  * Says a chance in words: the likelihood words of the file formats in reverse. The nearest value of

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import limberboard.effort.Share;
-import limberboard.library.Check;
-import limberboard.library.Likelihood;
+import limberboard.library.page.Check;
+import limberboard.library.value.Likelihood;
 
 /**
  * How likely each answer to a page's check is under each cause, by the file formats' rule: see

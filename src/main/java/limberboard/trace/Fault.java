@@ -12,8 +12,8 @@ import limberboard.boat.RecordedCase;
 import limberboard.boat.WorkCaution;
 import limberboard.effort.EffortModel;
 import limberboard.library.Library;
-import limberboard.library.Page;
-import limberboard.library.Symptom;
+import limberboard.library.page.Page;
+import limberboard.library.page.Symptom;
 
 /**
  * One symptom made ready for one boat and day: the causes and checks that fit it, with their
@@ -70,7 +70,7 @@ public final class Fault {
   }
 
   /** The same fault with other numbers behind it. */
-  Fault with(EffortModel numbers) {
+  public Fault with(EffortModel numbers) {
     return new Fault(page, fitting, first, causes, checks, numbers);
   }
 
@@ -141,12 +141,12 @@ public final class Fault {
   }
 
   /** Whether this boat can have the cause. */
-  boolean hasCause(String id) {
+  public boolean hasCause(String id) {
     return causeNumbers.containsKey(id);
   }
 
   /** Whether the check makes sense on this boat. */
-  boolean hasCheck(String id) {
+  public boolean hasCheck(String id) {
     return checkNumbers.containsKey(id);
   }
 

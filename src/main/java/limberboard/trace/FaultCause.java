@@ -2,10 +2,10 @@ package limberboard.trace;
 
 import java.util.List;
 import limberboard.boat.WorkCaution;
-import limberboard.library.Model.Access;
-import limberboard.library.Seen;
-import limberboard.library.Skill;
-import limberboard.library.Symptom;
+import limberboard.library.page.Model.Access;
+import limberboard.library.page.Symptom;
+import limberboard.library.value.Seen;
+import limberboard.library.value.Skill;
 
 /**
  * One thing that can be behind a symptom on one boat, with what its mend takes there.

@@ -2,8 +2,8 @@ package limberboard.trace;
 
 import java.util.List;
 import limberboard.boat.WorkCaution;
-import limberboard.library.Check;
-import limberboard.library.Model.Access;
+import limberboard.library.page.Check;
+import limberboard.library.page.Model.Access;
 
 /**
  * One check as it stands on one boat.

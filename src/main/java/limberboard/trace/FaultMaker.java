@@ -15,15 +15,15 @@ import limberboard.effort.AnswerModel;
 import limberboard.effort.EffortModel;
 import limberboard.effort.EffortModel.CheckEffort;
 import limberboard.effort.EffortModel.MendEffort;
-import limberboard.library.Cause;
-import limberboard.library.Check;
 import limberboard.library.Library;
-import limberboard.library.Model.Access;
-import limberboard.library.Page;
-import limberboard.library.Procedure;
-import limberboard.library.Seen;
-import limberboard.library.Skill;
-import limberboard.library.Symptom;
+import limberboard.library.page.Cause;
+import limberboard.library.page.Check;
+import limberboard.library.page.Model.Access;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.page.Symptom;
+import limberboard.library.value.Seen;
+import limberboard.library.value.Skill;
 
 /** Puts a {@link Fault} together. */
 final class FaultMaker {

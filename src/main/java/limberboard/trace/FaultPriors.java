@@ -9,9 +9,9 @@ import java.util.stream.Collectors;
 import limberboard.boat.Fitting;
 import limberboard.boat.RecordedCase;
 import limberboard.effort.Share;
-import limberboard.library.Cause;
-import limberboard.library.Page;
-import limberboard.library.Symptom;
+import limberboard.library.page.Cause;
+import limberboard.library.page.Page;
+import limberboard.library.page.Symptom;
 
 /**
  * How likely each cause is on one boat before any answer: the workshop's weights, blended with the

@@ -3,7 +3,7 @@ package limberboard.trace;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.WorkCaution;
-import limberboard.library.Model.Access;
+import limberboard.library.page.Model.Access;
 
 /** What to do next. */
 public sealed interface NextStep {

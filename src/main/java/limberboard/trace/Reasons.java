@@ -3,13 +3,13 @@ package limberboard.trace;
 import java.util.List;
 import java.util.Set;
 import limberboard.effort.Advice.Option;
-import limberboard.library.Minutes;
-import limberboard.library.Model.Access;
-import limberboard.library.Seen;
+import limberboard.library.page.Model.Access;
+import limberboard.library.value.Seen;
 import limberboard.trace.NextStep.CallYard;
 import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.NextStep.DoMend;
 import limberboard.trace.NextStep.MakeSafe;
+import limberboard.words.Minutes;
 
 /**
  * Turns an option into a step with its reason.

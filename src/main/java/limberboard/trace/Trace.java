@@ -13,7 +13,7 @@ import limberboard.effort.OneStep;
 import limberboard.effort.Planner;
 import limberboard.effort.Policy;
 import limberboard.effort.Situation;
-import limberboard.library.Symptom;
+import limberboard.library.page.Symptom;
 import limberboard.trace.NextStep.CallYard;
 import limberboard.trace.NextStep.DoMend;
 import limberboard.trace.TrailStep.Answered;
@@ -109,22 +109,22 @@ public final class Trace {
   }
 
   /** The same trail on another reckoning of the same fault. */
-  Trace on(Fault reckonedOtherwise) {
+  public Trace on(Fault reckonedOtherwise) {
     return new Trace(reckonedOtherwise, policy, trail);
   }
 
   /** The rule by which steps are chosen. */
-  Policy policy() {
+  public Policy policy() {
     return policy;
   }
 
   /** Where it stands, as numbers. */
-  Situation situation() {
+  public Situation situation() {
     return situation.get();
   }
 
   /** What can be done next, as numbers. */
-  Advice advice() {
+  public Advice advice() {
     return advice.get();
   }
 

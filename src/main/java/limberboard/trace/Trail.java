@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import limberboard.effort.AnswerModel;
 import limberboard.effort.Situation;
-import limberboard.library.Seen;
+import limberboard.library.value.Seen;
 import limberboard.trace.TrailStep.Answered;
 import limberboard.trace.TrailStep.CouldNotTell;
 import limberboard.trace.TrailStep.MadeSafe;

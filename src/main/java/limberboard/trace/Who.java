@@ -1,6 +1,6 @@
 package limberboard.trace;
 
-import limberboard.library.Skill;
+import limberboard.library.value.Skill;
 
 /** Who does a piece of work, in words. */
 final class Who {

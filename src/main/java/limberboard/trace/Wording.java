@@ -1,9 +1,9 @@
 package limberboard.trace;
 
 import java.util.List;
-import limberboard.library.Minutes;
-import limberboard.library.Model.Access;
-import limberboard.library.PerCent;
+import limberboard.library.page.Model.Access;
+import limberboard.words.Minutes;
+import limberboard.words.PerCent;
 
 /** Numbers and names as a person reads them. */
 final class Wording {

@@ -18,8 +18,9 @@
  * told by {@link limberboard.trace.Trace#outcomes}, and drawn out as a whole by {@link
  * limberboard.trace.DiagnosticTree}.
  *
- * <p>Whoever writes a page asks {@link limberboard.trace.PageReview} what it cannot do on the boats
- * there are, and {@link limberboard.trace.Sensitivity} which of its estimates are worth measuring.
+ * <p>Whoever writes a page asks {@link limberboard.trace.review.PageReview} what it cannot do on
+ * the boats there are, and {@link limberboard.trace.review.Sensitivity} which of its estimates are
+ * worth measuring.
  *
  * <p><b>Choices made.</b> One fault at a time, with <i>something else</i> always on the list, so
  * that no list is ever taken as complete. Answers are independent of each other given the cause.

@@ -3,9 +3,9 @@ package limberboard.upkeep;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import limberboard.library.Page;
-import limberboard.library.Phase;
-import limberboard.library.Procedure;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.value.Phase;
 
 /**
  * One piece of recurring or following-up work on a boat, as it stands on a day.

@@ -9,9 +9,9 @@ import java.util.Optional;
 import limberboard.boat.LogEntry;
 import limberboard.boat.LogWords;
 import limberboard.library.Library;
-import limberboard.library.Page;
-import limberboard.library.Procedure;
-import limberboard.library.Procedure.LookAgain;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.page.Procedure.LookAgain;
 
 /**
  * Work that is to be looked at again. It counts as looked at once the log says so: with the event

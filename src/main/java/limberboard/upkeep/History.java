@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.LogEntry;
-import limberboard.library.Interval;
 import limberboard.library.Library;
-import limberboard.library.Page;
-import limberboard.library.Procedure;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.value.Interval;
 
 /** What a boat's log tells of when work was last done. Immutable. */
 final class History {

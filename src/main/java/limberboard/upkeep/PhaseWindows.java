@@ -5,7 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import limberboard.library.Phase;
+import limberboard.library.value.Phase;
 
 /**
  * When in a boat's years each phase of work can be done, and which day to choose for it. Immutable.

@@ -2,9 +2,9 @@ package limberboard.upkeep;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import limberboard.library.Page;
-import limberboard.library.Phase;
-import limberboard.library.Procedure;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.value.Phase;
 
 /**
  * Work that the forecast expects to be done on a day.

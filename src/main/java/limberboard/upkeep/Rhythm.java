@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import limberboard.boat.Fit;
 import limberboard.boat.Fitting;
-import limberboard.library.Interval;
+import limberboard.library.value.Interval;
 
 /**
  * How often work is done on one boat: the page's interval with the boat's factors applied.

@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import limberboard.library.Interval;
-import limberboard.library.Page;
-import limberboard.library.Phase;
-import limberboard.library.Procedure;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.value.Interval;
+import limberboard.library.value.Phase;
 import limberboard.upkeep.RunsOut.Waits;
 
 /**

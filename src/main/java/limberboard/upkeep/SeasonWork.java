@@ -6,9 +6,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import limberboard.library.Page;
-import limberboard.library.Phase;
-import limberboard.library.Procedure;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.value.Phase;
 
 /**
  * The work of one season, for lists and shopping.

@@ -2,9 +2,9 @@ package limberboard.upkeep;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import limberboard.library.Page;
-import limberboard.library.Phase;
-import limberboard.library.Procedure;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.value.Phase;
 
 /**
  * A piece of work that a person is to do on a boat, with the reason it is on a list.

@@ -10,10 +10,10 @@ import java.util.stream.Collectors;
 import limberboard.boat.Fitting;
 import limberboard.boat.WorkCaution;
 import limberboard.boat.WorkCautions;
-import limberboard.library.Interval;
 import limberboard.library.Library;
-import limberboard.library.Page;
-import limberboard.library.Procedure;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.value.Interval;
 import limberboard.upkeep.Due.Group;
 import limberboard.upkeep.FollowUps.FollowUp;
 

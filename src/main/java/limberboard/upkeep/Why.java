@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import limberboard.library.Library;
-import limberboard.library.Page;
+import limberboard.library.page.Page;
 import limberboard.upkeep.FollowUps.FollowUp;
 import limberboard.upkeep.RunsOut.Waits;
 

@@ -1,8 +1,8 @@
 package limberboard.workings;
 
-import limberboard.library.CountingUnit;
-import limberboard.library.KnownUnit;
-import limberboard.library.Material.Pack;
+import limberboard.library.page.Material.Pack;
+import limberboard.library.value.CountingUnit;
+import limberboard.library.value.KnownUnit;
 
 /** Says how far a pack goes: {@code a 290 ml cartridge holds 40 of these}. */
 final class HoldsText {

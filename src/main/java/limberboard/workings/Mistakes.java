@@ -1,8 +1,8 @@
 package limberboard.workings;
 
 import java.util.Optional;
-import limberboard.library.CountingUnit;
-import limberboard.library.KnownUnit;
+import limberboard.library.value.CountingUnit;
+import limberboard.library.value.KnownUnit;
 import limberboard.workings.Product.Factor;
 
 /** Says what does not agree in an amount, and what would. */

@@ -1,8 +1,8 @@
 package limberboard.workings;
 
 import java.util.Optional;
-import limberboard.library.Material;
-import limberboard.library.Page;
+import limberboard.library.page.Material;
+import limberboard.library.page.Page;
 
 /**
  * What one job needs of one material on one boat.

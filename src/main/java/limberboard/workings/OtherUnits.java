@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
-import limberboard.library.KnownUnit;
+import limberboard.library.value.KnownUnit;
 
 /**
  * Imperial and United States customary units; the factors' sources are named in {@link

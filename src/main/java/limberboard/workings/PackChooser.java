@@ -5,9 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import limberboard.library.CountingUnit;
-import limberboard.library.KnownUnit;
-import limberboard.library.Material.Pack;
+import limberboard.library.page.Material.Pack;
+import limberboard.library.value.CountingUnit;
+import limberboard.library.value.KnownUnit;
 import limberboard.workings.Purchase.Counted;
 
 /**

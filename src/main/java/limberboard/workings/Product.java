@@ -3,12 +3,12 @@ package limberboard.workings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import limberboard.library.Amount;
-import limberboard.library.KnownUnit;
-import limberboard.library.MaterialUse.Bead;
-import limberboard.library.MaterialUse.Coat;
-import limberboard.library.MaterialUse.Cord;
-import limberboard.library.Model;
+import limberboard.library.page.MaterialUse.Bead;
+import limberboard.library.page.MaterialUse.Coat;
+import limberboard.library.page.MaterialUse.Cord;
+import limberboard.library.page.Model;
+import limberboard.library.value.Amount;
+import limberboard.library.value.KnownUnit;
 
 /**
  * What an amount is worked out from: factors multiplied with each other.

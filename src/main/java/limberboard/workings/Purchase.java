@@ -1,7 +1,7 @@
 package limberboard.workings;
 
 import java.util.List;
-import limberboard.library.Material.Pack;
+import limberboard.library.page.Material.Pack;
 
 /**
  * The packs to buy for an amount.

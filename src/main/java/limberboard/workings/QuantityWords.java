@@ -6,7 +6,7 @@ import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
-import limberboard.library.KnownUnit;
+import limberboard.library.value.KnownUnit;
 
 /**
  * Writes quantities for people: metric, with imperial or United States customary units beside them

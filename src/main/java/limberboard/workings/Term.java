@@ -3,9 +3,9 @@ package limberboard.workings;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
-import limberboard.library.Amount;
-import limberboard.library.KnownUnit;
-import limberboard.library.Model;
+import limberboard.library.page.Model;
+import limberboard.library.value.Amount;
+import limberboard.library.value.KnownUnit;
 
 /** One factor of a working: what an amount is on a boat. */
 sealed interface Term {

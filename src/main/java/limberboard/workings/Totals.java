@@ -5,10 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import limberboard.library.CountingUnit;
-import limberboard.library.KnownUnit;
-import limberboard.library.Material;
-import limberboard.library.Page;
+import limberboard.library.page.Material;
+import limberboard.library.page.Page;
+import limberboard.library.value.CountingUnit;
+import limberboard.library.value.KnownUnit;
 
 /**
  * Adds up what several jobs need, so that packs are bought for the sum and not for each job.

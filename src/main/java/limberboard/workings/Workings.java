@@ -2,12 +2,12 @@ package limberboard.workings;
 
 import java.util.Optional;
 import limberboard.boat.Boat;
-import limberboard.library.CountingUnit;
-import limberboard.library.KnownUnit;
-import limberboard.library.Material;
-import limberboard.library.MaterialUse;
-import limberboard.library.Model;
-import limberboard.library.Page;
+import limberboard.library.page.Material;
+import limberboard.library.page.MaterialUse;
+import limberboard.library.page.Model;
+import limberboard.library.page.Page;
+import limberboard.library.value.CountingUnit;
+import limberboard.library.value.KnownUnit;
 
 /** Works out what a job needs of a material, for one boat or for none. Immutable. */
 public final class Workings {

@@ -16,7 +16,7 @@ import limberboard.boat.BoatWriter.Clash;
 import limberboard.boat.BoatWriter.Refused;
 import limberboard.boat.BoatWriter.Saved;
 import limberboard.library.TestWorkspace;
-import limberboard.library.Use;
+import limberboard.library.value.Use;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 import limberboard.library.Library;
 import limberboard.library.LibraryReader;
 import limberboard.library.TestWorkspace;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 
 /**
  * Writes a boat's files from several programs at once, and from programs that are killed, and looks

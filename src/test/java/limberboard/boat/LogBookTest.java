@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
 import limberboard.boat.LogBook.Outcome;
 import limberboard.boat.LogBook.Refused;
 import limberboard.boat.LogBook.Written;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -19,7 +19,7 @@ import limberboard.boat.Fitting;
 import limberboard.boat.LogEntry;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Upkeep;
 import net.fortuna.ical4j.data.CalendarBuilder;

@@ -9,7 +9,7 @@ import java.io.StringWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;

@@ -20,7 +20,7 @@ import java.util.Random;
 import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
 import limberboard.library.TestWorkspace;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;

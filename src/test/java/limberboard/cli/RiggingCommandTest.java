@@ -15,7 +15,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 import limberboard.rigging.Rigs;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;

@@ -12,7 +12,7 @@ import java.io.StringWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 import org.junit.jupiter.api.Test;
 
 /** The check of the keel's pin, which safety puts first, on the demo's own pages. */

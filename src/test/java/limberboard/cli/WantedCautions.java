@@ -8,13 +8,13 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import limberboard.boat.Fitting;
-import limberboard.library.Check;
-import limberboard.library.Condition;
 import limberboard.library.Library;
-import limberboard.library.MaterialUse;
-import limberboard.library.Page;
-import limberboard.library.Procedure;
-import limberboard.library.ToolUse;
+import limberboard.library.page.Check;
+import limberboard.library.page.MaterialUse;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.page.ToolUse;
+import limberboard.library.value.Condition;
 
 /**
  * Which cautions work must carry, derived from the headers and the text line by line, without the

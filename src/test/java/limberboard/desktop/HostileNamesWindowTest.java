@@ -25,7 +25,7 @@ import limberboard.desktop.base.Forgetful;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.look.ThemeChoice;
 import limberboard.desktop.support.SmallWorkspace;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

@@ -9,7 +9,7 @@ import java.util.Optional;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.support.SmallWorkspace;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -34,8 +34,8 @@ import limberboard.desktop.look.ThemeChoice;
 import limberboard.desktop.parts.CardList;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.trace.Stage;
-import limberboard.library.Page;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.page.Page;
 import org.junit.jupiter.api.Test;
 
 /** The window through real mouse and keyboard events. Needs a display; a virtual one will do. */

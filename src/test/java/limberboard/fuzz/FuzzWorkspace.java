@@ -12,7 +12,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import limberboard.library.Library;
 import limberboard.library.LibraryReader;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 
 /**
  * A workspace to be spoilt: a part of the demo's, and beside it a few files that are never touched,

@@ -21,7 +21,7 @@ import java.util.stream.Collectors;
 import limberboard.cli.PictureOrder;
 import limberboard.cli.Session;
 import limberboard.cli.Terminal;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 
 /** Runs commands of the terminal in a folder, each on a thread of its own that is looked at. */
 final class Watched {

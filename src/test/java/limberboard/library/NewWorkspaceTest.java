@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
+import limberboard.library.file.WorkspaceFolders;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import limberboard.library.file.WorkspaceFolders;
 
 /** A small workspace in a folder of a test. */
 public final class TestWorkspace {

@@ -8,6 +8,12 @@ import java.util.regex.Pattern;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
+import limberboard.library.page.MaterialUse;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.value.Amount;
+import limberboard.library.value.Interval;
+import limberboard.library.value.Word;
 import tech.units.indriya.unit.Units;
 
 /** Whether one page holds a {@link TradeFact}; the kinds of check are told in its file. */

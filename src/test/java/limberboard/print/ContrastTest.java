@@ -10,13 +10,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import limberboard.print.xhtml.Xhtml;
 import org.junit.jupiter.api.Test;
 
 /**
  * Every letter's colour in the style sheet against the ground of its looks: at least 4.5 to 1, by
  * the formula and the level AA of WCAG 2.1 (success criterion 1.4.3).
  */
-class ContrastTest {
+public class ContrastTest {
   private static final double LEAST = 4.5;
   private static final Pattern RULE = Pattern.compile("([^{}@]+)\\{([^{}]*)}");
   private static final Pattern COLOUR = Pattern.compile("(?<![-a-z])color: (#[0-9a-f]{6})");
@@ -58,7 +59,7 @@ class ContrastTest {
     return selectors.contains(".dark") ? DARK_GROUNDS : LIGHT_GROUNDS;
   }
 
-  static double contrast(String one, String other) {
+  public static double contrast(String one, String other) {
     double first = luminance(Color.decode(one));
     double second = luminance(Color.decode(other));
     return (Math.max(first, second) + 0.05) / (Math.min(first, second) + 0.05);

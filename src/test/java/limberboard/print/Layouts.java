@@ -3,22 +3,26 @@ package limberboard.print;
 import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import limberboard.print.pdf.ClosedUserAgent;
+import limberboard.print.picture.Look;
+import limberboard.print.picture.Pictures;
+import limberboard.print.picture.ScreenPictures;
 import org.w3c.dom.Document;
 import org.xhtmlrenderer.simple.XHTMLPanel;
 
 /** Lays pages out as the window does, without a window. */
-final class Layouts {
+public final class Layouts {
   private static final int WIDTH = 700;
 
   private Layouts() {}
 
   /** How high the page gets at a usual width, in pixels. */
-  static int heightOf(Document document) {
+  public static int heightOf(Document document) {
     return panel(document, Pictures.none(), Look.LIGHT).getPreferredSize().height;
   }
 
   /** The page painted at a usual width. */
-  static BufferedImage painted(Document document, Pictures pictures, Look look) {
+  public static BufferedImage painted(Document document, Pictures pictures, Look look) {
     XHTMLPanel panel = panel(document, pictures, look);
     panel.setSize(new Dimension(WIDTH, Math.max(1, panel.getPreferredSize().height)));
     BufferedImage image =

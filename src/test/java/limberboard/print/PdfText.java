@@ -4,15 +4,18 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import limberboard.print.page.CutPage;
+import limberboard.print.pdf.Pdf;
+import limberboard.print.picture.Look;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 
 /** Writes PDFs and reads them back with another library. */
-final class PdfText {
+public final class PdfText {
   private PdfText() {}
 
-  static byte[] bytes(String xhtml, Path base) {
+  public static byte[] bytes(String xhtml, Path base) {
     try {
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       new Pdf().write(xhtml, base, out);
@@ -23,7 +26,7 @@ final class PdfText {
   }
 
   /** All text of a page written as PDF, with single spaces. */
-  static String of(SmallYard yard, CutPage page) {
+  public static String of(SmallYard yard, CutPage page) {
     try (PDDocument read =
         Loader.loadPDF(bytes(yard.xhtml(page, Look.PAPER), yard.folders().root()))) {
       PDFTextStripper stripper = new PDFTextStripper();
@@ -35,7 +38,7 @@ final class PdfText {
   }
 
   /** The text with single spaces for all white space. */
-  static String flat(String text) {
+  public static String flat(String text) {
     return text.replaceAll("[\\s\\u00A0]+", " ");
   }
 }

@@ -9,17 +9,23 @@ import java.util.Optional;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
-import limberboard.library.Page;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.page.Page;
+import limberboard.print.cut.PageCutter;
+import limberboard.print.page.CutPage;
+import limberboard.print.picture.Look;
+import limberboard.print.picture.Pictures;
+import limberboard.print.text.PlainText;
+import limberboard.print.xhtml.Xhtml;
 
 /** A small workspace with two boats, Avocet (saildrive) and Knot (shaft), kept as files. */
-final class SmallYard {
+public final class SmallYard {
   private static final LocalDate DAY = LocalDate.of(2020, 4, 1);
 
   private final WorkspaceFolders folders;
   private final Workspace workspace;
 
-  SmallYard() {
+  public SmallYard() {
     try {
       folders =
           new WorkspaceFolders(
@@ -32,11 +38,11 @@ final class SmallYard {
     }
   }
 
-  WorkspaceFolders folders() {
+  public WorkspaceFolders folders() {
     return folders;
   }
 
-  Workspace workspace() {
+  public Workspace workspace() {
     return workspace;
   }
 
@@ -44,23 +50,23 @@ final class SmallYard {
     return workspace.library().page(id).orElseThrow();
   }
 
-  Fitting boat(String id) {
+  public Fitting boat(String id) {
     return new Fitting(workspace.boat(id).orElseThrow(), DAY);
   }
 
-  CutPage cut(String page, String boat) {
+  public CutPage cut(String page, String boat) {
     return new PageCutter(workspace.library()).cut(page(page), Optional.of(boat(boat)));
   }
 
-  CutPage uncut(String page) {
+  public CutPage uncut(String page) {
     return new PageCutter(workspace.library()).cut(page(page), Optional.empty());
   }
 
-  String text(CutPage page) {
+  public String text(CutPage page) {
     return new PlainText().render(page, 100);
   }
 
-  String xhtml(CutPage page, Look look) {
+  public String xhtml(CutPage page, Look look) {
     return new Xhtml(Pictures.in(folders)).render(page, look);
   }
 }

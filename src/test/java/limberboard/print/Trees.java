@@ -1,8 +1,8 @@
 package limberboard.print;
 
 import java.util.List;
-import limberboard.library.Page;
-import limberboard.library.Symptom;
+import limberboard.library.page.Page;
+import limberboard.library.page.Symptom;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.Fault;
 import limberboard.trace.FaultCause;
@@ -10,7 +10,7 @@ import limberboard.trace.FaultCheck;
 import limberboard.trace.Trace;
 
 /** Diagnostic trees of the small yard. */
-final class Trees {
+public final class Trees {
   private Trees() {}
 
   /** A trace at its beginning. */
@@ -20,12 +20,12 @@ final class Trees {
   }
 
   /** The whole tree of a symptom on a boat. */
-  static DiagnosticTree of(SmallYard yard, String symptom, String boat) {
+  public static DiagnosticTree of(SmallYard yard, String symptom, String boat) {
     return DiagnosticTree.of(trace(yard, symptom, boat), 0);
   }
 
   /** A tree of nothing but the yard: everything has been tried. */
-  static DiagnosticTree yardOnly(SmallYard yard) {
+  public static DiagnosticTree yardOnly(SmallYard yard) {
     Trace trace = trace(yard, "wet-bilge", "avocet");
     for (FaultCheck check : trace.fault().checks()) {
       trace = trace.cantTell(check.id());

@@ -11,9 +11,9 @@ import java.util.stream.Collectors;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
-import limberboard.library.Amount;
-import limberboard.library.KnownUnit;
-import limberboard.library.RopeConstruction;
+import limberboard.library.value.Amount;
+import limberboard.library.value.KnownUnit;
+import limberboard.library.value.RopeConstruction;
 import org.junit.jupiter.api.Test;
 
 /** The ropes of the repository's own boats. */

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import limberboard.library.Library;
 import limberboard.library.LibraryReader;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 
 /** A workspace of a few pages for tests of search. */
 final class SmallWorkspace {

@@ -5,10 +5,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import limberboard.library.Head;
 import limberboard.library.Library;
-import limberboard.library.Page;
-import limberboard.library.Topic;
+import limberboard.library.page.Head;
+import limberboard.library.page.Page;
+import limberboard.library.page.Topic;
 
 /** Changes pages of an index for ever, and tells each commit on its standard output. */
 final class WriterProcess {

@@ -9,24 +9,24 @@ import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
-import limberboard.library.Page;
-import limberboard.library.Symptom;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.page.Page;
+import limberboard.library.page.Symptom;
 
 /** The repository's own symptoms on its own boats. */
-final class Articles {
+public final class Articles {
   private static final LocalDate A_DAY = LocalDate.of(2026, 6, 1);
 
   private Articles() {}
 
   /** One symptom on one boat that it fits. */
-  record Fitted(Page<Symptom> symptom, Boat boat, Fault fault) {}
+  public record Fitted(Page<Symptom> symptom, Boat boat, Fault fault) {}
 
-  static Workspace workspace() throws IOException {
+  public static Workspace workspace() throws IOException {
     return new WorkspaceReader(new WorkspaceFolders(Path.of(""))).read();
   }
 
-  static List<Fitted> fitted(Workspace workspace) {
+  public static List<Fitted> fitted(Workspace workspace) {
     List<Fitted> all = new ArrayList<>();
     for (Page<Symptom> symptom : workspace.library().all(Symptom.class)) {
       for (Boat boat : workspace.boats()) {

@@ -12,9 +12,9 @@ import java.util.stream.IntStream;
 import limberboard.boat.RecordedCase;
 import limberboard.effort.EffortModel;
 import limberboard.library.Library;
-import limberboard.library.Model.Access;
-import limberboard.library.Seen;
-import limberboard.library.Skill;
+import limberboard.library.page.Model.Access;
+import limberboard.library.value.Seen;
+import limberboard.library.value.Skill;
 import org.junit.jupiter.api.Test;
 
 /**

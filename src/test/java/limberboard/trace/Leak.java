@@ -11,7 +11,7 @@ import limberboard.boat.RecordedCase;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.library.Library;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 
 /**
  * The little workspace {@code leak} among the test resources: one symptom, and two boats of eleven

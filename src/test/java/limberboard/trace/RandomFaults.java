@@ -9,19 +9,19 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
-import limberboard.library.Cause;
-import limberboard.library.Check;
-import limberboard.library.Head;
 import limberboard.library.Library;
-import limberboard.library.Likelihood;
-import limberboard.library.Page;
-import limberboard.library.Symptom;
+import limberboard.library.page.Cause;
+import limberboard.library.page.Check;
+import limberboard.library.page.Head;
+import limberboard.library.page.Page;
+import limberboard.library.page.Symptom;
+import limberboard.library.value.Likelihood;
 
 /**
  * Random symptom pages on Knot, the same for the same seed, with mends and access of the workspace
  * {@code leak}. Likelihoods of 0 and 1 are among them.
  */
-final class RandomFaults {
+public final class RandomFaults {
   private static final List<String> MENDS =
       List.of("replace-seal", "rebed-stem-fitting", "air-the-cabin", "mend-tank");
   private static final List<List<String>> ACCESS =
@@ -30,13 +30,13 @@ final class RandomFaults {
   private final Fault knot;
   private final Library library;
 
-  RandomFaults(long seed) {
+  public RandomFaults(long seed) {
     this.random = new Random(seed);
     this.library = Leak.workspace().library();
     this.knot = Leak.of("knot", library, List.of());
   }
 
-  Fault fault(int causes, int checks) {
+  public Fault fault(int causes, int checks) {
     List<String> ids = IntStream.range(0, causes).mapToObj(i -> "cause-" + i).toList();
     List<Cause> listed = ids.stream().map(this::cause).toList();
     List<Check> asked = IntStream.range(0, checks).mapToObj(i -> check("check-" + i, ids)).toList();

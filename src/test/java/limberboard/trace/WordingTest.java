@@ -3,9 +3,9 @@ package limberboard.trace;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import limberboard.library.Likelihood;
-import limberboard.library.Seen;
-import limberboard.library.Skill;
+import limberboard.library.value.Likelihood;
+import limberboard.library.value.Seen;
+import limberboard.library.value.Skill;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

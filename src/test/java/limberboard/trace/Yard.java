@@ -8,25 +8,26 @@ import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.library.TestWorkspace;
+import limberboard.trace.review.PageReview;
 
 /**
  * A made-up workspace in which the yard costs 240 minutes, and Knot (with a packed stern gland) and
  * Ruff (with a lip seal) lie. Tests write their own symptom, {@code odd}, and mends.
  */
-final class Yard {
+public final class Yard {
   private static final LocalDate TODAY = LocalDate.of(2026, 5, 1);
 
   private final TestWorkspace files;
 
-  Yard(Path folder) {
+  public Yard(Path folder) {
     files = new TestWorkspace(folder);
   }
 
-  Yard withBoats() {
+  public Yard withBoats() {
     return boat("knot", "plover-20", 2014).boat("ruff", "plover-20", 2018);
   }
 
-  Yard boat(String id, String model, int built) {
+  public Yard boat(String id, String model, int built) {
     files.write(
         "boats/" + id + "/boat.yaml",
         "name: %s\nmodel: %s\nhull: 7\nbuilt: %d\n".formatted(id, model, built));
@@ -34,7 +35,7 @@ final class Yard {
   }
 
   /** The same model of boat under another name, dear to hand over. */
-  Yard dearModel(String id) {
+  public Yard dearModel(String id) {
     files.write(
         "articles/models/" + id + ".md",
         """
@@ -50,7 +51,7 @@ final class Yard {
     return this;
   }
 
-  Yard mend(String id, String skill, int minutes, String access) {
+  public Yard mend(String id, String skill, int minutes, String access) {
     files.write(
         "articles/procedures/" + id + ".md",
         """
@@ -69,19 +70,19 @@ final class Yard {
   }
 
   /** The symptom, with these causes and checks in YAML. */
-  Yard symptom(String causesAndChecks) {
+  public Yard symptom(String causesAndChecks) {
     files.write(
         "articles/symptoms/odd.md",
         "---\ntitle: Odd\nzones: [cabin]\n" + causesAndChecks + "---\n");
     return this;
   }
 
-  PageReview review() {
+  public PageReview review() {
     Workspace workspace = workspace();
     return PageReview.of(workspace.library().symptom("odd").orElseThrow(), workspace, TODAY);
   }
 
-  Fault onKnot() {
+  public Fault onKnot() {
     Workspace workspace = workspace();
     return Fault.of(
         workspace.library().symptom("odd").orElseThrow(),

@@ -16,7 +16,7 @@ import limberboard.boat.LogEntry;
 import limberboard.boat.LogWords;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 
 /** The demo workspace, and boats whose logs go on. */
 final class Demo {

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Random;
 import limberboard.boat.Boat;
 import limberboard.boat.LogEntry;
-import limberboard.library.Procedure;
+import limberboard.library.page.Procedure;
 import limberboard.upkeep.Due.Group;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;

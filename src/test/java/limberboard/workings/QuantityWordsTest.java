@@ -2,7 +2,7 @@ package limberboard.workings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import limberboard.library.QuantityText;
+import limberboard.library.value.QuantityText;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;

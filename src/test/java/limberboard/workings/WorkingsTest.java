@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
-import limberboard.library.MaterialUse;
+import limberboard.library.page.MaterialUse;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -78,8 +78,8 @@ class WorkingsTest {
             + " as a weight, such as 20 g",
         "coat|24 m|0.1 mm||ml|the area of the coat is written 24 m|write an area, such as 0.5 m2",
         "cord|1 m|2 m||m|the count of the cord is written 2 m|write a plain number, such as 2",
-        "cord|1 m|2||piece|the cord comes to m, and Sealant is counted in pieces|write its amount as"
-            + " a plain number, such as 2",
+        "cord|1 m|2||piece|the cord comes to m, and Sealant is counted in pieces|write its amount"
+            + " as a plain number, such as 2",
         "pieces|3||| ml|pieces are asked for, and Sealant is counted in ml|write its amount as a"
             + " volume, such as 50 ml",
         "amount|50 g|||ml|the amount is written 50 g|write a volume, such as 50 ml",

@@ -6,7 +6,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import limberboard.library.DayText;
+import limberboard.words.DayText;
 
 /** Days in the one way in which the window writes them, and as they are read. */
 public final class Days {

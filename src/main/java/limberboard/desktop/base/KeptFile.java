@@ -8,7 +8,7 @@ import java.util.TreeMap;
 import java.util.concurrent.Executor;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Consumer;
-import limberboard.library.SafeFiles;
+import limberboard.library.file.SafeFiles;
 
 /**
  * Values kept in a plain file, one {@code key = value} a line, by key. A file that cannot be read

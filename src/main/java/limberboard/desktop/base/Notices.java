@@ -3,8 +3,8 @@ package limberboard.desktop.base;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import limberboard.library.FailureLog;
-import limberboard.library.LastNet;
+import limberboard.library.file.FailureLog;
+import limberboard.library.file.LastNet;
 
 /** Messages to the person in front of the window, one at a time. For the event thread only. */
 public final class Notices {

@@ -3,11 +3,11 @@ package limberboard.desktop.base;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import limberboard.library.Minutes;
-import limberboard.library.Model.Access;
-import limberboard.library.PerCent;
-import limberboard.library.Skill;
+import limberboard.library.page.Model.Access;
+import limberboard.library.value.Skill;
 import limberboard.trace.Ranked;
+import limberboard.words.Minutes;
+import limberboard.words.PerCent;
 
 /** Numbers and facts of a trace in words. */
 public final class Wording {

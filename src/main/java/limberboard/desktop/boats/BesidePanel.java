@@ -22,8 +22,8 @@ import limberboard.desktop.parts.Divider;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.read.PagePictures;
-import limberboard.library.Model;
-import limberboard.library.Page;
+import limberboard.library.page.Model;
+import limberboard.library.page.Page;
 
 /** Beside the form: the drawing of the model, and the boat's log. */
 final class BesidePanel extends JPanel {

@@ -21,12 +21,12 @@ import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
-import limberboard.library.Exposure;
-import limberboard.library.Model.Choice;
-import limberboard.library.Model.Equipment;
-import limberboard.library.Use;
-import limberboard.library.Water;
-import limberboard.library.Word;
+import limberboard.library.page.Model.Choice;
+import limberboard.library.page.Model.Equipment;
+import limberboard.library.value.Exposure;
+import limberboard.library.value.Use;
+import limberboard.library.value.Water;
+import limberboard.library.value.Word;
 
 /** The form of one boat. */
 final class BoatForm extends JPanel {

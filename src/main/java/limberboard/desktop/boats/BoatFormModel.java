@@ -13,11 +13,11 @@ import limberboard.boat.BoatWriter;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Session;
-import limberboard.library.Model;
-import limberboard.library.Model.Choice;
-import limberboard.library.Model.Equipment;
-import limberboard.library.Page;
-import limberboard.library.Problem;
+import limberboard.library.page.Model;
+import limberboard.library.page.Model.Choice;
+import limberboard.library.page.Model.Equipment;
+import limberboard.library.page.Page;
+import limberboard.library.problem.Problem;
 
 /** What the boats place shows and does, without Swing. For the event thread only. */
 public final class BoatFormModel {

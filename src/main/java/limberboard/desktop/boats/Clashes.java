@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.Boat;
 import limberboard.boat.BoatWriter;
-import limberboard.library.Model;
+import limberboard.library.page.Model;
 
 /**
  * What somebody else wrote into a boat's file while the form was changed, where both changed the

@@ -8,9 +8,9 @@ import java.util.Optional;
 import limberboard.boat.Boat;
 import limberboard.boat.Season;
 import limberboard.desktop.base.Days;
-import limberboard.library.Exposure;
-import limberboard.library.Use;
-import limberboard.library.Water;
+import limberboard.library.value.Exposure;
+import limberboard.library.value.Use;
+import limberboard.library.value.Water;
 
 /**
  * What is in the form. Immutable.

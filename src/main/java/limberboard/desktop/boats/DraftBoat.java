@@ -8,11 +8,11 @@ import java.util.OptionalDouble;
 import limberboard.boat.Boat;
 import limberboard.boat.Season;
 import limberboard.desktop.base.Days;
-import limberboard.library.Exposure;
-import limberboard.library.Model;
-import limberboard.library.Page;
-import limberboard.library.Use;
-import limberboard.library.Water;
+import limberboard.library.page.Model;
+import limberboard.library.page.Page;
+import limberboard.library.value.Exposure;
+import limberboard.library.value.Use;
+import limberboard.library.value.Water;
 
 /** Makes boats of forms that have been checked. */
 final class DraftBoat {

@@ -9,9 +9,9 @@ import limberboard.boat.Boat;
 import limberboard.boat.LogDay;
 import limberboard.desktop.base.Days;
 import limberboard.library.Library;
-import limberboard.library.Model;
-import limberboard.library.Page;
-import limberboard.library.Range;
+import limberboard.library.page.Model;
+import limberboard.library.page.Page;
+import limberboard.library.value.Range;
 
 /**
  * Says what in a form cannot be saved, and what would be right.

@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import limberboard.library.Library;
-import limberboard.library.Model;
-import limberboard.library.Model.Choice;
-import limberboard.library.Model.Equipment;
+import limberboard.library.page.Model;
+import limberboard.library.page.Model.Choice;
+import limberboard.library.page.Model.Equipment;
 
 /**
  * What can be fitted to the boat of a form: what its model had in the year it was built, and what

@@ -22,7 +22,7 @@ import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import javax.swing.UIManager;
 import limberboard.desktop.look.Palette;
-import limberboard.print.SvgPicture;
+import limberboard.print.picture.SvgPicture;
 
 /**
  * One view of a boat: the drawing with its zones. The mouse or the arrow keys point at a zone, a

@@ -4,7 +4,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import javax.swing.JComponent;
-import limberboard.print.SvgPicture;
+import limberboard.print.picture.SvgPicture;
 
 /**
  * A drawing painted once at the screen's own resolution and kept, so that pointing at zones does

@@ -12,9 +12,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import limberboard.library.Model;
-import limberboard.library.Model.Zone;
-import limberboard.library.Outline;
+import limberboard.library.page.Model;
+import limberboard.library.page.Model.Zone;
+import limberboard.library.page.Outline;
 
 /** The outlines of one view of a model, in the drawing's own coordinates. Immutable. */
 public final class ZoneMap {

@@ -9,7 +9,7 @@ import limberboard.desktop.find.Found.MentionedBoat;
 import limberboard.desktop.find.Found.PageTarget;
 import limberboard.desktop.find.Found.SymptomTarget;
 import limberboard.desktop.parts.Card;
-import limberboard.library.Kind;
+import limberboard.library.page.Kind;
 import limberboard.search.Hit;
 import limberboard.search.SearchResults;
 

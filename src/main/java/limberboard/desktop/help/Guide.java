@@ -11,13 +11,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import limberboard.library.Condition;
-import limberboard.library.Head;
 import limberboard.library.Library;
-import limberboard.library.Page;
-import limberboard.library.Topic;
-import limberboard.print.CutPage;
-import limberboard.print.PageCutter;
+import limberboard.library.page.Head;
+import limberboard.library.page.Page;
+import limberboard.library.page.Topic;
+import limberboard.library.value.Condition;
+import limberboard.print.cut.PageCutter;
+import limberboard.print.page.CutPage;
 
 /** The user guide, part by part. Immutable. */
 public final class Guide {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import javax.swing.UIManager;
 import javax.swing.plaf.FontUIResource;
-import limberboard.print.InterFonts;
+import limberboard.print.type.InterFonts;
 
 /** Puts a theme and a text size on the whole program. For the event thread only. */
 public final class Theme {

@@ -14,9 +14,9 @@ import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.upkeep.WorkNotes;
-import limberboard.library.Kind;
-import limberboard.library.Page;
-import limberboard.library.Problem;
+import limberboard.library.page.Kind;
+import limberboard.library.page.Page;
+import limberboard.library.problem.Problem;
 
 /** The boat beside a page: whether it is for her and why, when its work is due, last done. */
 final class BoatPanel extends JPanel {

@@ -9,10 +9,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import limberboard.boat.Fitting;
-import limberboard.library.BoatSystem;
-import limberboard.library.Kind;
 import limberboard.library.Library;
-import limberboard.library.Page;
+import limberboard.library.page.Kind;
+import limberboard.library.page.Page;
+import limberboard.library.value.BoatSystem;
 
 /** The contents of the library as a tree. Immutable. */
 final class Contents {

@@ -9,10 +9,10 @@ import limberboard.boat.Fit;
 import limberboard.boat.Fitting;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Session;
-import limberboard.library.Kind;
 import limberboard.library.Library;
-import limberboard.library.Page;
-import limberboard.library.Problem;
+import limberboard.library.page.Kind;
+import limberboard.library.page.Page;
+import limberboard.library.problem.Problem;
 
 /** What the pages place shows, without Swing. For the event thread only. */
 public final class PagesModel {

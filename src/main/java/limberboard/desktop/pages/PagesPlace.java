@@ -15,8 +15,8 @@ import limberboard.desktop.parts.Divider;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.read.CutReader;
 import limberboard.desktop.upkeep.WorkNotes;
-import limberboard.library.Page;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.page.Page;
 
 /** The place where the library is read. */
 public final class PagesPlace implements Place {

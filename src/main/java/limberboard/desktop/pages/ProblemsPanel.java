@@ -27,8 +27,8 @@ import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Divider;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
-import limberboard.library.Problem;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.problem.Problem;
 
 /** Everything wrong in the files, and below it the file in question at its line. */
 final class ProblemsPanel extends JPanel {

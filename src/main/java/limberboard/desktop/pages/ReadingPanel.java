@@ -17,8 +17,8 @@ import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Tools;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.read.CutReader;
-import limberboard.library.Page;
-import limberboard.library.Problem;
+import limberboard.library.page.Page;
+import limberboard.library.problem.Problem;
 
 /** The page with its tools above it, or words where there is no page, or the problems. */
 final class ReadingPanel extends JPanel {

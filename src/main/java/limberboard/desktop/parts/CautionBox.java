@@ -10,8 +10,8 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.look.Palette;
-import limberboard.library.Caution;
-import limberboard.library.Page;
+import limberboard.library.page.Caution;
+import limberboard.library.page.Page;
 
 /**
  * A danger and what to do about it. The word "Caution" and the sign say what it is as well as the

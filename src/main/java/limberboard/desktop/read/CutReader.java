@@ -11,7 +11,7 @@ import limberboard.desktop.base.Session;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.look.Theme;
 import limberboard.library.Library;
-import limberboard.print.CutPage;
+import limberboard.print.page.CutPage;
 
 /**
  * One page at a time in a reading pane, rendered off the event thread, for the chosen boat or for

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import limberboard.library.Kind;
 import limberboard.library.Library;
-import limberboard.library.Page;
-import limberboard.print.Block;
-import limberboard.print.CutPage;
-import limberboard.print.Inline;
-import limberboard.print.Part;
+import limberboard.library.page.Kind;
+import limberboard.library.page.Page;
+import limberboard.print.page.Block;
+import limberboard.print.page.CutPage;
+import limberboard.print.page.Inline;
+import limberboard.print.page.Part;
 
 /** What stands at the foot of a page on screen: which pages it points to, and which point here. */
 public final class PageFoot {

@@ -3,10 +3,10 @@ package limberboard.desktop.read;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
-import limberboard.print.Look;
-import limberboard.print.Picture;
-import limberboard.print.Pictures;
-import limberboard.print.SvgPicture;
+import limberboard.print.picture.Look;
+import limberboard.print.picture.Picture;
+import limberboard.print.picture.Pictures;
+import limberboard.print.picture.SvgPicture;
 
 /**
  * The pictures that pages name by paths relative to themselves. May be used from any thread, best

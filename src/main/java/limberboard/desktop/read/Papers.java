@@ -9,10 +9,10 @@ import java.util.function.Supplier;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Notices.Offer;
-import limberboard.library.OutputFile;
-import limberboard.library.WorkspaceFolders;
-import limberboard.print.CutPage;
-import limberboard.print.Pdf;
+import limberboard.library.file.OutputFile;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.print.page.CutPage;
+import limberboard.print.pdf.Pdf;
 
 /**
  * Prints and saves whatever is read: pages, lists, sheets, tables. Laying out, writing, printing

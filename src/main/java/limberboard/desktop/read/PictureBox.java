@@ -6,8 +6,8 @@ import java.awt.Graphics2D;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
-import limberboard.print.Picture;
-import limberboard.print.SvgPicture;
+import limberboard.print.picture.Picture;
+import limberboard.print.picture.SvgPicture;
 
 /** A picture as a component that fills itself with it, keeping its proportions. */
 public final class PictureBox extends JComponent {

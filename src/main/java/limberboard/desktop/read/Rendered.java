@@ -1,8 +1,8 @@
 package limberboard.desktop.read;
 
 import java.util.Map;
-import limberboard.print.CutPage;
-import limberboard.print.Picture;
+import limberboard.print.page.CutPage;
+import limberboard.print.picture.Picture;
 import org.w3c.dom.Document;
 
 /**

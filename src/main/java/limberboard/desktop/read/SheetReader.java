@@ -7,7 +7,7 @@ import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.look.Theme;
-import limberboard.print.CutPage;
+import limberboard.print.page.CutPage;
 
 /**
  * One sheet at a time in a reading pane, such as a list of work: rendered off the event thread, in

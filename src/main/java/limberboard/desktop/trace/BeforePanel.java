@@ -17,10 +17,10 @@ import limberboard.desktop.drawing.ZoneMap;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.read.PagePictures;
-import limberboard.library.Model;
-import limberboard.library.Model.Drawing;
-import limberboard.library.Page;
-import limberboard.print.SvgPicture;
+import limberboard.library.page.Model;
+import limberboard.library.page.Model.Drawing;
+import limberboard.library.page.Page;
+import limberboard.print.picture.SvgPicture;
 import net.miginfocom.swing.MigLayout;
 
 /**

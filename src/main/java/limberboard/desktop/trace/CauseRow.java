@@ -7,7 +7,7 @@ import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
-import limberboard.library.Skill;
+import limberboard.library.value.Skill;
 import limberboard.trace.FaultCause;
 import limberboard.trace.Ranked;
 

@@ -12,8 +12,8 @@ import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
-import limberboard.library.Caution;
-import limberboard.library.Page;
+import limberboard.library.page.Caution;
+import limberboard.library.page.Page;
 
 /** The cautions of a symptom, alone on the screen before the first question. */
 final class CautionsPanel extends JPanel {

@@ -21,11 +21,11 @@ import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.read.PagePictures;
 import limberboard.desktop.read.PictureBox;
-import limberboard.library.Check;
-import limberboard.library.Minutes;
-import limberboard.print.Picture;
+import limberboard.library.page.Check;
+import limberboard.print.picture.Picture;
 import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.Trace;
+import limberboard.words.Minutes;
 
 /** One check: its cautions, the question in large type, how it is done, and buttons to answer. */
 final class CheckCard extends Docked {

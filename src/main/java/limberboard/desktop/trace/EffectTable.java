@@ -13,7 +13,7 @@ import javax.swing.table.DefaultTableModel;
 import javax.swing.table.TableCellRenderer;
 import javax.swing.table.TableColumn;
 import limberboard.desktop.base.Wording;
-import limberboard.library.Minutes;
+import limberboard.words.Minutes;
 
 /** What each answer would do, one row an answer; text in cells wraps. */
 final class EffectTable extends JTable {

@@ -12,8 +12,8 @@ import limberboard.desktop.parts.Docked;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Sheet;
 import limberboard.desktop.parts.Text;
-import limberboard.desktop.upkeep.MendedEntry;
-import limberboard.desktop.upkeep.MendedEntry.Mend;
+import limberboard.desktop.upkeep.log.MendedEntry;
+import limberboard.desktop.upkeep.log.MendedEntry.Mend;
 import limberboard.trace.FaultCause;
 import limberboard.trace.Trace;
 

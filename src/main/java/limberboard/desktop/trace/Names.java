@@ -4,15 +4,15 @@ import java.util.List;
 import java.util.stream.Collectors;
 import limberboard.boat.Fitting;
 import limberboard.desktop.base.Session;
-import limberboard.library.Page;
-import limberboard.library.Skill;
-import limberboard.library.ToolUse;
+import limberboard.library.page.Page;
+import limberboard.library.page.ToolUse;
+import limberboard.library.value.Skill;
 
 /** Looks up what pages are called. */
 final class Names {
   private final Session session;
 
-  Names(Session session) {
+  public Names(Session session) {
     this.session = session;
   }
 

@@ -1,8 +1,8 @@
 package limberboard.desktop.trace;
 
 import limberboard.boat.Fit;
-import limberboard.library.Page;
-import limberboard.library.Symptom;
+import limberboard.library.page.Page;
+import limberboard.library.page.Symptom;
 
 /**
  * A symptom that may be chosen.

@@ -6,13 +6,13 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import limberboard.boat.Fitting;
 import limberboard.library.Library;
-import limberboard.library.Page;
-import limberboard.library.Procedure;
-import limberboard.print.Block;
-import limberboard.print.CutPage;
-import limberboard.print.Inline;
-import limberboard.print.PageCutter;
-import limberboard.print.Part;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.print.cut.PageCutter;
+import limberboard.print.page.Block;
+import limberboard.print.page.CutPage;
+import limberboard.print.page.Inline;
+import limberboard.print.page.Part;
 
 /**
  * What keeps a fault from coming back: how often the mend itself is due, when to look again, and

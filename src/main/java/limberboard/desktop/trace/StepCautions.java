@@ -3,8 +3,8 @@ package limberboard.desktop.trace;
 import java.util.List;
 import limberboard.boat.WorkCaution;
 import limberboard.desktop.tree.TreePanel;
-import limberboard.library.Caution;
-import limberboard.library.Page;
+import limberboard.library.page.Caution;
+import limberboard.library.page.Page;
 import limberboard.trace.NextStep;
 
 /**

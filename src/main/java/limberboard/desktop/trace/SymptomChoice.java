@@ -8,8 +8,8 @@ import java.util.Optional;
 import limberboard.boat.Fit;
 import limberboard.boat.Fitting;
 import limberboard.library.Library;
-import limberboard.library.Page;
-import limberboard.library.Symptom;
+import limberboard.library.page.Page;
+import limberboard.library.page.Symptom;
 
 /**
  * Which symptoms there are to choose from on a boat. Immutable.

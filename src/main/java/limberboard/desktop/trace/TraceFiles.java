@@ -10,10 +10,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
-import limberboard.library.SafeFiles;
-import limberboard.library.TextFile;
-import limberboard.library.UserFolders;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.SafeFiles;
+import limberboard.library.file.TextFile;
+import limberboard.library.file.UserFolders;
+import limberboard.library.file.WorkspaceFolders;
 
 /**
  * Keeps traces as files in a person's own state folder, {@code traces}, in a folder for each

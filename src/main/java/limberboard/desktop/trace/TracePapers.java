@@ -6,10 +6,10 @@ import limberboard.desktop.base.Session;
 import limberboard.desktop.read.Papers;
 import limberboard.desktop.tree.TreeOut;
 import limberboard.library.Library;
-import limberboard.print.CutPage;
-import limberboard.print.TraceSheet;
-import limberboard.print.TreeDrawing;
-import limberboard.print.TreeSheet;
+import limberboard.print.drawing.TreeDrawing;
+import limberboard.print.drawing.TreeSheet;
+import limberboard.print.page.CutPage;
+import limberboard.print.sheet.TraceSheet;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.NextStep;
 

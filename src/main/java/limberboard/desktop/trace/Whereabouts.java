@@ -8,7 +8,7 @@ import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Latest;
 import limberboard.desktop.base.Session;
 import limberboard.library.Library;
-import limberboard.library.Model.Zone;
+import limberboard.library.page.Model.Zone;
 
 /**
  * Where on the boat something is noticed, and the symptoms to choose from there. Which symptoms fit

@@ -6,10 +6,10 @@ import java.util.Optional;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
 import limberboard.desktop.trace.KeptTrace.Picked;
-import limberboard.library.Minutes;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
 import limberboard.trace.Trace.Alternative;
+import limberboard.words.Minutes;
 
 /**
  * Why a step comes next: what else could be done, what each answer would do, and what is proven,

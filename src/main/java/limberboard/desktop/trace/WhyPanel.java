@@ -18,9 +18,9 @@ import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
-import limberboard.library.Minutes;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace.Alternative;
+import limberboard.words.Minutes;
 
 /** Why a step comes next: everything that could be done, and what each answer would do. */
 final class WhyPanel extends JPanel {

@@ -10,7 +10,7 @@ import limberboard.desktop.parts.Card;
 import limberboard.desktop.parts.CardList;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Text;
-import limberboard.library.Model.Zone;
+import limberboard.library.page.Model.Zone;
 
 /** The zones as a list, for the keyboard and for those who listen: it and the drawing are one. */
 final class ZoneList extends JPanel {

@@ -8,14 +8,14 @@ import javax.swing.JPanel;
 import limberboard.desktop.base.Wording;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Text;
-import limberboard.library.Caution;
-import limberboard.library.Minutes;
-import limberboard.library.Page;
+import limberboard.library.page.Caution;
+import limberboard.library.page.Page;
 import limberboard.trace.DiagnosticTree.Branch;
 import limberboard.trace.DiagnosticTree.Fork;
 import limberboard.trace.NextStep;
 import limberboard.trace.Ranked;
 import limberboard.trace.TrailEntry;
+import limberboard.words.Minutes;
 
 /** The selected step in full: cautions first, then what it is, the causes there, its outcomes. */
 final class ForkDetails extends JPanel {

@@ -1,10 +1,10 @@
 package limberboard.desktop.tree;
 
 import limberboard.desktop.base.Wording;
-import limberboard.library.Minutes;
 import limberboard.trace.DiagnosticTree.Branch;
 import limberboard.trace.DiagnosticTree.End;
 import limberboard.trace.DiagnosticTree.Fork;
+import limberboard.words.Minutes;
 
 /** What a tree says in words. */
 final class ForkWords {

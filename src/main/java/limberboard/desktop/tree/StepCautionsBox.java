@@ -5,8 +5,8 @@ import javax.swing.JComponent;
 import javax.swing.JToggleButton;
 import limberboard.desktop.parts.CautionBox;
 import limberboard.desktop.parts.Column;
-import limberboard.library.Caution;
-import limberboard.library.Page;
+import limberboard.library.page.Caution;
+import limberboard.library.page.Page;
 
 /**
  * The cautions of a step: one of them in brief, several by name until more is asked for, so that

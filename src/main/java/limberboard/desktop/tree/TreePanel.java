@@ -14,11 +14,11 @@ import limberboard.desktop.parts.Divider;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
-import limberboard.library.Caution;
-import limberboard.library.Minutes;
-import limberboard.library.Page;
+import limberboard.library.page.Caution;
+import limberboard.library.page.Page;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.NextStep;
+import limberboard.words.Minutes;
 
 /** The whole tree of a trace, with the selected step told in full beside it. */
 public final class TreePanel extends JPanel {

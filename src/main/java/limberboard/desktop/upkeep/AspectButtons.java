@@ -11,6 +11,7 @@ import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Row;
+import limberboard.desktop.upkeep.state.UpkeepAspect;
 
 /** Chooses what of the upkeep is looked at. Left and Right go from one to the next. */
 final class AspectButtons extends JPanel {

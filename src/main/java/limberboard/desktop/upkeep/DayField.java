@@ -12,7 +12,8 @@ import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Typing;
 import limberboard.desktop.parts.Wrapped;
-import limberboard.library.DayText;
+import limberboard.desktop.upkeep.state.UpkeepModel;
+import limberboard.words.DayText;
 import net.miginfocom.swing.MigLayout;
 
 /** The day asked about: today, or another one that is typed, told back while it is typed. */

@@ -14,6 +14,7 @@ import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
+import limberboard.desktop.upkeep.state.UpkeepModel;
 
 /** Asks which boat is meant, or for one to be entered. */
 final class NoBoatPanel extends JPanel {

@@ -9,7 +9,9 @@ import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Sheet;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
-import limberboard.library.Problem;
+import limberboard.desktop.upkeep.entry.EntryWords;
+import limberboard.desktop.upkeep.state.UpkeepModel;
+import limberboard.library.problem.Problem;
 
 /** What is doubtful in the boat's files, with file and line, as questions. */
 final class QuestionsBox extends Sheet {

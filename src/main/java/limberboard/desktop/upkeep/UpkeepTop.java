@@ -13,6 +13,9 @@ import limberboard.desktop.parts.LimitedHeight;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
+import limberboard.desktop.upkeep.entry.LogModel;
+import limberboard.desktop.upkeep.state.UpkeepAspect;
+import limberboard.desktop.upkeep.state.UpkeepModel;
 
 /**
  * The top of the place: whose upkeep, which aspect, which day; then questions and what was done.

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import limberboard.boat.LogEntry;
 import limberboard.desktop.base.Days;
+import limberboard.desktop.upkeep.state.DueWords;
+import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.upkeep.Due;
 
 /**

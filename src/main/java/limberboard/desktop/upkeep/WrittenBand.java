@@ -9,7 +9,10 @@ import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Sheet;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
-import limberboard.desktop.upkeep.LogModel.Remark;
+import limberboard.desktop.upkeep.entry.LogModel;
+import limberboard.desktop.upkeep.entry.LogModel.Remark;
+import limberboard.desktop.upkeep.entry.UndoButtons;
+import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.upkeep.Due;
 
 /** What was changed in the log and when the work comes next, with the way back and forth. */

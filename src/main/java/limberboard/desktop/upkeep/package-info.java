@@ -5,11 +5,12 @@
  * <p>To add an aspect (a list, a sheet, a table of the same boat and day):
  *
  * <ol>
- *   <li>write a model without Swing that takes an {@link limberboard.desktop.upkeep.UpkeepModel},
- *       listens to it, and works out in a {@link limberboard.desktop.base.Latest} what is to be
- *       shown; test it without a display;
- *   <li>write one class that implements {@link limberboard.desktop.upkeep.UpkeepAspect} and draws
- *       that model; what it may use comes in {@link limberboard.desktop.upkeep.UpkeepTools};
+ *   <li>write a model without Swing that takes an {@link
+ *       limberboard.desktop.upkeep.state.UpkeepModel}, listens to it, and works out in a {@link
+ *       limberboard.desktop.base.Latest} what is to be shown; test it without a display;
+ *   <li>write one class that implements {@link limberboard.desktop.upkeep.state.UpkeepAspect} and
+ *       draws that model; what it may use comes in {@link
+ *       limberboard.desktop.upkeep.state.UpkeepTools};
  *   <li>add one line in {@link limberboard.desktop.upkeep.UpkeepPlace#make}.
  * </ol>
  *

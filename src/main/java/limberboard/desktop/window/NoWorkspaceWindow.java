@@ -19,7 +19,7 @@ import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Scrolling;
 import limberboard.desktop.parts.Text;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 
 /**
  * Shown when the program is started where there is no workspace: says what is wrong, and offers to

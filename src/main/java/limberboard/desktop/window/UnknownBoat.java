@@ -8,11 +8,11 @@ import java.util.Optional;
 import limberboard.boat.Boat;
 import limberboard.boat.NotEntered;
 import limberboard.library.Library;
-import limberboard.library.Model;
-import limberboard.library.Model.Equipment;
-import limberboard.library.Page;
-import limberboard.library.Use;
-import limberboard.library.Water;
+import limberboard.library.page.Model;
+import limberboard.library.page.Model.Equipment;
+import limberboard.library.page.Page;
+import limberboard.library.value.Use;
+import limberboard.library.value.Water;
 
 /**
  * What is put into the small form for a boat that nobody has entered, without Swing. For the event

@@ -28,12 +28,12 @@ import limberboard.desktop.parts.Scrolling;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Typing;
 import limberboard.desktop.parts.Wrapped;
-import limberboard.library.Model;
-import limberboard.library.Model.Choice;
-import limberboard.library.Model.Equipment;
-import limberboard.library.Page;
-import limberboard.library.Use;
-import limberboard.library.Water;
+import limberboard.library.page.Model;
+import limberboard.library.page.Model.Choice;
+import limberboard.library.page.Model.Equipment;
+import limberboard.library.page.Page;
+import limberboard.library.value.Use;
+import limberboard.library.value.Water;
 
 /** Asks for a boat that nobody has entered: model, year, and what is known to be fitted. */
 final class UnknownBoatDialog {

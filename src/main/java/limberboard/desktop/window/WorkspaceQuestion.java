@@ -7,9 +7,9 @@ import java.nio.file.Path;
 import java.util.Optional;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
-import limberboard.library.FileTrouble;
 import limberboard.library.NewWorkspace;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.FileTrouble;
+import limberboard.library.file.WorkspaceFolders;
 
 /** Asks for a workspace: one that is there, or a new one. For the event thread only. */
 public final class WorkspaceQuestion {

@@ -3,8 +3,8 @@ package limberboard.upkeep.list;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import limberboard.library.Phase;
-import limberboard.library.Word;
+import limberboard.library.value.Phase;
+import limberboard.library.value.Word;
 
 /** Which list of the year. */
 public enum ListKind implements Word {

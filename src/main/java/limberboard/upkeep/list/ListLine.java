@@ -2,10 +2,10 @@ package limberboard.upkeep.list;
 
 import java.util.List;
 import java.util.Optional;
-import limberboard.library.Model.Access;
-import limberboard.library.Model.Zone;
-import limberboard.library.Page;
-import limberboard.library.Procedure;
+import limberboard.library.page.Model.Access;
+import limberboard.library.page.Model.Zone;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
 import limberboard.upkeep.Task;
 
 /**
@@ -47,5 +47,5 @@ public record ListLine(
    * @param from the part in which it would stand by itself
    * @param after the title of the work of the later part that comes before it
    */
-  public record Moved(limberboard.library.Phase from, String after) {}
+  public record Moved(limberboard.library.value.Phase from, String after) {}
 }

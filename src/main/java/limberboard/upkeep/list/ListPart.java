@@ -1,8 +1,8 @@
 package limberboard.upkeep.list;
 
 import java.util.List;
-import limberboard.library.Model.Access;
-import limberboard.library.Phase;
+import limberboard.library.page.Model.Access;
+import limberboard.library.value.Phase;
 
 /**
  * The work of one phase, in the order it is done.

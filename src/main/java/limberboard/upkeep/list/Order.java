@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import limberboard.library.Circles;
-import limberboard.library.Page;
-import limberboard.library.Problem;
-import limberboard.library.Procedure;
+import limberboard.library.check.Circles;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.problem.Problem;
 import limberboard.upkeep.Task;
 
 /**

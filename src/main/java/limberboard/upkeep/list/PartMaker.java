@@ -11,10 +11,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import limberboard.boat.AccessWays;
 import limberboard.boat.Fitting;
-import limberboard.library.Model;
-import limberboard.library.Model.Access;
-import limberboard.library.Model.Zone;
-import limberboard.library.Phase;
+import limberboard.library.page.Model;
+import limberboard.library.page.Model.Access;
+import limberboard.library.page.Model.Zone;
+import limberboard.library.value.Phase;
 import limberboard.upkeep.Task;
 
 /** Makes one part of a list: its work in order, with what is opened and closed. */

@@ -13,9 +13,9 @@ import java.util.Optional;
 import java.util.Set;
 import limberboard.boat.AccessWays;
 import limberboard.boat.Fitting;
-import limberboard.library.Model.Access;
-import limberboard.library.Phase;
-import limberboard.library.Problem;
+import limberboard.library.page.Model.Access;
+import limberboard.library.problem.Problem;
+import limberboard.library.value.Phase;
 import limberboard.upkeep.Task;
 
 /**

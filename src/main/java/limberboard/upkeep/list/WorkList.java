@@ -3,7 +3,7 @@ package limberboard.upkeep.list;
 import java.util.List;
 import java.util.stream.Stream;
 import limberboard.boat.Fitting;
-import limberboard.library.Problem;
+import limberboard.library.problem.Problem;
 
 /**
  * All work of one list, in order.

@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import limberboard.boat.Fitting;
-import limberboard.library.Phase;
-import limberboard.library.Problem;
+import limberboard.library.problem.Problem;
+import limberboard.library.value.Phase;
 import limberboard.upkeep.Task;
 
 /**

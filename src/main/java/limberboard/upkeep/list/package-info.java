@@ -18,7 +18,7 @@
  * be, then the order of the library counts. {@code PartSearch} finds the best order and says
  * whether it is proven; on very tangled parts it settles for a good one. Where work must follow
  * work of a later part it moves there. Nothing written wrongly throws: it becomes a {@link
- * limberboard.library.Problem}. See {@code docs/decisions/0012-lists.md}.
+ * limberboard.library.problem.Problem}. See {@code docs/decisions/0012-lists.md}.
  *
  * <p><b>Threads.</b> Everything here is immutable and pure: no files, no clock.
  */

@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import limberboard.library.AnodeAlloy;
-import limberboard.library.Material;
-import limberboard.library.Page;
-import limberboard.library.Water;
+import limberboard.library.page.Material;
+import limberboard.library.page.Page;
+import limberboard.library.value.AnodeAlloy;
+import limberboard.library.value.Water;
 import limberboard.upkeep.shopping.MixWarning.Grade;
 
 /** An anode must suit the boat's water, and all anodes of a boat must be of one alloy. */

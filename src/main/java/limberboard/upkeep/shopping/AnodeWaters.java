@@ -1,8 +1,8 @@
 package limberboard.upkeep.shopping;
 
 import java.util.Optional;
-import limberboard.library.AnodeAlloy;
-import limberboard.library.Water;
+import limberboard.library.value.AnodeAlloy;
+import limberboard.library.value.Water;
 import limberboard.upkeep.shopping.MixWarning.Grade;
 
 /** Which anode alloy is wrong in which water. Common practice, no source. */
@@ -37,7 +37,8 @@ final class AnodeWaters {
       case BRACKISH -> care("zinc crusts over slowly in brackish water; take aluminium");
       case FRESH ->
           never(
-              "zinc crusts over in fresh water within weeks and then protects nothing; take magnesium");
+              "zinc crusts over in fresh water within weeks and then protects nothing; take"
+                  + " magnesium");
     };
   }
 

@@ -3,10 +3,10 @@ package limberboard.upkeep.shopping;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import limberboard.library.Material;
-import limberboard.library.Mixing.Attack;
-import limberboard.library.Page;
-import limberboard.library.Substance;
+import limberboard.library.page.Material;
+import limberboard.library.page.Mixing.Attack;
+import limberboard.library.page.Page;
+import limberboard.library.value.Substance;
 import limberboard.upkeep.shopping.MixWarning.Grade;
 
 /** Materials that spoil what they touch: in the same job, or elsewhere on this boat. */

@@ -3,9 +3,9 @@ package limberboard.upkeep.shopping;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import limberboard.library.Material;
-import limberboard.library.Page;
-import limberboard.library.Substance;
+import limberboard.library.page.Material;
+import limberboard.library.page.Page;
+import limberboard.library.value.Substance;
 import limberboard.upkeep.shopping.MixWarning.Grade;
 
 /** A charger has to be made for, and set to, the kind of battery on board. */
@@ -52,7 +52,7 @@ final class ChargerRule implements MixRule {
   private static String why(Substance kind) {
     return kind == Substance.LITHIUM
         ? "the equalising and float stages for lead overcharge lithium cells, which may burn"
-        : "the voltage for lithium never fills a lead battery or makes it boil dry, and it gives off"
-            + " hydrogen";
+        : "the voltage for lithium never fills a lead battery or makes it boil dry, and it gives"
+            + " off hydrogen";
   }
 }

@@ -10,11 +10,11 @@ import limberboard.boat.Fitting;
 import limberboard.boat.Stock;
 import limberboard.boat.StockItem;
 import limberboard.library.Library;
-import limberboard.library.Material;
-import limberboard.library.Mixing;
-import limberboard.library.Model.Choice;
-import limberboard.library.Page;
-import limberboard.library.Substance;
+import limberboard.library.page.Material;
+import limberboard.library.page.Mixing;
+import limberboard.library.page.Model.Choice;
+import limberboard.library.page.Page;
+import limberboard.library.value.Substance;
 
 /**
  * What the rules of mixing look at: the boat, what is on the list with the jobs that need it, and

@@ -6,9 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import limberboard.library.CountingUnit;
-import limberboard.library.KnownUnit;
-import limberboard.library.Material.Pack;
+import limberboard.library.page.Material.Pack;
+import limberboard.library.value.CountingUnit;
+import limberboard.library.value.KnownUnit;
 import limberboard.workings.Purchase;
 import limberboard.workings.Purchase.Counted;
 import limberboard.workings.QuantityWords;
@@ -23,7 +23,7 @@ final class Cutting {
   private final LengthsForSale sale;
 
   /** Cutting of what is sold in these packs, in metres. */
-  Cutting(List<Pack> packs) {
+  public Cutting(List<Pack> packs) {
     List<Pack> usable = packs.stream().filter(pack -> length(pack) > 0).toList();
     usable.stream().filter(pack -> !pack.cutToLength()).forEach(reels::add);
     byLength =

@@ -1,8 +1,8 @@
 package limberboard.upkeep.shopping;
 
 import java.time.LocalDate;
-import limberboard.library.Page;
-import limberboard.library.Procedure;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
 
 /**
  * Work that materials are bought for.

@@ -5,7 +5,7 @@ import java.time.Period;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import limberboard.library.Material;
+import limberboard.library.page.Material;
 
 /** Reckons with how long a material keeps. Immutable. */
 record Keeping(Material material, LocalDate today) {

@@ -1,7 +1,7 @@
 package limberboard.upkeep.shopping;
 
-import limberboard.library.Page;
-import limberboard.library.Procedure;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
 
 /**
  * Work that nothing is bought for.

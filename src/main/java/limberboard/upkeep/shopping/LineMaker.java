@@ -6,8 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.Stock;
-import limberboard.library.Material;
-import limberboard.library.Page;
+import limberboard.library.page.Material;
+import limberboard.library.page.Page;
 import limberboard.workings.PackChooser;
 import limberboard.workings.Purchase;
 

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import limberboard.library.Material;
-import limberboard.library.Page;
-import limberboard.library.Substance;
+import limberboard.library.page.Material;
+import limberboard.library.page.Page;
+import limberboard.library.value.Substance;
 import limberboard.upkeep.shopping.MixWarning.Grade;
 
 /** Stainless steel against aluminium or carbon needs something between that keeps water out. */

@@ -8,11 +8,11 @@ import java.util.Optional;
 import limberboard.boat.Fit;
 import limberboard.boat.Fitting;
 import limberboard.library.Library;
-import limberboard.library.Material;
-import limberboard.library.MaterialUse;
-import limberboard.library.Page;
-import limberboard.library.Skill;
-import limberboard.library.ToolUse;
+import limberboard.library.page.Material;
+import limberboard.library.page.MaterialUse;
+import limberboard.library.page.Page;
+import limberboard.library.page.ToolUse;
+import limberboard.library.value.Skill;
 import limberboard.workings.Workings;
 
 /** Gathers what jobs need on a boat, by material. For one list, on one thread. */

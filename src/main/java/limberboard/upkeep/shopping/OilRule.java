@@ -2,9 +2,9 @@ package limberboard.upkeep.shopping;
 
 import java.util.ArrayList;
 import java.util.List;
-import limberboard.library.Material;
-import limberboard.library.Mixing;
-import limberboard.library.Page;
+import limberboard.library.page.Material;
+import limberboard.library.page.Mixing;
+import limberboard.library.page.Page;
 import limberboard.upkeep.shopping.MixWarning.Grade;
 
 /** Oils and coolants for the same purpose but of different grades. */

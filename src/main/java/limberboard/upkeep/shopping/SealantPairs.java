@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import limberboard.library.SealantFamily;
+import limberboard.library.value.SealantFamily;
 
 /** Which families of sealant spoil each other, and how. Common practice, no source. */
 final class SealantPairs {
@@ -24,8 +24,8 @@ final class SealantPairs {
     put(
         SealantFamily.POLYURETHANE,
         SealantFamily.HYBRID,
-        "while both are fresh, the alcohol that a hybrid gives off keeps polyurethane sticky: one of"
-            + " the two in a joint, never both within a week");
+        "while both are fresh, the alcohol that a hybrid gives off keeps polyurethane sticky: one"
+            + " of the two in a joint, never both within a week");
     put(
         SealantFamily.POLYSULPHIDE,
         SealantFamily.POLYURETHANE,

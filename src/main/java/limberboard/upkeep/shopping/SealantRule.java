@@ -3,8 +3,8 @@ package limberboard.upkeep.shopping;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import limberboard.library.Material;
-import limberboard.library.Page;
+import limberboard.library.page.Material;
+import limberboard.library.page.Page;
 import limberboard.upkeep.shopping.MixWarning.Grade;
 
 /** Families of sealant that spoil each other: in one job, or on one list. */

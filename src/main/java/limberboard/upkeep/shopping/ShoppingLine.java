@@ -2,8 +2,8 @@ package limberboard.upkeep.shopping;
 
 import java.util.List;
 import java.util.Optional;
-import limberboard.library.Material;
-import limberboard.library.Page;
+import limberboard.library.page.Material;
+import limberboard.library.page.Page;
 import limberboard.workings.Purchase.Counted;
 
 /**

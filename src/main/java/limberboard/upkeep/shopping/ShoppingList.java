@@ -11,8 +11,8 @@ import limberboard.boat.Stock;
 import limberboard.boat.WorkCaution;
 import limberboard.boat.WorkCautions;
 import limberboard.library.Library;
-import limberboard.library.Material;
-import limberboard.library.Page;
+import limberboard.library.page.Material;
+import limberboard.library.page.Page;
 import limberboard.workings.QuantityWords;
 import limberboard.workings.Workings;
 

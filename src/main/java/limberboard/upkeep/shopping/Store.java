@@ -6,8 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.StockItem;
-import limberboard.library.KnownUnit;
-import limberboard.library.Material;
+import limberboard.library.page.Material;
+import limberboard.library.value.KnownUnit;
 import limberboard.workings.QuantityWords;
 
 /**

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.Fit;
-import limberboard.library.Material;
-import limberboard.library.Page;
-import limberboard.library.Substance;
+import limberboard.library.page.Material;
+import limberboard.library.page.Page;
+import limberboard.library.value.Substance;
 
 /** Looks at what may be taken instead of a material, and what speaks against it. */
 record Substitutes(Chosen chosen, LocalDate today) {

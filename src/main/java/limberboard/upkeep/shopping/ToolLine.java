@@ -1,8 +1,8 @@
 package limberboard.upkeep.shopping;
 
 import java.util.List;
-import limberboard.library.Material;
-import limberboard.library.Page;
+import limberboard.library.page.Material;
+import limberboard.library.page.Page;
 
 /**
  * A tool to have at hand.

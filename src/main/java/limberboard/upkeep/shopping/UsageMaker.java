@@ -1,11 +1,11 @@
 package limberboard.upkeep.shopping;
 
 import java.util.Optional;
-import limberboard.library.KnownUnit;
-import limberboard.library.Material;
-import limberboard.library.MaterialUse;
-import limberboard.library.MaterialUse.Cord;
-import limberboard.library.Page;
+import limberboard.library.page.Material;
+import limberboard.library.page.MaterialUse;
+import limberboard.library.page.MaterialUse.Cord;
+import limberboard.library.page.Page;
+import limberboard.library.value.KnownUnit;
 import limberboard.workings.Needed;
 import limberboard.workings.Outcome;
 import limberboard.workings.Workings;

@@ -4,8 +4,8 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
-import limberboard.library.RopeConstruction;
-import limberboard.library.RopeEnd;
+import limberboard.library.value.RopeConstruction;
+import limberboard.library.value.RopeEnd;
 
 /**
  * What ropes carry.

@@ -2,7 +2,7 @@ package limberboard.workings.sums;
 
 import java.util.Locale;
 import java.util.Optional;
-import limberboard.library.Water;
+import limberboard.library.value.Water;
 
 /**
  * What anodes are made of, with what a kilogram of it gives. Aluminium and zinc: DNV-RP-B401, Table

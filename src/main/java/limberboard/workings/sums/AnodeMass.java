@@ -1,18 +1,18 @@
 package limberboard.workings.sums;
 
-import static limberboard.library.KnownUnit.AMPERES;
-import static limberboard.library.KnownUnit.HUNDREDTHS;
-import static limberboard.library.KnownUnit.KILOGRAM;
-import static limberboard.library.KnownUnit.MILLIAMPERES_ON_SQUARE_METRE;
-import static limberboard.library.KnownUnit.SQUARE_METRES;
-import static limberboard.library.KnownUnit.YEARS;
+import static limberboard.library.value.KnownUnit.AMPERES;
+import static limberboard.library.value.KnownUnit.HUNDREDTHS;
+import static limberboard.library.value.KnownUnit.KILOGRAM;
+import static limberboard.library.value.KnownUnit.MILLIAMPERES_ON_SQUARE_METRE;
+import static limberboard.library.value.KnownUnit.SQUARE_METRES;
+import static limberboard.library.value.KnownUnit.YEARS;
 
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import limberboard.boat.Boat;
-import limberboard.library.Water;
+import limberboard.library.value.Water;
 import limberboard.workings.sums.Input.Option;
 
 /** Mass and life of sacrificial anodes: DNV-RP-B401. */

@@ -2,7 +2,7 @@ package limberboard.workings.sums;
 
 import java.util.ArrayList;
 import java.util.List;
-import limberboard.library.KnownUnit;
+import limberboard.library.value.KnownUnit;
 import limberboard.workings.QuantityWords;
 
 /**

@@ -1,11 +1,11 @@
 package limberboard.workings.sums;
 
-import static limberboard.library.KnownUnit.AMPERES;
-import static limberboard.library.KnownUnit.AMPERE_HOURS;
-import static limberboard.library.KnownUnit.DEGREES_CELSIUS;
-import static limberboard.library.KnownUnit.HOURS;
-import static limberboard.library.KnownUnit.HUNDREDTHS;
-import static limberboard.library.KnownUnit.PIECES;
+import static limberboard.library.value.KnownUnit.AMPERES;
+import static limberboard.library.value.KnownUnit.AMPERE_HOURS;
+import static limberboard.library.value.KnownUnit.DEGREES_CELSIUS;
+import static limberboard.library.value.KnownUnit.HOURS;
+import static limberboard.library.value.KnownUnit.HUNDREDTHS;
+import static limberboard.library.value.KnownUnit.PIECES;
 
 import java.util.Arrays;
 import java.util.List;
@@ -27,8 +27,8 @@ final class BatteryTime implements Sum {
             + " load, k Peukert's exponent, c what cold and age leave of the capacity, u the share"
             + " that may be taken out",
         "W. Peukert (1897) in the form with rated hours; exponents from published ranges: flooded"
-            + " 1.25, gel 1.15, AGM 1.10, lithium 1.03 (from memory); share to use 50 % for lead, 80"
-            + " % for lithium, and 0.8 % (lithium 0.4 %) of capacity lost a degree below 25 °C,"
+            + " 1.25, gel 1.15, AGM 1.10, lithium 1.03 (from memory); share to use 50 % for lead,"
+            + " 80 % for lithium, and 0.8 % (lithium 0.4 %) of capacity lost a degree below 25 °C,"
             + " common practice, no source",
         "A steady load between a fifth of the rated current and the whole capacity in an hour. With"
             + " weaker loads the law promises too much; loads that come and go let the battery"

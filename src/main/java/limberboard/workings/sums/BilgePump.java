@@ -1,10 +1,10 @@
 package limberboard.workings.sums;
 
-import static limberboard.library.KnownUnit.HUNDREDTHS;
-import static limberboard.library.KnownUnit.LITRES_A_MINUTE;
-import static limberboard.library.KnownUnit.METRES;
-import static limberboard.library.KnownUnit.MILLIMETRE;
-import static limberboard.library.KnownUnit.PIECES;
+import static limberboard.library.value.KnownUnit.HUNDREDTHS;
+import static limberboard.library.value.KnownUnit.LITRES_A_MINUTE;
+import static limberboard.library.value.KnownUnit.METRES;
+import static limberboard.library.value.KnownUnit.MILLIMETRE;
+import static limberboard.library.value.KnownUnit.PIECES;
 
 import java.util.List;
 import limberboard.workings.sums.Input.Option;

@@ -1,11 +1,11 @@
 package limberboard.workings.sums;
 
-import static limberboard.library.KnownUnit.HUNDREDTHS;
-import static limberboard.library.KnownUnit.KILONEWTON;
-import static limberboard.library.KnownUnit.NEWTONS_ON_SQUARE_MILLIMETRE;
-import static limberboard.library.KnownUnit.NEWTON_METRES;
-import static limberboard.library.KnownUnit.PIECES;
-import static limberboard.library.KnownUnit.SQUARE_MILLIMETRE;
+import static limberboard.library.value.KnownUnit.HUNDREDTHS;
+import static limberboard.library.value.KnownUnit.KILONEWTON;
+import static limberboard.library.value.KnownUnit.NEWTONS_ON_SQUARE_MILLIMETRE;
+import static limberboard.library.value.KnownUnit.NEWTON_METRES;
+import static limberboard.library.value.KnownUnit.PIECES;
+import static limberboard.library.value.KnownUnit.SQUARE_MILLIMETRE;
 
 import java.util.Arrays;
 import java.util.List;
@@ -24,12 +24,12 @@ final class BoltTorque implements Sum {
         "bolt-torque",
         "Torque and preload of stainless bolts",
         "How tight may a stainless bolt be drawn, and what torque is that?",
-        "F = A · ν · R / √(1 + 3 · (1.5 · d₂/d₀ · (P/(π · d₂) + 1.155 · μ))²) and T = F · (0.159 · P"
-            + " + 0.578 · d₂ · μ + (face + hole)/4 · μ): A the stress area, d₀ its diameter, d₂ the"
-            + " pitch diameter, P the pitch, μ the friction, R the 0.2 % stress, ν the share of it"
-            + " that is used; K = T / (F · d)",
-        "Kellermann and Klein's formula in the form of VDI 2230; diameters ISO 724, stress areas ISO"
-            + " 898-1, 0.2 % stress ISO 3506-1 (class 50: 210, 70: 450, 80: 600 N/mm²); bearing"
+        "F = A · ν · R / √(1 + 3 · (1.5 · d₂/d₀ · (P/(π · d₂) + 1.155 · μ))²) and T = F · (0.159 ·"
+            + " P + 0.578 · d₂ · μ + (face + hole)/4 · μ): A the stress area, d₀ its diameter, d₂"
+            + " the pitch diameter, P the pitch, μ the friction, R the 0.2 % stress, ν the share of"
+            + " it that is used; K = T / (F · d)",
+        "Kellermann and Klein's formula in the form of VDI 2230; diameters ISO 724, stress areas"
+            + " ISO 898-1, 0.2 % stress ISO 3506-1 (class 50: 210, 70: 450, 80: 600 N/mm²); bearing"
             + " faces ISO 4014 and holes ISO 273 from memory",
         "Coarse threads M4 to M16 with hexagon heads, metal on metal, at room temperature. Where a"
             + " page or a maker gives a torque, that one counts. Through a cored or thin laminate,"

@@ -1,10 +1,10 @@
 package limberboard.workings.sums;
 
-import static limberboard.library.KnownUnit.AMPERES;
-import static limberboard.library.KnownUnit.HUNDREDTHS;
-import static limberboard.library.KnownUnit.METRES;
-import static limberboard.library.KnownUnit.SQUARE_MILLIMETRE;
-import static limberboard.library.KnownUnit.VOLTS;
+import static limberboard.library.value.KnownUnit.AMPERES;
+import static limberboard.library.value.KnownUnit.HUNDREDTHS;
+import static limberboard.library.value.KnownUnit.METRES;
+import static limberboard.library.value.KnownUnit.SQUARE_MILLIMETRE;
+import static limberboard.library.value.KnownUnit.VOLTS;
 
 import java.util.List;
 import java.util.OptionalDouble;
@@ -22,14 +22,14 @@ final class CableSize implements Sum {
         "cable-size",
         "Cable size for a run and load",
         "How thick must a cable be so that enough voltage arrives and it does not get hot?",
-        "S = 0.0164 · I · L / E: S the cross-section in mm², I the current in A, L the length of the"
-            + " conductor there and back in m, E the voltage that may be lost; then the next"
+        "S = 0.0164 · I · L / E: S the cross-section in mm², I the current in A, L the length of"
+            + " the conductor there and back in m, E the voltage that may be lost; then the next"
             + " standard cross-section, and one that may carry the current",
         "ISO 10133 and ISO 13297, small craft, direct current below 50 V: 3 % for panel feeders,"
             + " navigation lights, bilge pumps and blowers, 10 % for the rest, no conductor below 1"
             + " mm²; formula and table of currents from memory",
-        "Stranded copper. 0.0164 is cold copper; a cable at its full current is warm and loses up to"
-            + " a quarter more. A fuse that suits the cable sits at its beginning. Starter and"
+        "Stranded copper. 0.0164 is cold copper; a cable at its full current is warm and loses up"
+            + " to a quarter more. A fuse that suits the cable sits at its beginning. Starter and"
             + " windlass cables: follow the maker of the machine.");
   }
 

@@ -1,10 +1,10 @@
 package limberboard.workings.sums;
 
-import static limberboard.library.KnownUnit.LITRES;
-import static limberboard.library.KnownUnit.LITRES_A_MINUTE;
-import static limberboard.library.KnownUnit.METRES;
-import static limberboard.library.KnownUnit.MILLIMETRE;
-import static limberboard.library.KnownUnit.MINUTES;
+import static limberboard.library.value.KnownUnit.LITRES;
+import static limberboard.library.value.KnownUnit.LITRES_A_MINUTE;
+import static limberboard.library.value.KnownUnit.METRES;
+import static limberboard.library.value.KnownUnit.MILLIMETRE;
+import static limberboard.library.value.KnownUnit.MINUTES;
 
 import java.util.List;
 

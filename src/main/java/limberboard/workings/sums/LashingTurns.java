@@ -1,12 +1,12 @@
 package limberboard.workings.sums;
 
-import static limberboard.library.KnownUnit.KILONEWTON;
-import static limberboard.library.KnownUnit.MILLIMETRE;
-import static limberboard.library.KnownUnit.NEWTONS;
-import static limberboard.library.KnownUnit.PIECES;
+import static limberboard.library.value.KnownUnit.KILONEWTON;
+import static limberboard.library.value.KnownUnit.MILLIMETRE;
+import static limberboard.library.value.KnownUnit.NEWTONS;
+import static limberboard.library.value.KnownUnit.PIECES;
 
 import java.util.List;
-import limberboard.library.RopeConstruction;
+import limberboard.library.value.RopeConstruction;
 import limberboard.workings.cordage.Lashing;
 import limberboard.workings.cordage.RopeStrength;
 
@@ -27,7 +27,8 @@ final class LashingTurns implements Sum {
         "Parts of a tackle, with the strengths of the cordage sum; shares and factors are common"
             + " practice, no source",
         "Turns laid side by side and each drawn tight, round smooth rings or pins thicker than"
-            + " twice the cord. Look at it often: a lashing that has slackened carries on few parts.");
+            + " twice the cord. Look at it often: a lashing that has slackened carries on few"
+            + " parts.");
   }
 
   @Override

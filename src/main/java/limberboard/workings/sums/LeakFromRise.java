@@ -1,11 +1,11 @@
 package limberboard.workings.sums;
 
-import static limberboard.library.KnownUnit.HOURS;
-import static limberboard.library.KnownUnit.LITRES;
-import static limberboard.library.KnownUnit.LITRES_AN_HOUR;
-import static limberboard.library.KnownUnit.METRES;
-import static limberboard.library.KnownUnit.MILLIMETRE;
-import static limberboard.library.KnownUnit.SQUARE_METRES;
+import static limberboard.library.value.KnownUnit.HOURS;
+import static limberboard.library.value.KnownUnit.LITRES;
+import static limberboard.library.value.KnownUnit.LITRES_AN_HOUR;
+import static limberboard.library.value.KnownUnit.METRES;
+import static limberboard.library.value.KnownUnit.MILLIMETRE;
+import static limberboard.library.value.KnownUnit.SQUARE_METRES;
 
 import java.util.List;
 

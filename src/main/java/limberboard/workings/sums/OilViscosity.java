@@ -1,8 +1,8 @@
 package limberboard.workings.sums;
 
-import static limberboard.library.KnownUnit.DEGREES_CELSIUS;
-import static limberboard.library.KnownUnit.PIECES;
-import static limberboard.library.KnownUnit.SQUARE_MILLIMETRES_A_SECOND;
+import static limberboard.library.value.KnownUnit.DEGREES_CELSIUS;
+import static limberboard.library.value.KnownUnit.PIECES;
+import static limberboard.library.value.KnownUnit.SQUARE_MILLIMETRES_A_SECOND;
 
 import java.util.List;
 import java.util.stream.Collectors;
@@ -21,13 +21,13 @@ final class OilViscosity implements Sum {
         "Hydraulic oil at the coldest and the warmest",
         "How thick is an oil at a temperature, and which grade suits from the coldest to the"
             + " warmest?",
-        "log₁₀ log₁₀ (ν + 0.7) = a − b · log₁₀ T, T in K, through the grade's middle at 40 °C and the"
-            + " viscosity at 100 °C that the viscosity index gives",
+        "log₁₀ log₁₀ (ν + 0.7) = a − b · log₁₀ T, T in K, through the grade's middle at 40 °C and"
+            + " the viscosity at 100 °C that the viscosity index gives",
         "ISO 3448 for the grades, Ubbelohde and Walther's line as in ASTM D341, viscosity index ISO"
             + " 2909 (ASTM D2270); 12 to 1000 mm²/s for a small piston or gear pump from memory:"
             + " the pump's own sheet counts",
-        "Mineral hydraulic oils that flow, above their pour point, above 2 mm²/s. The grade allows 10"
-            + " % to either side. What the seals stand is another question.");
+        "Mineral hydraulic oils that flow, above their pour point, above 2 mm²/s. The grade allows"
+            + " 10 % to either side. What the seals stand is another question.");
   }
 
   @Override

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import limberboard.boat.Boat;
-import limberboard.library.Amount;
+import limberboard.library.value.Amount;
 
 /**
  * What a page or a person puts into a sum, in terms of a boat: what is known of the boat, and above

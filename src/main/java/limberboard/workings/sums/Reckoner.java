@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
-import limberboard.library.Nearest;
+import limberboard.library.problem.Nearest;
 import limberboard.workings.QuantityWords;
 
 /** Checks what is put into a sum, and computes where all of it can be used. For one reckoning. */

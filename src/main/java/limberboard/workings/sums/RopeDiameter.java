@@ -1,15 +1,15 @@
 package limberboard.workings.sums;
 
-import static limberboard.library.KnownUnit.KILONEWTON;
-import static limberboard.library.KnownUnit.MILLIMETRE;
-import static limberboard.library.KnownUnit.NEWTONS;
-import static limberboard.library.KnownUnit.PIECES;
+import static limberboard.library.value.KnownUnit.KILONEWTON;
+import static limberboard.library.value.KnownUnit.MILLIMETRE;
+import static limberboard.library.value.KnownUnit.NEWTONS;
+import static limberboard.library.value.KnownUnit.PIECES;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
-import limberboard.library.RopeConstruction;
-import limberboard.library.RopeEnd;
+import limberboard.library.value.RopeConstruction;
+import limberboard.library.value.RopeEnd;
 import limberboard.workings.cordage.RopeStrength;
 import limberboard.workings.sums.Input.Option;
 

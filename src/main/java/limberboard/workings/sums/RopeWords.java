@@ -1,8 +1,8 @@
 package limberboard.workings.sums;
 
 import java.util.Arrays;
-import limberboard.library.RopeConstruction;
-import limberboard.library.RopeEnd;
+import limberboard.library.value.RopeConstruction;
+import limberboard.library.value.RopeEnd;
 
 /** The words of rope that sums are given. */
 final class RopeWords {

@@ -3,7 +3,7 @@ package limberboard.workings.sums;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.Boat;
-import limberboard.library.SumUse;
+import limberboard.library.page.SumUse;
 
 /**
  * A sum as a page shows it: with the page's numbers, and the boat's own where a boat is known.

@@ -27,7 +27,7 @@ public interface Sum {
   /**
    * What is known of a boat and stands in place of the usual values. Unless a sum knows more, this
    * is the water the boat lies in, for an input called {@code water} with the words of {@link
-   * limberboard.library.Water}.
+   * limberboard.library.value.Water}.
    */
   default Map<String, Value> defaultsFor(Boat boat) {
     return BoatDefaults.water(this, boat);

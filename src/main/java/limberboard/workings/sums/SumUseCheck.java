@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
-import limberboard.library.Amount;
-import limberboard.library.FurtherCheck;
-import limberboard.library.Nearest;
-import limberboard.library.Page;
-import limberboard.library.SumUse;
+import limberboard.library.check.FurtherCheck;
+import limberboard.library.page.Page;
+import limberboard.library.page.SumUse;
+import limberboard.library.problem.Nearest;
+import limberboard.library.value.Amount;
 
 /** Checks the key {@code workings} of pages against the sums there are. Immutable. */
 public final class SumUseCheck implements FurtherCheck {

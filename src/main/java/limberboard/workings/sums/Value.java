@@ -1,8 +1,8 @@
 package limberboard.workings.sums;
 
 import javax.measure.Quantity;
-import limberboard.library.Amount;
-import limberboard.library.KnownUnit;
+import limberboard.library.value.Amount;
+import limberboard.library.value.KnownUnit;
 
 /** What is put in at an input. */
 public sealed interface Value {

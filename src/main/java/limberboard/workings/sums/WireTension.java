@@ -1,9 +1,9 @@
 package limberboard.workings.sums;
 
-import static limberboard.library.KnownUnit.HUNDREDTHS;
-import static limberboard.library.KnownUnit.KILONEWTON;
-import static limberboard.library.KnownUnit.METRES;
-import static limberboard.library.KnownUnit.MILLIMETRE;
+import static limberboard.library.value.KnownUnit.HUNDREDTHS;
+import static limberboard.library.value.KnownUnit.KILONEWTON;
+import static limberboard.library.value.KnownUnit.METRES;
+import static limberboard.library.value.KnownUnit.MILLIMETRE;
 
 import java.util.Arrays;
 import java.util.List;

@@ -22,10 +22,10 @@ import limberboard.desktop.boats.UnsavedQuestion.Answer;
 import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
 import limberboard.library.Library;
-import limberboard.library.Model.Choice;
-import limberboard.library.Problem;
-import limberboard.library.Use;
-import limberboard.library.Water;
+import limberboard.library.page.Model.Choice;
+import limberboard.library.problem.Problem;
+import limberboard.library.value.Use;
+import limberboard.library.value.Water;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 

@@ -9,7 +9,7 @@ import limberboard.boat.Fit;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
-import limberboard.library.Kind;
+import limberboard.library.page.Kind;
 import limberboard.search.Hit;
 import limberboard.search.Mark;
 import limberboard.search.Passage;

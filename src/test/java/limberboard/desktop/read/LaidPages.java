@@ -11,8 +11,8 @@ import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.desktop.look.Palette;
 import limberboard.desktop.support.SmallWorkspace;
-import limberboard.library.WorkspaceFolders;
-import limberboard.print.Pictures;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.print.picture.Pictures;
 
 /** Pages of the small workspace, rendered and laid out for tests. */
 final class LaidPages {

@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Optional;
 import limberboard.desktop.support.SmallWorkspace;
 import limberboard.library.Library;
-import limberboard.library.Page;
-import limberboard.print.CutPage;
-import limberboard.print.PageCutter;
-import limberboard.print.Part;
-import limberboard.print.PlainText;
+import limberboard.library.page.Page;
+import limberboard.print.cut.PageCutter;
+import limberboard.print.page.CutPage;
+import limberboard.print.page.Part;
+import limberboard.print.text.PlainText;
 import limberboard.workings.QuantityWords;
 import org.junit.jupiter.api.Test;
 

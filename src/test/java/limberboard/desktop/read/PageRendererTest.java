@@ -11,9 +11,9 @@ import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.desktop.look.Palette;
 import limberboard.desktop.support.SmallWorkspace;
-import limberboard.library.Page;
-import limberboard.library.WorkspaceFolders;
-import limberboard.print.Pictures;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.page.Page;
+import limberboard.print.picture.Pictures;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

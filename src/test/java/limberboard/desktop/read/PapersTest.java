@@ -17,12 +17,12 @@ import limberboard.desktop.base.Notices;
 import limberboard.desktop.support.SmallPrinter;
 import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
-import limberboard.library.Kind;
-import limberboard.library.WorkspaceFolders;
-import limberboard.print.Block;
-import limberboard.print.CutPage;
-import limberboard.print.Part;
-import limberboard.print.Pictures;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.page.Kind;
+import limberboard.print.page.Block;
+import limberboard.print.page.CutPage;
+import limberboard.print.page.Part;
+import limberboard.print.picture.Pictures;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -149,7 +149,7 @@ class PapersTest {
             });
     ByteArrayOutputStream pdf = new ByteArrayOutputStream();
     WorkspaceFolders folders = new WorkspaceFolders(folder);
-    new limberboard.print.Pdf()
+    new limberboard.print.pdf.Pdf()
         .write(new PageRenderer(Pictures.in(folders)).paper(sheet()), folders.root(), pdf);
     printing.ask("a sheet").orElseThrow().print(pdf.toByteArray());
     assertThat(out.toString(StandardCharsets.ISO_8859_1))

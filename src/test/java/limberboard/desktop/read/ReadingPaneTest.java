@@ -17,8 +17,8 @@ import limberboard.desktop.look.Theme;
 import limberboard.desktop.look.ThemeChoice;
 import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
-import limberboard.library.WorkspaceFolders;
-import limberboard.print.Pictures;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.print.picture.Pictures;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

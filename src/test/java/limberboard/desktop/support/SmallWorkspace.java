@@ -11,7 +11,7 @@ import java.time.ZoneOffset;
 import java.util.stream.Stream;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 
 /** The small workspace of the window's tests, copied so that a test may change it. */
 public final class SmallWorkspace {

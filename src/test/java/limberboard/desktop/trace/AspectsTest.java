@@ -11,7 +11,7 @@ import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
 import limberboard.desktop.tree.TreeModel;
 import limberboard.desktop.tree.TreeWalk;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

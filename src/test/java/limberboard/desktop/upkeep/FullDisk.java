@@ -5,10 +5,11 @@ import limberboard.boat.LogBook.Outcome;
 import limberboard.boat.LogBook.Refused;
 import limberboard.boat.LogChange;
 import limberboard.boat.LogEntry;
-import limberboard.library.Problem;
+import limberboard.desktop.upkeep.entry.LogStore;
+import limberboard.library.problem.Problem;
 
 /** Logs that cannot be written. */
-final class FullDisk implements LogStore {
+public final class FullDisk implements LogStore {
   private static final Outcome REFUSED =
       new Refused(Problem.error("the log", 0, "", "there is no space left", ""));
 

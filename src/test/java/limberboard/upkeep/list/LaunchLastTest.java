@@ -11,8 +11,8 @@ import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
-import limberboard.library.Phase;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.value.Phase;
 import limberboard.upkeep.Upkeep;
 import org.junit.jupiter.api.Test;
 

@@ -3,11 +3,11 @@ package limberboard.upkeep.list;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.Fitting;
-import limberboard.library.Interval;
 import limberboard.library.Library;
-import limberboard.library.Page;
-import limberboard.library.Phase;
-import limberboard.library.Procedure;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.value.Interval;
+import limberboard.library.value.Phase;
 import limberboard.upkeep.Task;
 import limberboard.upkeep.Upkeep;
 

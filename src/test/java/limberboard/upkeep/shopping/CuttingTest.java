@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
-import limberboard.library.Amount;
-import limberboard.library.KnownUnit;
-import limberboard.library.Material.Pack;
+import limberboard.library.page.Material.Pack;
+import limberboard.library.value.Amount;
+import limberboard.library.value.KnownUnit;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;

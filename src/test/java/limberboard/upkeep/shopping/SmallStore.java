@@ -9,7 +9,7 @@ import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 
 /** A small workspace written for a test: materials and jobs as they are told, and one boat. */
 final class SmallStore {

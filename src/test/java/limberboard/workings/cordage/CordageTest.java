@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
-import limberboard.library.RopeConstruction;
-import limberboard.library.RopeEnd;
+import limberboard.library.value.RopeConstruction;
+import limberboard.library.value.RopeEnd;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;

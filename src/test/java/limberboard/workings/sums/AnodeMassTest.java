@@ -1,12 +1,12 @@
 package limberboard.workings.sums;
 
-import static limberboard.library.KnownUnit.AMPERES;
-import static limberboard.library.KnownUnit.KILOGRAM;
-import static limberboard.library.KnownUnit.YEARS;
+import static limberboard.library.value.KnownUnit.AMPERES;
+import static limberboard.library.value.KnownUnit.KILOGRAM;
+import static limberboard.library.value.KnownUnit.YEARS;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import limberboard.library.Water;
+import limberboard.library.value.Water;
 import org.junit.jupiter.api.Test;
 
 /** DNV-RP-B401, with a worked example that is published for it. */

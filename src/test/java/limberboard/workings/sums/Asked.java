@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import limberboard.library.KnownUnit;
+import limberboard.library.value.KnownUnit;
 
 /** Asks sums as a terminal would, {@code "depth=0.5 m"}. */
 final class Asked {

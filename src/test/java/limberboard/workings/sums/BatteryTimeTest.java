@@ -1,7 +1,7 @@
 package limberboard.workings.sums;
 
-import static limberboard.library.KnownUnit.AMPERE_HOURS;
-import static limberboard.library.KnownUnit.HOURS;
+import static limberboard.library.value.KnownUnit.AMPERE_HOURS;
+import static limberboard.library.value.KnownUnit.HOURS;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

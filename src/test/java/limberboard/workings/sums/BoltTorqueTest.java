@@ -1,8 +1,8 @@
 package limberboard.workings.sums;
 
-import static limberboard.library.KnownUnit.KILONEWTON;
-import static limberboard.library.KnownUnit.NEWTON_METRES;
-import static limberboard.library.KnownUnit.PIECES;
+import static limberboard.library.value.KnownUnit.KILONEWTON;
+import static limberboard.library.value.KnownUnit.NEWTON_METRES;
+import static limberboard.library.value.KnownUnit.PIECES;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

@@ -1,7 +1,7 @@
 package limberboard.workings.sums;
 
-import static limberboard.library.KnownUnit.SQUARE_MILLIMETRE;
-import static limberboard.library.KnownUnit.VOLTS;
+import static limberboard.library.value.KnownUnit.SQUARE_MILLIMETRE;
+import static limberboard.library.value.KnownUnit.VOLTS;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

@@ -1,9 +1,9 @@
 package limberboard.workings.sums;
 
-import static limberboard.library.KnownUnit.KILONEWTON;
-import static limberboard.library.KnownUnit.MILLIMETRE;
-import static limberboard.library.KnownUnit.NEWTONS;
-import static limberboard.library.KnownUnit.PIECES;
+import static limberboard.library.value.KnownUnit.KILONEWTON;
+import static limberboard.library.value.KnownUnit.MILLIMETRE;
+import static limberboard.library.value.KnownUnit.NEWTONS;
+import static limberboard.library.value.KnownUnit.PIECES;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

@@ -1,7 +1,7 @@
 package limberboard.workings.sums;
 
-import static limberboard.library.KnownUnit.LITRES_A_MINUTE;
-import static limberboard.library.KnownUnit.MINUTES;
+import static limberboard.library.value.KnownUnit.LITRES_A_MINUTE;
+import static limberboard.library.value.KnownUnit.MINUTES;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

@@ -1,6 +1,6 @@
 package limberboard.workings.sums;
 
-import static limberboard.library.KnownUnit.SQUARE_MILLIMETRES_A_SECOND;
+import static limberboard.library.value.KnownUnit.SQUARE_MILLIMETRES_A_SECOND;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

@@ -1,8 +1,8 @@
 package limberboard.workings.sums;
 
-import static limberboard.library.KnownUnit.METRES;
-import static limberboard.library.KnownUnit.MILLILITRE;
-import static limberboard.library.KnownUnit.PIECES;
+import static limberboard.library.value.KnownUnit.METRES;
+import static limberboard.library.value.KnownUnit.MILLILITRE;
+import static limberboard.library.value.KnownUnit.PIECES;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

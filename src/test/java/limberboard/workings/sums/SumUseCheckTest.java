@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import limberboard.library.LibraryReader;
-import limberboard.library.WorkspaceFolders;
+import limberboard.library.file.WorkspaceFolders;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -58,20 +58,20 @@ class SumUseCheckTest {
   void namesTheInputThatIsMeant() {
     assertThat(said("{use: hole-inflow}", "{use: hole-inflow, with: {dept: 1 m}}"))
         .containsExactly(
-            "articles/topics/a.md:5: workings[2].with.dept: is no input of hole-inflow; did you mean"
-                + " \"depth\"?");
+            "articles/topics/a.md:5: workings[2].with.dept: is no input of hole-inflow; did you"
+                + " mean \"depth\"?");
   }
 
   @Test
   void refusesUnitsThatCannotBeConverted() {
     assertThat(said("{use: hole-inflow, with: {depth: 3 kg}}"))
         .containsExactly(
-            "articles/topics/a.md:4: workings[1].with.depth: 3 kg cannot be converted; write it such"
-                + " as 0.5 m");
+            "articles/topics/a.md:4: workings[1].with.depth: 3 kg cannot be converted; write it"
+                + " such as 0.5 m");
     assertThat(said("{use: hole-inflow, with: {depth: tank}}"))
         .containsExactly(
-            "articles/topics/a.md:4: workings[1].with.depth: 40 l cannot be converted; write it such"
-                + " as 0.5 m");
+            "articles/topics/a.md:4: workings[1].with.depth: 40 l cannot be converted; write it"
+                + " such as 0.5 m");
   }
 
   @Test
@@ -88,8 +88,8 @@ class SumUseCheckTest {
         .containsExactly(
             "articles/topics/a.md:4: workings[1].with.edge: \"pip\" cannot be chosen here; did you"
                 + " mean \"pipe\"?",
-            "articles/topics/a.md:4: workings[1].with.depth: no model has the measure \"gaskt\"; did"
-                + " you mean \"gasket\"?");
+            "articles/topics/a.md:4: workings[1].with.depth: no model has the measure \"gaskt\";"
+                + " did you mean \"gasket\"?");
     assertThat(said("{use: hole-inflow, with: {edge: 3 mm}}"))
         .containsExactly(
             "articles/topics/a.md:4: workings[1].with.edge: is a quantity here; choose sharp, pipe,"

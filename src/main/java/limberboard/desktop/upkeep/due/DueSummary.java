@@ -1,0 +1,64 @@
+package limberboard.desktop.upkeep.due;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import limberboard.desktop.base.Days;
+import limberboard.upkeep.AfloatSeason;
+import limberboard.upkeep.Due.Group;
+import limberboard.upkeep.Upkeep;
+
+/**
+ * What there is on the list, in a sentence.
+ *
+ * @param model the list
+ */
+record DueSummary(DueModel model) {
+
+  /** The season and how much there is of each group. */
+  String words() {
+    Optional<Upkeep> known = model.upkeep().upkeep();
+    if (known.isEmpty()) {
+      return "Working out what is due …";
+    }
+    List<String> parts = new ArrayList<>();
+    part(parts, model.count(Group.OVERDUE), "overdue");
+    part(parts, model.count(Group.THIS_SEASON), "for this season");
+    part(parts, model.count(Group.UNKNOWN), "about which the log does not tell");
+    return season(known.get())
+        + (parts.isEmpty() ? "" : " " + String.join(", ", parts) + ".")
+        + (model.keptBack() == 0 ? "" : " " + model.keptBack() + " not shown by this choice.");
+  }
+
+  private static String season(Upkeep upkeep) {
+    AfloatSeason season = upkeep.thisSeason();
+    return "Season "
+        + season.label()
+        + ": afloat from "
+        + Days.written(season.from())
+        + " to "
+        + Days.written(season.to())
+        + (upkeep.seasons().areAssumed() ? ", assumed, because her particulars give none." : ".");
+  }
+
+  private static void part(List<String> parts, int count, String what) {
+    if (count > 0) {
+      parts.add(count + " " + what);
+    }
+  }
+
+  /** What to say when the list is empty, or nothing. */
+  String nothing() {
+    Optional<Upkeep> known = model.upkeep().upkeep();
+    if (known.isEmpty() || !model.rows().isEmpty()) {
+      return "";
+    } else if (known.get().all().isEmpty()) {
+      return "No page that fits this boat says how often its work is done, so nothing is due. Pages"
+          + " of procedures say so with an interval.";
+    } else if (model.keptBack() > 0) {
+      return "Nothing on the list for this choice. Choose “For anybody” and “All year” to see"
+          + " everything.";
+    }
+    return "Nothing is due this season. Everything that has an interval is done.";
+  }
+}

@@ -1,0 +1,101 @@
+package limberboard.desktop.upkeep.entry;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import limberboard.boat.LogEntry;
+import limberboard.boat.LogWords;
+import limberboard.desktop.base.Days;
+import limberboard.desktop.base.Wording;
+import limberboard.library.Library;
+import limberboard.library.page.Page;
+import limberboard.library.problem.Problem;
+
+/**
+ * Entries of a log in words.
+ *
+ * @param library names the procedures
+ */
+public record EntryWords(Library library) {
+
+  /** An entry in a line: {@code 20 May 2026, Replace the locker gasket}. */
+  public String line(LogEntry entry) {
+    return Days.written(entry.date()) + ", " + work(entry);
+  }
+
+  /** Entries in a line; several share their day where it is the same. */
+  String lines(List<LogEntry> entries) {
+    boolean oneDay = entries.stream().map(LogEntry::date).distinct().count() == 1;
+    return entries.size() > 1 && oneDay
+        ? Days.written(entries.get(0).date())
+            + ", "
+            + entries.stream().map(this::work).collect(Collectors.joining("; "))
+        : entries.stream().map(this::line).collect(Collectors.joining("; "));
+  }
+
+  /** Entries by their names, as a change is called: {@code “Lay up the boat”, 20 May 2026}. */
+  String named(List<LogEntry> entries) {
+    LogEntry first = entries.get(0);
+    return entries.size() == 1
+        ? "“" + work(first) + "”, " + Days.written(first.date())
+        : entries.size() + " lines, " + Days.written(first.date());
+  }
+
+  /** What was done. */
+  public String work(LogEntry entry) {
+    return entry.work().equals(LogWords.LOOKED_AGAIN)
+        ? "Looked again: " + title(entry.of().orElse(""))
+        : title(entry.work());
+  }
+
+  /** A procedure's title, or an event in words. */
+  public String title(String work) {
+    return library.procedure(work).map(Page::title).orElseGet(() -> event(work));
+  }
+
+  /** An event in words. */
+  public static String event(String event) {
+    return switch (event) {
+      case LogWords.READING -> "Reading or remark";
+      case LogWords.NEW_METER -> "New hour meter";
+      default -> Wording.capital(event.replace('-', ' '));
+    };
+  }
+
+  /** The hour meter's reading, or nothing. */
+  public static String hours(OptionalDouble hours) {
+    if (hours.isEmpty()) {
+      return "";
+    }
+    double value = hours.getAsDouble();
+    return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+  }
+
+  /** What was counted, or nothing. */
+  public static String counted(Map<String, Integer> uses) {
+    return uses.entrySet().stream()
+        .sorted(Map.Entry.comparingByKey())
+        .map(use -> use.getValue() + " " + use.getKey())
+        .collect(Collectors.joining(", "));
+  }
+
+  /** Where a problem lies and what is wrong, in words. */
+  public static String reason(Problem problem) {
+    return problem.file()
+        + (problem.line() > 0 ? ", line " + problem.line() : "")
+        + ": "
+        + problem.wrong()
+        + (problem.right().isEmpty() ? "" : ". " + Wording.capital(problem.right()));
+  }
+
+  /** Why a file could not be written, in words. */
+  public static String reason(IOException failure) {
+    if (failure instanceof AccessDeniedException denied) {
+      return denied.getFile() + " may not be written by this user";
+    }
+    return failure.getMessage() == null ? failure.getClass().getSimpleName() : failure.getMessage();
+  }
+}

@@ -1,0 +1,153 @@
+package limberboard.desktop.upkeep.log;
+
+import java.awt.Component;
+import java.util.Optional;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JList;
+import limberboard.boat.LogWords;
+import limberboard.desktop.parts.Buttons;
+import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Docked;
+import limberboard.desktop.parts.Form;
+import limberboard.desktop.parts.Later;
+import limberboard.desktop.parts.Row;
+import limberboard.desktop.parts.Sheet;
+import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.Wrapped;
+import limberboard.desktop.upkeep.entry.Counted;
+import limberboard.desktop.upkeep.entry.EntryFields;
+import limberboard.desktop.upkeep.entry.EntryWords;
+
+/** A form that adds a line to the log or corrects one; what writes it stays in sight. */
+final class LogFormPanel extends Docked {
+  private final transient LogListModel model;
+  private final transient Runnable left;
+  private final JComboBox<String> kinds =
+      new JComboBox<>(LogListModel.KINDS.toArray(String[]::new));
+  private final Wrapped heading = Text.heading("");
+  private final Wrapped hint = Text.quiet("");
+  private final Column work = new Column(0);
+  private final WorkField works;
+  private final EntryFields fields;
+  private final JButton write;
+  private final JButton clear;
+  private final Sheet sheet = new Sheet(10);
+  private boolean refreshing;
+
+  /**
+   * A form.
+   *
+   * @param left is called when a correction is given up
+   */
+  LogFormPanel(LogListModel model, Runnable left) {
+    super(8);
+    this.model = model;
+    this.left = left;
+    fields = new EntryFields("log", this::refresh, model::write, this::leave);
+    works = new WorkField(model, this::toFields);
+    write = Buttons.main("Write into the log", model::write);
+    write.setName("write-event");
+    clear = Buttons.plain("Clear", this::leave);
+    clear.setName("clear-event");
+    kinds.setName("log-event");
+    kinds.setMaximumRowCount(LogListModel.KINDS.size());
+    kinds.setRenderer(new Spoken());
+    kinds.addActionListener(
+        e -> {
+          if (!refreshing) {
+            model.event((String) kinds.getSelectedItem());
+          }
+        });
+    Form what = new Form(8);
+    what.line("What", kinds, kinds);
+    Form which = new Form(8);
+    which.line("Which work", works.input(), works);
+    work.add(which);
+    sheet.add(heading);
+    sheet.add(what);
+    sheet.add(hint);
+    sheet.add(work);
+    sheet.add(fields);
+    Column foot = new Column(0).padded(0, 2, 2, 2);
+    foot.add(Row.wrapping(10, write, clear));
+    dock(sheet, foot);
+  }
+
+  /** Kinds in words. */
+  private static final class Spoken extends DefaultListCellRenderer {
+    @Override
+    public Component getListCellRendererComponent(
+        JList<?> list, Object value, int index, boolean selected, boolean focused) {
+      String spoken =
+          value.equals(LogDraft.WORK)
+              ? "Work was done"
+              : value.equals(LogWords.LOOKED_AGAIN)
+                  ? "Work was looked at again"
+                  : EntryWords.event((String) value);
+      return super.getListCellRendererComponent(list, spoken, index, selected, focused);
+    }
+  }
+
+  JComponent region() {
+    return sheet;
+  }
+
+  /** Puts the focus into the first field. */
+  void focusFirst() {
+    Later.run(this::toFields);
+  }
+
+  private void toFields() {
+    Later.show(fields);
+    fields.focusFirst();
+  }
+
+  private void leave() {
+    boolean correcting = model.isCorrecting();
+    model.clear();
+    if (correcting) {
+      left.run();
+    } else {
+      focusFirst();
+    }
+  }
+
+  /** Shows what the model has. */
+  void refresh() {
+    refreshing = true;
+    Optional<LogDraft> draft = model.draft();
+    draft.ifPresent(this::show);
+    write.setEnabled(model.canWrite());
+    refreshing = false;
+    revalidate();
+    repaint();
+  }
+
+  private void show(LogDraft draft) {
+    boolean correcting = draft.original().isPresent();
+    heading.setText(correcting ? "Correct the line" : "Write into the log");
+    write.setText(correcting ? "Write the correction" : "Write into the log");
+    clear.setText(correcting ? "Cancel" : "Clear");
+    kinds.setSelectedItem(draft.kind());
+    hint.setText(hint(draft.kind()));
+    hint.setVisible(!hint.getText().isEmpty());
+    work.setVisible(draft.needsWork());
+    works.refresh(draft);
+    fields.show(draft.form(), model.upkeep().boat().flatMap(Counted::lastHours));
+  }
+
+  private static String hint(String kind) {
+    return switch (kind) {
+      case LogDraft.WORK -> "Any work that fits her, also such as has no interval.";
+      case LogWords.READING ->
+          "The engine’s hours, what was counted since the line before, or a remark of any kind.";
+      case LogWords.LAUNCHED -> "Her season afloat begins.";
+      case LogWords.HAULED_OUT -> "Her season afloat ends.";
+      case LogWords.NEW_METER -> "Hours are what the new meter shows; 0 if left out.";
+      default -> "";
+    };
+  }
+}

@@ -1,0 +1,54 @@
+package limberboard.desktop.upkeep.log;
+
+import java.util.List;
+import javax.swing.table.AbstractTableModel;
+import limberboard.desktop.upkeep.log.LogListModel.Row;
+
+/** Lines of a log as a table. */
+final class LogRows extends AbstractTableModel {
+  private static final List<String> COLUMNS =
+      List.of("Day", "What was done", "Hours", "Counted", "Note");
+  private transient List<Row> rows = List.of();
+
+  /** Shows other lines; whether they are other ones. */
+  boolean show(List<Row> shown) {
+    boolean others = !shown.equals(rows);
+    if (others) {
+      rows = shown;
+      fireTableDataChanged();
+    }
+    return others;
+  }
+
+  /** Whether anything was counted. */
+  boolean hasCounts() {
+    return rows.stream().anyMatch(row -> !row.counted().isEmpty());
+  }
+
+  @Override
+  public int getRowCount() {
+    return rows.size();
+  }
+
+  @Override
+  public int getColumnCount() {
+    return COLUMNS.size();
+  }
+
+  @Override
+  public String getColumnName(int column) {
+    return COLUMNS.get(column);
+  }
+
+  @Override
+  public String getValueAt(int line, int column) {
+    Row row = rows.get(line);
+    return switch (column) {
+      case 0 -> row.day();
+      case 1 -> row.work();
+      case 2 -> row.hours();
+      case 3 -> row.counted();
+      default -> row.note();
+    };
+  }
+}

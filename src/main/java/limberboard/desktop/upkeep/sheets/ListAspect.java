@@ -1,0 +1,114 @@
+package limberboard.desktop.upkeep.sheets;
+
+import java.awt.Component;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JList;
+import limberboard.desktop.base.Place;
+import limberboard.desktop.parts.Keys;
+import limberboard.desktop.parts.Sides;
+import limberboard.desktop.upkeep.due.DueModel;
+import limberboard.desktop.upkeep.state.UpkeepAspect;
+import limberboard.desktop.upkeep.state.UpkeepTools;
+import limberboard.desktop.upkeep.state.Wanted;
+import limberboard.print.sheet.ListWords;
+import limberboard.upkeep.list.ListKind;
+
+/**
+ * The fitting-out and the laying-up list, in the order of the walk round the boat, with its lines
+ * beside it to be ticked and written into the log together.
+ */
+public final class ListAspect implements UpkeepAspect {
+  private static final int LEAST_WIDTH = 860;
+  private final ListModel model;
+  private final JComboBox<ListKind> kind = new JComboBox<>(ListKind.values());
+  private final SeasonBox season;
+  private final JCheckBox everything = new JCheckBox("Also what is not due");
+  private final SheetPanel panel;
+  private final ListTicks ticks;
+  private final Sides sides;
+
+  /** The aspect. */
+  public ListAspect(UpkeepTools tools, DueModel due, Wanted wanted) {
+    model = new ListModel(tools.upkeep(), tools.background());
+    kind.setName("list-kind");
+    kind.getAccessibleContext().setAccessibleName("Which list");
+    kind.setRenderer(new Spoken());
+    kind.addActionListener(e -> model.kind(kind.getItemAt(kind.getSelectedIndex())));
+    season = new SeasonBox("list-season", model::season);
+    everything.setName("list-everything");
+    everything.setOpaque(false);
+    everything.setMnemonic('A');
+    everything.setToolTipText("All work that has an interval, with the day when it will be due");
+    everything.addActionListener(e -> model.everything(everything.isSelected()));
+    Keys.focused(everything, "ENTER", everything::doClick);
+    panel = new SheetPanel("list", model.sheet(), tools, kind, season, everything);
+    ticks = new ListTicks(model, due, wanted, tools.navigator()::openPage);
+    sides =
+        new Sides(
+            LEAST_WIDTH,
+            "The list",
+            panel,
+            "Tick off",
+            ticks,
+            "upkeep-list",
+            0.62,
+            tools.dividers());
+    model.sheet().onChange(this::refresh);
+    refresh();
+  }
+
+  private void refresh() {
+    season.show(model.seasons(), model.year());
+    everything.setSelected(model.sheet().choice().everything());
+  }
+
+  /** Lists in words. */
+  private static final class Spoken extends DefaultListCellRenderer {
+    @Override
+    public Component getListCellRendererComponent(
+        JList<?> list, Object value, int index, boolean selected, boolean focused) {
+      return super.getListCellRendererComponent(
+          list, ListWords.title((ListKind) value), index, selected, focused);
+    }
+  }
+
+  @Override
+  public String id() {
+    return "list";
+  }
+
+  @Override
+  public String title() {
+    return "List";
+  }
+
+  @Override
+  public char mnemonic() {
+    return 'I';
+  }
+
+  @Override
+  public Optional<Runnable> print() {
+    return panel.printing();
+  }
+
+  @Override
+  public Optional<Place.Find> find() {
+    return panel.finding();
+  }
+
+  @Override
+  public JComponent component() {
+    return sides;
+  }
+
+  @Override
+  public List<JComponent> regions() {
+    return List.of(kind, panel.region(), ticks.region());
+  }
+}

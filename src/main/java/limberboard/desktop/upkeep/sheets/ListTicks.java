@@ -1,0 +1,114 @@
+package limberboard.desktop.upkeep.sheets;
+
+import java.awt.CardLayout;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import limberboard.desktop.parts.Card;
+import limberboard.desktop.parts.CardList;
+import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Later;
+import limberboard.desktop.parts.StackedList;
+import limberboard.desktop.parts.Text;
+import limberboard.desktop.upkeep.due.DueDetails;
+import limberboard.desktop.upkeep.due.DueModel;
+import limberboard.desktop.upkeep.due.Together;
+import limberboard.desktop.upkeep.sheets.ListModel.Line;
+import limberboard.desktop.upkeep.state.Wanted;
+
+/**
+ * The lines of a list to be ticked, in the list's order, and the form that writes them. Ticks are
+ * those of what is due.
+ */
+final class ListTicks extends JPanel {
+  private final transient ListModel model;
+  private final transient DueModel due;
+  private final CardLayout cards = new CardLayout();
+  private final CardList<Line> list = new CardList<>("Lines of the list", this::card);
+  private final Together together;
+  private final DueDetails details;
+  private String last = "";
+
+  /**
+   * Ticks.
+   *
+   * @param openPage opens a page
+   */
+  ListTicks(ListModel model, DueModel due, Wanted wanted, Consumer<String> openPage) {
+    this.model = model;
+    this.due = due;
+    setLayout(cards);
+    setOpaque(false);
+    details = new DueDetails(due, openPage);
+    together =
+        new Together(
+            "list",
+            this::mark,
+            () -> wanted.shop(due.ticked().stream().map(one -> one.work().id()).toList()),
+            due::untick);
+    list.setName("list-lines");
+    list.framed().onTick(this::tick).onChoose(line -> openPage.accept(line.page()));
+    Column head = new Column(6).padded(4, 8, 0, 6);
+    head.add(Text.heading("Tick off"));
+    head.add(
+        Text.quiet(
+            "In the order of the walk round the boat: what is opened is opened once. Due has the"
+                + " same work by urgency. Space ticks, Shift+Space up to here, Enter opens the"
+                + " page."));
+    Column foot = new Column(0).padded(6, 8, 2, 6);
+    foot.add(together);
+    add(new StackedList(head, list, foot), "lines");
+    add(details, "form");
+    due.afterWriting(this::back);
+    due.onChange(this::refresh);
+    model.sheet().onChange(this::refresh);
+    refresh();
+  }
+
+  JComponent region() {
+    return list;
+  }
+
+  private Card card(Line line) {
+    Card card = Card.of(line.title(), "").noting(line.facts()).ticked(due.isTicked(line.due()));
+    return line.part().isEmpty() ? card : card.under(line.part());
+  }
+
+  private void tick(Line line, boolean range) {
+    List<String> ids = model.lines().stream().map(Line::due).toList();
+    if (range && ids.contains(last)) {
+      due.tickAll(between(ids, last, line.due()));
+    } else {
+      due.tick(line.due());
+    }
+    last = line.due();
+  }
+
+  private static List<String> between(List<String> ids, String from, String to) {
+    int a = ids.indexOf(from);
+    int b = ids.indexOf(to);
+    return ids.subList(Math.min(a, b), Math.max(a, b) + 1);
+  }
+
+  private void mark() {
+    due.markTicked();
+    details.focusForm();
+  }
+
+  private void back() {
+    if (isShowing()) {
+      Later.focus(list);
+    }
+  }
+
+  private void refresh() {
+    if (!list.entries().equals(model.lines())) {
+      list.show(model.lines());
+    }
+    together.show(due.ticked(), due.tickedMinutes());
+    cards.show(this, due.form().isPresent() ? "form" : "lines");
+    list.repaint();
+    revalidate();
+  }
+}

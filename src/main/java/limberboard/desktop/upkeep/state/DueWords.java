@@ -1,0 +1,83 @@
+package limberboard.desktop.upkeep.state;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import limberboard.desktop.base.Days;
+import limberboard.desktop.base.Wording;
+import limberboard.library.value.Phase;
+import limberboard.library.value.Skill;
+import limberboard.upkeep.Due;
+import limberboard.upkeep.Due.Group;
+import limberboard.words.Minutes;
+import limberboard.words.PhaseWords;
+
+/**
+ * What is due, in words.
+ *
+ * @param on the day asked about
+ */
+public record DueWords(LocalDate on) {
+
+  /** The heading of a group. */
+  public static String heading(Group group) {
+    return switch (group) {
+      case OVERDUE -> "Overdue";
+      case THIS_SEASON -> "This season";
+      case UNKNOWN -> "The log does not tell";
+      case COMING -> "Coming after this season";
+    };
+  }
+
+  /** When it runs out: {@code Was due by 12 March 2026}. */
+  public String state(Due due) {
+    if (due.runsOut().isEmpty()) {
+      return "No day known";
+    }
+    LocalDate day = due.runsOut().get();
+    String about = due.estimated() ? "about " : "";
+    if (day.isEqual(on)) {
+      return "Due today";
+    }
+    return (day.isBefore(on) ? "Was due by " : "Due by ") + about + Days.written(day);
+  }
+
+  /** The reason, as a sentence. */
+  public String why(Due due) {
+    return Wording.capital(Days.inWords(due.why())) + ".";
+  }
+
+  /** When to do it, and in which part of the year. */
+  public String plan(Due due) {
+    String where = due.phase().map(phase -> ", " + PhaseWords.of(phase)).orElse("");
+    return due.plan().isAfter(on)
+        ? "Plan it for " + Days.written(due.plan()) + where
+        : "Do it now" + where;
+  }
+
+  /** How long it takes and who does it. */
+  static String effort(Due due) {
+    return Minutes.words(due.work().details().minutes())
+        + ", "
+        + Wording.who(due.work().details().skill());
+  }
+
+  /** Whose work it is, for choosing. */
+  public static String who(Optional<Skill> skill) {
+    if (skill.isEmpty()) {
+      return "For anybody";
+    }
+    return switch (skill.get()) {
+      case OWNER -> "For any owner";
+      case HANDY -> "For a handy owner";
+      case YARD -> "For the yard";
+      case LICENSED -> "Licensed work";
+    };
+  }
+
+  /** Which part of the year, for choosing. */
+  public static String when(Optional<Phase> phase) {
+    return phase
+        .map(known -> Wording.capital(PhaseWords.of(known)).replace(" with the", ","))
+        .orElse("All year");
+  }
+}

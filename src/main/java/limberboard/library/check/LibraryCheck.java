@@ -1,0 +1,95 @@
+package limberboard.library.check;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import limberboard.library.file.FileNet;
+import limberboard.library.page.Caution;
+import limberboard.library.page.Details;
+import limberboard.library.page.Material;
+import limberboard.library.page.Model;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.page.SumUse;
+import limberboard.library.page.Symptom;
+import limberboard.library.problem.Problem;
+import limberboard.library.problem.Report;
+
+/** Checks every page against the rest of the library. */
+public final class LibraryCheck {
+  private final Names names;
+  private final LinkCheck links;
+  private final HeadCheck heads = new HeadCheck();
+  private final SymptomCheck symptoms = new SymptomCheck();
+  private final ProcedureCheck procedures = new ProcedureCheck();
+  private final MaterialCheck materials = new MaterialCheck();
+  private final ModelCheck models = new ModelCheck();
+  private final CautionCheck cautions = new CautionCheck();
+
+  private final List<FurtherCheck> further;
+
+  public LibraryCheck(Names names, LinkCheck links, List<FurtherCheck> further) {
+    this.names = names;
+    this.links = links;
+    this.further = further;
+  }
+
+  /** The problems of these pages, each file's by line. */
+  public List<Problem> check(Collection<ParsedPage> pages) {
+    List<Problem> problems = new ArrayList<>();
+    OrderCheck order = new OrderCheck(pages);
+    for (ParsedPage parsed : pages) {
+      problems.addAll(FileNet.read(parsed.path(), () -> check(parsed, order), List::of));
+    }
+    return problems;
+  }
+
+  private List<Problem> check(ParsedPage parsed, OrderCheck order) {
+    Report report = parsed.report();
+    parsed.page().ifPresent(page -> check(parsed, page, order, report));
+    links.check(parsed, report);
+    return report.problems();
+  }
+
+  private void check(ParsedPage parsed, Page<?> page, OrderCheck order, Report report) {
+    heads.check(page, parsed.scan().headings(), names, report);
+    workings(page.details().workings(), report);
+    further.forEach(check -> check.check(page, new PageFindings(names, report)));
+    if (page.details() instanceof Symptom symptom) {
+      symptoms.check(as(page, symptom), names, report);
+      pictures(parsed, symptom, report);
+    } else if (page.details() instanceof Procedure procedure) {
+      procedures.check(as(page, procedure), names, report);
+      order.check(page, procedure, report);
+    } else if (page.details() instanceof Material material) {
+      materials.check(as(page, material), names, report);
+    } else if (page.details() instanceof Model model) {
+      models.check(as(page, model), names, report);
+      links.headerPicture(parsed, model.drawing().profile(), "/drawing/profile", report);
+      links.headerPicture(parsed, model.drawing().deck(), "/drawing/deck", report);
+    } else if (page.details() instanceof Caution caution) {
+      cautions.check(as(page, caution), names, report);
+    }
+  }
+
+  private void workings(List<SumUse> workings, Report report) {
+    for (int i = 0; i < workings.size(); i++) {
+      names.condition(workings.get(i).fits(), "/workings/" + i + "/fits", report);
+    }
+  }
+
+  private void pictures(ParsedPage parsed, Symptom symptom, Report report) {
+    for (int i = 0; i < symptom.checks().size(); i++) {
+      String pointer = "/checks/" + i + "/picture";
+      symptom
+          .checks()
+          .get(i)
+          .picture()
+          .ifPresent(picture -> links.headerPicture(parsed, picture, pointer, report));
+    }
+  }
+
+  private static <D extends Details> Page<D> as(Page<?> page, D details) {
+    return new Page<>(page.id(), page.path(), page.head(), details, page.body(), page.bodyLine());
+  }
+}

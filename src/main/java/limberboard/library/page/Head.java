@@ -1,0 +1,43 @@
+package limberboard.library.page;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import limberboard.library.value.Absent;
+import limberboard.library.value.BoatSystem;
+import limberboard.library.value.Condition;
+import limberboard.library.value.Required;
+
+/**
+ * The header keys that every page has.
+ *
+ * @param title the page's title
+ * @param summary one sentence, or empty
+ * @param saidAs phrases that people use for it
+ * @param system what the page is filed under
+ * @param zones ids of places on the boat
+ * @param fits which boats the page is for
+ * @param sources where its facts come from
+ * @param onlyFor heading text to the boats that the section below it is for
+ */
+public record Head(
+    @Required String title,
+    String summary,
+    List<String> saidAs,
+    Optional<BoatSystem> system,
+    List<String> zones,
+    Condition fits,
+    List<String> sources,
+    Map<String, Condition> onlyFor) {
+
+  /** Absent entries become empty ones. */
+  public Head {
+    summary = Absent.text(summary);
+    saidAs = Absent.list(saidAs);
+    system = Absent.optional(system);
+    zones = Absent.list(zones);
+    fits = Absent.condition(fits);
+    sources = Absent.list(sources);
+    onlyFor = Absent.map(onlyFor);
+  }
+}

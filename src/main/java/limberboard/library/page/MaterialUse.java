@@ -1,0 +1,73 @@
+package limberboard.library.page;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.Optional;
+import limberboard.library.value.Absent;
+import limberboard.library.value.Amount;
+import limberboard.library.value.Condition;
+import limberboard.library.value.Required;
+
+/**
+ * A material that a procedure uses, and how much of it. At most one of {@code amount}, {@code
+ * bead}, {@code coat}, {@code cord} and {@code pieces} is given.
+ *
+ * @param use material id
+ * @param fits which boats need it
+ * @param purpose what it is for (key {@code for}), or empty
+ * @param amount a plain amount
+ * @param bead a bead of sealant: length × width × depth
+ * @param coat a film: area × thickness
+ * @param cord cordage: length × count
+ * @param pieces a number of pieces
+ */
+public record MaterialUse(
+    @Required String use,
+    Condition fits,
+    @JsonProperty("for") String purpose,
+    Optional<Amount> amount,
+    Optional<Bead> bead,
+    Optional<Coat> coat,
+    Optional<Cord> cord,
+    Optional<Amount> pieces) {
+
+  /** Absent entries become empty ones. */
+  public MaterialUse {
+    fits = Absent.condition(fits);
+    purpose = Absent.text(purpose);
+    amount = Absent.optional(amount);
+    bead = Absent.optional(bead);
+    coat = Absent.optional(coat);
+    cord = Absent.optional(cord);
+    pieces = Absent.optional(pieces);
+  }
+
+  /**
+   * A bead of sealant.
+   *
+   * @param length along the joint, a length
+   * @param width across the joint, a length
+   * @param depth of the joint, a length
+   */
+  public record Bead(@Required Amount length, @Required Amount width, @Required Amount depth) {}
+
+  /**
+   * A film.
+   *
+   * @param area covered, an area
+   * @param thickness wet, a length
+   */
+  public record Coat(@Required Amount area, @Required Amount thickness) {}
+
+  /**
+   * Pieces of cordage, hose or cable.
+   *
+   * @param length of one piece, a length
+   * @param count number of pieces; one when absent
+   */
+  public record Cord(@Required Amount length, Optional<Amount> count) {
+    /** An absent count is one piece. */
+    public Cord {
+      count = Absent.optional(count);
+    }
+  }
+}

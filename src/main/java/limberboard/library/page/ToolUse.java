@@ -1,0 +1,25 @@
+package limberboard.library.page;
+
+import com.fasterxml.jackson.annotation.JsonCreator;
+import limberboard.library.value.Absent;
+import limberboard.library.value.Condition;
+import limberboard.library.value.Required;
+
+/**
+ * A tool that work needs; written as its id alone or as {@code {use: id, fits: {…}}}.
+ *
+ * @param use material id of a tool
+ * @param fits which boats need it
+ */
+public record ToolUse(@Required String use, Condition fits) {
+  /** Absent entries become empty ones. */
+  public ToolUse {
+    fits = Absent.condition(fits);
+  }
+
+  /** A tool that every boat needs. */
+  @JsonCreator(mode = JsonCreator.Mode.DELEGATING)
+  public static ToolUse always(String use) {
+    return new ToolUse(use, Condition.ALWAYS);
+  }
+}

@@ -1,0 +1,26 @@
+package limberboard.library.page;
+
+import java.util.List;
+import limberboard.library.value.Absent;
+
+/**
+ * Background reading.
+ *
+ * @param workings sums shown with it
+ */
+public record Topic(List<SumUse> workings) implements Details {
+  /** Absent entries become empty ones. */
+  public Topic {
+    workings = Absent.list(workings);
+  }
+
+  /** A topic without sums. */
+  public Topic() {
+    this(List.of());
+  }
+
+  @Override
+  public Kind kind() {
+    return Kind.TOPIC;
+  }
+}

@@ -1,0 +1,57 @@
+package limberboard.library.value;
+
+import java.time.Period;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Which boats something holds for ({@code fits}, {@code when}): all entries must hold, an empty
+ * condition holds for every boat. Lists of models, waters, uses and exposures are alternatives; all
+ * of {@code fitted} and none of {@code notFitted} must be fitted.
+ *
+ * @param model model ids
+ * @param built years of building
+ * @param hull hull numbers
+ * @param fitted equipment choice ids, all of which the boat must have
+ * @param notFitted equipment choice ids, none of which the boat may have
+ * @param water waters
+ * @param use uses
+ * @param exposure exposures
+ * @param age the least age
+ * @param any alternatives, at least one of which must hold
+ */
+public record Condition(
+    List<String> model,
+    Optional<Range> built,
+    Optional<Range> hull,
+    List<String> fitted,
+    List<String> notFitted,
+    List<Water> water,
+    List<Use> use,
+    List<Exposure> exposure,
+    Optional<Period> age,
+    List<Condition> any) {
+
+  /** The condition that every boat meets. */
+  public static final Condition ALWAYS =
+      new Condition(null, null, null, null, null, null, null, null, null, null);
+
+  /** Absent entries become empty ones. */
+  public Condition {
+    model = Absent.list(model);
+    built = Absent.optional(built);
+    hull = Absent.optional(hull);
+    fitted = Absent.list(fitted);
+    notFitted = Absent.list(notFitted);
+    water = Absent.list(water);
+    use = Absent.list(use);
+    exposure = Absent.list(exposure);
+    age = Absent.optional(age);
+    any = Absent.list(any);
+  }
+
+  /** Whether this condition says nothing, and so holds for every boat. */
+  public boolean isEmpty() {
+    return equals(ALWAYS);
+  }
+}

@@ -1,0 +1,66 @@
+package limberboard.print.cut;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.print.page.Block;
+import limberboard.print.page.Inline;
+import limberboard.print.page.Part;
+import limberboard.words.Minutes;
+import limberboard.words.TimeWords;
+
+/** The facts of a procedure: who, how long, how often, when to look again, where. */
+final class ProcedureFacts {
+  private final Cutting cutting;
+  private final WayThere way;
+
+  ProcedureFacts(Cutting cutting, WayThere way) {
+    this.cutting = cutting;
+    this.way = way;
+  }
+
+  Part part(Page<Procedure> page) {
+    Procedure procedure = page.details();
+    List<Block.Fact> facts = new ArrayList<>();
+    facts.add(Block.Fact.of("Who", SkillWords.of(procedure.skill())));
+    facts.add(Block.Fact.of("Time", time(procedure)));
+    procedure
+        .interval()
+        .map(new IntervalWords(cutting)::of)
+        .ifPresent(words -> facts.add(Block.Fact.of("How often", words)));
+    procedure.lookAgain().map(this::lookAgain).ifPresent(facts::add);
+    new PageParts(cutting).zones(page).ifPresent(zones -> facts.add(Block.Fact.of("Where", zones)));
+    return new Part(Part.Role.FACTS, "", List.of(new Block.Facts(facts)));
+  }
+
+  private String time(Procedure procedure) {
+    String work = Minutes.words(procedure.minutes());
+    Optional<Double> opening = way.minutes(procedure.access());
+    if (opening.isEmpty()) {
+      return procedure.access().isEmpty() ? work : work + ", besides what it takes to get there";
+    }
+    return opening.get() == 0
+        ? work
+        : work
+            + ", and "
+            + Minutes.words(opening.get())
+            + " to get there: "
+            + Minutes.words(procedure.minutes() + opening.get())
+            + " in all";
+  }
+
+  private Block.Fact lookAgain(Procedure.LookAgain again) {
+    List<Inline> value = new ArrayList<>();
+    value.add(new Inline.Text("after " + TimeWords.period(again.after())));
+    again
+        .with()
+        .ifPresent(
+            id -> {
+              value.add(new Inline.Text(": "));
+              value.add(cutting.link(id));
+            });
+    return new Block.Fact("Look again", value);
+  }
+}

@@ -1,0 +1,244 @@
+package limberboard.print.page;
+
+import java.util.List;
+import java.util.Optional;
+
+/** A piece of a page that stands by itself. */
+public sealed interface Block {
+
+  /**
+   * A heading within the page.
+   *
+   * @param level 2 to 6
+   * @param text its text
+   */
+  record Heading(int level, List<Inline> text) implements Block {
+    /** Copies the list. */
+    public Heading {
+      text = List.copyOf(text);
+    }
+  }
+
+  /**
+   * A paragraph.
+   *
+   * @param text its text
+   */
+  record Paragraph(List<Inline> text) implements Block {
+    /** Copies the list. */
+    public Paragraph {
+      text = List.copyOf(text);
+    }
+
+    /** A paragraph of plain text. */
+    public static Paragraph of(String text) {
+      return new Paragraph(Inline.text(text));
+    }
+  }
+
+  /**
+   * A list.
+   *
+   * @param numbered whether its items have numbers
+   * @param start the first item's number
+   * @param tight whether the items stand close
+   * @param items what each item holds
+   */
+  record Items(boolean numbered, int start, boolean tight, List<List<Block>> items)
+      implements Block {
+    /** Copies the lists. */
+    public Items {
+      items = items.stream().map(List::copyOf).toList();
+    }
+
+    /** A tight list with dots, one line of text an item. */
+    public static Items dotted(List<List<Inline>> lines) {
+      return new Items(
+          false, 1, true, lines.stream().map(line -> List.<Block>of(new Paragraph(line))).toList());
+    }
+  }
+
+  /**
+   * Quoted blocks.
+   *
+   * @param blocks what is quoted
+   */
+  record Quote(List<Block> blocks) implements Block {
+    /** Copies the list. */
+    public Quote {
+      blocks = List.copyOf(blocks);
+    }
+  }
+
+  /**
+   * Text kept line by line.
+   *
+   * @param text the lines
+   */
+  record Verbatim(String text) implements Block {}
+
+  /** A line across. */
+  record Rule() implements Block {}
+
+  /**
+   * A table; every row has as many cells as there are columns.
+   *
+   * @param columns how each column is set
+   * @param head the heads of the columns
+   * @param rows the rows' cells
+   */
+  record Table(List<Side> columns, List<List<Inline>> head, List<List<List<Inline>>> rows)
+      implements Block {
+    /** Copies the lists. */
+    public Table {
+      columns = List.copyOf(columns);
+      head = head.stream().map(List::copyOf).toList();
+      rows = rows.stream().map(row -> row.stream().map(List::copyOf).toList()).toList();
+    }
+  }
+
+  /** To which side a column is set. */
+  enum Side {
+    /** To the left. */
+    LEFT,
+    /** In the middle. */
+    CENTRE,
+    /** To the right. */
+    RIGHT
+  }
+
+  /**
+   * A caution, quoted from its page.
+   *
+   * @param id the caution's page
+   * @param title its title
+   * @param danger what can hurt whom
+   * @param act what to do about it, most important first
+   * @param seek who or what comes before this page, or empty
+   * @param because what brings the danger in, such as a material's name, or empty
+   */
+  record CautionBox(
+      String id, String title, String danger, List<String> act, String seek, String because)
+      implements Block {
+    /** Copies the list. */
+    public CautionBox {
+      act = List.copyOf(act);
+    }
+  }
+
+  /**
+   * Something the reader must know before going on, such as who may do the work.
+   *
+   * @param text what it says
+   */
+  record Notice(List<Inline> text) implements Block {
+    /** Copies the list. */
+    public Notice {
+      text = List.copyOf(text);
+    }
+  }
+
+  /**
+   * A drawing made for this page, in SVG.
+   *
+   * @param svg the drawing
+   * @param alt what it shows, in words
+   */
+  record Drawing(String svg, String alt) implements Block {}
+
+  /**
+   * A fork of a diagnostic tree; never divided between two sheets.
+   *
+   * @param number its number in the tree, from 1
+   * @param from the number of the fork that leads here; empty at the root
+   * @param what what is done here
+   * @param facts time, what to open first, who may do it: one line each
+   * @param ways how it can turn out, in order
+   */
+  record Fork(
+      int number, Optional<Integer> from, List<Inline> what, List<String> facts, List<Way> ways)
+      implements Block {
+    /** Copies the lists. */
+    public Fork {
+      what = List.copyOf(what);
+      facts = List.copyOf(facts);
+      ways = List.copyOf(ways);
+    }
+  }
+
+  /**
+   * One way a step can turn out.
+   *
+   * @param finding what is found
+   * @param chance how likely that is, in words
+   * @param then where to go on, in words
+   */
+  record Way(String finding, String chance, String then) {}
+
+  /**
+   * Things to tick off, none of them ever divided between two sheets, with room for notes.
+   *
+   * @param ticks the things, in order
+   * @param notes how many empty lines for notes stand below them
+   * @param close whether what to look for goes on behind the thing, to save paper, and not beside
+   *     it
+   */
+  record TickList(List<Tick> ticks, int notes, boolean close) implements Block {
+    /** Copies the list. */
+    public TickList {
+      ticks = List.copyOf(ticks);
+    }
+  }
+
+  /**
+   * Something to tick off.
+   *
+   * @param number its number on the sheet, or empty for what is only opened or closed
+   * @param what what is done
+   * @param facts what there is to know about it: one line each
+   * @param beside what to look for
+   */
+  record Tick(String number, List<Inline> what, List<String> facts, List<Fact> beside) {
+    /** Copies the lists. */
+    public Tick {
+      what = List.copyOf(what);
+      facts = List.copyOf(facts);
+      beside = List.copyOf(beside);
+    }
+
+    /** Something that is only opened or closed. */
+    public static Tick passing(String what) {
+      return new Tick("", Inline.text(what), List.of(), List.of());
+    }
+  }
+
+  /**
+   * Facts, each with its name.
+   *
+   * @param facts at least one
+   */
+  record Facts(List<Fact> facts) implements Block {
+    /** Copies the list. */
+    public Facts {
+      facts = List.copyOf(facts);
+    }
+  }
+
+  /**
+   * A fact.
+   *
+   * @param name what it is about
+   * @param value what is said of it
+   */
+  record Fact(String name, List<Inline> value) {
+    /** Copies the list. */
+    public Fact {
+      value = List.copyOf(value);
+    }
+
+    /** A fact in plain text. */
+    public static Fact of(String name, String value) {
+      return new Fact(name, Inline.text(value));
+    }
+  }
+}

@@ -1,0 +1,54 @@
+package limberboard.print.page;
+
+import java.util.List;
+import java.util.Optional;
+import limberboard.library.page.Kind;
+
+/**
+ * A page cut to a boat: everything that any output shows, in its order, and nothing else.
+ *
+ * @param id the page's id
+ * @param kind its kind
+ * @param label what it is, in one word for the reader: its kind, or {@code list} for a sheet that
+ *     is no page of the library
+ * @param title its title
+ * @param summary one sentence, or empty
+ * @param cutFor which boat it is cut to, in words, or empty
+ * @param parts the parts in order, cautions first
+ */
+public record CutPage(
+    String id,
+    Kind kind,
+    String label,
+    String title,
+    String summary,
+    String cutFor,
+    List<Part> parts) {
+  /** The label of sheets that are lists to be worked through; they are set close. */
+  public static final String LIST = "list";
+
+  /** Copies the list. */
+  public CutPage {
+    parts = List.copyOf(parts);
+  }
+
+  /** A page that is called by its kind. */
+  public CutPage(
+      String id, Kind kind, String title, String summary, String cutFor, List<Part> parts) {
+    this(id, kind, kind.word(), title, summary, cutFor, parts);
+  }
+
+  /** The part with this role, if the page has it. */
+  public Optional<Part> part(Part.Role role) {
+    return parts.stream().filter(part -> part.role() == role).findFirst();
+  }
+
+  /** The cautions, in the order in which they are shown. */
+  public List<Block.CautionBox> cautions() {
+    return parts.stream()
+        .flatMap(part -> part.blocks().stream())
+        .filter(Block.CautionBox.class::isInstance)
+        .map(Block.CautionBox.class::cast)
+        .toList();
+  }
+}

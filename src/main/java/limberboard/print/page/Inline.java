@@ -1,0 +1,74 @@
+package limberboard.print.page;
+
+import java.util.List;
+
+/** A run of text within a block. */
+public sealed interface Inline {
+
+  /**
+   * Plain text.
+   *
+   * @param text the text, never interpreted
+   */
+  record Text(String text) implements Inline {}
+
+  /**
+   * Stressed text.
+   *
+   * @param parts what is stressed
+   */
+  record Emphasis(List<Inline> parts) implements Inline {
+    /** Copies the list. */
+    public Emphasis {
+      parts = List.copyOf(parts);
+    }
+  }
+
+  /**
+   * Strongly stressed text.
+   *
+   * @param parts what is stressed
+   */
+  record Strong(List<Inline> parts) implements Inline {
+    /** Copies the list. */
+    public Strong {
+      parts = List.copyOf(parts);
+    }
+  }
+
+  /**
+   * Something to be typed or read letter by letter.
+   *
+   * @param text the text
+   */
+  record Code(String text) implements Inline {}
+
+  /**
+   * A link to a page of the library.
+   *
+   * @param id the page's id
+   * @param parts what is shown
+   */
+  record PageLink(String id, List<Inline> parts) implements Inline {
+    /** Copies the list. */
+    public PageLink {
+      parts = List.copyOf(parts);
+    }
+  }
+
+  /**
+   * A drawing or photograph of the workspace.
+   *
+   * @param path relative to the workspace, with {@code /}, within {@code articles/}
+   * @param alt what it shows, in words
+   */
+  record Picture(String path, String alt) implements Inline {}
+
+  /** The end of a line that its author wanted there. */
+  record LineBreak() implements Inline {}
+
+  /** Text as a list of one. */
+  static List<Inline> text(String text) {
+    return List.of(new Text(text));
+  }
+}

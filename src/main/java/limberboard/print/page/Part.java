@@ -1,0 +1,61 @@
+package limberboard.print.page;
+
+import java.util.List;
+
+/**
+ * One part of a cut page.
+ *
+ * @param role what it is for
+ * @param title its heading, or empty
+ * @param blocks what stands in it
+ */
+public record Part(Role role, String title, List<Block> blocks) {
+  /** Copies the list. */
+  public Part {
+    blocks = List.copyOf(blocks);
+  }
+
+  /** What parts are for, in the order in which they stand on a page. */
+  public enum Role {
+    /** Dangers; always the first. */
+    CAUTIONS,
+    /** Who may do the work; whether the page is for this boat at all. */
+    NOTICE,
+    /** Time, interval and other facts. */
+    FACTS,
+    /** What must be opened first. */
+    ACCESS,
+    /** Tools. */
+    TOOLS,
+    /** Materials with amounts. */
+    MATERIALS,
+    /** What good and bad look like. */
+    LOOK_FOR,
+    /** Causes of a symptom. */
+    CAUSES,
+    /** Checks of a symptom. */
+    CHECKS,
+    /** Work of a list, to be ticked off. */
+    WORK,
+    /** What is due on a boat. */
+    DUE,
+    /** The seasons to come, drawn. */
+    TIME_LINE,
+    /** Tables of a model page. */
+    TABLES,
+    /** A list to work from, with boxes to tick. */
+    ROPES,
+    /** The sums behind a list's figures. */
+    SUMS,
+    /** The page's own text. */
+    BODY,
+    /** Sums with their formula, numbers and source. */
+    WORKINGS,
+    /** What was left out for this boat, and why. */
+    LEFT_OUT,
+    /** Pages that belong to it. */
+    RELATED,
+    /** Where the facts come from. */
+    SOURCES
+  }
+}

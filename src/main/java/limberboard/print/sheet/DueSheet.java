@@ -1,0 +1,187 @@
+package limberboard.print.sheet;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import limberboard.boat.Boat;
+import limberboard.boat.WorkCaution;
+import limberboard.library.page.Kind;
+import limberboard.library.problem.Problem;
+import limberboard.print.cut.PageCutter;
+import limberboard.print.cut.PageParts;
+import limberboard.print.drawing.TimeLineDrawing;
+import limberboard.print.drawing.TimeLineWords;
+import limberboard.print.page.Block;
+import limberboard.print.page.Block.Side;
+import limberboard.print.page.CutPage;
+import limberboard.print.page.Inline;
+import limberboard.print.page.Part;
+import limberboard.upkeep.AfloatSeason;
+import limberboard.upkeep.Due;
+import limberboard.upkeep.Due.Group;
+import limberboard.upkeep.TimeLine;
+import limberboard.upkeep.Upkeep;
+import limberboard.words.DayWords;
+import limberboard.words.Minutes;
+import limberboard.words.PhaseWords;
+
+/**
+ * What is due on a boat, as a sheet that any output can render: what is overdue, what is for this
+ * season, what the log does not tell, and a time line of the coming seasons. Stateless.
+ */
+public final class DueSheet {
+  private static final List<Group> NOW = List.of(Group.OVERDUE, Group.THIS_SEASON, Group.UNKNOWN);
+
+  /** How much of a sheet the words above the drawing take, with some room to spare. */
+  private static final double ABOVE = 250;
+
+  private DueSheet() {}
+
+  /**
+   * The sheet.
+   *
+   * @param upkeep what is due
+   * @param doubts what is doubtful in the boat's files
+   * @param seasons how many seasons the time line has, at least 1
+   */
+  public static CutPage of(Upkeep upkeep, List<Problem> doubts, int seasons) {
+    Boat boat = upkeep.fitting().boat();
+    LocalDate on = upkeep.fitting().on();
+    List<Part> parts = new ArrayList<>();
+    parts.add(
+        PageParts.notice(
+            "Before you begin",
+            "Read the page of each job first: its cautions come before its steps. Work that is for"
+                + " somebody licensed stays theirs; here it stands so that it is not forgotten."
+                + cautions(upkeep, seasons)));
+    if (!doubts.isEmpty()) {
+      parts.add(doubts(doubts));
+    }
+    parts.add(summary(upkeep));
+    NOW.stream()
+        .filter(group -> !upkeep.of(group).isEmpty())
+        .forEach(group -> parts.add(group(group, upkeep.of(group))));
+    parts.add(timeLine(TimeLine.of(upkeep, seasons)));
+    return new CutPage(
+        "due-" + boat.id(),
+        Kind.PROCEDURE,
+        "due",
+        "What is due on " + boat.name(),
+        "On " + DayWords.of(on) + ", from her log and the intervals of the pages that fit her",
+        PageCutter.cutFor(boat),
+        parts);
+  }
+
+  /** What can hurt in any work that the sheet names, the time line's included. */
+  private static String cautions(Upkeep upkeep, int seasons) {
+    int last = upkeep.thisSeason().year() + seasons - 1;
+    String titles =
+        upkeep.all().stream()
+            .filter(due -> NOW.contains(due.group()) || due.season() <= last)
+            .flatMap(due -> upkeep.cautions(due.work()).stream())
+            .map(WorkCaution::title)
+            .distinct()
+            .collect(Collectors.joining("; "));
+    return titles.isEmpty() ? "" : " Cautions of this work: " + titles + ".";
+  }
+
+  private static Part doubts(List<Problem> doubts) {
+    return new Part(
+        Part.Role.NOTICE,
+        "Please look at her files",
+        List.of(
+            Block.Items.dotted(
+                doubts.stream().map(problem -> Inline.text(problem.toString())).toList())));
+  }
+
+  private static Part summary(Upkeep upkeep) {
+    AfloatSeason season = upkeep.thisSeason();
+    List<Block.Fact> facts = new ArrayList<>();
+    facts.add(
+        Block.Fact.of(
+            "Season " + season.label(),
+            "afloat from "
+                + DayWords.of(season.from())
+                + " to "
+                + DayWords.of(season.to())
+                + (upkeep.seasons().areAssumed() ? "; assumed, her file gives none" : "")));
+    for (Group group : Group.values()) {
+      if (!upkeep.of(group).isEmpty()) {
+        facts.add(Block.Fact.of(title(group), count(upkeep.of(group))));
+      }
+    }
+    return new Part(Part.Role.FACTS, "", List.of(new Block.Facts(facts)));
+  }
+
+  private static String count(List<Due> all) {
+    int minutes = all.stream().mapToInt(due -> due.work().details().minutes()).sum();
+    return all.size()
+        + (all.size() == 1 ? " piece of work, " : " pieces of work, ")
+        + Minutes.words(minutes)
+        + " without opening what is in the way";
+  }
+
+  private static Part group(Group group, List<Due> all) {
+    List<List<List<Inline>>> rows = all.stream().map(DueSheet::row).toList();
+    return new Part(
+        Part.Role.DUE,
+        title(group) + " (" + all.size() + ")",
+        List.of(
+            new Block.Table(
+                List.of(Side.LEFT, Side.LEFT, Side.LEFT),
+                List.of(Inline.text("What"), Inline.text("Runs out"), Inline.text("Why")),
+                rows)));
+  }
+
+  private static List<List<Inline>> row(Due due) {
+    String effort =
+        Minutes.words(due.work().details().minutes())
+            + ", "
+            + due.work().details().skill().spoken()
+            + due.phase().map(phase -> ", " + PhaseWords.of(phase)).orElse("");
+    List<Inline> what = new ArrayList<>();
+    what.add(new Inline.Strong(Inline.text(due.title())));
+    what.addAll(Inline.text(". " + effort));
+    String day =
+        due.runsOut()
+            .map(last -> (due.estimated() ? "about " : "") + DayWords.of(last))
+            .orElse("?");
+    return List.of(what, Inline.text(day), Inline.text(DayWords.in(due.why())));
+  }
+
+  private static Part timeLine(TimeLine line) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        Block.Items.dotted(
+            line.seasons().stream()
+                .map(season -> Inline.text(TimeLineWords.season(season) + "."))
+                .toList()));
+    blocks.add(
+        Block.Paragraph.of(
+            "A dot is a day on which work is planned, if everything before it is done in time; a"
+                + " triangle is work that is overdue, to be done now. A bar is work that comes"
+                + " often. Shaded: afloat. The thin upright line is "
+                + DayWords.of(line.on())
+                + "."
+                + (line.later() == 0
+                    ? ""
+                    : " " + line.later() + " more come only after these seasons.")));
+    TimeLineDrawing.sheets(line, ABOVE)
+        .forEach(svg -> blocks.add(new Block.Drawing(svg, alt(line))));
+    return new Part(Part.Role.TIME_LINE, "The coming seasons", blocks);
+  }
+
+  private static String alt(TimeLine line) {
+    return TimeLineWords.summary(line);
+  }
+
+  private static String title(Group group) {
+    return switch (group) {
+      case OVERDUE -> "Overdue";
+      case THIS_SEASON -> "This season";
+      case UNKNOWN -> "The log does not tell";
+      case COMING -> "Coming after this season";
+    };
+  }
+}

@@ -1,0 +1,191 @@
+package limberboard.print.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import limberboard.library.page.Material;
+import limberboard.library.page.Page;
+import limberboard.library.value.RopeEnd;
+import limberboard.library.value.RopeGroup;
+import limberboard.print.page.Block;
+import limberboard.print.page.Block.Side;
+import limberboard.print.page.Inline;
+import limberboard.print.page.Part;
+import limberboard.rigging.Pull;
+import limberboard.rigging.Rope;
+import limberboard.rigging.RopeLength;
+import limberboard.rigging.RopeTotal;
+import limberboard.rigging.Thickness;
+import limberboard.workings.QuantityWords;
+import limberboard.workings.cordage.RopeStrength;
+
+/** The tables of a rigging sheet. */
+final class RiggingTables {
+  private static final String BOX = "□";
+  private static final String OPEN = "?";
+
+  private RiggingTables() {}
+
+  /** Every rope, group by group, with a box for cut and one for checked. */
+  static Part ropes(List<Rope> ropes) {
+    List<List<List<Inline>>> rows = new ArrayList<>();
+    Optional<RopeGroup> group = Optional.empty();
+    for (Rope rope : ropes) {
+      if (!group.equals(Optional.of(rope.group()))) {
+        group = Optional.of(rope.group());
+        rows.add(heading(rope.group().title()));
+      }
+      rows.add(row(rope));
+    }
+    return table(
+        Part.Role.ROPES,
+        "The ropes",
+        List.of(Side.LEFT, Side.RIGHT, Side.LEFT, Side.LEFT, Side.CENTRE, Side.CENTRE),
+        List.of("Rope", "Cut", "Of", "Ends", "Cut", "Checked"),
+        rows);
+  }
+
+  private static List<List<Inline>> heading(String title) {
+    List<Inline> none = List.of();
+    return List.of(List.of(new Inline.Strong(Inline.text(title))), none, none, none, none, none);
+  }
+
+  private static List<List<Inline>> row(Rope rope) {
+    return List.of(
+        Inline.text(rope.title()),
+        Inline.text(pieces(rope)),
+        Inline.text(stuff(rope)),
+        Inline.text(ends(rope)),
+        Inline.text(BOX),
+        Inline.text(BOX));
+  }
+
+  /** How its ends are finished; a whipped end goes without saying beside another. */
+  private static String ends(Rope rope) {
+    List<String> worked =
+        rope.ends().stream()
+            .filter(end -> end != RopeEnd.WHIPPING)
+            .map(RopeEnd::spoken)
+            .distinct()
+            .toList();
+    return worked.isEmpty() ? RopeEnd.WHIPPING.spoken() : String.join(", ", worked);
+  }
+
+  private static String pieces(Rope rope) {
+    return pieces(
+        rope.count(), rope.length() instanceof RopeLength.Cut cut ? metres(cut.cut()) : OPEN);
+  }
+
+  private static String pieces(int count, String length) {
+    return count == 1 ? length : count + " × " + length;
+  }
+
+  private static String stuff(Rope rope) {
+    String size =
+        rope.thickness() instanceof Thickness.Chosen chosen ? size(chosen.millimetres()) : OPEN;
+    return size + " " + rope.construction().title();
+  }
+
+  private static String size(double millimetres) {
+    return QuantityWords.plain(millimetres) + " mm";
+  }
+
+  private static String metres(double metres) {
+    return QuantityWords.plain(metres) + " m";
+  }
+
+  /** What to ask for in the shop. */
+  static Part totals(List<RopeTotal> totals) {
+    List<List<List<Inline>>> rows = new ArrayList<>();
+    for (RopeTotal total : totals) {
+      String pieces =
+          total.pieces().stream()
+              .map(piece -> piece.title() + " " + pieces(piece.count(), metres(piece.metres())))
+              .collect(Collectors.joining(", "));
+      rows.add(
+          List.of(
+              named(total.material(), total),
+              Inline.text(metres(total.metres())),
+              Inline.text(pieces)));
+    }
+    return table(
+        Part.Role.ROPES,
+        "To buy",
+        List.of(Side.LEFT, Side.RIGHT, Side.LEFT),
+        List.of("Rope", "In all", "For"),
+        rows);
+  }
+
+  private static List<Inline> named(Optional<Page<Material>> page, RopeTotal total) {
+    List<Inline> name = Inline.text(size(total.millimetres()) + " " + total.construction().title());
+    return page.map(found -> List.<Inline>of(new Inline.PageLink(found.id(), name))).orElse(name);
+  }
+
+  /** How each length and thickness came about, for ropes of which not everything is stated. */
+  static Part sums(List<Rope> ropes) {
+    List<List<List<Inline>>> rows = new ArrayList<>();
+    for (Rope rope : ropes.stream().filter(Rope::dependsOnTheRig).toList()) {
+      rows.add(
+          List.of(title(rope), Inline.text(rope.length().working()), Inline.text(thickness(rope))));
+    }
+    Part sums =
+        table(
+            Part.Role.SUMS,
+            "The sums",
+            List.of(Side.LEFT, Side.LEFT, Side.LEFT),
+            List.of("Rope", "Length of one piece", "Thickness"),
+            rows);
+    List<Block> blocks = new ArrayList<>(List.of(Block.Paragraph.of(legend(ropes))));
+    blocks.addAll(sums.blocks());
+    return new Part(sums.role(), sums.title(), blocks);
+  }
+
+  /** What the sums take for granted, said once: the sails' pulls, and the losses of a rope. */
+  private static String legend(List<Rope> ropes) {
+    List<String> pulls = new ArrayList<>();
+    for (Rope rope : ropes) {
+      if (rope.pull() instanceof Pull.Reckoned pull && !pull.source().isEmpty()) {
+        pulls.add(pull.source());
+      }
+    }
+    String sails = String.join("; ", pulls.stream().distinct().toList());
+    return (sails.isEmpty() ? "" : "Pulls: " + sails + ". ")
+        + "A rope has to break at its load × "
+        + QuantityWords.plain(RopeStrength.SAFETY)
+        + " ÷ (what its weaker end keeps × "
+        + QuantityWords.plain(RopeStrength.AGE_KEEPS)
+        + " for age); a knot keeps "
+        + QuantityWords.plain(RopeStrength.KNOT_KEEPS)
+        + ", an eye splice "
+        + QuantityWords.plain(RopeStrength.SPLICE_KEEPS)
+        + ". The thinnest stocked rope that does is taken, or what hand, clutch or sheave want.";
+  }
+
+  private static List<Inline> title(Rope rope) {
+    List<Inline> title = new ArrayList<>();
+    title.add(new Inline.Strong(Inline.text(rope.title())));
+    if (!rope.purpose().isEmpty()) {
+      title.add(new Inline.Text(": " + rope.purpose()));
+    }
+    return title;
+  }
+
+  private static String thickness(Rope rope) {
+    return rope.thickness() instanceof Thickness.Chosen chosen
+        ? chosen.working()
+        : rope.thickness() instanceof Thickness.Open open ? open.why() : "";
+  }
+
+  private static Part table(
+      Part.Role role,
+      String title,
+      List<Side> sides,
+      List<String> heads,
+      List<List<List<Inline>>> rows) {
+    return new Part(
+        role,
+        title,
+        List.of(new Block.Table(sides, heads.stream().map(Inline::text).toList(), rows)));
+  }
+}

@@ -1,0 +1,151 @@
+package limberboard.print.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import limberboard.boat.Boat;
+import limberboard.library.Library;
+import limberboard.library.page.Kind;
+import limberboard.print.cut.Cautions;
+import limberboard.print.cut.Cutting;
+import limberboard.print.cut.PageCutter;
+import limberboard.print.page.Block;
+import limberboard.print.page.CutPage;
+import limberboard.print.page.Inline;
+import limberboard.print.page.Part;
+import limberboard.upkeep.shopping.Job;
+import limberboard.upkeep.shopping.MixWarning;
+import limberboard.upkeep.shopping.ShoppingList;
+import limberboard.words.DayWords;
+import limberboard.workings.QuantityWords;
+
+/**
+ * A shopping list as a sheet that any output can render: cautions of the materials and of the work
+ * first, then what must not be mixed, the boat, and what to get by shelf with boxes to tick.
+ * Immutable; any thread.
+ */
+public final class ShoppingSheet {
+  private static final String IN_FULL =
+      "Of each caution this list has the danger and what comes first; the page of the material and"
+          + " of the work has the rest. Read it before you open a tin or begin. Local codes and"
+          + " licensed trades come before anything here.";
+
+  private final Library library;
+
+  /** Sheets whose cautions and pages are looked up in this library. */
+  public ShoppingSheet(Library library) {
+    this.library = library;
+  }
+
+  /** The sheet for a list, for a screen. */
+  public CutPage of(ShoppingList list) {
+    return sheet(list, false);
+  }
+
+  /**
+   * The sheet for paper, which is carried about in a shop and therefore set close; it says the
+   * same.
+   */
+  public CutPage onPaper(ShoppingList list) {
+    return sheet(list, true);
+  }
+
+  private CutPage sheet(ShoppingList list, boolean close) {
+    Cutting cutting = new Cutting(library, Optional.of(list.fitting()), QuantityWords.METRIC);
+    ShoppingTables tables = new ShoppingTables(list, cutting, close);
+    List<Part> parts = new ArrayList<>();
+    Cautions.part(list.cautions()).map(ShoppingSheet::brief).ifPresent(parts::add);
+    mixing(list).ifPresent(parts::add);
+    parts.add(facts(list));
+    parts.add(tables.toGet());
+    tables.there().ifPresent(parts::add);
+    tables.substitutes().ifPresent(parts::add);
+    tables.tools().ifPresent(parts::add);
+    leftOut(list).ifPresent(parts::add);
+    return new CutPage(
+        "shopping-list",
+        Kind.MATERIAL,
+        CutPage.LIST,
+        "Shopping list",
+        "What to get for "
+            + jobs(list.jobs())
+            + ", as of "
+            + DayWords.of(list.fitting().on())
+            + ".",
+        PageCutter.cutFor(list.fitting().boat()),
+        parts);
+  }
+
+  /** How much work it is, and how often it is done in all where some is done more than once. */
+  private static String jobs(List<Job> jobs) {
+    int works = (int) jobs.stream().map(job -> job.work().id()).distinct().count();
+    int times = jobs.stream().mapToInt(Job::times).sum();
+    String count = works == 1 ? "one piece of work" : works + " pieces of work";
+    return times == works ? count : count + ", done " + times + " times in all";
+  }
+
+  /** In the shop the danger and the first thing to do are enough; each page says the rest. */
+  private static Part brief(Part cautions) {
+    List<Block> boxes = new ArrayList<>(List.of(new Block.Notice(Inline.text(IN_FULL))));
+    for (Block block : cautions.blocks()) {
+      boxes.add(block instanceof Block.CautionBox box ? brief(box) : block);
+    }
+    return new Part(cautions.role(), cautions.title(), boxes);
+  }
+
+  private static Block brief(Block.CautionBox box) {
+    List<String> first = box.act().subList(0, Math.min(1, box.act().size()));
+    return new Block.CautionBox(
+        box.id(), box.title(), box.danger(), first, box.seek(), box.because());
+  }
+
+  private static Optional<Part> mixing(ShoppingList list) {
+    List<List<Inline>> lines = list.warnings().stream().map(ShoppingSheet::warning).toList();
+    return lines.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Part(
+                Part.Role.NOTICE, "What must not be mixed", List.of(Block.Items.dotted(lines))));
+  }
+
+  private static List<Inline> warning(MixWarning warning) {
+    String grade = warning.grade() == MixWarning.Grade.NEVER ? "Never: " : "Take care: ";
+    return List.of(
+        new Inline.Strong(Inline.text(grade + warning.what() + ".")),
+        new Inline.Text(" " + sentence(warning.why()) + ". Source: " + warning.source() + "."));
+  }
+
+  /** A text with a capital at its beginning. */
+  static String sentence(String text) {
+    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
+
+  private static Part facts(ShoppingList list) {
+    Boat boat = list.fitting().boat();
+    List<Block.Fact> facts = new ArrayList<>();
+    facts.add(Block.Fact.of("Boat", boat.name() + ", " + boat.model().title()));
+    facts.add(Block.Fact.of("Lies in", boat.water().spoken() + " water"));
+    facts.add(Block.Fact.of("Used for", boat.use().spoken()));
+    facts.add(Block.Fact.of("Bought on", list.fitting().on().toString()));
+    if (!list.missing().isEmpty()) {
+      facts.add(Block.Fact.of("Pages missing", String.join(", ", list.missing())));
+    }
+    return new Part(Part.Role.FACTS, "", List.of(new Block.Facts(facts)));
+  }
+
+  private static Optional<Part> leftOut(ShoppingList list) {
+    List<List<Inline>> lines =
+        list.leftOut().stream()
+            .map(left -> left.work().title() + ": " + left.why())
+            .distinct()
+            .map(Inline::text)
+            .toList();
+    return lines.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Part(
+                Part.Role.LEFT_OUT,
+                "Work that nothing is bought for",
+                List.of(Block.Items.dotted(lines))));
+  }
+}

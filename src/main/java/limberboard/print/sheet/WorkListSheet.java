@@ -1,0 +1,259 @@
+package limberboard.print.sheet;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import limberboard.boat.Boat;
+import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
+import limberboard.library.Library;
+import limberboard.library.page.Kind;
+import limberboard.library.page.Model.Equipment;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.problem.Problem;
+import limberboard.print.cut.Cautions;
+import limberboard.print.cut.ConditionWords;
+import limberboard.print.cut.PageCutter;
+import limberboard.print.cut.PageParts;
+import limberboard.print.page.Block;
+import limberboard.print.page.CutPage;
+import limberboard.print.page.Inline;
+import limberboard.print.page.Part;
+import limberboard.upkeep.list.ListLine;
+import limberboard.upkeep.list.ListPart;
+import limberboard.upkeep.list.WorkList;
+import limberboard.words.DayWords;
+import limberboard.words.TimeWords;
+
+/**
+ * A fitting-out or laying-up list as a sheet to be ticked off: the cautions of all its work first,
+ * each once, then the boat's facts, then the parts with room for notes. Steps are never printed, so
+ * that nobody takes a line for the procedure. Immutable; any thread.
+ */
+public final class WorkListSheet {
+  private static final int MANY = 12;
+  private static final int NOTE_LINES = 2;
+  private static final int NOTE_LINES_ON_PAPER = 1;
+  private static final String IN_FULL =
+      "Work from the page of each procedure: it has the steps, the whole of each caution, and who"
+          + " must be asked. Local codes, licensed trades and the emergency services come first."
+          + " Each caution names the lines it is for.";
+
+  private final Library library;
+
+  /** Sheets whose cautions are looked up in this library. */
+  public WorkListSheet(Library library) {
+    this.library = library;
+  }
+
+  /** The list with every caution in full, for a terminal. */
+  public CutPage of(WorkList list) {
+    return sheet(list, cautions(list), false);
+  }
+
+  /**
+   * The list for paper: of each caution the first of its danger and of what to do, so that the
+   * sheet stays one that is carried about; the rest stands on the page of each procedure, and the
+   * sheet says so. The reason for a line is given only where it is overdue.
+   */
+  public CutPage onPaper(WorkList list) {
+    return sheet(list, brief(list), true);
+  }
+
+  /** The list for a window: cautions as on paper, so that one comes to the work, all reasons. */
+  public CutPage inWindow(WorkList list) {
+    return sheet(list, brief(list), false);
+  }
+
+  private List<Block> brief(WorkList list) {
+    List<Block> cautions = new ArrayList<>(List.of(new Block.Notice(Inline.text(IN_FULL))));
+    cautions(list).stream().map(WorkListSheet::shortened).forEach(cautions::add);
+    return cautions;
+  }
+
+  private CutPage sheet(WorkList list, List<? extends Block> cautions, boolean onPaper) {
+    List<Part> parts = new ArrayList<>();
+    if (!cautions.isEmpty()) {
+      parts.add(new Part(Part.Role.CAUTIONS, "", List.copyOf(cautions)));
+    }
+    parts.add(facts(list));
+    problems(list).ifPresent(parts::add);
+    list.parts().forEach(part -> parts.add(part(part, list, onPaper)));
+    if (list.parts().isEmpty()) {
+      parts.add(PageParts.notice("", "There is nothing on this list."));
+    }
+    Boat boat = list.fitting().boat();
+    return new CutPage(
+        list.kind().word(),
+        Kind.TOPIC,
+        CutPage.LIST,
+        ListWords.title(list.kind()) + " " + boat.name(),
+        ListWords.sum((int) list.lines().count(), list.workMinutes(), list.accessMinutes()),
+        PageCutter.cutFor(boat) + ", on " + DayWords.of(list.fitting().on()),
+        parts);
+  }
+
+  /** Each caution once, with the numbers of the lines it belongs to. */
+  private List<Block.CautionBox> cautions(WorkList list) {
+    WorkCautions known = WorkCautions.on(library, list.fitting());
+    Map<String, Block.CautionBox> boxes = new LinkedHashMap<>();
+    Map<String, List<String>> numbers = new LinkedHashMap<>();
+    list.lines()
+        .forEach(
+            line -> {
+              for (WorkCaution caution : known.of(line.work())) {
+                boxes.computeIfAbsent(caution.id(), id -> Cautions.box(caution));
+                numbers
+                    .computeIfAbsent(caution.id(), id -> new ArrayList<>())
+                    .add(Integer.toString(line.number()));
+              }
+            });
+    return boxes.values().stream().map(box -> at(box, numbers.get(box.id()))).toList();
+  }
+
+  private static Block.CautionBox at(Block.CautionBox box, List<String> numbers) {
+    return new Block.CautionBox(
+        box.id(),
+        box.title(),
+        box.danger(),
+        box.act(),
+        box.seek(),
+        "at " + String.join(", ", numbers));
+  }
+
+  /** So many lines are not counted up on paper. */
+  private static boolean isForMany(Block.CautionBox box) {
+    return box.because().chars().filter(letter -> letter == ',').count() >= MANY;
+  }
+
+  private static Block.CautionBox shortened(Block.CautionBox box) {
+    return new Block.CautionBox(
+        box.id(),
+        box.title(),
+        box.danger(),
+        box.act().stream().limit(1).map(WorkListSheet::firstSentence).toList(),
+        "",
+        isForMany(box) ? "at many lines" : box.because());
+  }
+
+  private static String firstSentence(String text) {
+    int end = text.indexOf(". ");
+    return end < 0 ? text : text.substring(0, end + 1);
+  }
+
+  private static Part facts(WorkList list) {
+    Boat boat = list.fitting().boat();
+    List<Block.Fact> facts = new ArrayList<>();
+    facts.add(Block.Fact.of("Use", use(boat)));
+    facts.add(Block.Fact.of("Fitted", fitted(boat)));
+    return new Part(Part.Role.FACTS, "", List.of(new Block.Facts(facts)));
+  }
+
+  private static String use(Boat boat) {
+    String season =
+        boat.season()
+            .map(
+                afloat ->
+                    ", afloat from "
+                        + TimeWords.day(afloat.from())
+                        + " to "
+                        + TimeWords.day(afloat.to()))
+            .orElse("");
+    return boat.use().spoken() + ", in " + boat.water().spoken() + " water" + season;
+  }
+
+  private static String fitted(Boat boat) {
+    return boat.model().details().equipment().stream()
+        .map(equipment -> choice(equipment, boat))
+        .flatMap(Optional::stream)
+        .map(ConditionWords::lowered)
+        .collect(Collectors.joining(", "));
+  }
+
+  private static Optional<String> choice(Equipment equipment, Boat boat) {
+    return equipment.choices().stream()
+        .filter(choice -> choice.id().equals(boat.equipment().get(equipment.id())))
+        .filter(choice -> !choice.title().startsWith("No "))
+        .map(choice -> choice.title())
+        .findFirst();
+  }
+
+  private static Optional<Part> problems(WorkList list) {
+    List<List<Inline>> lines =
+        list.problems().stream().map(Problem::toString).map(Inline::text).toList();
+    return lines.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Part(
+                Part.Role.NOTICE,
+                "What the pages contradict each other in",
+                List.of(Block.Items.dotted(lines))));
+  }
+
+  private static Part part(ListPart part, WorkList list, boolean onPaper) {
+    List<Block.Tick> ticks =
+        onPaper
+            ? part.lines().stream().map(line -> tick(line, list, true)).toList()
+            : withPassing(part, list);
+    return new Part(
+        Part.Role.WORK,
+        ListWords.title(part.phase()),
+        List.of(
+            Block.Paragraph.of(ListWords.sum(part)),
+            new Block.TickList(ticks, onPaper ? NOTE_LINES_ON_PAPER : NOTE_LINES, onPaper)));
+  }
+
+  private static List<Block.Tick> withPassing(ListPart part, WorkList list) {
+    List<Block.Tick> ticks = new ArrayList<>();
+    String closing = "";
+    for (ListLine line : part.lines()) {
+      passing(closing, ListWords.open(line)).ifPresent(ticks::add);
+      ticks.add(tick(line, list, false));
+      closing = ListWords.close(line);
+    }
+    passing(closing, "").ifPresent(ticks::add);
+    return ticks;
+  }
+
+  /** What is put back, and then opened, between two lines; empty when nothing is. */
+  private static Optional<Block.Tick> passing(String closing, String opening) {
+    String gap = closing.isEmpty() || opening.isEmpty() ? "" : ". ";
+    String words = closing + gap + opening;
+    return words.isEmpty() ? Optional.empty() : Optional.of(Block.Tick.passing(words));
+  }
+
+  private static Block.Tick tick(ListLine line, WorkList list, boolean onPaper) {
+    Page<Procedure> page = line.work();
+    List<Block.Fact> beside = new ArrayList<>();
+    if (onPaper && !line.open().isEmpty()) {
+      beside.add(Block.Fact.of("First open", ListWords.opened(line)));
+    }
+    page.details()
+        .lookFor()
+        .ifPresent(
+            look -> {
+              beside.add(Block.Fact.of("Good", look.good()));
+              beside.add(Block.Fact.of("Bad", look.bad()));
+            });
+    LocalDate on = list.fitting().on();
+    boolean overdue = line.task().due().filter(day -> day.isBefore(on)).isPresent();
+    if (!line.task().why().isEmpty() && (overdue || !onPaper)) {
+      beside.add(Block.Fact.of("Why", DayWords.in(line.task().why())));
+    }
+    if (onPaper && !line.close().isEmpty()) {
+      beside.add(Block.Fact.of("Then put back", ListWords.closed(line)));
+    }
+    return new Block.Tick(
+        Integer.toString(line.number()),
+        List.of(new Inline.PageLink(page.id(), Inline.text(page.title()))),
+        onPaper
+            ? List.of(String.join(" · ", ListWords.facts(line, on)).replace("ue ", "ue\u00a0"))
+            : ListWords.facts(line, on),
+        beside);
+  }
+}

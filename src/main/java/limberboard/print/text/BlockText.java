@@ -1,0 +1,125 @@
+package limberboard.print.text;
+
+import java.util.List;
+import java.util.Locale;
+import limberboard.print.markdown.InlineReader;
+import limberboard.print.page.Block;
+
+/** Writes blocks as plain text. For one page, on one thread. */
+public final class BlockText {
+  private final TextLines out;
+  private final TableText tables;
+
+  public BlockText(TextLines out) {
+    this.out = out;
+    this.tables = new TableText(out);
+  }
+
+  public void block(Block block) {
+    if (block instanceof Block.Paragraph paragraph) {
+      out.paragraph(InlineText.of(paragraph.text()));
+    } else if (block instanceof Block.Heading heading) {
+      out.underlined(InlineText.of(heading.text()), heading.level() == 2 ? '-' : '.');
+    } else if (block instanceof Block.Items items) {
+      items(items);
+    } else if (block instanceof Block.Quote quote) {
+      out.in("  ");
+      quote.blocks().forEach(this::block);
+      out.out();
+      out.gap();
+    } else if (block instanceof Block.Verbatim verbatim) {
+      out.in("    ");
+      verbatim.text().lines().forEach(out::wrapped);
+      out.out();
+      out.gap();
+    } else if (block instanceof Block.Rule) {
+      out.line("-".repeat(out.room()));
+      out.gap();
+    } else if (block instanceof Block.Table table) {
+      tables.table(table);
+    } else if (block instanceof Block.CautionBox box) {
+      caution(box);
+    } else if (block instanceof Block.Notice notice) {
+      out.paragraph(InlineText.of(notice.text()));
+    } else if (block instanceof Block.Facts facts) {
+      facts(facts);
+    } else if (block instanceof Block.Drawing drawing) {
+      out.paragraph(InlineReader.notShown(drawing.alt()));
+    } else if (block instanceof Block.Fork fork) {
+      fork(fork);
+    } else if (block instanceof Block.TickList list) {
+      ticks(list);
+    }
+  }
+
+  private void ticks(Block.TickList list) {
+    for (Block.Tick tick : list.ticks()) {
+      out.item(tick.number().isEmpty() ? "[ ] " : "[ ] " + tick.number() + ". ");
+      out.wrapped(InlineText.of(tick.what()));
+      tick.facts().forEach(out::wrapped);
+      tick.beside().forEach(fact -> out.wrapped(fact.name() + ": " + InlineText.of(fact.value())));
+      out.out();
+    }
+    out.gap();
+  }
+
+  private void fork(Block.Fork fork) {
+    out.item(fork.number() + ". ");
+    String from = fork.from().map(number -> " (from " + number + ")").orElse("");
+    out.wrapped(InlineText.of(fork.what()) + from);
+    fork.facts().forEach(out::wrapped);
+    for (Block.Way way : fork.ways()) {
+      out.item("- ");
+      out.wrapped(way.finding() + ", " + way.chance() + ": " + way.then());
+      out.out();
+    }
+    out.out();
+    out.gap();
+  }
+
+  private void items(Block.Items items) {
+    int number = items.start();
+    for (List<Block> item : items.items()) {
+      out.item(items.numbered() ? number + ". " : "- ");
+      number++;
+      for (Block block : item) {
+        if (items.tight() && block instanceof Block.Paragraph paragraph) {
+          out.wrapped(InlineText.of(paragraph.text()));
+        } else {
+          block(block);
+        }
+      }
+      out.out();
+    }
+    out.gap();
+  }
+
+  private void caution(Block.CautionBox box) {
+    String because = box.because().isEmpty() ? "" : " (" + box.because() + ")";
+    out.wrapped("CAUTION: " + box.title() + because);
+    out.in("  ");
+    out.wrapped(box.danger());
+    for (String act : box.act()) {
+      out.item("- ");
+      out.wrapped(act);
+      out.out();
+    }
+    if (!box.seek().isEmpty()) {
+      out.wrapped(box.seek());
+    }
+    out.out();
+    out.gap();
+  }
+
+  private void facts(Block.Facts facts) {
+    int widest =
+        facts.facts().stream().mapToInt(fact -> TextLines.length(fact.name())).max().orElse(0);
+    for (Block.Fact fact : facts.facts()) {
+      String name = String.format(Locale.ROOT, "%-" + (widest + 2) + "s", fact.name() + ":");
+      out.item(name);
+      out.wrapped(InlineText.of(fact.value()));
+      out.out();
+    }
+    out.gap();
+  }
+}

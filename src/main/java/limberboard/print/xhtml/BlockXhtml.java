@@ -1,0 +1,205 @@
+package limberboard.print.xhtml;
+
+import java.util.List;
+import java.util.Locale;
+import limberboard.print.drawing.Markup;
+import limberboard.print.drawing.TreeDrawing;
+import limberboard.print.page.Block;
+import limberboard.print.page.Inline;
+import limberboard.print.picture.DrawnInPage;
+import limberboard.print.picture.Look;
+import limberboard.print.picture.PictureSize;
+import limberboard.print.picture.Pictures;
+import limberboard.print.type.Typography;
+
+/** Writes blocks as XHTML. For one page, on one thread. */
+final class BlockXhtml {
+  private final Markup out;
+  private final Pictures pictures;
+  private final Look look;
+  private final InlineXhtml inlines;
+
+  BlockXhtml(Markup out, Pictures pictures, Look look) {
+    this.out = out;
+    this.pictures = pictures;
+    this.look = look;
+    this.inlines = new InlineXhtml(out, pictures, look);
+  }
+
+  void block(Block block) {
+    if (block instanceof Block.Paragraph paragraph) {
+      paragraph(paragraph);
+    } else if (block instanceof Block.Heading heading) {
+      element("h" + heading.level(), heading.text());
+    } else if (block instanceof Block.Items items) {
+      items(items);
+    } else if (block instanceof Block.Quote quote) {
+      out.open("blockquote");
+      quote.blocks().forEach(this::block);
+      out.close("blockquote").line();
+    } else if (block instanceof Block.Verbatim verbatim) {
+      out.element("pre", verbatim.text()).line();
+    } else if (block instanceof Block.Rule) {
+      out.empty("hr").line();
+    } else if (block instanceof Block.Table table) {
+      table(table);
+    } else if (block instanceof Block.CautionBox box) {
+      caution(box);
+    } else if (block instanceof Block.Notice notice) {
+      element("p", notice.text(), "class", "notice");
+    } else if (block instanceof Block.Facts facts) {
+      facts(facts);
+    } else if (block instanceof Block.Drawing drawing) {
+      drawing(drawing);
+    } else if (block instanceof Block.Fork fork) {
+      fork(fork);
+    } else if (block instanceof Block.TickList list) {
+      new TickListXhtml(out, inlines).list(list);
+    }
+  }
+
+  /** The drawing stands in the page itself, so that it needs no file. */
+  private void drawing(Block.Drawing drawing) {
+    String source = DrawnInPage.source(drawing.svg());
+    pictures
+        .find(source, look)
+        .map(
+            picture ->
+                PictureSize.within(picture, TreeDrawing.PAPER_WIDTH, TreeDrawing.PAPER_HEIGHT))
+        .ifPresent(
+            size ->
+                out.open("p", "class", "picture")
+                    .empty(
+                        "img",
+                        "src",
+                        source,
+                        "alt",
+                        drawing.alt(),
+                        "style",
+                        "width: " + size.width() + "px; height: " + size.height() + "px")
+                    .close("p")
+                    .line());
+  }
+
+  private void fork(Block.Fork fork) {
+    out.open("table", "class", "fork").open("tbody").open("tr").line();
+    out.open("td", "class", "fork-number").text(Integer.toString(fork.number()));
+    fork.from().ifPresent(from -> out.element("div", "from\u00a0" + from, "class", "fork-from"));
+    out.close("td").open("td", "class", "fork-step");
+    element("div", fork.what(), "class", "fork-what");
+    fork.facts().forEach(fact -> out.element("div", Typography.joined(fact), "class", "fork-fact"));
+    out.close("td").open("td", "class", "fork-ways");
+    if (!fork.ways().isEmpty()) {
+      out.open("table").open("tbody");
+      fork.ways().forEach(this::way);
+      out.close("tbody").close("table");
+    }
+    out.close("td").close("tr").close("tbody").close("table").line();
+  }
+
+  private void way(Block.Way way) {
+    out.open("tr").element("td", way.finding(), "class", "way-finding");
+    out.element("td", Typography.joined(way.chance()), "class", "way-chance");
+    out.element("td", Typography.joined(way.then()), "class", "way-then").close("tr").line();
+  }
+
+  /** A paragraph with a picture is marked, so that it is not divided between two pages. */
+  private void paragraph(Block.Paragraph paragraph) {
+    boolean picture = paragraph.text().stream().anyMatch(Inline.Picture.class::isInstance);
+    if (picture) {
+      element("p", paragraph.text(), "class", "picture");
+    } else {
+      element("p", paragraph.text());
+    }
+  }
+
+  private void element(String name, List<Inline> text, String... attributes) {
+    out.open(name, attributes);
+    inlines.all(text);
+    out.close(name).line();
+  }
+
+  private void items(Block.Items items) {
+    String list = items.numbered() ? "ol" : "ul";
+    if (items.numbered() && items.start() != 1) {
+      out.open(list, "start", Integer.toString(items.start()));
+    } else {
+      out.open(list);
+    }
+    out.line();
+    for (List<Block> item : items.items()) {
+      out.open("li");
+      item(item, items.tight());
+      out.close("li").line();
+    }
+    out.close(list).line();
+  }
+
+  /** In a tight list text stands in the item itself, so that its dot or number is beside it. */
+  private void item(List<Block> item, boolean tight) {
+    for (int i = 0; i < item.size(); i++) {
+      if (tight && item.get(i) instanceof Block.Paragraph paragraph) {
+        if (i == 0) {
+          inlines.all(paragraph.text());
+        } else {
+          element("div", paragraph.text());
+        }
+      } else {
+        block(item.get(i));
+      }
+    }
+  }
+
+  private void table(Block.Table table) {
+    out.open("table", "class", "grid").open("thead").open("tr");
+    cells("th", table.head(), table.columns());
+    out.close("tr").close("thead").open("tbody").line();
+    for (List<List<Inline>> row : table.rows()) {
+      out.open("tr");
+      cells("td", row, table.columns());
+      out.close("tr").line();
+    }
+    if (table.rows().isEmpty()) {
+      out.open("tr").empty("td").close("tr");
+    }
+    out.close("tbody").close("table").line();
+  }
+
+  private void cells(String name, List<List<Inline>> cells, List<Block.Side> columns) {
+    for (int i = 0; i < cells.size(); i++) {
+      out.open(name, "class", columns.get(i).name().toLowerCase(Locale.ROOT));
+      inlines.all(cells.get(i));
+      out.close(name);
+    }
+  }
+
+  private void caution(Block.CautionBox box) {
+    out.open("div", "class", "caution").line();
+    out.open("p", "class", "caution-title").element("span", "Caution: ", "class", "word");
+    out.text(box.title());
+    if (!box.because().isEmpty()) {
+      out.text(" (" + box.because() + ")");
+    }
+    out.close("p").line();
+    out.element("p", box.danger(), "class", "danger").line();
+    if (!box.act().isEmpty()) {
+      out.open("ul").line();
+      box.act().forEach(act -> out.element("li", act).line());
+      out.close("ul").line();
+    }
+    if (!box.seek().isEmpty()) {
+      out.element("p", box.seek(), "class", "seek").line();
+    }
+    out.close("div").line();
+  }
+
+  private void facts(Block.Facts facts) {
+    out.open("table", "class", "facts").open("tbody").line();
+    for (Block.Fact fact : facts.facts()) {
+      out.open("tr").element("th", fact.name()).open("td");
+      inlines.all(fact.value());
+      out.close("td").close("tr").line();
+    }
+    out.close("tbody").close("table").line();
+  }
+}

@@ -1,0 +1,79 @@
+package limberboard.print.xhtml;
+
+import java.util.List;
+import java.util.Optional;
+import limberboard.print.drawing.Markup;
+import limberboard.print.markdown.InlineReader;
+import limberboard.print.page.Inline;
+import limberboard.print.picture.Look;
+import limberboard.print.picture.Picture;
+import limberboard.print.picture.PictureSize;
+import limberboard.print.picture.Pictures;
+import limberboard.print.type.Typography;
+
+/** Writes runs of text as XHTML. For one page, on one thread. */
+final class InlineXhtml {
+  private final Markup out;
+  private final Pictures pictures;
+  private final Look look;
+
+  InlineXhtml(Markup out, Pictures pictures, Look look) {
+    this.out = out;
+    this.pictures = pictures;
+    this.look = look;
+  }
+
+  void all(List<Inline> runs) {
+    runs.forEach(this::run);
+  }
+
+  private void run(Inline run) {
+    if (run instanceof Inline.Text text) {
+      out.text(Typography.joined(text.text()));
+    } else if (run instanceof Inline.Emphasis emphasis) {
+      wrapped("em", emphasis.parts());
+    } else if (run instanceof Inline.Strong strong) {
+      wrapped("strong", strong.parts());
+    } else if (run instanceof Inline.Code code) {
+      out.element("code", code.text());
+    } else if (run instanceof Inline.PageLink link) {
+      link(link);
+    } else if (run instanceof Inline.Picture picture) {
+      picture(picture);
+    } else if (run instanceof Inline.LineBreak) {
+      out.empty("br");
+    }
+  }
+
+  private void wrapped(String element, List<Inline> parts, String... attributes) {
+    out.open(element, attributes);
+    all(parts);
+    out.close(element);
+  }
+
+  private void link(Inline.PageLink link) {
+    if (look == Look.PAPER) {
+      wrapped("span", link.parts(), "class", "link");
+    } else {
+      wrapped("a", link.parts(), "href", "page:" + link.id());
+    }
+  }
+
+  private void picture(Inline.Picture picture) {
+    Optional<Picture> found = pictures.find(picture.path(), look);
+    if (found.isEmpty()) {
+      String why = pictures.wrong(picture.path(), look).map(told -> "; it " + told).orElse("");
+      out.element("span", InlineReader.notShown(picture.alt(), why), "class", "no-picture");
+      return;
+    }
+    PictureSize size = PictureSize.onPage(found.get());
+    out.empty(
+        "img",
+        "src",
+        picture.path(),
+        "alt",
+        picture.alt(),
+        "style",
+        "width: " + size.width() + "px; height: " + size.height() + "px");
+  }
+}

@@ -1,0 +1,262 @@
+package limberboard.print.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import limberboard.boat.Boat;
+import limberboard.boat.Fitting;
+import limberboard.boat.Workspace;
+import limberboard.boat.WorkspaceReader;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.value.Skill;
+import limberboard.print.PdfText;
+import limberboard.print.page.Block;
+import limberboard.print.page.CutPage;
+import limberboard.print.page.Part;
+import limberboard.print.picture.Look;
+import limberboard.print.picture.Pictures;
+import limberboard.print.text.PlainText;
+import limberboard.print.xhtml.Xhtml;
+import limberboard.upkeep.Upkeep;
+import limberboard.upkeep.list.ListKind;
+import limberboard.upkeep.list.ListLine;
+import limberboard.upkeep.list.ListWork;
+import limberboard.upkeep.list.WorkList;
+import limberboard.upkeep.list.WorkListMaker;
+import limberboard.upkeep.list.Works;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Lists on paper, in a terminal and as CSV; the PDF is read back with another library. */
+class WorkListSheetTest {
+  private static final double LEAST_POINTS = 7.49;
+  private static final LocalDate DAY = LocalDate.of(2026, 3, 15);
+
+  private static WorkspaceFolders folders;
+  private static Workspace workspace;
+
+  @BeforeAll
+  static void read() throws IOException {
+    folders = new WorkspaceFolders(Path.of(""));
+    workspace = new WorkspaceReader(folders).read();
+  }
+
+  private static WorkList list(String boat, ListKind kind) {
+    Fitting fitting = new Fitting(workspace.boat(boat).orElseThrow(), DAY);
+    return new WorkListMaker(fitting)
+        .list(kind, Works.everything(workspace.library(), fitting, kind));
+  }
+
+  private static Stream<WorkList> all() {
+    return workspace.boats().stream()
+        .map(Boat::id)
+        .flatMap(boat -> Stream.of(ListKind.values()).map(kind -> list(boat, kind)));
+  }
+
+  private static String name(WorkList list) {
+    return list.fitting().boat().id() + " " + list.kind().word();
+  }
+
+  /** The text of each page of the list on paper, and the letters that are too small. */
+  private static final class Printed extends PDFTextStripper {
+    private final StringBuilder small = new StringBuilder();
+    private final List<String> pages = new ArrayList<>();
+
+    Printed(WorkList list) throws IOException {
+      CutPage sheet = new WorkListSheet(workspace.library()).onPaper(list);
+      String xhtml = new Xhtml(Pictures.in(folders)).render(sheet, Look.PAPER);
+      try (PDDocument pdf = Loader.loadPDF(PdfText.bytes(xhtml, folders.root()))) {
+        for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
+          setStartPage(page);
+          setEndPage(page);
+          pages.add(dense(getText(pdf)));
+        }
+      }
+    }
+
+    @Override
+    protected void processTextPosition(TextPosition text) {
+      super.processTextPosition(text);
+      if (text.getYScale() < LEAST_POINTS) {
+        small.append(text.getUnicode());
+      }
+    }
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyLineStandsOnceAndUndividedOnPaper() {
+    return all()
+        .map(
+            list ->
+                DynamicTest.dynamicTest(
+                    name(list),
+                    () -> {
+                      Printed printed = new Printed(list);
+                      assertThat(printed.small.toString()).isEmpty();
+                      assertThat(printed.pages.size())
+                          .isBetween(1, 2 + (int) list.lines().count() / 20);
+                      for (ListLine line : list.lines().toList()) {
+                        String heading = dense(line.number() + line.work().title());
+                        assertThat(printed.pages)
+                            .filteredOn(page -> page.contains(heading))
+                            .as(heading)
+                            .singleElement()
+                            .asString()
+                            .containsPattern(
+                                Pattern.quote(heading) + ".*" + Pattern.quote(lastWord(line)));
+                      }
+                      int last = printed.pages.size();
+                      for (int page = 1; page <= last; page++) {
+                        assertThat(printed.pages.get(page - 1))
+                            .contains(dense("Page " + page + " of " + last));
+                      }
+                    }));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"whimbrel, 2026-03-15", "whimbrel, 2026-11-25", "redshank, 2026-03-15"})
+  void theYearlyListOfATarnwick26IsTwoToFourSheets(String boat, LocalDate on) throws IOException {
+    Fitting fitting = new Fitting(workspace.boat(boat).orElseThrow(), on);
+    ListWork work = new ListWork(Upkeep.of(workspace.library(), fitting));
+    WorkList list =
+        new WorkListMaker(fitting)
+            .list(
+                ListKind.FITTING_OUT,
+                work.due(ListKind.FITTING_OUT, work.season(ListKind.FITTING_OUT)));
+    assertThat(list.lines().count()).isGreaterThanOrEqualTo(45);
+    assertThat(new Printed(list).pages).hasSizeBetween(2, 4);
+  }
+
+  private static String lastWord(ListLine line) {
+    String[] words = PdfText.flat(line.work().details().lookFor().orElseThrow().bad()).split(" ");
+    return dense(words[words.length - 1]);
+  }
+
+  /** Without white space, since a line may be broken behind any hyphen. */
+  private static String dense(String text) {
+    return text.replaceAll("[\\s\\u00A0]+", "");
+  }
+
+  @TestFactory
+  Stream<DynamicTest> cautionsOfAllWorkComeFirstEachOnce() {
+    return all()
+        .map(
+            list ->
+                DynamicTest.dynamicTest(
+                    name(list),
+                    () -> {
+                      WorkListSheet sheets = new WorkListSheet(workspace.library());
+                      CutPage full = sheets.of(list);
+                      CutPage paper = sheets.onPaper(list);
+                      assertThat(full.cautions())
+                          .extracting(Block.CautionBox::id)
+                          .doesNotHaveDuplicates()
+                          .containsAll(
+                              list.lines()
+                                  .flatMap(line -> line.work().details().cautions().stream())
+                                  .distinct()
+                                  .toList())
+                          .containsExactlyElementsOf(
+                              paper.cautions().stream().map(Block.CautionBox::id).toList());
+                      assertThat(full.parts().get(0).role()).isEqualTo(Part.Role.CAUTIONS);
+                      assertThat(paper.parts().get(0).role()).isEqualTo(Part.Role.CAUTIONS);
+                      String text = PdfText.flat(new PlainText().render(full, 100));
+                      int work = text.indexOf("[ ]");
+                      for (Block.CautionBox box : full.cautions()) {
+                        assertThat(text.indexOf(PdfText.flat(box.danger())))
+                            .as(box.id())
+                            .isBetween(0, work);
+                        assertThat(paper.cautions())
+                            .filteredOn(each -> each.id().equals(box.id()))
+                            .singleElement()
+                            .satisfies(
+                                each -> {
+                                  assertThat(each.danger()).isEqualTo(box.danger());
+                                  assertThat(box.act().get(0)).startsWith(each.act().get(0));
+                                });
+                      }
+                    }));
+  }
+
+  @Test
+  void workOfTheYardAndOfTheLicensedIsMarkedAndHasNoSteps() {
+    WorkList list = list("dunlin", ListKind.FITTING_OUT);
+    List<ListLine> licensed =
+        list.lines().filter(line -> line.work().details().skill() == Skill.LICENSED).toList();
+    assertThat(licensed).isNotEmpty();
+    String text =
+        PdfText.flat(new PlainText().render(new WorkListSheet(workspace.library()).of(list), 100));
+    for (ListLine line : licensed) {
+      assertThat(text)
+          .containsPattern(
+              Pattern.quote(line.number() + ". " + line.work().title())
+                  + " [^\\[]*only for a person licensed for it");
+      line.work()
+          .body()
+          .lines()
+          .filter(step -> step.matches("\\d+\\. .*"))
+          .forEach(step -> assertThat(text).doesNotContain(PdfText.flat(step.substring(3))));
+    }
+  }
+
+  @TestFactory
+  Stream<DynamicTest> theCsvHoldsTheSameLines() {
+    return all()
+        .map(
+            list ->
+                DynamicTest.dynamicTest(
+                    name(list),
+                    () -> {
+                      String text = new WorkListCsv(workspace.library()).render(list);
+                      assertThat(text).contains("\r\n");
+                      CSVFormat format =
+                          CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+                      try (CSVParser csv = CSVParser.parse(new StringReader(text), format)) {
+                        List<CSVRecord> records = csv.getRecords();
+                        assertThat(records)
+                            .extracting(record -> record.get("page"))
+                            .containsExactlyElementsOf(
+                                list.lines().map(line -> line.work().id()).toList());
+                        assertThat(
+                                records.stream()
+                                    .mapToInt(each -> Integer.parseInt(each.get("minutes")))
+                                    .sum())
+                            .isEqualTo(list.workMinutes());
+                        assertThat(
+                                records.stream()
+                                    .mapToDouble(
+                                        each -> Double.parseDouble(each.get("open-minutes")))
+                                    .sum())
+                            .isEqualTo(list.accessMinutes());
+                        assertThat(records.get(0).get("bad"))
+                            .isEqualTo(
+                                list.lines()
+                                    .findFirst()
+                                    .orElseThrow()
+                                    .work()
+                                    .details()
+                                    .lookFor()
+                                    .orElseThrow()
+                                    .bad());
+                      }
+                    }));
+  }
+}
