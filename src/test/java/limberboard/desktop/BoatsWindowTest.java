@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.JViewport;
@@ -29,6 +30,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The Boats place through real events, at every size that it is to hold at. */
 class BoatsWindowTest {
   private static final int USABLE = 110;
+  private static final int LEAST_WORK = 200;
 
   @TempDir Path folder;
 
@@ -107,6 +109,18 @@ class BoatsWindowTest {
       assertThat(seen(window, "boat-NAME").width).isCloseTo(before, within(20));
       JComponent drawing = window.find("boat-profile", JComponent.class);
       window.until("the drawing has its room", () -> drawing.getVisibleRect().height > 100);
+    }
+  }
+
+  @Test
+  void whatWasDoneIsReadableInASmallWindow() throws IOException {
+    try (SmallWindow window = open(1024, 700, 100)) {
+      window.act(() -> window.desk().session().choose(Optional.of("knot")));
+      goToBoats(window);
+      JTable log = window.find("log", JTable.class);
+      window.until(
+          "the work has room", () -> log.getColumnModel().getColumn(1).getWidth() >= LEAST_WORK);
+      assertThat(window.ask(() -> log.getParent().getWidth())).isLessThan(log.getWidth());
     }
   }
 

@@ -125,6 +125,12 @@ final class BesidePanel extends JPanel {
       super(log);
     }
 
+    /** Columns keep their widths where there is too little room for them, and scroll sideways. */
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+      return getParent() == null || getPreferredSize().width <= getParent().getWidth();
+    }
+
     @Override
     public String getToolTipText(MouseEvent e) {
       int row = rowAtPoint(e.getPoint());
