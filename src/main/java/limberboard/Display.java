@@ -10,7 +10,7 @@ import java.time.LocalDate;
 import limberboard.cli.PictureOrder;
 import limberboard.cli.Terminal;
 import limberboard.desktop.DesktopApp;
-import limberboard.desktop.Pictures;
+import limberboard.desktop.WindowPictures;
 import limberboard.library.file.LastNet;
 import limberboard.library.file.WorkspaceFolders;
 
@@ -49,7 +49,7 @@ final class Display implements Terminal.Window {
       return false;
     }
     Dimension size = new Dimension(order.width(), order.height());
-    new Pictures(folders, today, size, order.textPercent()).make(order.to());
+    new WindowPictures(folders, today, size, order.textPercent()).make(order.to());
     return true;
   }
 

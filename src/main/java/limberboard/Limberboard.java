@@ -11,8 +11,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Optional;
+import limberboard.cli.CommandContext;
 import limberboard.cli.ExitCode;
-import limberboard.cli.Session;
 import limberboard.cli.Terminal;
 import limberboard.library.file.FailureLog;
 import limberboard.library.file.LastNet;
@@ -48,8 +48,8 @@ public final class Limberboard {
       err.println("limberboard: " + unreadable.get());
       System.exit(ExitCode.USAGE);
     }
-    Session session =
-        new Session(
+    CommandContext session =
+        new CommandContext(
             new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)),
             writer(FileDescriptor.out, false),
             err,

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import limberboard.library.problem.Limits;
-import limberboard.library.value.Absent;
+import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Exposure;
 import limberboard.library.value.Required;
 import limberboard.library.value.Use;
@@ -49,7 +49,7 @@ record BoatFile(
     use = use == null ? Optional.empty() : use;
     water = water == null ? Optional.empty() : water;
     exposure = exposure == null ? Optional.empty() : exposure;
-    equipment = Absent.map(equipment);
+    equipment = EmptyValues.map(equipment);
     season = season == null ? Optional.empty() : season;
     hourIsWorth = hourIsWorth == null ? OptionalDouble.empty() : hourIsWorth;
     note = note == null ? "" : note;

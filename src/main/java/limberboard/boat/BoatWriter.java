@@ -9,9 +9,9 @@ import java.util.Optional;
 import limberboard.boat.YamlText.Unchangeable;
 import limberboard.library.Library;
 import limberboard.library.file.FileTrouble;
-import limberboard.library.file.KeptFile;
-import limberboard.library.file.KeptFile.Edit;
-import limberboard.library.file.KeptFile.Rewrite;
+import limberboard.library.file.SharedTextFile;
+import limberboard.library.file.SharedTextFile.Edit;
+import limberboard.library.file.SharedTextFile.Rewrite;
 import limberboard.library.file.TextFile;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.header.HeaderBinder;
@@ -73,7 +73,7 @@ public final class BoatWriter {
   public Outcome save(Library library, Boat base, Boat wanted) {
     Path file = file(wanted.id());
     String name = folders.relative(file);
-    return new KeptFile(folders, file, TextFile.LARGEST)
+    return new SharedTextFile(folders, file, TextFile.LARGEST)
         .change(
             new Saving() {
               @Override
@@ -215,7 +215,7 @@ public final class BoatWriter {
   }
 
   private Outcome first(Boat boat, String text) {
-    return new KeptFile(folders, file(boat.id()), TextFile.LARGEST)
+    return new SharedTextFile(folders, file(boat.id()), TextFile.LARGEST)
         .change(
             new Saving() {
               @Override

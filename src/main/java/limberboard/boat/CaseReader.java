@@ -17,7 +17,7 @@ import limberboard.library.page.Symptom;
 import limberboard.library.problem.Limits;
 import limberboard.library.problem.Nearest;
 import limberboard.library.problem.Problem;
-import limberboard.library.value.Absent;
+import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Required;
 import limberboard.library.value.Use;
 import limberboard.library.value.Water;
@@ -49,7 +49,7 @@ final class CaseReader {
       String note) {
     CaseFile {
       built = built == null ? OptionalInt.empty() : built;
-      answers = Absent.map(answers);
+      answers = EmptyValues.map(answers);
       note = note == null ? "" : note;
     }
   }

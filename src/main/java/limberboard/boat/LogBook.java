@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import limberboard.library.file.KeptFile;
-import limberboard.library.file.KeptFile.Edit;
-import limberboard.library.file.KeptFile.Rewrite;
+import limberboard.library.file.SharedTextFile;
+import limberboard.library.file.SharedTextFile.Edit;
+import limberboard.library.file.SharedTextFile.Rewrite;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.problem.Problem;
 
@@ -179,7 +179,7 @@ public final class LogBook {
               "cannot be written, because the boat’s folder is not there",
               "look whether it was moved or renamed; nothing was written"));
     }
-    return new KeptFile(folders, file, LARGEST)
+    return new SharedTextFile(folders, file, LARGEST)
         .change(
             new Edit<Outcome>() {
               @Override

@@ -15,13 +15,13 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true,
     description = "Lists the boats of the workspace with model, year, use and water.")
 final class BoatsCommand implements Callable<Integer> {
-  private final Session session;
+  private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
 
   @Option(names = "--json", description = "Print JSON: boats with their complete equipment.")
   private boolean json;
 
-  BoatsCommand(Session session) {
+  BoatsCommand(CommandContext session) {
     this.session = session;
   }
 

@@ -25,7 +25,7 @@ final class DayOption {
   }
 
   /** The session on the day asked for. */
-  Session in(Session session) {
+  CommandContext in(CommandContext session) {
     return day.map(session::on).orElse(session);
   }
 }

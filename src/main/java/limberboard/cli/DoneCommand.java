@@ -43,7 +43,7 @@ import picocli.CommandLine.Parameters;
           + " new-meter. --undo takes the last such entry out again."
     })
 final class DoneCommand implements Callable<Integer> {
-  private final Session session;
+  private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
 
   @Parameters(paramLabel = "WORK", description = "The procedure's id, or an event.")
@@ -83,7 +83,7 @@ final class DoneCommand implements Callable<Integer> {
       description = "Print JSON: what was written or taken out, and what is next.")
   private boolean json;
 
-  DoneCommand(Session session) {
+  DoneCommand(CommandContext session) {
     this.session = session;
   }
 

@@ -29,7 +29,7 @@ final class DueCommand implements Callable<Integer> {
   private static final int USUAL_REMINDER_DAYS = 7;
   private static final int MOST_REMINDER_DAYS = 365;
 
-  private final Session session;
+  private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
   @Mixin private BoatOption boat;
   @Mixin private DayOption day;
@@ -53,7 +53,7 @@ final class DueCommand implements Callable<Integer> {
       description = "With --ics: how many days before the work to remind; 7 if not given.")
   private int remind = USUAL_REMINDER_DAYS;
 
-  DueCommand(Session session) {
+  DueCommand(CommandContext session) {
     this.session = session;
   }
 
@@ -61,7 +61,7 @@ final class DueCommand implements Callable<Integer> {
   public Integer call() {
     WorkspaceFolders folders = session.folders(workspace.folder());
     Workspace read = session.workspace(folders);
-    Session then = day.in(session);
+    CommandContext then = day.in(session);
     List<Fitting> fittings =
         boat.id().isPresent()
             ? then.fitting(read, boat.id()).stream().toList()

@@ -44,7 +44,7 @@ final class DueFiles {
   }
 
   /** Writes them. */
-  void write(Session session, WorkspaceFolders folders, Workspace read, List<Upkeep> boats) {
+  void write(CommandContext session, WorkspaceFolders folders, Workspace read, List<Upkeep> boats) {
     csv.ifPresent(file -> write(session, file, bytes(DueCsv.of(boats))));
     svg.ifPresent(
         file ->
@@ -53,7 +53,7 @@ final class DueFiles {
   }
 
   private static byte[] paper(
-      Session session, WorkspaceFolders folders, Workspace read, Upkeep upkeep) {
+      CommandContext session, WorkspaceFolders folders, Workspace read, Upkeep upkeep) {
     Doubts doubts = new Doubts(folders, session.today());
     try {
       return Paper.pdf(
@@ -68,7 +68,7 @@ final class DueFiles {
   }
 
   /** The name goes to the error output, so that what is printed can be read by a program. */
-  private static void write(Session session, Path asked, byte[] bytes) {
+  private static void write(CommandContext session, Path asked, byte[] bytes) {
     OutFile.write(session, asked, bytes, true);
   }
 }

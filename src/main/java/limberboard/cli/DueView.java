@@ -9,8 +9,8 @@ import limberboard.library.problem.Problem;
 import limberboard.library.value.Phase;
 import limberboard.upkeep.AfloatSeason;
 import limberboard.upkeep.Due;
+import limberboard.upkeep.IntervalStart;
 import limberboard.upkeep.Limit;
-import limberboard.upkeep.Since;
 import limberboard.upkeep.Upkeep;
 
 /** What is due on a boat as {@code due --json} prints it; the keys are documented and stay. */
@@ -33,7 +33,7 @@ record DueView(
 
   /** From when an interval runs. */
   record SinceView(String date, String origin, String by) {
-    static SinceView of(Since since) {
+    static SinceView of(IntervalStart since) {
       return new SinceView(since.date().toString(), lower(since.origin()), since.by());
     }
   }

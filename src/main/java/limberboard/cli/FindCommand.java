@@ -29,7 +29,7 @@ import picocli.CommandLine.Parameters;
 final class FindCommand implements Callable<Integer> {
   private static final int USUAL_LIMIT = 10;
 
-  private final Session session;
+  private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
   @Mixin private BoatOption boat;
 
@@ -48,7 +48,7 @@ final class FindCommand implements Callable<Integer> {
       description = "At most so many results; " + USUAL_LIMIT + " if not given.")
   private int limit = USUAL_LIMIT;
 
-  FindCommand(Session session) {
+  FindCommand(CommandContext session) {
     this.session = session;
   }
 

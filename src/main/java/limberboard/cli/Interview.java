@@ -16,11 +16,11 @@ import limberboard.trace.TrailStep;
 final class Interview {
   private static final int WIDTH = 80;
 
-  private final Session session;
+  private final CommandContext session;
   private final Library library;
   private final TraceText text;
 
-  Interview(Session session, Library library) {
+  Interview(CommandContext session, Library library) {
     this.session = session;
     this.library = library;
     this.text = new TraceText(session.out());

@@ -38,7 +38,7 @@ import picocli.CommandLine.Parameters;
 final class ListCommand implements Callable<Integer> {
   private static final int WIDTH = 100;
 
-  private final Session session;
+  private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
   @Mixin private BoatOption boat;
   @Mixin private DayOption day;
@@ -70,7 +70,7 @@ final class ListCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
 
-  ListCommand(Session session) {
+  ListCommand(CommandContext session) {
     this.session = session;
   }
 
@@ -79,7 +79,7 @@ final class ListCommand implements Callable<Integer> {
     ListKind kind = kind();
     WorkspaceFolders folders = session.folders(workspace.folder());
     Workspace read = session.workspace(folders);
-    Boat found = new Tracing(session, read).fitting(boat.id()).boat();
+    Boat found = new TraceMaker(session, read).fitting(boat.id()).boat();
     Fitting fitting = new Fitting(found, SeasonDay.of(day.asked(), season, found, session.today()));
     WorkList made = new WorkListMaker(fitting).list(kind, tasks(kind, read, fitting));
     WorkListSheet sheets = new WorkListSheet(read.library());

@@ -14,7 +14,7 @@ final class OutFile {
    * @param aside whether its name goes to the error output, so that what is printed can be read by
    *     a program
    */
-  static void write(Session session, Path asked, byte[] bytes, boolean aside) {
+  static void write(CommandContext session, Path asked, byte[] bytes, boolean aside) {
     Path file = session.folder().resolve(asked);
     try {
       boolean stays = OutputFile.write(file, bytes);

@@ -15,7 +15,7 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true,
     description = "Makes the pictures of the window, light and dark. Needs a display.")
 final class PicturesCommand implements Callable<Integer> {
-  private final Session session;
+  private final CommandContext session;
   private final Terminal.Window window;
   @Mixin private WorkspaceOption workspace;
 
@@ -38,7 +38,7 @@ final class PicturesCommand implements Callable<Integer> {
       description = "Text size in per cent, 100 to 200; usually ${DEFAULT-VALUE}.")
   private int textPercent;
 
-  PicturesCommand(Session session, Terminal.Window window) {
+  PicturesCommand(CommandContext session, Terminal.Window window) {
     this.session = session;
     this.window = window;
   }

@@ -23,7 +23,7 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     description = "Shows a page: for one boat with --boat, otherwise for all boats.")
 final class ReadCommand implements Callable<Integer> {
-  private final Session session;
+  private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
   @Mixin private BoatOption boat;
 
@@ -42,7 +42,7 @@ final class ReadCommand implements Callable<Integer> {
       description = "Characters a line, 40 to 200; 80 if not given.")
   private int width = 80;
 
-  ReadCommand(Session session) {
+  ReadCommand(CommandContext session) {
     this.session = session;
   }
 

@@ -18,11 +18,11 @@ import limberboard.trace.review.Remark;
  * Reviews the symptom pages of a workspace; those with errors are left out until they are mended.
  */
 final class Reviews {
-  private final Session session;
+  private final CommandContext session;
   private final WorkspaceFolders folders;
   private final Workspace workspace;
 
-  Reviews(Session session, WorkspaceFolders folders, Workspace workspace) {
+  Reviews(CommandContext session, WorkspaceFolders folders, Workspace workspace) {
     this.session = session;
     this.folders = folders;
     this.workspace = workspace;

@@ -28,7 +28,7 @@ import picocli.CommandLine.Option;
 final class RiggingCommand implements Callable<Integer> {
   private static final int WIDTH = 120;
 
-  private final Session session;
+  private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
   @Mixin private BoatOption boat;
 
@@ -41,7 +41,7 @@ final class RiggingCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
 
-  RiggingCommand(Session session) {
+  RiggingCommand(CommandContext session) {
     this.session = session;
   }
 

@@ -21,7 +21,7 @@ import picocli.CommandLine.Parameters;
       "The exit code is 1 when the shares are below --first or --first-three."
     })
 final class SearchQualityCommand implements Callable<Integer> {
-  private final Session session;
+  private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
 
   @Parameters(paramLabel = "FILE", description = "The file of phrases.")
@@ -39,7 +39,7 @@ final class SearchQualityCommand implements Callable<Integer> {
       description = "The least share in the first three, 0 to 1; 0.95 if not given.")
   private double firstThree = 0.95;
 
-  SearchQualityCommand(Session session) {
+  SearchQualityCommand(CommandContext session) {
     this.session = session;
   }
 

@@ -20,7 +20,7 @@ import picocli.CommandLine.Parameters;
           + " This takes up to a minute."
     })
 final class SensitivityCommand implements Callable<Integer> {
-  private final Session session;
+  private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
   @Mixin private BoatOption boat;
   @Mixin private AnswersOption answers;
@@ -31,14 +31,14 @@ final class SensitivityCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
 
-  SensitivityCommand(Session session) {
+  SensitivityCommand(CommandContext session) {
     this.session = session;
   }
 
   @Override
   public Integer call() {
     Workspace read = session.workspace(session.folders(workspace.folder()));
-    Trace trace = new Tracing(session, read).trace(answers.request(symptom, boat));
+    Trace trace = new TraceMaker(session, read).trace(answers.request(symptom, boat));
     session.err().println("trying every estimate at twice and half of what it is");
     session.err().flush();
     Sensitivity sensitivity = Sensitivity.of(trace);

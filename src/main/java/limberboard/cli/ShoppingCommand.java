@@ -39,7 +39,7 @@ import picocli.CommandLine.Option;
 final class ShoppingCommand implements Callable<Integer> {
   private static final int WIDTH = 100;
 
-  private final Session session;
+  private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
 
   @Option(
@@ -88,7 +88,7 @@ final class ShoppingCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
 
-  ShoppingCommand(Session session) {
+  ShoppingCommand(CommandContext session) {
     this.session = session;
   }
 

@@ -20,7 +20,7 @@ public final class Terminal {
       "not everything could be printed: the disk is full, or what reads the output has gone away;"
           + " what was to be written into files has been written";
 
-  private final Session session;
+  private final CommandContext session;
   private final Window window;
   private final LastNet net;
 
@@ -63,14 +63,14 @@ public final class Terminal {
    * @param window the window
    * @param net catches what nobody expected
    */
-  public Terminal(Session session, Window window, LastNet net) {
+  public Terminal(CommandContext session, Window window, LastNet net) {
     this.session = session;
     this.window = window;
     this.net = net;
   }
 
   /** The same without a place for the details of failures. */
-  public Terminal(Session session, Window window) {
+  public Terminal(CommandContext session, Window window) {
     this(session, window, new LastNet(FailureLog.nowhere()));
   }
 
@@ -187,11 +187,11 @@ public final class Terminal {
         "  limberboard validate"
       })
   static final class Top implements Callable<Integer> {
-    private final Session session;
+    private final CommandContext session;
     private final Window window;
     @Mixin private WorkspaceOption workspace;
 
-    Top(Session session, Window window) {
+    Top(CommandContext session, Window window) {
       this.session = session;
       this.window = window;
     }

@@ -22,7 +22,7 @@ import picocli.CommandLine.Parameters;
           + " each; a request is SYMPTOM [boat=BOAT] [check=answer ...]."
     })
 final class TraceCommand implements Callable<Integer> {
-  private final Session session;
+  private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
   @Mixin private BoatOption boat;
   @Mixin private AnswersOption answers;
@@ -38,14 +38,14 @@ final class TraceCommand implements Callable<Integer> {
       description = "Print the next step in words for a letter, with all its cautions.")
   private boolean reply;
 
-  TraceCommand(Session session) {
+  TraceCommand(CommandContext session) {
     this.session = session;
   }
 
   @Override
   public Integer call() throws IOException {
     Workspace read = session.workspace(session.folders(workspace.folder()));
-    Tracing tracing = new Tracing(session, read);
+    TraceMaker tracing = new TraceMaker(session, read);
     if (symptom.equals("-")) {
       return answerLines(read, tracing);
     }
@@ -62,7 +62,7 @@ final class TraceCommand implements Callable<Integer> {
     return ExitCode.OK;
   }
 
-  private int answerLines(Workspace read, Tracing tracing) throws IOException {
+  private int answerLines(Workspace read, TraceMaker tracing) throws IOException {
     JsonOutput out = new JsonOutput(session.out());
     for (String line = session.in().readLine(); line != null; line = session.in().readLine()) {
       try {

@@ -36,7 +36,7 @@ final class TraceQualityCommand implements Callable<Integer> {
   private static final double CLOSE = 0.02;
   private static final double ROUNDING = 1e-6;
 
-  private final Session session;
+  private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
 
   @Option(names = "--symptom", paramLabel = "SYMPTOM", description = "Only this symptom.")
@@ -55,7 +55,7 @@ final class TraceQualityCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
 
-  TraceQualityCommand(Session session) {
+  TraceQualityCommand(CommandContext session) {
     this.session = session;
   }
 

@@ -10,7 +10,7 @@ import limberboard.library.page.Model;
 import limberboard.library.value.Skill;
 import limberboard.trace.Contradiction;
 import limberboard.trace.NextStep;
-import limberboard.trace.Ranked;
+import limberboard.trace.RankedCause;
 import limberboard.trace.SecondFault;
 import limberboard.trace.Trace;
 import limberboard.words.Minutes;
@@ -62,7 +62,7 @@ final class TraceText {
 
   /** The likeliest causes, and a contradiction if there is one. */
   void chances(Trace trace) {
-    for (Ranked ranked : trace.ranking().stream().limit(SHOWN_CAUSES).toList()) {
+    for (RankedCause ranked : trace.ranking().stream().limit(SHOWN_CAUSES).toList()) {
       out.printf(
           Locale.ROOT,
           "%5.1f %%  %-21s %s%n",

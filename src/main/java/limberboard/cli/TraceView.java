@@ -9,7 +9,7 @@ import limberboard.library.page.Caution;
 import limberboard.library.page.Check;
 import limberboard.trace.Contradiction;
 import limberboard.trace.NextStep;
-import limberboard.trace.Ranked;
+import limberboard.trace.RankedCause;
 import limberboard.trace.SecondFault;
 import limberboard.trace.Trace;
 
@@ -51,7 +51,7 @@ record TraceView(
 
   /** A cause with its chance, 0 to 1. */
   record CauseView(String id, String title, double chance, String word, String mend, String from) {
-    static CauseView of(Ranked ranked) {
+    static CauseView of(RankedCause ranked) {
       return new CauseView(
           ranked.cause().id(),
           ranked.cause().title(),

@@ -28,7 +28,7 @@ import picocli.CommandLine.Parameters;
 final class TreeCommand implements Callable<Integer> {
   private static final int WIDTH = 100;
 
-  private final Session session;
+  private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
   @Mixin private BoatOption boat;
   @Mixin private AnswersOption answers;
@@ -51,7 +51,7 @@ final class TreeCommand implements Callable<Integer> {
       description = "Leave out ways taken less often than this, 0 to 1; 0.002 if not given.")
   private double rarest = DiagnosticTree.USUAL_RAREST;
 
-  TreeCommand(Session session) {
+  TreeCommand(CommandContext session) {
     this.session = session;
   }
 
@@ -62,7 +62,7 @@ final class TreeCommand implements Callable<Integer> {
     }
     WorkspaceFolders folders = session.folders(workspace.folder());
     Workspace read = session.workspace(folders);
-    Trace trace = new Tracing(session, read).trace(answers.request(symptom, boat));
+    Trace trace = new TraceMaker(session, read).trace(answers.request(symptom, boat));
     DiagnosticTree tree = DiagnosticTree.of(trace, rarest);
     svg.ifPresent(
         file -> write(file, new TreeDrawing().whole(tree).getBytes(StandardCharsets.UTF_8)));

@@ -10,7 +10,7 @@ import limberboard.trace.DiagnosticTree;
 import limberboard.trace.DiagnosticTree.Branch;
 import limberboard.trace.DiagnosticTree.Fork;
 import limberboard.trace.Finding;
-import limberboard.trace.Ranked;
+import limberboard.trace.RankedCause;
 
 /** A diagnostic tree as {@code tree --json} prints it; the keys are documented and stay. */
 record TreeView(
@@ -26,7 +26,7 @@ record TreeView(
 
   /** A cause that leads at a fork. */
   record LeadingView(String cause, double chance) {
-    static LeadingView of(Ranked ranked) {
+    static LeadingView of(RankedCause ranked) {
       return new LeadingView(ranked.cause().id(), ranked.chance());
     }
   }

@@ -27,7 +27,7 @@ import picocli.CommandLine.Option;
           + " minutes, and prints as advice what the plans make no use of."
     })
 final class ValidateCommand implements Callable<Integer> {
-  private final Session session;
+  private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
 
   @Option(names = "--json", description = "Print JSON.")
@@ -38,7 +38,7 @@ final class ValidateCommand implements Callable<Integer> {
       description = "Also say which mends, checks and causes the plans make no use of.")
   private boolean strategies;
 
-  ValidateCommand(Session session) {
+  ValidateCommand(CommandContext session) {
     this.session = session;
   }
 

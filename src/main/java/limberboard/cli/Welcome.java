@@ -12,10 +12,10 @@ import limberboard.library.page.Symptom;
 
 /** Lets a person at a terminal choose a boat and what they notice, and traces it. */
 final class Welcome {
-  private final Session session;
+  private final CommandContext session;
   private final Workspace workspace;
 
-  Welcome(Session session, Workspace workspace) {
+  Welcome(CommandContext session, Workspace workspace) {
     this.session = session;
     this.workspace = workspace;
   }
@@ -34,7 +34,7 @@ final class Welcome {
     Optional<Page<Symptom>> symptom = choose("What do you notice?", symptoms, Page::title);
     if (symptom.isPresent()) {
       new Interview(session, workspace.library())
-          .run(new Tracing(session, workspace).begin(symptom.get(), fitting));
+          .run(new TraceMaker(session, workspace).begin(symptom.get(), fitting));
     }
     return ExitCode.OK;
   }

@@ -37,7 +37,7 @@ import picocli.CommandLine.Parameters;
       "  limberboard workings anode-mass --boat redshank --with area=0.3m2"
     })
 final class WorkingsCommand implements Callable<Integer> {
-  private final Session session;
+  private final CommandContext session;
   private final Sums sums = Sums.ofTheTrade();
   @Mixin private WorkspaceOption workspace;
   @Mixin private BoatOption boat;
@@ -56,7 +56,7 @@ final class WorkingsCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
 
-  WorkingsCommand(Session session) {
+  WorkingsCommand(CommandContext session) {
     this.session = session;
   }
 

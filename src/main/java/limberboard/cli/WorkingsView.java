@@ -77,7 +77,7 @@ final class WorkingsView {
   record Reckoned(
       String id,
       String title,
-      List<Given> inputs,
+      List<InputView> inputs,
       List<Outcome> results,
       List<String> working,
       List<String> warnings,
@@ -90,7 +90,7 @@ final class WorkingsView {
           sum.id(),
           sum.text().title(),
           done.put().stream()
-              .map(each -> new Given(each.input().id(), each.text(), each.usual()))
+              .map(each -> new InputView(each.input().id(), each.text(), each.usual()))
               .toList(),
           done.answer().results().stream().map(Outcome::of).toList(),
           done.answer().working(),
@@ -100,7 +100,7 @@ final class WorkingsView {
   }
 
   /** What was put in. */
-  record Given(String id, String value, boolean usual) {}
+  record InputView(String id, String value, boolean usual) {}
 
   /** A result; {@code value} and {@code unit} of quantities only, not rounded. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)

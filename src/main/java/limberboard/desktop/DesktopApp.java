@@ -2,7 +2,7 @@ package limberboard.desktop;
 
 import java.awt.EventQueue;
 import java.nio.file.Path;
-import limberboard.desktop.base.Kept;
+import limberboard.desktop.base.KeptValues;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Recent;
 import limberboard.desktop.base.Settings;
@@ -43,7 +43,7 @@ public final class DesktopApp {
             UserFolders.here(), workers.library(), e -> net.line("Keeping the settings", e));
     EventQueue.invokeLater(
         () -> {
-          Kept person = own.person();
+          KeptValues person = own.person();
           Settings settings = new Settings(new Memory(person));
           Theme.installFonts();
           Theme.apply(settings.theme(), settings.textPercent());

@@ -12,7 +12,7 @@ import limberboard.boat.BoatWriter;
 import limberboard.boat.LogBook;
 import limberboard.boat.WorkspaceReader;
 import limberboard.desktop.base.Guard;
-import limberboard.desktop.base.Kept;
+import limberboard.desktop.base.KeptValues;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.PersonAndWorkspace;
@@ -55,7 +55,7 @@ final class DesktopStart {
     OwnFiles own =
         new OwnFiles(
             UserFolders.here(), workers.library(), e -> net.line("Keeping the settings", e));
-    Kept person = own.person();
+    KeptValues person = own.person();
     Memory memory = new Memory(new PersonAndWorkspace(person, own.workspace(folders.root())));
     Recent recent = new Recent(person);
     WorkspaceReader reader =
@@ -63,7 +63,7 @@ final class DesktopStart {
     WatchedReader watched =
         new WatchedReader(
             folders, () -> reader.read().with(SearchWords.read(folders).problems()), QUIET);
-    Outside outside = outside(memory, workers, watched);
+    WindowServices outside = outside(memory, workers, watched);
     EventQueue.invokeLater(() -> open(outside, workers, watched, recent));
   }
 
@@ -73,8 +73,8 @@ final class DesktopStart {
     System.setProperty("xr.util-logging.loggingEnabled", "false");
   }
 
-  private Outside outside(Memory memory, Workers workers, Outside.Reader reader) {
-    return new Outside(
+  private WindowServices outside(Memory memory, Workers workers, WindowServices.Reader reader) {
+    return new WindowServices(
         folders,
         reader,
         new OpenIndex(folders)::update,
@@ -84,7 +84,7 @@ final class DesktopStart {
         Guard.NONE,
         Clock.systemDefaultZone(),
         memory,
-        new Outside.Threads(
+        new WindowServices.Threads(
             workers.library(),
             workers.search(),
             workers.pages(),
@@ -99,12 +99,12 @@ final class DesktopStart {
         Copied::toClipboard);
   }
 
-  private void open(Outside outside, Workers workers, WatchedReader watched, Recent recent) {
+  private void open(WindowServices outside, Workers workers, WatchedReader watched, Recent recent) {
     recent.opened(folders.root());
     Theme.installFonts();
     Settings settings = new Settings(outside.memory());
     Theme.apply(settings.theme(), settings.textPercent());
-    Desk desk = new Desk(outside, settings, new Notices(net));
+    WindowAssembly desk = new WindowAssembly(outside, settings, new Notices(net));
     showFailures(desk);
     desk.window().onClosed(() -> close(workers, watched, Optional.empty()));
     desk.opener(
@@ -123,7 +123,7 @@ final class DesktopStart {
   }
 
   /** A failure that nobody expected is shown too, and written down for whoever mends it. */
-  private static void showFailures(Desk desk) {
+  private static void showFailures(WindowAssembly desk) {
     Thread.setDefaultUncaughtExceptionHandler(
         (thread, failure) ->
             EventQueue.invokeLater(

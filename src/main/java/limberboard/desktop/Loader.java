@@ -12,16 +12,16 @@ import limberboard.desktop.find.SearchModel;
  * again before a reading has begun, it reads once.
  */
 final class Loader {
-  private final Outside.Reader reader;
-  private final Outside.Index index;
+  private final WindowServices.Reader reader;
+  private final WindowServices.Index index;
   private final Background background;
   private final Session session;
   private final SearchModel search;
   private final AtomicBoolean waiting = new AtomicBoolean();
 
   Loader(
-      Outside.Reader reader,
-      Outside.Index index,
+      WindowServices.Reader reader,
+      WindowServices.Index index,
       Background background,
       Session session,
       SearchModel search) {

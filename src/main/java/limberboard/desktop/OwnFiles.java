@@ -6,8 +6,8 @@ import java.nio.file.Path;
 import java.util.UUID;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
-import limberboard.desktop.base.Kept;
-import limberboard.desktop.base.KeptFile;
+import limberboard.desktop.base.KeptValues;
+import limberboard.desktop.base.KeptValuesFile;
 import limberboard.library.file.UserFolders;
 
 /**
@@ -21,15 +21,16 @@ import limberboard.library.file.UserFolders;
 record OwnFiles(UserFolders folders, Executor writer, Consumer<IOException> trouble) {
 
   /** What is the person's, whatever the workspace. */
-  Kept person() {
-    return new KeptFile(folders.config().resolve("window.txt"), writer, trouble);
+  KeptValues person() {
+    return new KeptValuesFile(folders.config().resolve("window.txt"), writer, trouble);
   }
 
   /** What belongs to a workspace, told apart by the path of its folder. */
-  Kept workspace(Path root) {
+  KeptValues workspace(Path root) {
     String name = root.getFileName() == null ? "root" : root.getFileName().toString();
     UUID path = UUID.nameUUIDFromBytes(root.toString().getBytes(StandardCharsets.UTF_8));
     String file = name.replaceAll("[^A-Za-z0-9-]", "-") + "-" + path + ".txt";
-    return new KeptFile(folders.config().resolve("workspaces").resolve(file), writer, trouble);
+    return new KeptValuesFile(
+        folders.config().resolve("workspaces").resolve(file), writer, trouble);
   }
 }

@@ -14,11 +14,11 @@ import javax.swing.JRootPane;
 /** Shows a window in a state and paints its content. */
 final class Painter {
   private static final int TURNS = 4;
-  private final Desk desk;
+  private final WindowAssembly desk;
   private final Dimension size;
 
   /** Shows the window; on the event thread. */
-  Painter(Desk desk, Dimension size) {
+  Painter(WindowAssembly desk, Dimension size) {
     this.desk = desk;
     this.size = size;
     JFrame frame = desk.window().frame();

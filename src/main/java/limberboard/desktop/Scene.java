@@ -19,7 +19,7 @@ enum Scene {
   /** A place on the boat is chosen, and a symptom is to be. */
   TRACE_BEFORE {
     @Override
-    void set(Desk desk) {
+    void set(WindowAssembly desk) {
       desk.trace().where().choose(Optional.of("forward-cabin"));
       desk.window().go(desk.place("trace"));
     }
@@ -27,7 +27,7 @@ enum Scene {
   /** A check has been answered. */
   TRACE_DURING {
     @Override
-    void set(Desk desk) {
+    void set(WindowAssembly desk) {
       desk.window().go(desk.place("trace"));
       begin(desk.trace());
       answer(desk.trace(), 1);
@@ -36,7 +36,7 @@ enum Scene {
   /** The cause is found. */
   TRACE_AFTER {
     @Override
-    void set(Desk desk) {
+    void set(WindowAssembly desk) {
       desk.window().go(desk.place("trace"));
       begin(desk.trace());
       answer(desk.trace(), 20);
@@ -45,7 +45,7 @@ enum Scene {
   /** Why a check comes next. */
   TRACE_WHY {
     @Override
-    void set(Desk desk) {
+    void set(WindowAssembly desk) {
       TRACE_DURING.set(desk);
       desk.aspects().look(Aspect.WHY);
     }
@@ -53,7 +53,7 @@ enum Scene {
   /** The whole tree, after a check has been answered. */
   TRACE_TREE {
     @Override
-    void set(Desk desk) {
+    void set(WindowAssembly desk) {
       TRACE_DURING.set(desk);
       desk.aspects().look(Aspect.TREE);
     }
@@ -61,7 +61,7 @@ enum Scene {
   /** A procedure is read. */
   PAGES {
     @Override
-    void set(Desk desk) {
+    void set(WindowAssembly desk) {
       desk.reading().open("rebed-deck-fitting");
       desk.window().go(desk.place("pages"));
     }
@@ -69,14 +69,14 @@ enum Scene {
   /** What is due. */
   UPKEEP_DUE {
     @Override
-    void set(Desk desk) {
+    void set(WindowAssembly desk) {
       desk.window().go(desk.place("upkeep"));
     }
   },
   /** Work is being marked done. */
   UPKEEP_DONE {
     @Override
-    void set(Desk desk) {
+    void set(WindowAssembly desk) {
       UPKEEP_DUE.set(desk);
       press(desk.upkeepPlace().component(), "mark-done");
     }
@@ -84,7 +84,7 @@ enum Scene {
   /** The work of the coming seasons. */
   UPKEEP_TIME_LINE {
     @Override
-    void set(Desk desk) {
+    void set(WindowAssembly desk) {
       UPKEEP_DUE.set(desk);
       desk.upkeepPlace().look("time-line");
     }
@@ -92,7 +92,7 @@ enum Scene {
   /** The boat's log. */
   UPKEEP_LOG {
     @Override
-    void set(Desk desk) {
+    void set(WindowAssembly desk) {
       UPKEEP_DUE.set(desk);
       desk.upkeepPlace().look("log");
     }
@@ -100,7 +100,7 @@ enum Scene {
   /** The list for fitting out. */
   UPKEEP_LIST {
     @Override
-    void set(Desk desk) {
+    void set(WindowAssembly desk) {
       UPKEEP_DUE.set(desk);
       desk.upkeepPlace().look("list");
     }
@@ -108,7 +108,7 @@ enum Scene {
   /** What to get for a season. */
   UPKEEP_SHOPPING {
     @Override
-    void set(Desk desk) {
+    void set(WindowAssembly desk) {
       UPKEEP_DUE.set(desk);
       desk.upkeepPlace().look("shopping");
     }
@@ -116,7 +116,7 @@ enum Scene {
   /** Every rope of the boat. */
   UPKEEP_RIGGING {
     @Override
-    void set(Desk desk) {
+    void set(WindowAssembly desk) {
       UPKEEP_DUE.set(desk);
       desk.upkeepPlace().look("rigging");
     }
@@ -124,7 +124,7 @@ enum Scene {
   /** A sum with the boat's numbers. */
   UPKEEP_WORKINGS {
     @Override
-    void set(Desk desk) {
+    void set(WindowAssembly desk) {
       UPKEEP_DUE.set(desk);
       desk.upkeepPlace().look("workings");
     }
@@ -132,7 +132,7 @@ enum Scene {
   /** A boat's form. */
   BOATS {
     @Override
-    void set(Desk desk) {
+    void set(WindowAssembly desk) {
       desk.window().go(desk.place("boats"));
     }
   };
@@ -142,7 +142,7 @@ enum Scene {
   private static final String CAUSE = "bowsprit-seal";
 
   /** Brings the window into this state. */
-  abstract void set(Desk desk);
+  abstract void set(WindowAssembly desk);
 
   /** The name of the picture's file, without theme and ending. */
   String fileName() {

@@ -12,9 +12,9 @@ import limberboard.library.file.WorkspaceFolders;
  * Reads the workspace and watches its files from before the first reading on, so that no change
  * falls between. What has changed before a reading is not called for again. For one thread.
  */
-final class WatchedReader implements Outside.Reader, AutoCloseable {
+final class WatchedReader implements WindowServices.Reader, AutoCloseable {
   private final WorkspaceFolders folders;
-  private final Outside.Reader reader;
+  private final WindowServices.Reader reader;
   private final Duration quiet;
   private Runnable changed = () -> {};
   private Consumer<IOException> unwatched = failure -> {};
@@ -28,7 +28,7 @@ final class WatchedReader implements Outside.Reader, AutoCloseable {
    * @param reader reads it
    * @param quiet how long nothing more may change before a change is told
    */
-  WatchedReader(WorkspaceFolders folders, Outside.Reader reader, Duration quiet) {
+  WatchedReader(WorkspaceFolders folders, WindowServices.Reader reader, Duration quiet) {
     this.folders = folders;
     this.reader = reader;
     this.quiet = quiet;

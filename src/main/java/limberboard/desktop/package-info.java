@@ -6,7 +6,7 @@
  * <ol>
  *   <li>call {@link limberboard.desktop.DesktopApp#open} with a workspace;
  *   <li>to see how it is started, read {@code DesktopStart} from top to bottom;
- *   <li>to see how it is put together, read {@code Desk}.
+ *   <li>to see how it is put together, read {@code WindowAssembly}.
  * </ol>
  *
  * <p>Below this package: {@code look} (themes), {@code parts} (small components), {@code base}
@@ -16,7 +16,7 @@
  *
  * <p><b>Choices made.</b> Each place has a model without Swing, tested without a display, and
  * panels with one short method a region. Everything outside the window (files, index, clock,
- * executors) comes in through {@code Outside}, so tests and pictures put in their own. See {@code
+ * executors) comes in through {@code WindowServices}, so tests and pictures put in their own. See {@code
  * docs/decisions/0005-window.md}.
  *
  * <p><b>Threads.</b> The window belongs to the event thread. Reading, searching, rendering and

@@ -30,7 +30,7 @@ public final class AnswerModel {
    *     the priors are all 0, or a cause's answers to a check do not sum to 1 within 1e-9
    */
   public AnswerModel(double[] priors, List<double[][]> checks) {
-    this.priors = Share.ofOne(priors);
+    this.priors = Normalised.ofOne(priors);
     this.likelihoods = new double[checks.size()][][];
     for (int check = 0; check < likelihoods.length; check++) {
       likelihoods[check] = checked(check, checks.get(check));
@@ -135,7 +135,7 @@ public final class AnswerModel {
    * @return chances that sum to 1; the priors when the answers are impossible under every cause
    */
   public double[] chances(int[] answers) {
-    return Share.ofLogs(logWeights(answers), priors);
+    return Normalised.ofLogs(logWeights(answers), priors);
   }
 
   /**

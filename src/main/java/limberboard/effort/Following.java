@@ -75,7 +75,8 @@ public final class Following {
     BitSet tried = now.tried();
     tried.set(cause);
     BitSet open = model.openAfterMend(cause, now.open());
-    return (1 - cured) * minutes(new Situation(Share.ofOne(weights), open, now.asked(), tried));
+    return (1 - cured)
+        * minutes(new Situation(Normalised.ofOne(weights), open, now.asked(), tried));
   }
 
   private double afterCheck(Situation now, int check) {
@@ -95,7 +96,7 @@ public final class Following {
         chance += weights[cause];
       }
       if (chance > IMPOSSIBLE && cantTell < 1) {
-        Situation then = new Situation(Share.ofOne(weights), open, asked, now.tried());
+        Situation then = new Situation(Normalised.ofOne(weights), open, asked, now.tried());
         sum += (1 - cantTell) * chance * minutes(then);
       }
     }

@@ -36,7 +36,7 @@ public record RunningRigging(Fitting fitting, List<Rope> ropes, WorkCautions cau
     Dimensions dimensions = new Dimensions(fitting.boat().model());
     LengthRule lengths = new LengthRule(dimensions);
     PullRule pulls = new PullRule(dimensions);
-    Stock stock = Stock.of(library);
+    RopePages stock = RopePages.of(library);
     List<Rope> ropes = new ArrayList<>();
     for (RopePlan plan : fitting.boat().model().details().ropes()) {
       if (fitting.fits(plan.fits())) {
@@ -49,7 +49,7 @@ public record RunningRigging(Fitting fitting, List<Rope> ropes, WorkCautions cau
   }
 
   private static Rope rope(
-      RopePlan plan, RopeLength length, Pull pull, Thickness thickness, Stock stock) {
+      RopePlan plan, RopeLength length, Pull pull, Thickness thickness, RopePages stock) {
     return new Rope(
         plan.id(),
         plan.title(),

@@ -35,12 +35,12 @@ final class Finder {
     if (question.slots().isEmpty()) {
       return new SearchResults(List.of(), question.didYouMean());
     }
-    Passages passages = new Passages(analysis, question.slots());
+    Excerpts passages = new Excerpts(analysis, question.slots());
     List<Hit> hits = new ArrayList<>();
-    for (Ranked ranked : ranking.best(question, query)) {
+    for (RankedPage ranked : ranking.best(question, query)) {
       String text =
           searcher.storedFields().document(ranked.document(), SHOWN).get(PageDocuments.TEXT);
-      Passage passage = text == null ? Passage.EMPTY : passages.best(text);
+      Excerpt passage = text == null ? Excerpt.EMPTY : passages.best(text);
       hits.add(
           new Hit(
               ranked.id(), ranked.kind(), ranked.title(), ranked.score(), passage, ranked.fit()));

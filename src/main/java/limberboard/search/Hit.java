@@ -13,4 +13,4 @@ import limberboard.library.page.Kind;
  * @param passage the place in it that answers best
  * @param fit whether the page is for the boat asked for, with the reason; without a boat it fits
  */
-public record Hit(String id, Kind kind, String title, double score, Passage passage, Fit fit) {}
+public record Hit(String id, Kind kind, String title, double score, Excerpt passage, Fit fit) {}

@@ -72,7 +72,7 @@ final class IndexStore implements Closeable {
    *     was committed
    * @throws IOException when the directory cannot be read, for another reason than damage
    */
-  Optional<DirectoryReader> committed(Stamp stamp, Optional<DirectoryReader> used)
+  Optional<DirectoryReader> committed(IndexMakeUp stamp, Optional<DirectoryReader> used)
       throws IOException {
     Optional<DirectoryReader> known = used.filter(reader -> reader.directory() == directory);
     try {
@@ -109,7 +109,8 @@ final class IndexStore implements Closeable {
 
   /** Reads every new file once against its checksum, so that damage shows now. */
   private static Optional<DirectoryReader> checked(
-      DirectoryReader reader, Optional<DirectoryReader> known, Stamp stamp) throws IOException {
+      DirectoryReader reader, Optional<DirectoryReader> known, IndexMakeUp stamp)
+      throws IOException {
     boolean good = false;
     try {
       if (hasStamp(reader, stamp)) {
@@ -134,7 +135,7 @@ final class IndexStore implements Closeable {
     return reader.getCoreCacheHelper().getKey();
   }
 
-  private static boolean hasStamp(DirectoryReader reader, Stamp stamp) {
+  private static boolean hasStamp(DirectoryReader reader, IndexMakeUp stamp) {
     return stamp.entries().equals(infos(reader).getUserData());
   }
 
@@ -153,7 +154,7 @@ final class IndexStore implements Closeable {
    * @throws LockObtainFailedException when somebody else kept writing
    * @throws IOException when it cannot be written; the committed state is as it was
    */
-  Wanted.Difference write(IndexWriting writing) throws IOException {
+  PagesToIndex.Difference write(IndexWriting writing) throws IOException {
     try {
       emptyLock();
       if (damaged) {
@@ -165,7 +166,7 @@ final class IndexStore implements Closeable {
     }
   }
 
-  private Wanted.Difference writeOrAnew(IndexWriting writing) throws IOException {
+  private PagesToIndex.Difference writeOrAnew(IndexWriting writing) throws IOException {
     try {
       return writing.in(this::writerWith);
     } catch (IOException | RuntimeException e) {

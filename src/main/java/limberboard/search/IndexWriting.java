@@ -18,7 +18,7 @@ import org.apache.lucene.index.Term;
  * @param analysis how its text becomes words
  * @param names how its pages' names are kept
  */
-record IndexWriting(Wanted wanted, Stamp stamp, Analysis analysis, Names names) {
+record IndexWriting(PagesToIndex wanted, IndexMakeUp stamp, Analysis analysis, PageNames names) {
   private static final double BUFFER_MEGABYTES = 64;
 
   /** Makes the settings of a writer; a writer wants new ones each time. */
@@ -32,9 +32,9 @@ record IndexWriting(Wanted wanted, Stamp stamp, Analysis analysis, Names names) 
   }
 
   /** Writes and commits; gives the lock back in any case. */
-  Wanted.Difference in(Opener opener) throws IOException {
+  PagesToIndex.Difference in(Opener opener) throws IOException {
     try (IndexWriter writer = opener.open(this::settings)) {
-      Wanted.Difference difference;
+      PagesToIndex.Difference difference;
       if (isOurs(writer)) {
         difference = difference(writer);
         if (difference.isEmpty()) {
@@ -66,13 +66,13 @@ record IndexWriting(Wanted wanted, Stamp stamp, Analysis analysis, Names names) 
     return stamp.entries().equals(data);
   }
 
-  private Wanted.Difference difference(IndexWriter writer) throws IOException {
+  private PagesToIndex.Difference difference(IndexWriter writer) throws IOException {
     try (DirectoryReader now = DirectoryReader.open(writer)) {
       return wanted.against(now);
     }
   }
 
-  private void write(IndexWriter writer, Wanted.Difference difference) throws IOException {
+  private void write(IndexWriter writer, PagesToIndex.Difference difference) throws IOException {
     for (String id : difference.removed()) {
       writer.deleteDocuments(new Term(PageDocuments.ID, id));
     }

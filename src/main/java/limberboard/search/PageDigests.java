@@ -26,7 +26,7 @@ final class PageDigests {
     Map<String, byte[]> byId = new HashMap<>();
     for (Page<?> page : library.pages()) {
       byte[] known = before.get(page);
-      byte[] digest = known == null ? PageText.of(page, titles).digest() : known;
+      byte[] digest = known == null ? SearchedText.of(page, titles).digest() : known;
       now.put(page, digest);
       byId.put(page.id(), digest);
     }

@@ -44,7 +44,7 @@ final class PageDocuments {
   }
 
   /** The document of a page. */
-  static Document of(PageText page, byte[] digest, Names names) {
+  static Document of(SearchedText page, byte[] digest, PageNames names) {
     MarkdownText body = MarkdownText.of(page.markdown());
     Document document = new Document();
     keyword(document, ID, page.id());
@@ -52,7 +52,7 @@ final class PageDocuments {
     keyword(document, FitKeys.FIELD, page.fits());
     document.add(new BinaryDocValuesField(WHOLE_TITLE, new BytesRef(cut(page.title()))));
     document.add(new BinaryDocValuesField(DIGEST, new BytesRef(digest)));
-    document.add(new BinaryDocValuesField(Names.FIELD, new BytesRef(names.kept(page))));
+    document.add(new BinaryDocValuesField(PageNames.FIELD, new BytesRef(names.kept(page))));
     searched(document, IndexField.TITLE, List.of(page.title()));
     searched(document, IndexField.SAID, page.said());
     searched(document, IndexField.SUMMARY, List.of(page.summary()));
@@ -84,7 +84,7 @@ final class PageDocuments {
     }
   }
 
-  private static String shown(PageText page, MarkdownText body) {
+  private static String shown(SearchedText page, MarkdownText body) {
     return Stream.of(
             Stream.of(page.summary()),
             body.blocks().stream(),

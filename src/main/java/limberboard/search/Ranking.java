@@ -56,18 +56,18 @@ final class Ranking {
   }
 
   /** The pages that answer, the best first, at most as many as the query wants. */
-  List<Ranked> best(Question question, SearchQuery query) throws IOException {
+  List<RankedPage> best(Question question, SearchQuery query) throws IOException {
     List<Slot> slots = question.slots();
     if (!question.says()) {
       return best(question, query, SlotQuery.inNames(slots));
     }
     int strong = (int) slots.stream().filter(slot -> !slot.faint()).count();
     int least = SlotQuery.least(Math.max(1, strong));
-    List<Ranked> ranked = best(question, query, SlotQuery.anywhere(slots, least));
+    List<RankedPage> ranked = best(question, query, SlotQuery.anywhere(slots, least));
     return ranked.isEmpty() ? best(question, query, SlotQuery.anywhere(slots, 1)) : ranked;
   }
 
-  private List<Ranked> best(Question question, SearchQuery query, Query anywhere)
+  private List<RankedPage> best(Question question, SearchQuery query, Query anywhere)
       throws IOException {
     int most =
         Math.min(
@@ -80,12 +80,12 @@ final class Ranking {
       propose(both(both(anywhere, filter), SlotQuery.inNames(question.slots())), most, proposed);
       propose(both(both(symptoms, filter), kinds(List.of(Kind.SYMPTOM))), most, proposed);
     }
-    List<Ranked> ranked = new ArrayList<>();
+    List<RankedPage> ranked = new ArrayList<>();
     for (Map.Entry<Integer, Double> entry : proposed.entrySet()) {
       ranked.add(ranked(entry.getKey(), entry.getValue(), question, query.boat()));
     }
     return ranked.stream()
-        .sorted(Comparator.comparing(Ranked::score).reversed().thenComparing(Ranked::id))
+        .sorted(Comparator.comparing(RankedPage::score).reversed().thenComparing(RankedPage::id))
         .limit(query.limit())
         .toList();
   }
@@ -118,7 +118,7 @@ final class Ranking {
     }
   }
 
-  private Ranked ranked(int document, double score, Question question, Optional<Fitting> boat)
+  private RankedPage ranked(int document, double score, Question question, Optional<Fitting> boat)
       throws IOException {
     List<LeafReaderContext> leaves = searcher.getIndexReader().leaves();
     LeafReaderContext leaf = leaves.get(ReaderUtil.subIndex(document, leaves));
@@ -128,18 +128,18 @@ final class Ranking {
     String key = values.apply(FitKeys.FIELD);
     Fit fit = boat.map(fitting -> fitKeys.judge(key, fitting)).orElse(NOTHING_ASKED);
     boolean symptom = kind == Kind.SYMPTOM;
-    String names = values.apply(Names.FIELD);
+    String names = values.apply(PageNames.FIELD);
     double nearly =
         question.tellsOfFault() && !symptom
-            ? Names.nearnessOfFault(names, question.slots())
-            : Names.nearness(names, question.slots());
+            ? PageNames.nearnessOfFault(names, question.slots())
+            : PageNames.nearness(names, question.slots());
     double notFitting = question.tellsOfFault() && symptom ? FAULT_NOT_FITTING : NOT_FITTING;
     double total =
         score
             * (symptom ? SYMPTOM : 1)
             * (1 + NAME * nearly * nearly * nearly)
             * (fit.fits() ? 1 : notFitting);
-    return new Ranked(document, values.apply(PageDocuments.ID), kind, title, fit, total);
+    return new RankedPage(document, values.apply(PageDocuments.ID), kind, title, fit, total);
   }
 
   private record Values(LeafReaderContext leaf, int document) {

@@ -44,13 +44,17 @@ public final class SearchIndex implements Closeable {
   private record Words(
       SearchWords read,
       StopWords stopWords,
-      Stamp stamp,
+      IndexMakeUp stamp,
       Analysis analysis,
       SpellingTable spellings) {
     static Words of(SearchWords read, StopWords stopWords) {
       Analysis analysis = new Analysis(read);
       return new Words(
-          read, stopWords, Stamp.of(read, stopWords), analysis, new SpellingTable(read, analysis));
+          read,
+          stopWords,
+          IndexMakeUp.of(read, stopWords),
+          analysis,
+          new SpellingTable(read, analysis));
     }
   }
 
@@ -99,10 +103,10 @@ public final class SearchIndex implements Closeable {
     if (!read.equals(words.read())) {
       words = Words.of(read, words.stopWords());
     }
-    Wanted wanted = new Wanted(library, digests);
+    PagesToIndex wanted = new PagesToIndex(library, digests);
     FitKeys fitKeys = new FitKeys(library);
     try {
-      Wanted.Difference written = updateStore(disk(), wanted, fitKeys);
+      PagesToIndex.Difference written = updateStore(disk(), wanted, fitKeys);
       memory = Optional.empty();
       return report(written, Optional.empty());
     } catch (LockObtainFailedException e) {
@@ -112,7 +116,8 @@ public final class SearchIndex implements Closeable {
     }
   }
 
-  private UpdateReport inMemory(Wanted wanted, FitKeys fitKeys, String why) throws IOException {
+  private UpdateReport inMemory(PagesToIndex wanted, FitKeys fitKeys, String why)
+      throws IOException {
     if (memory.isEmpty()) {
       memory = Optional.of(copyOrEmpty());
     }
@@ -131,23 +136,23 @@ public final class SearchIndex implements Closeable {
     return IndexStore.inMemory();
   }
 
-  private Wanted.Difference updateStore(IndexStore store, Wanted wanted, FitKeys fitKeys)
-      throws IOException {
+  private PagesToIndex.Difference updateStore(
+      IndexStore store, PagesToIndex wanted, FitKeys fitKeys) throws IOException {
     Optional<DirectoryReader> committed = store.committed(words.stamp(), state.reader());
     if (committed.isPresent()) {
-      Wanted.Difference difference = wanted.against(committed.get());
+      PagesToIndex.Difference difference = wanted.against(committed.get());
       if (difference.isEmpty()) {
         use(committed.get(), fitKeys);
         return difference;
       }
     }
-    Wanted.Difference written =
+    PagesToIndex.Difference written =
         store.write(
             new IndexWriting(
                 wanted,
                 words.stamp(),
                 words.analysis(),
-                new Names(words.analysis(), words.stopWords())));
+                new PageNames(words.analysis(), words.stopWords())));
     use(
         store
             .committed(words.stamp(), state.reader())
@@ -156,7 +161,7 @@ public final class SearchIndex implements Closeable {
     return written;
   }
 
-  private static UpdateReport report(Wanted.Difference written, Optional<String> inMemory) {
+  private static UpdateReport report(PagesToIndex.Difference written, Optional<String> inMemory) {
     return new UpdateReport(
         written.added().size(), written.changed().size(), written.removed().size(), inMemory);
   }

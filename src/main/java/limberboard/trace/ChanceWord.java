@@ -61,7 +61,7 @@ final class ChanceWord {
   static String of(double chance) {
     return Likelihood.scale().entrySet().stream()
         .min(Comparator.comparingDouble(entry -> Math.abs(entry.getValue() - chance)))
-        .map(entry -> SAID.getOrDefault(entry.getKey(), Wording.spoken(entry.getKey())))
+        .map(entry -> SAID.getOrDefault(entry.getKey(), TraceWording.spoken(entry.getKey())))
         .orElseThrow();
   }
 }

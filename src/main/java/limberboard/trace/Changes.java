@@ -41,19 +41,19 @@ record Changes(List<FaultCause> causes) {
   }
 
   private String part(int cause, double before, double after) {
-    return Wording.quoted(causes.get(cause).title())
+    return TraceWording.quoted(causes.get(cause).title())
         + " "
         + how(before, after)
         + " ("
-        + Wording.percent(before)
+        + TraceWording.percent(before)
         + " to "
-        + Wording.percent(after)
+        + TraceWording.percent(after)
         + ")";
   }
 
   private static String how(double before, double after) {
     if (after >= before * WORTH_A_FACTOR) {
-      return Wording.times(after / before);
+      return TraceWording.times(after / before);
     }
     boolean little = Math.max(before, after) < Math.min(before, after) * WORTH_MORE;
     if (after > before) {

@@ -3,15 +3,15 @@ package limberboard.trace;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import limberboard.effort.Share;
+import limberboard.effort.Normalised;
 import limberboard.library.page.Check;
 import limberboard.library.value.Likelihood;
 
 /**
  * How likely each answer to a page's check is under each cause, by the file formats' rule: see
- * {@link Share#ofAnswers}. A cause that the check does not mention for any answer counts as {@code
- * others}; where there are no others either, and for something else, every answer is as likely as
- * the next.
+ * {@link Normalised#ofAnswers}. A cause that the check does not mention for any answer counts as
+ * {@code others}; where there are no others either, and for something else, every answer is as
+ * likely as the next.
  *
  * @param check the page's check
  */
@@ -25,9 +25,9 @@ record CheckTable(Check check) {
   double[][] of(List<String> causes) {
     double[][] table = new double[check.answers().size()][causes.size() + 1];
     for (int cause = 0; cause < causes.size(); cause++) {
-      fill(table, cause, Share.ofAnswers(given(named(causes.get(cause)))));
+      fill(table, cause, Normalised.ofAnswers(given(named(causes.get(cause)))));
     }
-    fill(table, causes.size(), Share.ofAnswers(nothingGiven()));
+    fill(table, causes.size(), Normalised.ofAnswers(nothingGiven()));
     return table;
   }
 

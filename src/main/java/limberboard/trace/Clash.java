@@ -107,7 +107,7 @@ record Clash(Fault fault, int[] answers) {
     String what =
         notOnTheList
             ? "No cause on the list explains these answers: something else stands at "
-                + Wording.percent(unlisted)
+                + TraceWording.percent(unlisted)
                 + "."
             : "These answers hardly go together.";
     if (against.isEmpty()) {
@@ -116,13 +116,13 @@ record Clash(Fault fault, int[] answers) {
     Against strongest = against.get(0);
     return what
         + " The answer "
-        + Wording.quoted(Wording.spoken(strongest.answer()))
+        + TraceWording.quoted(TraceWording.spoken(strongest.answer()))
         + " to "
-        + Wording.quoted(strongest.check().ask())
+        + TraceWording.quoted(strongest.check().ask())
         + " speaks most against "
-        + Wording.quoted(fault.causes().get(leading).title())
+        + TraceWording.quoted(fault.causes().get(leading).title())
         + ", which would stand at "
-        + Wording.percent(strongest.without())
+        + TraceWording.percent(strongest.without())
         + " without it. Check it again.";
   }
 }

@@ -140,7 +140,11 @@ public record DiagnosticTree(Trace from, double rarest, Fork root, List<Fork> fo
    * @param leading the likeliest cause there, where the branch is too rare to be drawn
    */
   public record Branch(
-      Finding finding, double chance, End end, Optional<Fork> then, Optional<Ranked> leading) {}
+      Finding finding,
+      double chance,
+      End end,
+      Optional<Fork> then,
+      Optional<RankedCause> leading) {}
 
   /** A tree in the making; counts the forks. */
   private static final class Growing {
@@ -161,7 +165,7 @@ public record DiagnosticTree(Trace from, double rarest, Fork root, List<Fork> fo
       NextStep step = at.next();
       List<Branch> branches = new ArrayList<>();
       double minutes = step.minutes();
-      for (Outcome outcome : at.outcomes(step)) {
+      for (StepOutcome outcome : at.outcomes(step)) {
         Branch branch = branch(outcome, chance);
         branches.add(branch);
         minutes += outcome.chance() * behind(branch, outcome);
@@ -171,7 +175,7 @@ public record DiagnosticTree(Trace from, double rarest, Fork root, List<Fork> fo
     }
 
     /** What is still to be expected behind a branch; reckoned roughly where it is not drawn. */
-    private static double behind(Branch branch, Outcome outcome) {
+    private static double behind(Branch branch, StepOutcome outcome) {
       return switch (branch.end()) {
         case MENDED -> 0;
         case FORK -> branch.then().orElseThrow().expectedMinutes();
@@ -179,7 +183,7 @@ public record DiagnosticTree(Trace from, double rarest, Fork root, List<Fork> fo
       };
     }
 
-    private Branch branch(Outcome outcome, double chance) {
+    private Branch branch(StepOutcome outcome, double chance) {
       double here = chance * outcome.chance();
       Finding finding = outcome.finding();
       if (outcome.then().isEmpty()) {
@@ -187,7 +191,7 @@ public record DiagnosticTree(Trace from, double rarest, Fork root, List<Fork> fo
             finding, outcome.chance(), End.MENDED, Optional.empty(), Optional.empty());
       }
       if (here < rarest) {
-        Ranked leading = outcome.then().get().ranking().get(0);
+        RankedCause leading = outcome.then().get().ranking().get(0);
         return new Branch(
             finding, outcome.chance(), End.TOO_RARE, Optional.empty(), Optional.of(leading));
       }

@@ -2,7 +2,7 @@ package limberboard.trace;
 
 import java.util.Arrays;
 import java.util.BitSet;
-import limberboard.effort.Share;
+import limberboard.effort.Normalised;
 
 /**
  * What mends that did not cure say about the causes.
@@ -34,7 +34,7 @@ record FailedMends(Fault fault, BitSet failed) {
     }
     return Arrays.stream(weights).allMatch(weight -> weight == 0)
         ? byAnswers
-        : Share.ofOne(weights);
+        : Normalised.ofOne(weights);
   }
 
   /** The chance that the mend of one cause was right and a second fault is there, 0 to 1. */

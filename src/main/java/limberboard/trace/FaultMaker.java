@@ -45,9 +45,9 @@ final class FaultMaker {
     this.library = library;
     this.ways = new AccessWays(fitting);
     this.cautions = WorkCautions.on(library, fitting);
-    this.yardMinutes = Usable.positive(fitting.boat().model().details().yardMinutes());
+    this.yardMinutes = UsableFigures.positive(fitting.boat().model().details().yardMinutes());
     this.searchMinutes =
-        Usable.orNone(fitting.boat().model().details().yardSearchMinutes().doubleValue());
+        UsableFigures.orNone(fitting.boat().model().details().yardSearchMinutes().doubleValue());
     this.listed =
         page.details().causes().stream().filter(cause -> fitting.fits(cause.fits())).toList();
     this.priors = new FaultPriors(page, listed, fitting, cases);
@@ -77,7 +77,7 @@ final class FaultMaker {
   private FaultCause cause(Cause cause, double prior) {
     Optional<Page<Procedure>> mend = library.procedure(cause.mend());
     Skill skill = mend.map(found -> found.details().skill()).orElse(Skill.YARD);
-    boolean byOwner = Who.ownerMay(skill);
+    boolean byOwner = DoneBy.ownerMay(skill);
     return new FaultCause(
         cause.id(),
         cause.title(),
@@ -85,8 +85,8 @@ final class FaultMaker {
         prior,
         priors.from(cause),
         cause.mend(),
-        mend.map(Page::title).orElseGet(() -> Wording.spoken(cause.mend())),
-        byOwner ? Usable.positive(mend.orElseThrow().details().minutes()) : yardMinutes,
+        mend.map(Page::title).orElseGet(() -> TraceWording.spoken(cause.mend())),
+        byOwner ? UsableFigures.positive(mend.orElseThrow().details().minutes()) : yardMinutes,
         byOwner ? ways.toOpen(mend.orElseThrow().details().access(), Set.of()) : List.of(),
         cause.cures().value(),
         cause.seen(),
@@ -112,8 +112,8 @@ final class FaultMaker {
   }
 
   private FaultCheck check(Check check) {
-    double minutes = Usable.positive(check.minutes());
-    return Who.ownerMay(check.skill())
+    double minutes = UsableFigures.positive(check.minutes());
+    return DoneBy.ownerMay(check.skill())
         ? new FaultCheck(check, minutes, ways.toOpen(check.access(), Set.of()), cautions.of(check))
         : new FaultCheck(check, Math.max(minutes, yardMinutes), List.of(), cautions.of(check));
   }
@@ -156,7 +156,7 @@ final class FaultMaker {
           accessNumbers.computeIfAbsent(
               entry.id(),
               unseen -> {
-                accessMinutes.add(Usable.orNone(entry.minutes()));
+                accessMinutes.add(UsableFigures.orNone(entry.minutes()));
                 return accessMinutes.size() - 1;
               }));
     }

@@ -8,7 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import limberboard.boat.Fitting;
 import limberboard.boat.RecordedCase;
-import limberboard.effort.Share;
+import limberboard.effort.Normalised;
 import limberboard.library.page.Cause;
 import limberboard.library.page.Page;
 import limberboard.library.page.Symptom;
@@ -49,7 +49,7 @@ final class FaultPriors {
     double listed = listed();
     this.somethingElseGiven = page.details().somethingElse().isPresent();
     double unlisted = page.details().somethingElse().orElse(listed / LISTED_TO_UNLISTED);
-    this.somethingElse = Usable.positive(unlisted);
+    this.somethingElse = UsableFigures.positive(unlisted);
     Set<String> possible = new HashSet<>(causes.stream().map(Cause::id).toList());
     possible.add(Symptom.SOMETHING_ELSE);
     this.counts =
@@ -67,14 +67,15 @@ final class FaultPriors {
     double[] weights = new double[causes.size() + 1];
     for (int i = 0; i < causes.size(); i++) {
       Cause cause = causes.get(i);
-      weights[i] = factor(cause) * blended(Usable.positive(cause.weight()) / all, cause.id());
+      weights[i] =
+          factor(cause) * blended(UsableFigures.positive(cause.weight()) / all, cause.id());
     }
     weights[causes.size()] = blended(somethingElse / all, Symptom.SOMETHING_ELSE);
-    return Share.ofOne(weights);
+    return Normalised.ofOne(weights);
   }
 
   private double listed() {
-    return causes.stream().mapToDouble(cause -> Usable.positive(cause.weight())).sum();
+    return causes.stream().mapToDouble(cause -> UsableFigures.positive(cause.weight())).sum();
   }
 
   private double blended(double estimate, String id) {
@@ -84,8 +85,8 @@ final class FaultPriors {
   private double factor(Cause cause) {
     return cause.moreLikely().stream()
         .filter(factor -> fitting.fits(factor.when()))
-        .mapToDouble(factor -> Usable.positive(factor.times()))
-        .reduce(1, (a, b) -> Usable.positive(a * b));
+        .mapToDouble(factor -> UsableFigures.positive(factor.times()))
+        .reduce(1, (a, b) -> UsableFigures.positive(a * b));
   }
 
   /** Where a cause's figure comes from. */

@@ -13,7 +13,7 @@ public sealed interface Finding {
   record Answer(String answer) implements Finding {
     @Override
     public String words() {
-      return Wording.spoken(answer);
+      return TraceWording.spoken(answer);
     }
   }
 

@@ -50,11 +50,11 @@ record Reasons(Fault fault, double[] chances, Set<String> open) {
     NextStep step = step(option);
     if (step instanceof DoMend mend) {
       String chance =
-          Wording.quoted(mend.cause().title())
+          TraceWording.quoted(mend.cause().title())
               + " is "
               + ChanceWord.of(chances[option.index()])
               + " ("
-              + Wording.percent(chances[option.index()])
+              + TraceWording.percent(chances[option.index()])
               + "). ";
       return new DoMend(mend.cause(), mend.minutes(), mend.toOpen(), chance + why);
     }
@@ -64,16 +64,17 @@ record Reasons(Fault fault, double[] chances, Set<String> open) {
   private NextStep check(Option option) {
     FaultCheck check = fault.checks().get(option.index());
     List<Access> toOpen = closed(check.access());
-    String cost = Wording.cost(option.minutes(), toOpen);
+    String cost = TraceWording.cost(option.minutes(), toOpen);
     String why =
         switch (option.grounds()) {
           case SAFETY -> FIRST + " It takes " + cost + ".";
-          case EFFORT -> cost + ", and " + new Telling(fault, chances).said(option.index()) + ".";
+          case EFFORT ->
+              cost + ", and " + new TellingApart(fault, chances).said(option.index()) + ".";
         };
     String who =
-        Who.ownerMay(check.check().skill())
+        DoneBy.ownerMay(check.check().skill())
             ? ""
-            : " It is " + Who.workFor(check.check().skill()) + ".";
+            : " It is " + DoneBy.workFor(check.check().skill()) + ".";
     return new DoCheck(check, option.minutes(), toOpen, why + who);
   }
 
@@ -87,13 +88,13 @@ record Reasons(Fault fault, double[] chances, Set<String> open) {
     List<Access> toOpen = closed(cause.mendAccess());
     double chance = chances[option.index()];
     String why =
-        Wording.quoted(cause.title())
+        TraceWording.quoted(cause.title())
             + " is "
             + ChanceWord.of(chance)
             + " ("
-            + Wording.percent(chance)
+            + TraceWording.percent(chance)
             + "), mending it takes "
-            + Wording.cost(option.minutes(), toOpen)
+            + TraceWording.cost(option.minutes(), toOpen)
             + ", and no check that is left would save more time than it takes."
             + (cause.seen() == Seen.LATER ? " Whether it is cured shows only later." : "");
     return new DoMend(cause, option.minutes(), toOpen, why);
@@ -112,15 +113,15 @@ record Reasons(Fault fault, double[] chances, Set<String> open) {
     if (cause.isSomethingElse() || cause.mendedByOwner() || chances[leading] < LIKELY) {
       return otherwise;
     }
-    return Wording.quoted(cause.title())
+    return TraceWording.quoted(cause.title())
         + " is "
         + ChanceWord.of(chances[leading])
         + " ("
-        + Wording.percent(chances[leading])
+        + TraceWording.percent(chances[leading])
         + "), and its mend, "
-        + Wording.quoted(cause.mendTitle())
+        + TraceWording.quoted(cause.mendTitle())
         + ", is "
-        + Who.workFor(cause.mendSkill())
+        + DoneBy.workFor(cause.mendSkill())
         + ".";
   }
 

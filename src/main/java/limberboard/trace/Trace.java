@@ -36,7 +36,7 @@ public final class Trace {
   private final Trail trail;
   private final Lazy<Situation> situation;
   private final Lazy<Advice> advice;
-  private final Lazy<List<Ranked>> ranking = new Lazy<>(this::ranked);
+  private final Lazy<List<RankedCause>> ranking = new Lazy<>(this::ranked);
   private final Lazy<NextStep> next = new Lazy<>(this::nextStep);
   private final Lazy<List<Alternative>> alternatives = new Lazy<>(this::everyStep);
   private final Lazy<List<TrailEntry>> entries = new Lazy<>(this::everyEntry);
@@ -225,17 +225,19 @@ public final class Trace {
   }
 
   /** The causes by falling chance, the page's order deciding between equals. */
-  public List<Ranked> ranking() {
+  public List<RankedCause> ranking() {
     return ranking.get();
   }
 
-  private List<Ranked> ranked() {
+  private List<RankedCause> ranked() {
     double[] now = situation.get().chances();
     double[] before = trail.latest().map(step -> trail.without(step).chances(fault)).orElse(now);
     return IntStream.range(0, now.length)
         .mapToObj(
-            i -> new Ranked(fault.causes().get(i), now[i], before[i], ChanceWord.listed(now[i])))
-        .sorted(Comparator.comparingDouble(Ranked::chance).reversed())
+            i ->
+                new RankedCause(
+                    fault.causes().get(i), now[i], before[i], ChanceWord.listed(now[i])))
+        .sorted(Comparator.comparingDouble(RankedCause::chance).reversed())
         .toList();
   }
 
@@ -298,8 +300,8 @@ public final class Trace {
    *
    * @param step one of {@link #next} and {@link #alternatives}
    */
-  public List<Outcome> outcomes(NextStep step) {
-    return new Outcomes(this, situation.get().chances()).of(step);
+  public List<StepOutcome> outcomes(NextStep step) {
+    return new StepOutcomes(this, situation.get().chances()).of(step);
   }
 
   private Reasons reasons() {

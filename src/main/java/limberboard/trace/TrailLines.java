@@ -21,13 +21,13 @@ record TrailLines(Fault fault) {
   TrailEntry entry(TrailStep step, double[] before, double[] after) {
     Changes changes = new Changes(fault.causes());
     if (step instanceof Answered answered) {
-      String answer = Wording.spoken(answered.answer());
+      String answer = TraceWording.spoken(answered.answer());
       return new TrailEntry(
-          step, asked(step), answer, changes.said(Wording.quoted(answer), before, after));
+          step, asked(step), answer, changes.said(TraceWording.quoted(answer), before, after));
     }
     if (step instanceof MendFailed) {
       String mend = fault.causes().get(fault.causeNumber(step.id())).mendTitle();
-      String subject = "That " + Wording.quoted(mend) + " did not cure it";
+      String subject = "That " + TraceWording.quoted(mend) + " did not cure it";
       return new TrailEntry(step, mend, "did not cure it", changes.said(subject, before, after));
     }
     if (step instanceof MadeSafe) {

@@ -57,9 +57,9 @@ record TwoFaults(Fault fault, int[] answers, BitSet failed) {
             .formatted(
                 title(mended),
                 ChanceWord.of(chance),
-                Wording.percent(chance),
+                TraceWording.percent(chance),
                 title(next),
-                Wording.percent(now[next]));
+                TraceWording.percent(now[next]));
     return Optional.of(new SecondFault(text, chance));
   }
 
@@ -94,7 +94,10 @@ record TwoFaults(Fault fault, int[] answers, BitSet failed) {
         ("It may be two faults at once: that is %s (%s). The pair of causes that fits the answers"
                 + " best is “%s” and “%s”. Mend the likelier one first, then look again.")
             .formatted(
-                ChanceWord.of(chance), Wording.percent(chance), title(pair[0]), title(pair[1]));
+                ChanceWord.of(chance),
+                TraceWording.percent(chance),
+                title(pair[0]),
+                title(pair[1]));
     return Optional.of(new SecondFault(text, chance));
   }
 

@@ -29,7 +29,7 @@ public record Due(
     Page<Procedure> work,
     Optional<Page<Procedure>> after,
     Group group,
-    Since since,
+    IntervalStart since,
     Optional<LocalDate> runsOut,
     LocalDate plan,
     Optional<Phase> phase,

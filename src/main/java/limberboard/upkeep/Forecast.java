@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import limberboard.upkeep.FollowUps.FollowUp;
-import limberboard.upkeep.Since.Origin;
+import limberboard.upkeep.IntervalStart.Origin;
 
 /**
  * The work of the coming seasons, if everything is done on the day it is planned for: each doing
@@ -17,7 +17,7 @@ import limberboard.upkeep.Since.Origin;
  * once, on one thread. Cost: each expected doing, in the order of their days.
  */
 final class Forecast {
-  private final Map<String, Running> running = new HashMap<>();
+  private final Map<String, RunningInterval> running = new HashMap<>();
   private final FollowUps followUps;
   private final PhaseWindows windows;
   private final Why why;
@@ -28,7 +28,11 @@ final class Forecast {
   private final List<Planned> planned = new ArrayList<>();
 
   Forecast(
-      List<Running> running, FollowUps followUps, PhaseWindows windows, Why why, int lastSeason) {
+      List<RunningInterval> running,
+      FollowUps followUps,
+      PhaseWindows windows,
+      Why why,
+      int lastSeason) {
     running.forEach(each -> this.running.put(each.page().id(), each));
     this.followUps = followUps;
     this.windows = windows;
@@ -70,7 +74,7 @@ final class Forecast {
 
   /** Whether nothing reset the interval after this doing was expected. */
   private boolean isStillExpected(Planned next) {
-    Running own = running.get(next.id());
+    RunningInterval own = running.get(next.id());
     return own == null
         || own.from(bases.get(next.id())).day().filter(next.runsOut()::equals).isPresent();
   }
@@ -87,14 +91,14 @@ final class Forecast {
   }
 
   private void restart(String id, String by, LocalDate day) {
-    Running each = running.get(id);
+    RunningInterval each = running.get(id);
     LocalDate before = bases.get(id);
     if (each == null || before == null || !day.isAfter(before)) {
       return;
     }
     bases.put(id, day);
-    Since since = new Since(day, id.equals(by) ? Origin.DONE : Origin.RESET, by);
-    RunsOut runsOut = each.from(day);
+    IntervalStart since = new IntervalStart(day, id.equals(by) ? Origin.DONE : Origin.RESET, by);
+    IntervalEnd runsOut = each.from(day);
     runsOut
         .day()
         .map(

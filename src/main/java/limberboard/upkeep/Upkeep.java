@@ -25,8 +25,8 @@ public final class Upkeep {
   private final Library library;
   private final BoatCalendar calendar;
   private final PhaseWindows windows;
-  private final List<Running> running;
-  private final History history;
+  private final List<RunningInterval> running;
+  private final WorkHistory history;
   private final FollowUps followUps;
   private final List<Due> all;
 
@@ -34,7 +34,7 @@ public final class Upkeep {
     this.library = library;
     this.calendar = BoatCalendar.of(fitting);
     this.windows = new PhaseWindows(calendar.seasons());
-    this.history = new History(calendar.log(), library, fitting.boat().ageFrom());
+    this.history = new WorkHistory(calendar.log(), library, fitting.boat().ageFrom());
     this.followUps = new FollowUps(library, calendar.log(), fitting.on());
     this.running = running(library, calendar);
     this.all = reckoned();
@@ -50,12 +50,12 @@ public final class Upkeep {
     return new Upkeep(library, fitting);
   }
 
-  private static List<Running> running(Library library, BoatCalendar calendar) {
-    List<Running> running = new ArrayList<>();
+  private static List<RunningInterval> running(Library library, BoatCalendar calendar) {
+    List<RunningInterval> running = new ArrayList<>();
     for (Page<Procedure> page : library.all(Procedure.class)) {
       Optional<Interval> interval = page.details().interval();
       if (interval.isPresent() && calendar.fitting().fits(page.head().fits())) {
-        running.add(new Running(page, interval.get(), calendar));
+        running.add(new RunningInterval(page, interval.get(), calendar));
       }
     }
     return running;
@@ -63,7 +63,7 @@ public final class Upkeep {
 
   private List<Due> reckoned() {
     List<Due> due = new ArrayList<>();
-    for (Running each : running) {
+    for (RunningInterval each : running) {
       history
           .since(each.page(), each.page().details().interval().orElseThrow())
           .ifPresent(since -> due.add(due(each, since)));
@@ -76,8 +76,8 @@ public final class Upkeep {
     return List.copyOf(due);
   }
 
-  private Due due(Running each, Since since) {
-    RunsOut runsOut = each.from(since.date());
+  private Due due(RunningInterval each, IntervalStart since) {
+    IntervalEnd runsOut = each.from(since.date());
     LocalDate plan =
         runsOut
             .day()
@@ -108,7 +108,7 @@ public final class Upkeep {
         followUp.with(),
         Optional.of(followUp.work()),
         group(Optional.of(followUp.due()), season),
-        new Since(followUp.done(), Since.Origin.DONE, followUp.work().id()),
+        new IntervalStart(followUp.done(), IntervalStart.Origin.DONE, followUp.work().id()),
         Optional.of(followUp.due()),
         plan,
         Optional.empty(),
@@ -119,7 +119,7 @@ public final class Upkeep {
         new Why(library).of(followUp));
   }
 
-  private LocalDate plan(Running each, LocalDate base, LocalDate runsOut) {
+  private LocalDate plan(RunningInterval each, LocalDate base, LocalDate runsOut) {
     if (!runsOut.isAfter(on())) {
       return each.expires() ? on() : windows.next(each.phase(), on());
     }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.upkeep.FollowUps.FollowUp;
-import limberboard.upkeep.RunsOut.Waits;
+import limberboard.upkeep.IntervalEnd.Waits;
 
 /**
  * Says why work is due when it is: {@code 2 seasons since 2024-04-12; halved: used for charter}.
@@ -20,7 +20,7 @@ final class Why {
   }
 
   /** The reason for work with an interval. */
-  String of(Running running, Since since, RunsOut runsOut) {
+  String of(RunningInterval running, IntervalStart since, IntervalEnd runsOut) {
     List<String> parts = new ArrayList<>();
     parts.add(runsOut.deciding().map(limit -> limit(limit, since)).orElseGet(() -> open(runsOut)));
     parts.addAll(running.rhythm().changes());
@@ -49,7 +49,7 @@ final class Why {
         + followUp.done();
   }
 
-  private String limit(Limit limit, Since since) {
+  private String limit(Limit limit, IntervalStart since) {
     return length(limit) + " " + since(since);
   }
 
@@ -72,7 +72,7 @@ final class Why {
         + ")";
   }
 
-  private String since(Since since) {
+  private String since(IntervalStart since) {
     return switch (since.origin()) {
       case DONE -> "since " + since.date();
       case RESET -> "since “" + title(since.by()) + "” on " + since.date();
@@ -85,7 +85,7 @@ final class Why {
     return library.procedure(word).map(Page::title).orElse(word.replace('-', ' '));
   }
 
-  private static String open(RunsOut runsOut) {
+  private static String open(IntervalEnd runsOut) {
     if (runsOut.limits().isEmpty()) {
       return "its page gives no interval that can be read; validate says where";
     }

@@ -10,23 +10,24 @@ final class Mistakes {
   private Mistakes() {}
 
   /** A factor of the wrong dimension: a width in grams. */
-  static Outcome ofFactor(Product product, Factor factor) {
+  static AmountOutcome ofFactor(Product product, Factor factor) {
     String written = factor.term() instanceof Term.Known known ? known.text() : factor.name();
     String what =
         product.factors().size() == 1
             ? "the " + product.name()
             : "the " + factor.name() + " of the " + product.name();
-    return new Outcome.Mistaken(what + " is written " + written, "write " + right(factor.unit()));
+    return new AmountOutcome.Mistaken(
+        what + " is written " + written, "write " + right(factor.unit()));
   }
 
   /** A product that is not what the material is counted in: a bead of something sold by weight. */
-  static Optional<Outcome> ofUnit(Product product, String material, CountingUnit counted) {
+  static Optional<AmountOutcome> ofUnit(Product product, String material, CountingUnit counted) {
     KnownUnit unit = KnownUnit.counting(counted);
     if (unit.unit().isCompatible(product.unit().unit())) {
       return Optional.empty();
     }
     return Optional.of(
-        new Outcome.Mistaken(
+        new AmountOutcome.Mistaken(
             asked(product) + ", and " + material + " is counted in " + plural(unit),
             "write its amount as " + right(unit)));
   }

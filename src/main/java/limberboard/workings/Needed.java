@@ -17,6 +17,6 @@ import limberboard.library.page.Page;
 public record Needed(
     Page<Material> material,
     String purpose,
-    Outcome outcome,
+    AmountOutcome outcome,
     String working,
     Optional<Purchase> purchase) {}

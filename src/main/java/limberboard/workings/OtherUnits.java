@@ -60,8 +60,8 @@ final class OtherUnits {
   private OtherUnits() {}
 
   /** The quantity in the other units, to three figures; empty where there is none in use. */
-  static Optional<String> of(Quantity<?> quantity, Beside beside) {
-    List<Other> volumes = beside == Beside.US_CUSTOMARY ? US_VOLUMES : IMPERIAL_VOLUMES;
+  static Optional<String> of(Quantity<?> quantity, UnitsBeside beside) {
+    List<Other> volumes = beside == UnitsBeside.US_CUSTOMARY ? US_VOLUMES : IMPERIAL_VOLUMES;
     return in(COMMON, quantity).or(() -> in(volumes, quantity));
   }
 

@@ -18,9 +18,9 @@ import limberboard.library.value.KnownUnit;
  *
  * @param beside which units are written beside the metric ones
  */
-public record QuantityWords(Beside beside) {
+public record QuantityWords(UnitsBeside beside) {
   /** Metric alone. */
-  public static final QuantityWords METRIC = new QuantityWords(Beside.NOTHING);
+  public static final QuantityWords METRIC = new QuantityWords(UnitsBeside.NOTHING);
 
   private static final int COMPUTED_FIGURES = 3;
   private static final int WRITTEN_FIGURES = 10;
@@ -90,7 +90,7 @@ public record QuantityWords(Beside beside) {
   }
 
   private String aside(Quantity<?> quantity) {
-    return beside == Beside.NOTHING
+    return beside == UnitsBeside.NOTHING
         ? ""
         : OtherUnits.of(quantity, beside).map(text -> " (" + text + ")").orElse("");
   }

@@ -25,7 +25,10 @@ public final class Totals {
    * @param purchase the packs to buy for the sum
    */
   public record Total(
-      Page<Material> material, Outcome outcome, List<Outcome> open, Optional<Purchase> purchase) {
+      Page<Material> material,
+      AmountOutcome outcome,
+      List<AmountOutcome> open,
+      Optional<Purchase> purchase) {
     /** Copies the list. */
     public Total {
       open = List.copyOf(open);
@@ -46,16 +49,17 @@ public final class Totals {
     KnownUnit unit = material.details().unit().map(KnownUnit::counting).orElse(KnownUnit.PIECES);
     double sum = 0;
     boolean known = false;
-    List<Outcome> open = new ArrayList<>();
+    List<AmountOutcome> open = new ArrayList<>();
     for (Needed needed : needs) {
-      if (needed.outcome() instanceof Outcome.Reckoned reckoned) {
+      if (needed.outcome() instanceof AmountOutcome.Reckoned reckoned) {
         sum += unit.of(reckoned.amount()).orElse(0);
         known = true;
       } else {
         open.add(needed.outcome());
       }
     }
-    Outcome outcome = known ? new Outcome.Reckoned(unit.quantity(sum)) : needs.get(0).outcome();
+    AmountOutcome outcome =
+        known ? new AmountOutcome.Reckoned(unit.quantity(sum)) : needs.get(0).outcome();
     return new Total(material, outcome, open, purchase(material.details(), sum));
   }
 

@@ -33,15 +33,15 @@ public final class Workings {
   public Needed needed(MaterialUse use, Page<Material> page) {
     Optional<Product> product = product(use, page.details());
     if (product.isEmpty()) {
-      return open(use, page, new Outcome.NotStated());
+      return open(use, page, new AmountOutcome.NotStated());
     }
-    Optional<Outcome> obstacle = obstacle(product.get(), page);
+    Optional<AmountOutcome> obstacle = obstacle(product.get(), page);
     return obstacle.isPresent()
         ? open(use, page, obstacle.get())
         : reckoned(use, page, product.get());
   }
 
-  private static Needed open(MaterialUse use, Page<Material> page, Outcome outcome) {
+  private static Needed open(MaterialUse use, Page<Material> page, AmountOutcome outcome) {
     return new Needed(page, use.purpose(), outcome, "", Optional.empty());
   }
 
@@ -56,8 +56,9 @@ public final class Workings {
         .or(() -> use.amount().map(amount -> Product.of("amount", amount, model, counted)));
   }
 
-  private Optional<Outcome> obstacle(Product product, Page<Material> page) {
-    Optional<Outcome> mistake = product.mistake().map(factor -> Mistakes.ofFactor(product, factor));
+  private Optional<AmountOutcome> obstacle(Product product, Page<Material> page) {
+    Optional<AmountOutcome> mistake =
+        product.mistake().map(factor -> Mistakes.ofFactor(product, factor));
     Optional<CountingUnit> counted = page.details().unit();
     if (mistake.isEmpty() && counted.isPresent()) {
       mistake = Mistakes.ofUnit(product, page.title(), counted.get());
@@ -65,9 +66,9 @@ public final class Workings {
     return mistake.or(() -> product.missing().map(this::toMeasure));
   }
 
-  private Outcome toMeasure(String measure) {
+  private AmountOutcome toMeasure(String measure) {
     String spoken = measure.replace('-', ' ');
-    return new Outcome.ToMeasure(
+    return new AmountOutcome.ToMeasure(
         measure,
         boat.map(
                 known ->
@@ -93,7 +94,7 @@ public final class Workings {
     return new Needed(
         page,
         use.purpose(),
-        new Outcome.Reckoned(product.unit().quantity(value)),
+        new AmountOutcome.Reckoned(product.unit().quantity(value)),
         holds.isEmpty() ? working : working + "; " + holds,
         purchase);
   }

@@ -8,8 +8,8 @@
  *   <li>make {@link limberboard.workings.Workings} for a boat, or for no boat;
  *   <li>ask for what a {@link limberboard.library.page.MaterialUse} comes to: a {@link
  *       limberboard.workings.Needed};
- *   <li>look at its {@link limberboard.workings.Outcome}: reckoned, to be measured on the boat, not
- *       stated, or a mistake in the page, each a type of its own;
+ *   <li>look at its {@link limberboard.workings.AmountOutcome}: reckoned, to be measured on the
+ *       boat, not stated, or a mistake in the page, each a type of its own;
  *   <li>for a shopping list over several jobs, add them up with {@link
  *       limberboard.workings.Totals}.
  * </ol>

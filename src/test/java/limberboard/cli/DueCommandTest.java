@@ -32,8 +32,8 @@ class DueCommandTest {
   private int run(String... words) {
     StringWriter written = new StringWriter();
     StringWriter told = new StringWriter();
-    Session session =
-        new Session(
+    CommandContext session =
+        new CommandContext(
             new BufferedReader(new StringReader("")),
             new PrintWriter(written),
             new PrintWriter(told),

@@ -107,8 +107,8 @@ class PictureFilesTest {
   private String run(int expected, String... words) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    Session session =
-        new Session(
+    CommandContext session =
+        new CommandContext(
             new BufferedReader(new StringReader("")),
             new PrintWriter(out),
             new PrintWriter(err),

@@ -45,8 +45,8 @@ class PicturesCommandTest {
   }
 
   private int run(String... args) {
-    Session session =
-        new Session(
+    CommandContext session =
+        new CommandContext(
             new BufferedReader(new StringReader("")),
             new PrintWriter(new StringWriter()),
             new PrintWriter(errors, true),

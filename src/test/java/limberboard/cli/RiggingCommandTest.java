@@ -36,8 +36,8 @@ class RiggingCommandTest {
 
   private int run(String... words) {
     StringWriter written = new StringWriter();
-    Session session =
-        new Session(
+    CommandContext session =
+        new CommandContext(
             new BufferedReader(new StringReader("")),
             new PrintWriter(written),
             new PrintWriter(written),

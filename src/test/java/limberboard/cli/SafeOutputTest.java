@@ -114,8 +114,8 @@ class SafeOutputTest {
 
   private Ran run(PrintWriter to, StringWriter out, Opening opening, List<String> words) {
     StringWriter err = new StringWriter();
-    Session session =
-        new Session(
+    CommandContext session =
+        new CommandContext(
             new BufferedReader(new StringReader("wet\n")),
             to,
             new PrintWriter(err),

@@ -21,8 +21,8 @@ class SafetyFirstCommandTest {
 
   private String run(String typed, String... words) {
     StringWriter written = new StringWriter();
-    Session session =
-        new Session(
+    CommandContext session =
+        new CommandContext(
             new BufferedReader(new StringReader(typed)),
             new PrintWriter(written),
             new PrintWriter(written),

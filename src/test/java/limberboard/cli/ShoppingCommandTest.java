@@ -33,8 +33,8 @@ class ShoppingCommandTest {
   private final StringWriter err = new StringWriter();
 
   private int run(String... words) {
-    Session session =
-        new Session(
+    CommandContext session =
+        new CommandContext(
             new BufferedReader(new StringReader("")),
             new PrintWriter(out),
             new PrintWriter(err),

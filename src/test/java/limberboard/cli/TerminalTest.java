@@ -108,8 +108,8 @@ class TerminalTest {
   private Ran runTyping(String typed, String... words) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    Session session =
-        new Session(
+    CommandContext session =
+        new CommandContext(
             new BufferedReader(new StringReader(typed)),
             new PrintWriter(out),
             new PrintWriter(err),

@@ -59,8 +59,8 @@ class UpkeepCommandsTest {
 
   private String run(int expected, String... words) {
     StringWriter out = new StringWriter();
-    Session session =
-        new Session(
+    CommandContext session =
+        new CommandContext(
             new BufferedReader(new StringReader("")),
             new PrintWriter(out),
             new PrintWriter(err),
@@ -282,8 +282,8 @@ class UpkeepCommandsTest {
   void outsideAnyWorkspaceNothingIsWrittenIntoTheProgramsOwn(@TempDir Path elsewhere)
       throws IOException {
     StringWriter out = new StringWriter();
-    Session outside =
-        new Session(
+    CommandContext outside =
+        new CommandContext(
             new BufferedReader(new StringReader("")),
             new PrintWriter(out),
             new PrintWriter(err),

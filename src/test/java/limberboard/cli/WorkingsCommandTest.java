@@ -41,8 +41,8 @@ class WorkingsCommandTest {
   private static Ran run(String... words) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    Session session =
-        new Session(
+    CommandContext session =
+        new CommandContext(
             new BufferedReader(new StringReader("")),
             new PrintWriter(out),
             new PrintWriter(err),

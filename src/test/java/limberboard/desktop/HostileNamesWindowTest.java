@@ -100,7 +100,7 @@ class HostileNamesWindowTest {
     Files.writeString(log, Files.readString(log).replace("with a new strip", page("strip")));
   }
 
-  private Desk desk() {
+  private WindowAssembly desk() {
     return window.desk();
   }
 

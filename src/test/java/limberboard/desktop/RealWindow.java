@@ -27,7 +27,8 @@ abstract class RealWindow {
   static void components() {
     if (GraphicsEnvironment.isHeadless()) {
       System.out.println(
-          "The window's tests are skipped: there is no display. Run them with: xvfb-run -a mvn verify");
+          "The window's tests are skipped: there is no display. Run them with: xvfb-run -a mvn"
+              + " verify");
     }
     FailOnThreadViolationRepaintManager.install();
   }
@@ -54,7 +55,7 @@ abstract class RealWindow {
     }
   }
 
-  Desk desk() {
+  WindowAssembly desk() {
     return window.desk();
   }
 }

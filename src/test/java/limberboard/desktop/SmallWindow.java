@@ -78,7 +78,7 @@ final class SmallWindow implements AutoCloseable {
   private final List<Throwable> failures = Collections.synchronizedList(new ArrayList<>());
   private final Robot robot;
   private final FrameFixture frame;
-  private final Desk desk;
+  private final WindowAssembly desk;
 
   private SmallWindow(WorkspaceFolders folders, Memory memory) throws IOException {
     this.folders = folders;
@@ -94,7 +94,7 @@ final class SmallWindow implements AutoCloseable {
             () -> {
               Theme.installFonts();
               Theme.apply(settings.theme(), settings.textPercent());
-              return new Desk(outside(memory), settings);
+              return new WindowAssembly(outside(memory), settings);
             });
     this.frame = new FrameFixture(robot, desk.window().frame());
   }
@@ -131,11 +131,11 @@ final class SmallWindow implements AutoCloseable {
     return window;
   }
 
-  private Outside outside(Memory memory) {
+  private WindowServices outside(Memory memory) {
     WorkspaceReader reader = new WorkspaceReader(folders);
     OpenIndex index = new OpenIndex(folders);
     BoatWriter writer = new BoatWriter(folders);
-    return new Outside(
+    return new WindowServices(
         folders,
         () -> read(reader),
         library -> update(index, library),
@@ -145,7 +145,7 @@ final class SmallWindow implements AutoCloseable {
         this::watch,
         SmallWorkspace.clock(),
         memory,
-        new Outside.Threads(
+        new WindowServices.Threads(
             awaited.counting(workers.library()),
             awaited.counting(workers.search()),
             awaited.counting(workers.pages()),
@@ -265,7 +265,7 @@ final class SmallWindow implements AutoCloseable {
     return frame;
   }
 
-  Desk desk() {
+  WindowAssembly desk() {
     return desk;
   }
 

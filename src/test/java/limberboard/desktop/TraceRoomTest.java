@@ -35,15 +35,15 @@ import org.junit.jupiter.params.provider.MethodSource;
 class TraceRoomTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 5, 20);
   private static Painter painter;
-  private static Desk desk;
+  private static WindowAssembly desk;
 
   @BeforeAll
   static void open() throws IOException {
     Assumptions.assumeFalse(
         GraphicsEnvironment.isHeadless(),
         "There is no display, so the room of the trace is not tested. Run: xvfb-run -a mvn verify");
-    Pictures pictures =
-        new Pictures(new WorkspaceFolders(Path.of("")), TODAY, new Dimension(1280, 800), 100);
+    WindowPictures pictures =
+        new WindowPictures(new WorkspaceFolders(Path.of("")), TODAY, new Dimension(1280, 800), 100);
     desk = OnEventThread.get(() -> pictures.desk(ThemeChoice.LIGHT));
     painter = OnEventThread.get(() -> new Painter(desk, new Dimension(1280, 800)));
   }

@@ -14,7 +14,7 @@ import limberboard.desktop.parts.CardList;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.trace.Aspect;
 import limberboard.desktop.trace.Stage;
-import limberboard.desktop.tree.TreeView;
+import limberboard.desktop.tree.TreeCanvas;
 import limberboard.desktop.tree.TreeWalk;
 import limberboard.trace.Trace;
 import org.junit.jupiter.api.BeforeEach;
@@ -34,10 +34,10 @@ class TreeWindowTest extends RealWindow {
     window.until("a check", () -> desk().trace().stage() == Stage.CHECK);
   }
 
-  private TreeView lookAtTree() {
+  private TreeCanvas lookAtTree() {
     window.press(KeyEvent.VK_W, KeyEvent.VK_ALT);
     window.until("the tree has grown", () -> desk().aspects().tree().walk().isPresent());
-    TreeView view = window.find("tree", TreeView.class);
+    TreeCanvas view = window.find("tree", TreeCanvas.class);
     window.focus("tree");
     return view;
   }
@@ -50,7 +50,7 @@ class TreeWindowTest extends RealWindow {
     return window.ask(() -> walk().selected().number());
   }
 
-  private String spoken(TreeView view) {
+  private String spoken(TreeCanvas view) {
     return window.ask(() -> view.getAccessibleContext().getAccessibleDescription());
   }
 
@@ -64,7 +64,7 @@ class TreeWindowTest extends RealWindow {
   @Test
   void aKeyGoesToTheTreeAndAnotherBackToTheQuestion() {
     String question = window.ask(() -> desk().trace().step().orElseThrow().text());
-    TreeView view = lookAtTree();
+    TreeCanvas view = lookAtTree();
     assertThat(view.isShowing()).isTrue();
     assertThat(window.ask(() -> desk().aspects().now())).isEqualTo(Aspect.TREE);
     assertThat(spoken(view)).startsWith("You are here. Check: " + question);
@@ -78,7 +78,7 @@ class TreeWindowTest extends RealWindow {
 
   @Test
   void theKeysWalkThroughTheTreeAndFoldIt() {
-    TreeView view = lookAtTree();
+    TreeCanvas view = lookAtTree();
     window.press(KeyEvent.VK_RIGHT);
     int child = selected();
     assertThat(child).isGreaterThan(1);
@@ -103,7 +103,7 @@ class TreeWindowTest extends RealWindow {
 
   @Test
   void theMouseSelectsAndFolds() {
-    TreeView view = lookAtTree();
+    TreeCanvas view = lookAtTree();
     window.press(KeyEvent.VK_RIGHT);
     window.press(KeyEvent.VK_HOME);
     window.until("the root is selected", () -> selected() == 1);
@@ -120,7 +120,7 @@ class TreeWindowTest extends RealWindow {
 
   @Test
   void theKeysOfTextSizeZoomTheTreeInsteadWhileItHasTheFocus() {
-    TreeView view = lookAtTree();
+    TreeCanvas view = lookAtTree();
     int usual = window.ask(() -> desk().settings().textPercent());
     window.press(KeyEvent.VK_0, KeyEvent.VK_CONTROL);
     int width = window.ask(() -> view.getPreferredSize().width);
@@ -142,7 +142,7 @@ class TreeWindowTest extends RealWindow {
     window.press(KeyEvent.VK_1);
     window.press(KeyEvent.VK_SPACE);
     window.until("it is noted", () -> trace().trail().size() == 1);
-    TreeView view = lookAtTree();
+    TreeCanvas view = lookAtTree();
     assertThat(window.ask(() -> walk().here().orElseThrow().at())).isEqualTo(trace());
     assertThat(spoken(view)).startsWith("You are here.");
     assertThat(texts()).anyMatch(text -> text.endsWith("You are here."));
@@ -203,7 +203,7 @@ class TreeWindowTest extends RealWindow {
   @Test
   void everythingHasANameAndHoldsWithLargeText() {
     window.act(() -> desk().settings().textPercent(200));
-    TreeView view = lookAtTree();
+    TreeCanvas view = lookAtTree();
     window.act(() -> desk().window().frame().setSize(1000, 680));
     assertThat(window.ask(() -> view.getAccessibleContext().getAccessibleName()))
         .isEqualTo("The whole tree");

@@ -264,7 +264,7 @@ class WholeJobWindowTest {
     return text().startsWith(start);
   }
 
-  private Desk desk() {
+  private WindowAssembly desk() {
     return window.desk();
   }
 }

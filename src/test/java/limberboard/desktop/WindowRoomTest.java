@@ -44,14 +44,15 @@ class WindowRoomTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 5, 20);
   private static final Dimension SMALL = new Dimension(1024, 700);
   private static Painter painter;
-  private static Desk desk;
+  private static WindowAssembly desk;
 
   @BeforeAll
   static void open() throws IOException {
     Assumptions.assumeFalse(
         GraphicsEnvironment.isHeadless(),
         "There is no display, so the window is not measured. Run: xvfb-run -a mvn verify");
-    Pictures pictures = new Pictures(new WorkspaceFolders(Path.of("")), TODAY, SMALL, 100);
+    WindowPictures pictures =
+        new WindowPictures(new WorkspaceFolders(Path.of("")), TODAY, SMALL, 100);
     desk = OnEventThread.get(() -> pictures.desk(ThemeChoice.LIGHT));
     painter = OnEventThread.get(() -> new Painter(desk, SMALL));
   }

@@ -35,7 +35,7 @@ record ClusterTree(
         IntStream.range(0, clusters).map(i -> random.nextInt(i + 1) - 1).toArray(),
         random.doubles(clusters, 1, 40).toArray(),
         IntStream.range(0, mends).map(i -> random.nextInt(clusters + 1) - 1).toArray(),
-        Share.ofOne(random.doubles(mends, 0.01, 1).toArray()),
+        Normalised.ofOne(random.doubles(mends, 0.01, 1).toArray()),
         random.doubles(mends, 1, 60).toArray());
   }
 

@@ -111,6 +111,6 @@ class IdentifyingTest {
 
   /** None so small that a guess could pay. */
   private static double[] chances(long seed, int causes) {
-    return Share.ofOne(new Random(seed).doubles(causes, 0.02, 1).toArray());
+    return Normalised.ofOne(new Random(seed).doubles(causes, 0.02, 1).toArray());
   }
 }

@@ -111,7 +111,7 @@ class PublishedOrdersTest {
     open.or(model.mends().get(cause).access());
     BitSet tried = now.tried();
     tried.set(cause);
-    return new Situation(Share.ofOne(weights), open, now.asked(), tried);
+    return new Situation(Normalised.ofOne(weights), open, now.asked(), tried);
   }
 
   /**

@@ -84,7 +84,7 @@ final class RandomModels {
             .toArray();
     weights[random.nextInt(weights.length)] += 0.1;
     return new Situation(
-        Share.ofOne(weights), some(4), some(model.checks().size()), some(weights.length));
+        Normalised.ofOne(weights), some(4), some(model.checks().size()), some(weights.length));
   }
 
   private BitSet some(int of) {
@@ -103,7 +103,7 @@ final class RandomModels {
         weights[answer] = random.nextInt(4) == 0 ? 0 : Math.pow(random.nextDouble(), 3);
       }
       weights[random.nextInt(answers)] += 0.5;
-      double[] shares = Share.ofOne(weights);
+      double[] shares = Normalised.ofOne(weights);
       for (int answer = 0; answer < answers; answer++) {
         table[answer][cause] = shares[answer];
       }

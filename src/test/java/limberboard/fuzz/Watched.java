@@ -18,8 +18,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import limberboard.cli.CommandContext;
 import limberboard.cli.PictureOrder;
-import limberboard.cli.Session;
 import limberboard.cli.Terminal;
 import limberboard.library.file.WorkspaceFolders;
 
@@ -141,7 +141,7 @@ final class Watched {
 
   private Terminal terminal(StringWriter out, StringWriter err) {
     return new Terminal(
-        new Session(
+        new CommandContext(
             new BufferedReader(new StringReader("")),
             new PrintWriter(out),
             new PrintWriter(err, true),

@@ -1,6 +1,6 @@
 package limberboard.search;
 
-import static limberboard.search.SmallWorkspace.ids;
+import static limberboard.search.SmallSearchWorkspace.ids;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -24,11 +24,11 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class DamagedIndexTest {
   @TempDir Path folder;
-  private SmallWorkspace workspace;
+  private SmallSearchWorkspace workspace;
 
   @BeforeEach
   void fill() {
-    workspace = SmallWorkspace.filled(folder);
+    workspace = SmallSearchWorkspace.filled(folder);
   }
 
   /** Ways in which a file comes to harm. */
@@ -204,24 +204,24 @@ class DamagedIndexTest {
 
   @Test
   void junkInTheLockIsCleared() throws IOException {
-    SmallWorkspace workspace = SmallWorkspace.filled(folder);
+    SmallSearchWorkspace workspace = SmallSearchWorkspace.filled(folder);
     Path lock = workspace.folders().searchIndex().resolve("write.lock");
     Files.createDirectories(lock.getParent());
     Files.write(lock, new byte[3_000]);
     try (SearchIndex index = SearchIndex.open(workspace.folders())) {
       assertThat(index.update(workspace.library()).inMemory()).isEmpty();
-      assertThat(SmallWorkspace.ids(index, "hatch")).contains("renew-hatch-gasket");
+      assertThat(SmallSearchWorkspace.ids(index, "hatch")).contains("renew-hatch-gasket");
     }
     assertThat(lock).isEmptyFile();
   }
 
   @Test
   void aFolderInThePlaceOfTheLockLeavesTheSearchInMemory() throws IOException {
-    SmallWorkspace workspace = SmallWorkspace.filled(folder);
+    SmallSearchWorkspace workspace = SmallSearchWorkspace.filled(folder);
     Files.createDirectories(workspace.folders().searchIndex().resolve("write.lock"));
     try (SearchIndex index = SearchIndex.open(workspace.folders())) {
       assertThat(index.update(workspace.library()).inMemory()).isPresent();
-      assertThat(SmallWorkspace.ids(index, "hatch")).contains("renew-hatch-gasket");
+      assertThat(SmallSearchWorkspace.ids(index, "hatch")).contains("renew-hatch-gasket");
     }
   }
 

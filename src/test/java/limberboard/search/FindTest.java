@@ -1,6 +1,6 @@
 package limberboard.search;
 
-import static limberboard.search.SmallWorkspace.ids;
+import static limberboard.search.SmallSearchWorkspace.ids;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIOException;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
@@ -21,12 +21,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class FindTest {
   @TempDir Path folder;
-  private SmallWorkspace workspace;
+  private SmallSearchWorkspace workspace;
   private SearchIndex index;
 
   @BeforeEach
   void fill() throws IOException {
-    workspace = SmallWorkspace.filled(folder);
+    workspace = SmallSearchWorkspace.filled(folder);
     index = workspace.index();
   }
 
@@ -142,7 +142,7 @@ class FindTest {
 
   @Test
   void anIndexThatWasNeverUpdatedFindsNothing() throws IOException {
-    SmallWorkspace other = new SmallWorkspace(folder.resolve("other"));
+    SmallSearchWorkspace other = new SmallSearchWorkspace(folder.resolve("other"));
     try (SearchIndex fresh = SearchIndex.open(other.folders())) {
       assertThat(fresh.find(SearchQuery.of("hatch"))).isEqualTo(SearchResults.none());
       assertThat(other.folders().searchIndex()).as("opening writes nothing").doesNotExist();

@@ -1,6 +1,6 @@
 package limberboard.search;
 
-import static limberboard.search.SmallWorkspace.ids;
+import static limberboard.search.SmallSearchWorkspace.ids;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -62,7 +62,7 @@ class FitTest {
 
   @Test
   void whatDoesNotFitTheBoatComesLowerAndSaysWhy() throws IOException {
-    SmallWorkspace workspace = SmallWorkspace.filled(folder);
+    SmallSearchWorkspace workspace = SmallSearchWorkspace.filled(folder);
     workspace.topic("gaskets", "Hatch gaskets", "How a hatch gasket is made.");
     try (SearchIndex index = workspace.index()) {
       SearchQuery query = SearchQuery.of("renew the old hatch gasket");
@@ -81,7 +81,7 @@ class FitTest {
 
   @Test
   void onlyWhatFitsIsFoundWhenAskedFor() throws IOException {
-    try (SearchIndex index = SmallWorkspace.filled(folder).index()) {
+    try (SearchIndex index = SmallSearchWorkspace.filled(folder).index()) {
       SearchQuery query = SearchQuery.of("hatch gasket").fittingOnly();
       assertThat(ids(index.find(query.forBoat(boatBuilt(2020)))))
           .contains("wet-bunk")
@@ -93,7 +93,7 @@ class FitTest {
 
   @Test
   void everyHitThatFitsIsFoundHoweverManyDoNot() throws IOException {
-    SmallWorkspace workspace = new SmallWorkspace(folder);
+    SmallSearchWorkspace workspace = new SmallSearchWorkspace(folder);
     for (int i = 0; i < 120; i++) {
       workspace.page(
           "topics/winch-" + i, "title: Winch " + i + "\nfits: {built: 2001}", "Winch, winch.");
@@ -109,7 +109,7 @@ class FitTest {
 
   @Test
   void aBoatThatEverythingFitsGetsReasons() throws IOException {
-    try (SearchIndex index = SmallWorkspace.filled(folder).index()) {
+    try (SearchIndex index = SmallSearchWorkspace.filled(folder).index()) {
       List<Hit> hits = index.find(SearchQuery.of("hatch gasket").forBoat(boatBuilt(2012))).hits();
       assertThat(hits).allMatch(hit -> hit.fit().fits());
       assertThat(hits)

@@ -19,7 +19,7 @@ class HostileQueryTest {
 
   @BeforeEach
   void fill() throws IOException {
-    SmallWorkspace workspace = SmallWorkspace.filled(folder);
+    SmallSearchWorkspace workspace = SmallSearchWorkspace.filled(folder);
     workspace.synonyms("hatch, lid of the deck, opening");
     index = workspace.index();
   }
@@ -56,7 +56,7 @@ class HostileQueryTest {
         "h\u0301atch hatch",
       })
   void nothingIsSyntax(String text) throws IOException {
-    assertThat(SmallWorkspace.ids(index, text)).contains("renew-hatch-gasket");
+    assertThat(SmallSearchWorkspace.ids(index, text)).contains("renew-hatch-gasket");
   }
 
   @Test
@@ -89,7 +89,7 @@ class HostileQueryTest {
       random.ints(6, 'a', 'z' + 1).forEach(letter -> words.append((char) letter));
       words.append(' ');
     }
-    assertThat(SmallWorkspace.ids(index, words.toString())).contains("renew-hatch-gasket");
+    assertThat(SmallSearchWorkspace.ids(index, words.toString())).contains("renew-hatch-gasket");
   }
 
   @Test

@@ -1,6 +1,6 @@
 package limberboard.search;
 
-import static limberboard.search.SmallWorkspace.ids;
+import static limberboard.search.SmallSearchWorkspace.ids;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.File;
@@ -19,7 +19,7 @@ class KilledWriterTest {
 
   @Test
   void whatWasCommittedSurvivesTheWriter() throws Exception {
-    SmallWorkspace workspace = SmallWorkspace.filled(folder);
+    SmallSearchWorkspace workspace = SmallSearchWorkspace.filled(folder);
     workspace.index().close();
     Random random = new Random(17);
     for (int kill = 0; kill < KILLS; kill++) {

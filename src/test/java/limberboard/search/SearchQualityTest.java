@@ -84,7 +84,7 @@ class SearchQualityTest {
         + " water-in-forward-cabin",
   })
   void promisedPhrasesFindTheirSymptom(String text, int rank, String symptom) throws IOException {
-    List<String> ids = SmallWorkspace.ids(index, text);
+    List<String> ids = SmallSearchWorkspace.ids(index, text);
     assertThat(ids.subList(0, Math.min(rank, ids.size()))).contains(symptom);
   }
 
@@ -105,7 +105,7 @@ class SearchQualityTest {
     "keel sinks, keel-will-not-stay-up",
   })
   void aFewWordsThatTellOfAFaultFindASymptomFirst(String text, String symptom) throws IOException {
-    assertThat(SmallWorkspace.ids(index, text)).startsWith(symptom);
+    assertThat(SmallSearchWorkspace.ids(index, text)).startsWith(symptom);
   }
 
   @ParameterizedTest
@@ -129,7 +129,7 @@ class SearchQualityTest {
     "salt or fresh, salt-or-fresh",
   })
   void aBareNameFindsWhatItNamesFirst(String text, String page) throws IOException {
-    assertThat(SmallWorkspace.ids(index, text)).startsWith(page);
+    assertThat(SmallSearchWorkspace.ids(index, text)).startsWith(page);
   }
 
   @Test

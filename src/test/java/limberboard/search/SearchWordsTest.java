@@ -19,11 +19,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class SearchWordsTest {
   @TempDir Path folder;
-  private SmallWorkspace workspace;
+  private SmallSearchWorkspace workspace;
 
   @BeforeEach
   void make() {
-    workspace = new SmallWorkspace(folder);
+    workspace = new SmallSearchWorkspace(folder);
   }
 
   private SearchWords read() {
@@ -115,13 +115,13 @@ class SearchWordsTest {
 
   @Test
   void theIndexWorksWithTheLinesThatAreRight() throws IOException {
-    SmallWorkspace filled = SmallWorkspace.filled(folder);
+    SmallSearchWorkspace filled = SmallSearchWorkspace.filled(folder);
     filled.synonyms("alone", "gasket, door rubber");
     try (SearchIndex index = filled.index()) {
       assertThat(SearchWords.read(filled.folders()).problems())
           .extracting(Problem::line)
           .containsExactly(1);
-      assertThat(SmallWorkspace.ids(index, "door rubber")).contains("renew-hatch-gasket");
+      assertThat(SmallSearchWorkspace.ids(index, "door rubber")).contains("renew-hatch-gasket");
     }
   }
 
@@ -142,14 +142,14 @@ class SearchWordsTest {
 
   @Test
   void aWordStandsOnAsManyLinesAsMayBeAndFindsPages() throws IOException {
-    workspace = SmallWorkspace.filled(folder);
+    workspace = SmallSearchWorkspace.filled(folder);
     workspace.synonyms(
         IntStream.rangeClosed(0, 1_100).mapToObj(i -> "hatch, lid" + i).toArray(String[]::new));
     assertThat(read().groups()).hasSize(Limits.WORD_GROUPS);
     assertThat(read().problems().get(0).toString())
         .contains("synonyms.txt:21: \"hatch\" stands on more than 20 lines");
     try (SearchIndex index = workspace.index()) {
-      assertThat(SmallWorkspace.ids(index, "hatch")).contains("renew-hatch-gasket");
+      assertThat(SmallSearchWorkspace.ids(index, "hatch")).contains("renew-hatch-gasket");
     }
   }
 

@@ -1,6 +1,6 @@
 package limberboard.search;
 
-import static limberboard.search.SmallWorkspace.ids;
+import static limberboard.search.SmallSearchWorkspace.ids;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -24,11 +24,11 @@ import org.junit.jupiter.api.io.TempDir;
 /** Several users of one index folder, and folders that cannot be written. */
 class SharedIndexTest {
   @TempDir Path folder;
-  private SmallWorkspace workspace;
+  private SmallSearchWorkspace workspace;
 
   @BeforeEach
   void fill() {
-    workspace = SmallWorkspace.filled(folder);
+    workspace = SmallSearchWorkspace.filled(folder);
   }
 
   private SearchIndex impatient() {

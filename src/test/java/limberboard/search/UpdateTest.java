@@ -1,6 +1,6 @@
 package limberboard.search;
 
-import static limberboard.search.SmallWorkspace.ids;
+import static limberboard.search.SmallSearchWorkspace.ids;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -13,11 +13,11 @@ import org.junit.jupiter.api.io.TempDir;
 
 class UpdateTest {
   @TempDir Path folder;
-  private SmallWorkspace workspace;
+  private SmallSearchWorkspace workspace;
 
   @BeforeEach
   void make() {
-    workspace = new SmallWorkspace(folder);
+    workspace = new SmallSearchWorkspace(folder);
     for (int i = 0; i < 20; i++) {
       workspace.topic("topic-" + i, "Topic number " + i, "About plain things.");
     }

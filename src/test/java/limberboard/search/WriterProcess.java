@@ -23,7 +23,7 @@ final class WriterProcess {
    * @param args the workspace
    */
   public static void main(String[] args) throws IOException {
-    SmallWorkspace workspace = new SmallWorkspace(Path.of(args[0]));
+    SmallSearchWorkspace workspace = new SmallSearchWorkspace(Path.of(args[0]));
     List<Page<?>> kept = List.copyOf(workspace.library().pages());
     try (SearchIndex index = SearchIndex.open(workspace.folders())) {
       for (int round = 0; round < Integer.MAX_VALUE; round++) {

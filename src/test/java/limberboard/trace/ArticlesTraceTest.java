@@ -41,7 +41,7 @@ class ArticlesTraceTest {
     List<String> notSettled = new ArrayList<>();
     for (Fitted one : fitted) {
       for (FaultCause cause : one.fault().causes()) {
-        Ranked leader = typical(one.fault(), cause).ranking().get(0);
+        RankedCause leader = typical(one.fault(), cause).ranking().get(0);
         String line =
             "%s on %s, answered as %s: %s leads with %.2f"
                 .formatted(

@@ -100,7 +100,7 @@ class DiagnosticTreeTest {
       boolean going = true;
       while (going) {
         assertThat(fork.step().id()).isEqualTo(trace.next().id());
-        List<Outcome> outcomes = trace.outcomes(trace.next());
+        List<StepOutcome> outcomes = trace.outcomes(trace.next());
         going = !outcomes.isEmpty();
         if (going) {
           int which = random.nextInt(outcomes.size());

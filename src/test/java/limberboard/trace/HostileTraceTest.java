@@ -27,7 +27,7 @@ class HostileTraceTest {
       trace = trace.answer(check.id(), random.anyOf(check.answers()));
     }
     assertThat(asked).as("answers are weighed without planning anew").hasValue(1);
-    assertThat(trace.ranking().stream().mapToDouble(Ranked::chance).sum())
+    assertThat(trace.ranking().stream().mapToDouble(RankedCause::chance).sum())
         .isCloseTo(1, within(1e-12));
     assertThat(trace.expectedMinutes()).isFinite();
     assertThat(trace.trail()).hasSize(1_000);

@@ -26,7 +26,7 @@ class TracePropertiesTest {
       @ForAll @IntRange(max = 12) int steps) {
     RandomFaults random = new RandomFaults(seed);
     Trace trace = random.trace(random.fault(causes, checks), steps);
-    List<Double> chances = trace.ranking().stream().map(Ranked::chance).toList();
+    List<Double> chances = trace.ranking().stream().map(RankedCause::chance).toList();
     assertThat(chances).hasSize(causes + 1).allMatch(chance -> chance >= 0 && chance <= 1);
     assertThat(chances.stream().mapToDouble(Double::doubleValue).sum()).isCloseTo(1, within(EXACT));
     assertThat(chances.get(0)).isEqualTo(chances.stream().max(Double::compare).orElseThrow());

@@ -23,7 +23,7 @@ class TraceTest {
     return ranked(trace, cause).chance();
   }
 
-  private static Ranked ranked(Trace trace, String cause) {
+  private static RankedCause ranked(Trace trace, String cause) {
     return trace.ranking().stream()
         .filter(ranked -> ranked.cause().id().equals(cause))
         .findFirst()
@@ -83,8 +83,8 @@ class TraceTest {
     String first = trace.next().id();
     Trace untold = trace.cantTell(first);
     assertThat(untold.ranking())
-        .extracting(Ranked::chance)
-        .isEqualTo(trace.ranking().stream().map(Ranked::chance).toList());
+        .extracting(RankedCause::chance)
+        .isEqualTo(trace.ranking().stream().map(RankedCause::chance).toList());
     assertThat(untold.alternatives())
         .extracting(alternative -> alternative.step().id())
         .doesNotContain(first);

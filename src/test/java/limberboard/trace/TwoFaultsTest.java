@@ -23,7 +23,7 @@ class TwoFaultsTest {
   @Test
   void aSureCauseWhoseMendDidNotCureSpeaksForASecondFault() {
     Trace sure = trace.answer("taste", "salt").answer("seal-look", "split");
-    Ranked seal = sure.ranking().get(0);
+    RankedCause seal = sure.ranking().get(0);
     double cured = seal.chance() * seal.cause().cures();
     double second = 0.2 * cured / (1 - cured + 0.2 * cured);
 
@@ -39,8 +39,8 @@ class TwoFaultsTest {
   void theMendedCauseDropsOutAndWhatWasLearntStays() {
     Trace sure = trace.answer("taste", "salt").answer("seal-look", "split");
     Trace failed = sure.mendTried("bowsprit-seal");
-    List<Ranked> before = sure.ranking();
-    List<Ranked> after = failed.ranking();
+    List<RankedCause> before = sure.ranking();
+    List<RankedCause> after = failed.ranking();
 
     assertThat(chance(after, "bowsprit-seal")).isLessThan(0.5);
     assertThat(chance(after, "stem-fitting") / chance(after, "tank"))
@@ -98,7 +98,7 @@ class TwoFaultsTest {
     assertThat(clashing.takeBack("tank-level").takeBack("hose").secondFault()).isEmpty();
   }
 
-  private static double chance(List<Ranked> ranking, String id) {
+  private static double chance(List<RankedCause> ranking, String id) {
     return ranking.stream()
         .filter(ranked -> ranked.cause().id().equals(id))
         .findFirst()

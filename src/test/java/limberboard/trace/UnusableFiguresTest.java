@@ -29,7 +29,7 @@ class UnusableFiguresTest {
   void standsWeightsFactorsAndMinutesThatCannotBe(double figure) {
     Trace trace = Trace.begin(fault(figure));
     assertThat(trace.ranking()).hasSize(4);
-    assertThat(trace.ranking().stream().mapToDouble(Ranked::chance).sum())
+    assertThat(trace.ranking().stream().mapToDouble(RankedCause::chance).sum())
         .isCloseTo(1, within(1e-12));
     assertThat(trace.ranking()).allMatch(ranked -> Double.isFinite(ranked.chance()));
     assertThat(trace.expectedMinutes()).isFinite().isPositive();

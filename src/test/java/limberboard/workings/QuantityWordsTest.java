@@ -37,7 +37,7 @@ class QuantityWordsTest {
         "90 min|IMPERIAL|90 min",
         "4|IMPERIAL|4"
       })
-  void otherUnitsStandBesideTheMetricOnes(String text, Beside beside, String expected) {
+  void otherUnitsStandBesideTheMetricOnes(String text, UnitsBeside beside, String expected) {
     assertThat(new QuantityWords(beside).written(QuantityText.parse(text))).isEqualTo(expected);
   }
 

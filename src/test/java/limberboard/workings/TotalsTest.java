@@ -23,7 +23,7 @@ class TotalsTest {
     assertThat(totals).hasSize(1);
     assertThat(totals.get(0).outcome())
         .isInstanceOfSatisfying(
-            Outcome.Reckoned.class,
+            AmountOutcome.Reckoned.class,
             sum -> assertThat(QuantityWords.METRIC.computed(sum.amount())).isEqualTo("66.9 ml"));
     assertThat(totals.get(0).purchase()).get().extracting(Purchase::count).isEqualTo(1);
   }
@@ -34,14 +34,14 @@ class TotalsTest {
     Needed open = workings.needed(Fixtures.use("amount", "coaming", null, null), sealant);
     Totals.Total total = new Totals().of(List.of(known, open)).get(0);
     assertThat(total.open()).containsExactly(open.outcome());
-    assertThat(total.outcome()).isInstanceOf(Outcome.Reckoned.class);
+    assertThat(total.outcome()).isInstanceOf(AmountOutcome.Reckoned.class);
   }
 
   @Test
   void nothingKnownStaysOpen() {
     Needed open = workings.needed(Fixtures.use("amount", "coaming", null, null), sealant);
     Totals.Total total = new Totals().of(List.of(open)).get(0);
-    assertThat(total.outcome()).isInstanceOf(Outcome.ToMeasure.class);
+    assertThat(total.outcome()).isInstanceOf(AmountOutcome.ToMeasure.class);
     assertThat(total.purchase()).isEmpty();
   }
 }

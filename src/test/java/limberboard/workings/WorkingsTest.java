@@ -28,7 +28,7 @@ class WorkingsTest {
       String source) {
     Needed needed =
         workings.needed(Fixtures.use(kind, first, second, third), Fixtures.material(unit));
-    assertThat(needed.outcome()).as(source).isInstanceOf(Outcome.Reckoned.class);
+    assertThat(needed.outcome()).as(source).isInstanceOf(AmountOutcome.Reckoned.class);
     assertThat(words(needed)).as(source).isEqualTo(amount);
     assertThat(needed.working()).isEqualTo(working == null ? "" : working);
   }
@@ -40,7 +40,7 @@ class WorkingsTest {
             Fixtures.use("bead", "coaming-seal", "6 mm", "3 mm"), Fixtures.material("ml"));
     assertThat(needed.outcome())
         .isEqualTo(
-            new Outcome.ToMeasure(
+            new AmountOutcome.ToMeasure(
                 "coaming-seal",
                 "to be measured on the boat: the page of the Cruiser does not give its coaming"
                     + " seal"));
@@ -54,7 +54,7 @@ class WorkingsTest {
             noBoat
                 .needed(Fixtures.use("pieces", "shrouds", null, null), Fixtures.material("piece"))
                 .outcome())
-        .isEqualTo(new Outcome.ToMeasure("shrouds", "depends on the boat: its shrouds"));
+        .isEqualTo(new AmountOutcome.ToMeasure("shrouds", "depends on the boat: its shrouds"));
     assertThat(
             words(
                 noBoat.needed(
@@ -66,7 +66,7 @@ class WorkingsTest {
   void aUseWithoutAnAmountIsNotStated() {
     MaterialUse bare = new MaterialUse("sealant", null, null, null, null, null, null, null);
     assertThat(workings.needed(bare, Fixtures.material("ml")).outcome())
-        .isEqualTo(new Outcome.NotStated());
+        .isEqualTo(new AmountOutcome.NotStated());
   }
 
   @ParameterizedTest
@@ -95,7 +95,7 @@ class WorkingsTest {
       String right) {
     Needed needed =
         workings.needed(Fixtures.use(kind, first, second, third), Fixtures.material(unit.strip()));
-    assertThat(needed.outcome()).isEqualTo(new Outcome.Mistaken(wrong, right));
+    assertThat(needed.outcome()).isEqualTo(new AmountOutcome.Mistaken(wrong, right));
   }
 
   @Test
@@ -119,7 +119,7 @@ class WorkingsTest {
   }
 
   private static String words(Needed needed) {
-    return needed.outcome() instanceof Outcome.Reckoned reckoned
+    return needed.outcome() instanceof AmountOutcome.Reckoned reckoned
         ? QuantityWords.METRIC.computed(reckoned.amount())
         : needed.outcome().toString();
   }

@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 
 /** Values that are gone when the program ends, for pictures and trials. */
-public final class Forgetful implements Kept {
+public final class Forgetful implements KeptValues {
   private final Map<String, String> values = new HashMap<>();
 
   @Override

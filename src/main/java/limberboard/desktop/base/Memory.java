@@ -12,10 +12,10 @@ public final class Memory {
   private static final int LEAST_SIDE = 200;
   private static final int MOST_SIDE = 20_000;
   private static final int LONGEST = 8_000;
-  private final Kept node;
+  private final KeptValues node;
 
   /** A memory kept here. */
-  public Memory(Kept node) {
+  public Memory(KeptValues node) {
     this.node = node;
   }
 

@@ -9,7 +9,7 @@ import java.util.Set;
  * @param person the person's own
  * @param workspace the workspace's
  */
-public record PersonAndWorkspace(Kept person, Kept workspace) implements Kept {
+public record PersonAndWorkspace(KeptValues person, KeptValues workspace) implements KeptValues {
   private static final Set<String> OWN = Set.of("theme", "text-percent", "imperial");
 
   @Override
@@ -22,7 +22,7 @@ public record PersonAndWorkspace(Kept person, Kept workspace) implements Kept {
     of(key).put(key, value);
   }
 
-  private Kept of(String key) {
+  private KeptValues of(String key) {
     return OWN.contains(key) ? person : workspace;
   }
 }

@@ -11,10 +11,10 @@ import java.util.Set;
 public final class Recent {
   private static final int MOST = 8;
   private static final String KEY = "workspace-";
-  private final Kept kept;
+  private final KeptValues kept;
 
   /** Those kept here. */
-  public Recent(Kept kept) {
+  public Recent(KeptValues kept) {
     this.kept = kept;
   }
 

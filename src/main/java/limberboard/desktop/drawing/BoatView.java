@@ -70,11 +70,11 @@ public final class BoatView extends JComponent implements Accessible {
     return sheet().map(sheet -> sheet.toComponent().transform(inDrawing, null));
   }
 
-  private Optional<Sheet> sheet() {
+  private Optional<DrawingFrame> sheet() {
     return drawing.map(
         svg -> {
           Rectangle2D box = new Rectangle2D.Double(0, 0, svg.width(), svg.height());
-          return Sheet.fit(box, Math.max(1, getWidth()), Math.max(1, getHeight()));
+          return DrawingFrame.fit(box, Math.max(1, getWidth()), Math.max(1, getHeight()));
         });
   }
 
@@ -105,7 +105,7 @@ public final class BoatView extends JComponent implements Accessible {
     sheet().ifPresent(sheet -> paint(sheet, (Graphics2D) g.create()));
   }
 
-  private void paint(Sheet sheet, Graphics2D g) {
+  private void paint(DrawingFrame sheet, Graphics2D g) {
     painted.paint(drawing.orElseThrow(), sheet, this, g);
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     choice.chosen().ifPresent(id -> paintZone(sheet, g, id, 0.35, 3));
@@ -122,7 +122,7 @@ public final class BoatView extends JComponent implements Accessible {
     g.dispose();
   }
 
-  private void paintZone(Sheet sheet, Graphics2D g, String id, double share, float edge) {
+  private void paintZone(DrawingFrame sheet, Graphics2D g, String id, double share, float edge) {
     zones
         .outline(id)
         .ifPresent(
@@ -136,7 +136,7 @@ public final class BoatView extends JComponent implements Accessible {
             });
   }
 
-  private void paintName(Sheet sheet, Graphics2D g, String id) {
+  private void paintName(DrawingFrame sheet, Graphics2D g, String id) {
     zones
         .outline(id)
         .ifPresent(

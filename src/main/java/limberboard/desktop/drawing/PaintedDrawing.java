@@ -12,10 +12,10 @@ import limberboard.print.picture.SvgPicture;
  */
 final class PaintedDrawing {
   private BufferedImage image;
-  private Sheet sheet;
+  private DrawingFrame sheet;
   private double scale;
 
-  void paint(SvgPicture drawing, Sheet wanted, JComponent at, Graphics2D g) {
+  void paint(SvgPicture drawing, DrawingFrame wanted, JComponent at, Graphics2D g) {
     AffineTransform device = g.getTransform();
     double now = device.getScaleX();
     if (image == null || !wanted.equals(sheet) || now != scale) {

@@ -20,7 +20,7 @@ public final class PagesModel {
   private final Session session;
   private final Memory memory;
   private final List<Runnable> listeners = new ArrayList<>();
-  private final History history = new History();
+  private final VisitedPages history = new VisitedPages();
   private IntSupplier position = () -> 0;
   private String filter = "";
   private boolean forAllBoats;
@@ -93,7 +93,7 @@ public final class PagesModel {
 
   /** How far the page was scrolled when it was left. */
   public int position() {
-    return history.page().map(History.Visit::position).orElse(0);
+    return history.page().map(VisitedPages.Visit::position).orElse(0);
   }
 
   /** Opens a page; without effect when the library has none of this id. */
@@ -135,9 +135,9 @@ public final class PagesModel {
    * @param place its name
    */
   public void wentTo(String place) {
-    boolean pages = place.equals(History.PAGES);
+    boolean pages = place.equals(VisitedPages.PAGES);
     if (history.now().map(now -> !now.place().equals(place)).orElse(!pages)) {
-      String page = pages ? history.page().map(History.Visit::id).orElse("") : "";
+      String page = pages ? history.page().map(VisitedPages.Visit::id).orElse("") : "";
       history.visit(place, page, position.getAsInt());
       tell();
     }
@@ -151,7 +151,7 @@ public final class PagesModel {
   private void moved() {
     history
         .now()
-        .filter(History.Visit::isPage)
+        .filter(VisitedPages.Visit::isPage)
         .ifPresent(visit -> memory.remember(LAST, visit.id()));
     tell();
     history.now().ifPresent(visit -> places.accept(visit.place()));

@@ -11,7 +11,7 @@ import javax.accessibility.AccessibleRole;
 import javax.accessibility.AccessibleState;
 import javax.accessibility.AccessibleStateSet;
 import javax.accessibility.AccessibleText;
-import limberboard.desktop.read.PageText.Part;
+import limberboard.desktop.read.LaidOutText.Part;
 
 /**
  * A part of a page for those who listen: a heading, a paragraph, a list with its items, a table
@@ -34,7 +34,7 @@ final class AccessiblePart extends AccessibleContext implements Accessible, Acce
 
   /** A link. */
   static AccessiblePart link(PageView view, Link link) {
-    Part part = PageText.part(link);
+    Part part = LaidOutText.part(link);
     AccessiblePart made =
         new AccessiblePart(
             view, AccessibleRole.HYPERLINK, view.text().plain(part), Optional.of(part));

@@ -6,17 +6,17 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import javax.accessibility.AccessibleRole;
-import limberboard.desktop.read.PageText.Part;
-import limberboard.desktop.read.Passage.Cell;
-import limberboard.desktop.read.Passage.Drawn;
-import limberboard.desktop.read.Passage.Heading;
-import limberboard.desktop.read.Passage.Item;
-import limberboard.desktop.read.Passage.Role;
+import limberboard.desktop.read.LaidOutPassage.Cell;
+import limberboard.desktop.read.LaidOutPassage.Drawn;
+import limberboard.desktop.read.LaidOutPassage.Heading;
+import limberboard.desktop.read.LaidOutPassage.Item;
+import limberboard.desktop.read.LaidOutPassage.Role;
+import limberboard.desktop.read.LaidOutText.Part;
 
 /** Puts the parts of a page together for those who listen. For one page, on the event thread. */
 final class AccessibleParts {
   private final PageView view;
-  private final PageText text;
+  private final LaidOutText text;
   private final List<AccessiblePart> parts = new ArrayList<>();
   private final Deque<AccessiblePart> lists = new ArrayDeque<>();
   private Optional<AccessiblePart> item = Optional.empty();
@@ -35,7 +35,7 @@ final class AccessibleParts {
     return List.copyOf(made.parts);
   }
 
-  private void passage(Passage passage) {
+  private void passage(LaidOutPassage passage) {
     Role role = passage.role();
     if (!(role instanceof Item)) {
       lists.clear();
@@ -58,13 +58,13 @@ final class AccessibleParts {
     }
   }
 
-  private AccessiblePart top(Passage passage, AccessibleRole role) {
+  private AccessiblePart top(LaidOutPassage passage, AccessibleRole role) {
     AccessiblePart part = part(passage, role, "");
     parts.add(part);
     return part;
   }
 
-  private AccessiblePart part(Passage passage, AccessibleRole role, String mark) {
+  private AccessiblePart part(LaidOutPassage passage, AccessibleRole role, String mark) {
     Part words = new Part(passage.start(), passage.end());
     AccessiblePart part =
         new AccessiblePart(view, role, mark + text.plain(words), Optional.of(words));
@@ -74,7 +74,7 @@ final class AccessibleParts {
     return part;
   }
 
-  private void item(Passage passage, Item found) {
+  private void item(LaidOutPassage passage, Item found) {
     if (!found.first() && item.isPresent()) {
       item.get().add(part(passage, AccessibleRole.PARAGRAPH, ""));
       return;
@@ -100,7 +100,7 @@ final class AccessibleParts {
     return list;
   }
 
-  private void cell(Passage passage, Cell cell) {
+  private void cell(LaidOutPassage passage, Cell cell) {
     if (table.isEmpty() || tableNumber != cell.table()) {
       tableNumber = cell.table();
       table =

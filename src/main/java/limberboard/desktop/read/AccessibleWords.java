@@ -9,7 +9,7 @@ import javax.accessibility.AccessibleText;
 import javax.accessibility.AccessibleTextSequence;
 import javax.swing.text.AttributeSet;
 import javax.swing.text.SimpleAttributeSet;
-import limberboard.desktop.read.PageText.Part;
+import limberboard.desktop.read.LaidOutText.Part;
 
 /** The letters of a part of a page for those who listen. For the event thread only. */
 final class AccessibleWords implements AccessibleText, AccessibleExtendedText {

@@ -4,12 +4,12 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
 import limberboard.desktop.parts.Copied;
-import limberboard.desktop.read.PageText.Part;
-import limberboard.desktop.read.Passage.Cell;
-import limberboard.desktop.read.Passage.Heading;
-import limberboard.desktop.read.Passage.Item;
-import limberboard.desktop.read.Passage.Role;
-import limberboard.desktop.read.Passage.Verbatim;
+import limberboard.desktop.read.LaidOutPassage.Cell;
+import limberboard.desktop.read.LaidOutPassage.Heading;
+import limberboard.desktop.read.LaidOutPassage.Item;
+import limberboard.desktop.read.LaidOutPassage.Role;
+import limberboard.desktop.read.LaidOutPassage.Verbatim;
+import limberboard.desktop.read.LaidOutText.Part;
 
 /** Writes a part of a page for other programs. For one part, on one thread. */
 final class CopiedPage {
@@ -20,9 +20,9 @@ final class CopiedPage {
   private CopiedPage() {}
 
   /** A part of a page, plain and as HTML. */
-  static Copied of(PageText page, Part part) {
+  static Copied of(LaidOutText page, Part part) {
     CopiedPage writer = new CopiedPage();
-    for (Passage passage : page.passages()) {
+    for (LaidOutPassage passage : page.passages()) {
       if (passage.start() < part.end() && passage.end() > part.start()) {
         writer.passage(passage, part);
       }
@@ -32,7 +32,7 @@ final class CopiedPage {
     return new Copied(page.plain(part), Copied.document(writer.html.toString()));
   }
 
-  private void passage(Passage passage, Part part) {
+  private void passage(LaidOutPassage passage, Part part) {
     Role role = passage.role();
     if (!(role instanceof Item)) {
       endLists(0);
@@ -112,7 +112,7 @@ final class CopiedPage {
     cell = Optional.empty();
   }
 
-  private void text(Passage passage, Part part) {
+  private void text(LaidOutPassage passage, Part part) {
     int at = Math.max(passage.start(), part.start());
     for (Run run : passage.runs()) {
       int from = Math.max(run.start(), part.start());

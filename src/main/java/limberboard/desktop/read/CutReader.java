@@ -28,19 +28,19 @@ public final class CutReader {
   private Optional<String> page = Optional.empty();
   private boolean forAllBoats;
   private boolean withFoot;
-  private Optional<Wanted> asked = Optional.empty();
+  private Optional<PageWanted> asked = Optional.empty();
   private Optional<Rendered> shown = Optional.empty();
   private OptionalInt place = OptionalInt.empty();
 
   /** Everything that decides what a page looks like. */
-  private record Wanted(
+  private record PageWanted(
       Library library,
       String page,
       Optional<Fitting> boat,
       boolean imperial,
       boolean dark,
       ScreenStyle style) {
-    boolean isSame(Wanted other) {
+    boolean isSame(PageWanted other) {
       return library == other.library
           && page.equals(other.page)
           && boat.equals(other.boat)
@@ -150,8 +150,9 @@ public final class CutReader {
   private void render(PageRenderer.Order order) {
     boolean dark = Theme.isDark();
     ScreenStyle style = ScreenStyle.now(settings.textPercent());
-    Wanted wanted =
-        new Wanted(order.library(), order.page().id(), order.boat(), order.imperial(), dark, style);
+    PageWanted wanted =
+        new PageWanted(
+            order.library(), order.page().id(), order.boat(), order.imperial(), dark, style);
     if (asked.filter(wanted::isSame).isPresent()) {
       move();
       return;

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import limberboard.desktop.read.PageText.Part;
+import limberboard.desktop.read.LaidOutText.Part;
 
 /**
  * Where words stand in a page, and which of these places is looked at. Immutable.
@@ -28,7 +28,7 @@ record Finds(List<Part> places, int at) {
    * @param words what is looked for; nothing is found by blank words
    * @param from the first place from here on is looked at, or else the very first
    */
-  static Finds of(PageText page, String words, int from) {
+  static Finds of(LaidOutText page, String words, int from) {
     if (words.isBlank()) {
       return NONE;
     }

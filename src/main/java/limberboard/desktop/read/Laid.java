@@ -15,11 +15,11 @@ import org.xhtmlrenderer.swing.Java2DOutputDevice;
 final class Laid {
   private final int width;
   private final Dimension size;
-  private final PageText text;
+  private final LaidOutText text;
   private final SharedContext context;
   private final Layer layer;
 
-  Laid(int width, Dimension size, PageText text, SharedContext context, Layer layer) {
+  Laid(int width, Dimension size, LaidOutText text, SharedContext context, Layer layer) {
     this.width = width;
     this.size = new Dimension(size);
     this.text = text;
@@ -38,7 +38,7 @@ final class Laid {
   }
 
   /** Its text. */
-  PageText text() {
+  LaidOutText text() {
     return text;
   }
 
@@ -50,7 +50,7 @@ final class Laid {
   }
 
   /** Where the top of a window on this page lies that showed another layout of it from y on. */
-  int sameTop(PageText before, int y) {
+  int sameTop(LaidOutText before, int y) {
     int passage = 0;
     while (passage < before.passages().size() - 1
         && before.passages().get(passage).box().getMaxY() < y) {
@@ -62,8 +62,8 @@ final class Laid {
         : same(before, at).map(p -> p.box().y + y - before.passages().get(at).box().y).orElse(y);
   }
 
-  private Optional<Passage> same(PageText before, int at) {
-    Passage old = before.passages().get(at);
+  private Optional<LaidOutPassage> same(LaidOutText before, int at) {
+    LaidOutPassage old = before.passages().get(at);
     String words = before.text().substring(old.start(), old.end());
     return text.passages().stream()
         .skip(at < text.passages().size() ? at : 0)

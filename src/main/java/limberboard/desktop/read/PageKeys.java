@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import javax.swing.KeyStroke;
 import limberboard.desktop.parts.Keys;
-import limberboard.desktop.read.PageText.Part;
+import limberboard.desktop.read.LaidOutText.Part;
 
 /**
  * The keys that select in a page, copy, and go from link to link. Tab leaves the page after its

@@ -16,8 +16,8 @@ import limberboard.print.picture.Picture;
 import limberboard.print.picture.Pictures;
 import limberboard.print.text.PlainText;
 import limberboard.print.xhtml.Xhtml;
-import limberboard.workings.Beside;
 import limberboard.workings.QuantityWords;
+import limberboard.workings.UnitsBeside;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -60,7 +60,7 @@ public final class PageRenderer {
 
     CutPage cut() {
       QuantityWords quantities =
-          imperial ? new QuantityWords(Beside.IMPERIAL) : QuantityWords.METRIC;
+          imperial ? new QuantityWords(UnitsBeside.IMPERIAL) : QuantityWords.METRIC;
       return new PageCutter(library, quantities).cut(page, boat);
     }
   }

@@ -1,11 +1,11 @@
 package limberboard.desktop.read;
 
-import limberboard.desktop.read.PageText.Part;
+import limberboard.desktop.read.LaidOutText.Part;
 
 /** What of a page is selected, from where one began to where one is. For the event thread only. */
 final class PageSelection {
   private final Runnable changed;
-  private PageText text = PageText.EMPTY;
+  private LaidOutText text = LaidOutText.EMPTY;
   private int anchor;
   private int caret;
 
@@ -15,7 +15,7 @@ final class PageSelection {
   }
 
   /** Goes on in another text; what was selected stays so if it stands at the same place there. */
-  void in(PageText other) {
+  void in(LaidOutText other) {
     Part part = part();
     boolean same =
         part.end() <= other.length()

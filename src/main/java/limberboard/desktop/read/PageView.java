@@ -23,7 +23,7 @@ import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
 import limberboard.desktop.look.Palette;
 import limberboard.desktop.parts.Copied;
-import limberboard.desktop.read.PageText.Part;
+import limberboard.desktop.read.LaidOutText.Part;
 
 /**
  * A page that has been laid out: painted, with what is selected and what has been found marked on
@@ -66,7 +66,7 @@ final class PageView extends JComponent implements Scrollable, Accessible {
   /** Shows nothing. */
   void clear() {
     laid = Optional.empty();
-    selection.in(PageText.EMPTY);
+    selection.in(LaidOutText.EMPTY);
     link = Optional.empty();
     parts = List.of();
     revalidate();
@@ -74,8 +74,8 @@ final class PageView extends JComponent implements Scrollable, Accessible {
   }
 
   /** The text of what is shown. */
-  PageText text() {
-    return laid.map(Laid::text).orElse(PageText.EMPTY);
+  LaidOutText text() {
+    return laid.map(Laid::text).orElse(LaidOutText.EMPTY);
   }
 
   /** What is selected. */
@@ -128,7 +128,7 @@ final class PageView extends JComponent implements Scrollable, Accessible {
     int at = link.map(links::indexOf).orElse(-1);
     int to = at >= 0 ? at + by : by > 0 ? firstInSight(links) : -1;
     link = to >= 0 && to < links.size() ? Optional.of(links.get(to)) : Optional.empty();
-    link.ifPresent(now -> reveal(PageText.part(now)));
+    link.ifPresent(now -> reveal(LaidOutText.part(now)));
     repaint();
     return link.isPresent();
   }
@@ -187,7 +187,7 @@ final class PageView extends JComponent implements Scrollable, Accessible {
     finds.now().ifPresent(place -> ring(over, place));
     fill(over, selection.part(), Palette.CHOSEN.color());
     if (isFocusOwner()) {
-      link.ifPresent(now -> ring(over, PageText.part(now)));
+      link.ifPresent(now -> ring(over, LaidOutText.part(now)));
       over.setColor(Palette.ACCENT.color());
       over.fillRect(0, getVisibleRect().y, 3, getVisibleRect().height);
     }

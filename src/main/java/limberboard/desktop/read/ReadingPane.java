@@ -169,7 +169,7 @@ public final class ReadingPane extends JPanel {
   }
 
   private void take(Rendered rendered, Laid laid) {
-    PageText before = page.text();
+    LaidOutText before = page.text();
     int at = place.orElseGet(() -> laid.sameTop(before, vertical().getValue()));
     place = OptionalInt.empty();
     page.getAccessibleContext().setAccessibleName(rendered.cut().title());
@@ -178,7 +178,8 @@ public final class ReadingPane extends JPanel {
     scroller.validate();
     vertical().setValue(at);
     if (bar.isVisible()) {
-      finds = Finds.of(laid.text(), bar.words(), finds.now().map(PageText.Part::start).orElse(0));
+      finds =
+          Finds.of(laid.text(), bar.words(), finds.now().map(LaidOutText.Part::start).orElse(0));
       bar.count(finds);
       page.markOnly(finds);
     }

@@ -2,12 +2,12 @@ package limberboard.desktop.read;
 
 import java.util.Optional;
 import java.util.function.ToIntFunction;
-import limberboard.desktop.read.Passage.Cell;
-import limberboard.desktop.read.Passage.Heading;
-import limberboard.desktop.read.Passage.Item;
-import limberboard.desktop.read.Passage.Paragraph;
-import limberboard.desktop.read.Passage.Role;
-import limberboard.desktop.read.Passage.Verbatim;
+import limberboard.desktop.read.LaidOutPassage.Cell;
+import limberboard.desktop.read.LaidOutPassage.Heading;
+import limberboard.desktop.read.LaidOutPassage.Item;
+import limberboard.desktop.read.LaidOutPassage.Paragraph;
+import limberboard.desktop.read.LaidOutPassage.Role;
+import limberboard.desktop.read.LaidOutPassage.Verbatim;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.xhtmlrenderer.render.BlockBox;

@@ -18,10 +18,10 @@ public final class SheetReader {
   private final PageRenderer renderer;
   private final Latest latest;
   private final ReadingPane pane;
-  private Optional<Wanted> asked = Optional.empty();
+  private Optional<SheetWanted> asked = Optional.empty();
   private Optional<Rendered> shown = Optional.empty();
 
-  private record Wanted(CutPage sheet, boolean dark, ScreenStyle style) {}
+  private record SheetWanted(CutPage sheet, boolean dark, ScreenStyle style) {}
 
   /**
    * A reader without a sheet.
@@ -51,7 +51,7 @@ public final class SheetReader {
    * one that is the same in everything is not shown anew.
    */
   public void show(CutPage sheet) {
-    render(new Wanted(sheet, Theme.isDark(), style()));
+    render(new SheetWanted(sheet, Theme.isDark(), style()));
   }
 
   private ScreenStyle style() {
@@ -59,10 +59,10 @@ public final class SheetReader {
   }
 
   private void refresh() {
-    asked.ifPresent(now -> render(new Wanted(now.sheet(), Theme.isDark(), style())));
+    asked.ifPresent(now -> render(new SheetWanted(now.sheet(), Theme.isDark(), style())));
   }
 
-  private void render(Wanted wanted) {
+  private void render(SheetWanted wanted) {
     if (asked.filter(wanted::equals).isEmpty()) {
       asked = Optional.of(wanted);
       latest.run(

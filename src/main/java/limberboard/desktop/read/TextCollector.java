@@ -8,12 +8,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import limberboard.desktop.read.Passage.Cell;
-import limberboard.desktop.read.Passage.Drawn;
-import limberboard.desktop.read.Passage.Heading;
-import limberboard.desktop.read.Passage.Item;
-import limberboard.desktop.read.Passage.Paragraph;
-import limberboard.desktop.read.Passage.Role;
+import limberboard.desktop.read.LaidOutPassage.Cell;
+import limberboard.desktop.read.LaidOutPassage.Drawn;
+import limberboard.desktop.read.LaidOutPassage.Heading;
+import limberboard.desktop.read.LaidOutPassage.Item;
+import limberboard.desktop.read.LaidOutPassage.Paragraph;
+import limberboard.desktop.read.LaidOutPassage.Role;
 import org.w3c.dom.Element;
 import org.xhtmlrenderer.css.parser.FSRGBColor;
 import org.xhtmlrenderer.layout.LayoutContext;
@@ -28,7 +28,7 @@ import org.xhtmlrenderer.swing.AWTFSFont;
 final class TextCollector {
   private final LayoutContext context;
   private final StringBuilder text = new StringBuilder();
-  private final List<Passage> passages = new ArrayList<>();
+  private final List<LaidOutPassage> passages = new ArrayList<>();
   private final List<Link> links = new ArrayList<>();
   private final Map<Element, Integer> numbers = new HashMap<>();
   private Optional<Box> container = Optional.empty();
@@ -44,11 +44,11 @@ final class TextCollector {
   }
 
   /** The text of everything in a box. */
-  static PageText of(Box root, LayoutContext context) {
+  static LaidOutText of(Box root, LayoutContext context) {
     TextCollector collector = new TextCollector(context);
     collector.box(root);
     collector.finish();
-    return new PageText(collector.text.toString(), collector.passages, collector.links);
+    return new LaidOutText(collector.text.toString(), collector.passages, collector.links);
   }
 
   private void box(Box box) {
@@ -71,7 +71,7 @@ final class TextCollector {
       Rectangle place =
           new Rectangle(box.getAbsX(), box.getAbsY(), box.getWidth(), box.getHeight());
       passages.add(
-          new Passage(
+          new LaidOutPassage(
               new Drawn(element.getAttribute("alt")),
               text.length(),
               text.length(),
@@ -189,7 +189,7 @@ final class TextCollector {
   private void separate() {
     Optional<Role> before =
         passages.stream()
-            .map(Passage::role)
+            .map(LaidOutPassage::role)
             .filter(other -> !(other instanceof Drawn))
             .reduce((first, second) -> second);
     before.ifPresent(other -> text.append(between(other, role)));
@@ -212,7 +212,7 @@ final class TextCollector {
 
   private void finish() {
     if (container.isPresent() && start >= 0) {
-      passages.add(new Passage(role, start, text.length(), runs, room));
+      passages.add(new LaidOutPassage(role, start, text.length(), runs, room));
     }
     container = Optional.empty();
     linked = Optional.empty();

@@ -13,7 +13,7 @@ import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
-import limberboard.trace.Ranked;
+import limberboard.trace.RankedCause;
 import limberboard.trace.Trace;
 
 /** The causes by falling chance, each with a bar, its chance in words and per cent. */
@@ -58,7 +58,7 @@ final class CausesPanel extends JPanel {
   }
 
   private void fill(Trace trace) {
-    List<Ranked> ranking = trace.ranking();
+    List<RankedCause> ranking = trace.ranking();
     List<String> from = ranking.stream().map(ranked -> ranked.cause().from()).distinct().toList();
     column.add(
         Text.quiet(
@@ -76,11 +76,11 @@ final class CausesPanel extends JPanel {
     }
   }
 
-  private static boolean counts(Ranked ranked) {
+  private static boolean counts(RankedCause ranked) {
     return ranked.chance() >= UNLIKELY;
   }
 
-  private CauseRow row(Ranked ranked) {
+  private CauseRow row(RankedCause ranked) {
     String id = ranked.cause().id();
     return new CauseRow(
         ranked, open.contains(id), () -> toggle(id), () -> openPage.accept(ranked.cause().mend()));

@@ -8,15 +8,15 @@ import javax.swing.AbstractButton;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import limberboard.desktop.base.Background;
+import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.base.Latest;
-import limberboard.desktop.base.Wording;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.CautionBox;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Docked;
+import limberboard.desktop.parts.RaisedColumn;
 import limberboard.desktop.parts.Row;
-import limberboard.desktop.parts.Sheet;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.read.PagePictures;
@@ -32,8 +32,8 @@ final class CheckCard extends Docked {
   private final transient TraceModel model;
   private final transient PagePictures pictures;
   private final transient Latest latest;
-  private final transient Names names;
-  private final Sheet sheet = Sheet.readable(10);
+  private final transient PageTitles names;
+  private final RaisedColumn sheet = RaisedColumn.readable(10);
   private final Column picture = new Column(0);
   private final Row answers = Row.wrapping(10);
   private final transient OtherSteps others;
@@ -44,7 +44,7 @@ final class CheckCard extends Docked {
   /** The trace and step on the card; as long as they are equal, it stays as it is. */
   private record Shown(Trace trace, DoCheck step) {}
 
-  CheckCard(TraceModel model, PagePictures pictures, Background background, Names names) {
+  CheckCard(TraceModel model, PagePictures pictures, Background background, PageTitles names) {
     super(10);
     this.model = model;
     this.pictures = pictures;
@@ -81,10 +81,10 @@ final class CheckCard extends Docked {
     new StepCautions(model).of(step).forEach(page -> sheet.add(CautionBox.brief(page)));
     Wrapped question = Text.question(check.ask());
     sheet.add(question);
-    if (Names.ownerMay(check.skill())) {
+    if (PageTitles.ownerMay(check.skill())) {
       addHow(trace, step, check);
     } else {
-      sheet.add(Text.reading(Names.otherHands(check.skill())));
+      sheet.add(Text.reading(PageTitles.otherHands(check.skill())));
     }
     addSafety(check);
     trace.explain().ifPresent(changed -> sheet.add(labelled("Your last answer", changed)));
@@ -99,7 +99,7 @@ final class CheckCard extends Docked {
 
   private void addHow(Trace trace, DoCheck step, Check check) {
     if (!step.toOpen().isEmpty()) {
-      sheet.add(labelled("First", Wording.access(step.toOpen())));
+      sheet.add(labelled("First", FigureWords.access(step.toOpen())));
     }
     sheet.add(Text.reading(check.how()));
     String tools = names.tools(check.tools(), trace.fault().fitting());
@@ -148,7 +148,7 @@ final class CheckCard extends Docked {
         + Minutes.words(step.minutes())
         + (step.toOpen().isEmpty() ? "" : " with opening up")
         + ". For "
-        + Wording.who(check.skill())
+        + FigureWords.who(check.skill())
         + ".";
   }
 
@@ -156,7 +156,7 @@ final class CheckCard extends Docked {
     answers.removeAll();
     for (String answer : check.answers()) {
       JButton button =
-          Buttons.large(Wording.answer(answer), () -> model.answer(check.id(), answer));
+          Buttons.large(FigureWords.answer(answer), () -> model.answer(check.id(), answer));
       button.setName("answer-" + answer);
       answers.add(button);
     }

@@ -1,6 +1,6 @@
 package limberboard.desktop.trace;
 
-import limberboard.desktop.base.Wording;
+import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.parts.Text;
 import limberboard.trace.Contradiction;
 
@@ -14,7 +14,7 @@ final class ContradictionBox extends RemarkBox {
               "Look again at: "
                   + against.check().ask()
                   + " (answered: "
-                  + Wording.answer(against.answer())
+                  + FigureWords.answer(against.answer())
                   + ")"));
     }
   }

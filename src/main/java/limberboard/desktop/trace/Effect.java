@@ -1,10 +1,10 @@
 package limberboard.desktop.trace;
 
 import java.util.Optional;
-import limberboard.desktop.base.Wording;
+import limberboard.desktop.base.FigureWords;
 import limberboard.trace.NextStep;
-import limberboard.trace.Outcome;
-import limberboard.trace.Ranked;
+import limberboard.trace.RankedCause;
+import limberboard.trace.StepOutcome;
 
 /**
  * What one way a step can turn out would do. Immutable.
@@ -18,14 +18,14 @@ import limberboard.trace.Ranked;
 public record Effect(
     String found,
     double chance,
-    Optional<Ranked> leading,
+    Optional<RankedCause> leading,
     Optional<NextStep> next,
     double minutes) {
 
   /** Works it out; takes as long as planning the step after it. */
-  static Effect of(Outcome outcome) {
+  static Effect of(StepOutcome outcome) {
     return new Effect(
-        Wording.capital(outcome.finding().words()),
+        FigureWords.capital(outcome.finding().words()),
         outcome.chance(),
         outcome.then().map(then -> then.ranking().get(0)),
         outcome.then().map(then -> then.next()),

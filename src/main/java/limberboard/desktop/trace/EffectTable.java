@@ -12,7 +12,7 @@ import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.DefaultTableModel;
 import javax.swing.table.TableCellRenderer;
 import javax.swing.table.TableColumn;
-import limberboard.desktop.base.Wording;
+import limberboard.desktop.base.FigureWords;
 import limberboard.words.Minutes;
 
 /** What each answer would do, one row an answer; text in cells wraps. */
@@ -62,12 +62,15 @@ final class EffectTable extends JTable {
       rows.addRow(
           new Object[] {
             effect.found(),
-            Wording.percent(effect.chance()),
+            FigureWords.percent(effect.chance()),
             effect
                 .leading()
-                .map(ranked -> ranked.cause().title() + ", " + Wording.percent(ranked.chance()))
+                .map(ranked -> ranked.cause().title() + ", " + FigureWords.percent(ranked.chance()))
                 .orElse("The fault is mended"),
-            effect.next().map(next -> Wording.capital(next.kind()) + ": " + next.text()).orElse(""),
+            effect
+                .next()
+                .map(next -> FigureWords.capital(next.kind()) + ": " + next.text())
+                .orElse(""),
             effect.next().map(next -> Minutes.words(effect.minutes())).orElse("")
           });
     }

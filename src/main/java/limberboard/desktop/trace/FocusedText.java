@@ -36,7 +36,7 @@ final class FocusedText {
     this.sheet = sheet;
     text.setFocusable(true);
     text.setBorder(UNMARKED);
-    text.addFocusListener(new Mark(text));
+    text.addFocusListener(new FocusLine(text));
     Keys.focused(text, "SPACE", () -> move(1));
     Keys.focused(text, "PAGE_DOWN", () -> move(1));
     Keys.focused(text, "shift SPACE", () -> move(-1));
@@ -60,7 +60,7 @@ final class FocusedText {
   }
 
   /** Shows by a line at its left that the text has the focus. */
-  private record Mark(JComponent text) implements FocusListener {
+  private record FocusLine(JComponent text) implements FocusListener {
     @Override
     public void focusGained(FocusEvent e) {
       text.setBorder(

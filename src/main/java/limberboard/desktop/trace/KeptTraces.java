@@ -66,7 +66,7 @@ public final class KeptTraces {
   }
 
   /** Keeps a trace as it stands now; one without an answer, or of a mended fault, is dropped. */
-  void keep(Tracing tracing) {
+  void keep(BoatTrace tracing) {
     TraceKey key = tracing.key();
     KeptTrace kept = tracing.kept();
     if (tracing.over() || kept.steps().isEmpty()) {

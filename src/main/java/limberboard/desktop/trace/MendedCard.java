@@ -9,8 +9,8 @@ import javax.swing.JComponent;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Docked;
+import limberboard.desktop.parts.RaisedColumn;
 import limberboard.desktop.parts.Row;
-import limberboard.desktop.parts.Sheet;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.upkeep.log.MendedEntry;
 import limberboard.desktop.upkeep.log.MendedEntry.Mend;
@@ -22,7 +22,7 @@ final class MendedCard extends Docked {
   private final transient Function<FaultCause, List<String>> prevention;
   private final transient Consumer<String> openPage;
   private final MendedEntry entry;
-  private final Sheet sheet = Sheet.readable(10);
+  private final RaisedColumn sheet = RaisedColumn.readable(10);
   private final JButton again;
   private Optional<FaultCause> cause = Optional.empty();
   private transient Said said = new Said("", Optional.empty(), Optional.empty(), List.of());

@@ -2,13 +2,13 @@ package limberboard.desktop.trace;
 
 import java.awt.Rectangle;
 import javax.swing.JButton;
-import limberboard.desktop.base.Wording;
+import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.CautionBox;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Docked;
+import limberboard.desktop.parts.RaisedColumn;
 import limberboard.desktop.parts.Row;
-import limberboard.desktop.parts.Sheet;
 import limberboard.desktop.parts.Text;
 import limberboard.trace.NextStep.MakeSafe;
 import limberboard.trace.Trace;
@@ -22,7 +22,7 @@ import limberboard.trace.TrailStep;
  */
 final class SafetyCard extends Docked {
   private final transient TraceModel model;
-  private final Sheet sheet = Sheet.readable(10);
+  private final RaisedColumn sheet = RaisedColumn.readable(10);
   private final JButton done;
   private final JButton back;
   private String check = "";
@@ -58,7 +58,8 @@ final class SafetyCard extends Docked {
             entry ->
                 sheet.add(
                     CheckCard.labelled(
-                        "Your answer", entry.text() + " " + Wording.answer(entry.answer()) + ".")));
+                        "Your answer",
+                        entry.text() + " " + FigureWords.answer(entry.answer()) + ".")));
     RemarkBox.addTo(sheet, trace);
     sheet.add(CheckCard.labelled("Why this", step.why()));
     sheet.scrollRectToVisible(new Rectangle(0, 0, 1, 1));

@@ -59,12 +59,12 @@ record SymptomChoice(List<Judged> judged, Map<String, Integer> counts, int fitti
    * @param everything whether those of other zones, and those that do not fit the boat, are shown
    *     too, after the others
    */
-  List<Noticed> symptoms(Optional<String> zone, boolean everything) {
+  List<OfferedSymptom> symptoms(Optional<String> zone, boolean everything) {
     return judged.stream()
-        .map(each -> new Noticed(each.page(), each.fit(), isHere(each.page(), zone)))
+        .map(each -> new OfferedSymptom(each.page(), each.fit(), isHere(each.page(), zone)))
         .filter(noticed -> everything || noticed.here() && noticed.fit().fits())
         .sorted(
-            Comparator.comparing((Noticed noticed) -> !noticed.fit().fits())
+            Comparator.comparing((OfferedSymptom noticed) -> !noticed.fit().fits())
                 .thenComparing(noticed -> !noticed.here()))
         .toList();
   }

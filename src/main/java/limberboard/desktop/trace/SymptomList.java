@@ -57,10 +57,10 @@ final class SymptomList extends JPanel {
     where.setText(words(entries));
   }
 
-  private List<Entry> entries(List<Noticed> symptoms) {
+  private List<Entry> entries(List<OfferedSymptom> symptoms) {
     List<Entry> entries = new ArrayList<>();
     String before = "";
-    for (Noticed noticed : symptoms) {
+    for (OfferedSymptom noticed : symptoms) {
       String group = model.where().everything() ? group(noticed) : "";
       entries.add(
           new Entry(
@@ -88,7 +88,7 @@ final class SymptomList extends JPanel {
     return place + " Choose what comes nearest.";
   }
 
-  private String group(Noticed noticed) {
+  private String group(OfferedSymptom noticed) {
     if (!noticed.fit().fits()) {
       return "Not on this boat";
     }
@@ -105,7 +105,7 @@ final class SymptomList extends JPanel {
    * @param group the heading above it, empty when it is not the first of its group
    * @param answers how many answers have been given
    */
-  private record Entry(Noticed noticed, String group, int answers) {
+  private record Entry(OfferedSymptom noticed, String group, int answers) {
     Card card() {
       Card card = Card.of(noticed.page().title(), noticed.page().head().summary());
       if (!noticed.fit().fits()) {

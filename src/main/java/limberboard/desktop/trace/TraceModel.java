@@ -79,7 +79,7 @@ public final class TraceModel {
     if (session.boat().isEmpty()) {
       return Stage.NO_BOAT;
     }
-    return tracing().map(Tracing::stage).orElse(Stage.CHOOSING);
+    return tracing().map(BoatTrace::stage).orElse(Stage.CHOOSING);
   }
 
   /** The boats to choose from. */
@@ -123,7 +123,7 @@ public final class TraceModel {
     return fitting.isPresent();
   }
 
-  private void start(TraceKey key, Again again) {
+  private void start(TraceKey key, TraceReplay again) {
     tracings.go(key);
     if (tracings.of(key).isPresent()) {
       tell();
@@ -140,8 +140,8 @@ public final class TraceModel {
     }
   }
 
-  private Again again(Fitting fitting) {
-    return new Again(session.workspace(), fitting, guard);
+  private TraceReplay again(Fitting fitting) {
+    return new TraceReplay(session.workspace(), fitting, guard);
   }
 
   /** Traces of the chosen boat kept from earlier days, the latest first. */
@@ -178,10 +178,10 @@ public final class TraceModel {
 
   /** The trace of the chosen boat. */
   public Optional<Trace> trace() {
-    return tracing().map(Tracing::trace);
+    return tracing().map(BoatTrace::trace);
   }
 
-  private Optional<Tracing> tracing() {
+  private Optional<BoatTrace> tracing() {
     return key().flatMap(tracings::of);
   }
 
@@ -191,12 +191,12 @@ public final class TraceModel {
 
   /** The step that is shown. */
   public Optional<NextStep> step() {
-    return tracing().map(Tracing::step);
+    return tracing().map(BoatTrace::step);
   }
 
   /** What was mended. */
   public Optional<FaultCause> mended() {
-    return tracing().flatMap(Tracing::mended);
+    return tracing().flatMap(BoatTrace::mended);
   }
 
   /** Whether something is being worked out for the trace that is shown or begun. */
@@ -321,9 +321,9 @@ public final class TraceModel {
     step(Undo::forward);
   }
 
-  private void step(java.util.function.BiFunction<Undo, Tracing, Optional<Tracing>> move) {
+  private void step(java.util.function.BiFunction<Undo, BoatTrace, Optional<BoatTrace>> move) {
     Optional<TraceKey> key = key();
-    Optional<Tracing> now = tracing();
+    Optional<BoatTrace> now = tracing();
     if (key.isEmpty() || now.isEmpty() || !undos.containsKey(key.get())) {
       return;
     }
@@ -345,7 +345,7 @@ public final class TraceModel {
     tracing()
         .ifPresent(
             shown -> {
-              Tracing base = weighings.wanted(shown.key()).orElse(shown);
+              BoatTrace base = weighings.wanted(shown.key()).orElse(shown);
               Trace changed = change.apply(base.trace());
               if (changed != base.trace()) {
                 weigh(what, base.with(changed));
@@ -353,7 +353,7 @@ public final class TraceModel {
             });
   }
 
-  private void weigh(String what, Tracing wanted) {
+  private void weigh(String what, BoatTrace wanted) {
     work(
         wanted.key(),
         Optional.of(wanted),
@@ -368,7 +368,7 @@ public final class TraceModel {
         });
   }
 
-  private void atOnce(String what, UnaryOperator<Tracing> change) {
+  private void atOnce(String what, UnaryOperator<BoatTrace> change) {
     tracing()
         .ifPresent(
             tracing -> {
@@ -387,7 +387,7 @@ public final class TraceModel {
 
   private <T> void work(
       TraceKey key,
-      Optional<Tracing> wanted,
+      Optional<BoatTrace> wanted,
       java.util.concurrent.Callable<T> work,
       Consumer<T> done) {
     weighings.run(key, wanted, work, done, this::tell);
@@ -396,7 +396,7 @@ public final class TraceModel {
     }
   }
 
-  private void keep(Tracing tracing) {
+  private void keep(BoatTrace tracing) {
     tracings.keep(tracing);
     kept.keep(tracing);
     tell();
@@ -406,18 +406,18 @@ public final class TraceModel {
   private void bringUpToDate(TraceKey key) {
     Optional<Fitting> fitting =
         session.fitting().filter(boat -> boat.boat().id().equals(key.boat()));
-    Optional<Tracing> old =
+    Optional<BoatTrace> old =
         tracings
             .of(key)
             .filter(tracing -> !tracing.isOf(session.workspace(), session.today()))
             .filter(tracing -> weighings.wanted(key).isEmpty());
     if (fitting.isPresent() && old.isPresent()) {
-      Again again = again(fitting.get());
+      TraceReplay again = again(fitting.get());
       work(key, Optional.empty(), () -> again.of(old.get()), found -> renewed(key, found));
     }
   }
 
-  private void renewed(TraceKey key, Optional<Again.Renewed> found) {
+  private void renewed(TraceKey key, Optional<TraceReplay.Renewed> found) {
     if (found.isEmpty()) {
       gone(key);
       return;

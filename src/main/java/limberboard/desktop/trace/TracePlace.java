@@ -65,7 +65,7 @@ public final class TracePlace implements Place {
       Consumer<String> clipboard,
       Consumer<Copied> answer,
       Divider.Memory dividers) {
-    Names names = new Names(session);
+    PageTitles names = new PageTitles(session);
     TracePapers papers = new TracePapers(session, model, reader.papers());
     TracingPanel tracing =
         new TracingPanel(

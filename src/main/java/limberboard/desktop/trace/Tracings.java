@@ -9,7 +9,7 @@ import java.util.Optional;
  * the event thread only.
  */
 final class Tracings {
-  private final Map<TraceKey, Tracing> begun = new HashMap<>();
+  private final Map<TraceKey, BoatTrace> begun = new HashMap<>();
   private final Map<String, String> current = new HashMap<>();
 
   /** Which trace a boat is at; it may still be being worked out. */
@@ -18,7 +18,7 @@ final class Tracings {
   }
 
   /** The trace of a symptom on a boat, if it has been begun. */
-  Optional<Tracing> of(TraceKey key) {
+  Optional<BoatTrace> of(TraceKey key) {
     return Optional.ofNullable(begun.get(key));
   }
 
@@ -28,7 +28,7 @@ final class Tracings {
   }
 
   /** Keeps a trace as it stands now. */
-  void keep(Tracing tracing) {
+  void keep(BoatTrace tracing) {
     begun.put(tracing.key(), tracing);
   }
 

@@ -9,7 +9,7 @@ import javax.swing.JComponent;
 import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
-import limberboard.desktop.base.Wording;
+import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;
@@ -77,7 +77,8 @@ final class TrailPanel extends JPanel {
     Column row = new Column(1);
     row.setName("trail-" + number);
     Column words = new Column(1);
-    words.add(Text.strong(number + ". " + entry.text() + "  " + Wording.answer(entry.answer())));
+    words.add(
+        Text.strong(number + ". " + entry.text() + "  " + FigureWords.answer(entry.answer())));
     words.add(Text.quiet(entry.changed()));
     JButton back = Buttons.plain("Take back", () -> takeBack(entry.step()));
     back.getAccessibleContext().setAccessibleName("Take back answer " + number);
@@ -117,7 +118,7 @@ final class TrailPanel extends JPanel {
 
   private void fill(JPopupMenu menu, FaultCheck check) {
     for (String answer : check.answers()) {
-      JMenuItem item = new JMenuItem(Wording.answer(answer));
+      JMenuItem item = new JMenuItem(FigureWords.answer(answer));
       item.addActionListener(e -> model.answer(check.id(), answer));
       menu.add(item);
     }

@@ -16,10 +16,10 @@ final class Undo {
    * @param what in words, to follow "Undo": "the answer"
    * @param other how the trace stood before it, or after it when it has been undone
    */
-  record Step(String what, Tracing other) {}
+  record Step(String what, BoatTrace other) {}
 
   /** Something has been done; what was undone before can no longer be done again. */
-  void done(String what, Tracing before) {
+  void done(String what, BoatTrace before) {
     done.push(new Step(what, before));
     if (done.size() > MOST) {
       done.removeLast();
@@ -38,16 +38,16 @@ final class Undo {
   }
 
   /** Goes back a step from where the trace stands. */
-  Optional<Tracing> back(Tracing now) {
+  Optional<BoatTrace> back(BoatTrace now) {
     return move(done, undone, now);
   }
 
   /** Does again what was undone last. */
-  Optional<Tracing> forward(Tracing now) {
+  Optional<BoatTrace> forward(BoatTrace now) {
     return move(undone, done, now);
   }
 
-  private static Optional<Tracing> move(Deque<Step> from, Deque<Step> to, Tracing now) {
+  private static Optional<BoatTrace> move(Deque<Step> from, Deque<Step> to, BoatTrace now) {
     if (from.isEmpty()) {
       return Optional.empty();
     }

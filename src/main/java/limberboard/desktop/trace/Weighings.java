@@ -18,7 +18,7 @@ final class Weighings {
 
   private static final class Work {
     private final Latest latest;
-    private Optional<Tracing> wanted = Optional.empty();
+    private Optional<BoatTrace> wanted = Optional.empty();
     private boolean busy;
 
     Work(Background background) {
@@ -41,7 +41,7 @@ final class Weighings {
   }
 
   /** How a trace will stand once what is being worked out for it is done. */
-  Optional<Tracing> wanted(TraceKey key) {
+  Optional<BoatTrace> wanted(TraceKey key) {
     return works.containsKey(key) ? works.get(key).wanted : Optional.empty();
   }
 
@@ -52,7 +52,11 @@ final class Weighings {
    * @param failed what is done when it fails
    */
   <T> void run(
-      TraceKey key, Optional<Tracing> wanted, Callable<T> work, Consumer<T> done, Runnable failed) {
+      TraceKey key,
+      Optional<BoatTrace> wanted,
+      Callable<T> work,
+      Consumer<T> done,
+      Runnable failed) {
     Work mine = works.computeIfAbsent(key, unseen -> new Work(background));
     mine.busy = true;
     mine.wanted = wanted;

@@ -24,7 +24,7 @@ public final class Whereabouts {
   private Optional<Asked> asked = Optional.empty();
   private Optional<Asked> known = Optional.empty();
   private SymptomChoice choice = SymptomChoice.NONE;
-  private List<Noticed> symptoms = List.of();
+  private List<OfferedSymptom> symptoms = List.of();
 
   /** Library and boat that symptoms are looked through for. */
   private record Asked(Library library, Fitting fitting) {
@@ -134,7 +134,7 @@ public final class Whereabouts {
   }
 
   /** The symptoms to choose from. */
-  public List<Noticed> symptoms() {
+  public List<OfferedSymptom> symptoms() {
     return symptoms;
   }
 

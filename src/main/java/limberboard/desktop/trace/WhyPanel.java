@@ -8,7 +8,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import limberboard.desktop.base.Wording;
+import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Card;
 import limberboard.desktop.parts.CardList;
@@ -117,7 +117,7 @@ final class WhyPanel extends JPanel {
                 + "In all about "
                 + Minutes.words(option.expectedMinutes())
                 + " from here.")
-        .ofKind(Wording.capital(step.kind()))
+        .ofKind(FigureWords.capital(step.kind()))
         .noting(shown ? "This is the step that is shown." : "");
   }
 

@@ -4,16 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JButton;
-import limberboard.desktop.base.Wording;
+import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Docked;
+import limberboard.desktop.parts.RaisedColumn;
 import limberboard.desktop.parts.Row;
-import limberboard.desktop.parts.Sheet;
 import limberboard.desktop.parts.Text;
 import limberboard.trace.FaultCause;
 import limberboard.trace.NextStep.CallYard;
-import limberboard.trace.Ranked;
+import limberboard.trace.RankedCause;
 import limberboard.trace.Trace;
 
 /** The fault goes to the yard, with everything that has been found so far. */
@@ -21,7 +21,7 @@ final class YardCard extends Docked {
   private static final int LIKELY = 3;
   private final transient TraceModel model;
   private final transient Consumer<String> copy;
-  private final Sheet sheet = Sheet.readable(10);
+  private final RaisedColumn sheet = RaisedColumn.readable(10);
   private final JButton copyButton;
   private final transient OtherSteps others;
   private String report = "";
@@ -51,9 +51,12 @@ final class YardCard extends Docked {
   }
 
   private void mended() {
-    List<Ranked> ranking = model.trace().map(Trace::ranking).orElse(List.of());
+    List<RankedCause> ranking = model.trace().map(Trace::ranking).orElse(List.of());
     Optional<FaultCause> likeliest =
-        ranking.stream().map(Ranked::cause).filter(cause -> !cause.isSomethingElse()).findFirst();
+        ranking.stream()
+            .map(RankedCause::cause)
+            .filter(cause -> !cause.isSomethingElse())
+            .findFirst();
     model.itIsMended(likeliest);
   }
 
@@ -65,7 +68,8 @@ final class YardCard extends Docked {
     sheet.add(Text.reading(step.why()));
     RemarkBox.addTo(sheet, trace);
     sheet.add(Text.caption("Likeliest so far"));
-    for (Ranked ranked : trace.ranking().subList(0, Math.min(LIKELY, trace.ranking().size()))) {
+    for (RankedCause ranked :
+        trace.ranking().subList(0, Math.min(LIKELY, trace.ranking().size()))) {
       Column cause = new Column(1);
       cause.add(Text.strong(ranked.cause().title()));
       cause.add(Text.plain(line(ranked)));
@@ -79,11 +83,12 @@ final class YardCard extends Docked {
     repaint();
   }
 
-  private static String line(Ranked ranked) {
-    String chance = Wording.capital(ranked.word()) + ", " + Wording.percent(ranked.chance()) + ".";
+  private static String line(RankedCause ranked) {
+    String chance =
+        FigureWords.capital(ranked.word()) + ", " + FigureWords.percent(ranked.chance()) + ".";
     FaultCause cause = ranked.cause();
     return cause.isSomethingElse()
         ? chance
-        : chance + " " + cause.mendTitle() + ": for " + Wording.who(cause.mendSkill()) + ".";
+        : chance + " " + cause.mendTitle() + ": for " + FigureWords.who(cause.mendSkill()) + ".";
   }
 }

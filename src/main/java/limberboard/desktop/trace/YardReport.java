@@ -1,8 +1,8 @@
 package limberboard.desktop.trace;
 
 import limberboard.boat.Boat;
-import limberboard.desktop.base.Wording;
-import limberboard.trace.Ranked;
+import limberboard.desktop.base.FigureWords;
+import limberboard.trace.RankedCause;
 import limberboard.trace.Trace;
 import limberboard.trace.TrailEntry;
 
@@ -27,12 +27,12 @@ record YardReport(Trace trace) {
       text.append("- ").append(entry.text()).append(' ').append(entry.answer()).append('\n');
     }
     text.append("\nCauses, with chances worked out from the workshop's figures and the answers:\n");
-    for (Ranked ranked : trace.ranking()) {
+    for (RankedCause ranked : trace.ranking()) {
       if (ranked.chance() >= MENTIONED) {
         text.append("- ")
             .append(ranked.cause().title())
             .append(": ")
-            .append(Wording.percent(ranked.chance()))
+            .append(FigureWords.percent(ranked.chance()))
             .append('\n');
       }
     }

@@ -10,12 +10,12 @@ import limberboard.trace.DiagnosticTree.Fork;
 
 /** A fork for those who listen: a label with everything about it, selected or not, open or not. */
 final class AccessibleFork extends AccessibleContext implements Accessible {
-  private final TreeView view;
+  private final TreeCanvas view;
   private final TreeWalk walk;
   private final Fork fork;
   private final int index;
 
-  AccessibleFork(TreeView view, TreeWalk walk, Fork fork, int index) {
+  AccessibleFork(TreeCanvas view, TreeWalk walk, Fork fork, int index) {
     this.view = view;
     this.walk = walk;
     this.fork = fork;

@@ -5,7 +5,7 @@ import java.awt.Rectangle;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import limberboard.desktop.base.Wording;
+import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Text;
 import limberboard.library.page.Caution;
@@ -13,7 +13,7 @@ import limberboard.library.page.Page;
 import limberboard.trace.DiagnosticTree.Branch;
 import limberboard.trace.DiagnosticTree.Fork;
 import limberboard.trace.NextStep;
-import limberboard.trace.Ranked;
+import limberboard.trace.RankedCause;
 import limberboard.trace.TrailEntry;
 import limberboard.words.Minutes;
 
@@ -77,7 +77,8 @@ final class ForkDetails extends JPanel {
 
   private static String effort(Fork fork) {
     NextStep step = fork.step();
-    String first = step.toOpen().isEmpty() ? "" : " First: " + Wording.access(step.toOpen()) + ".";
+    String first =
+        step.toOpen().isEmpty() ? "" : " First: " + FigureWords.access(step.toOpen()) + ".";
     return "Takes "
         + Minutes.words(step.minutes())
         + ". On average "
@@ -89,10 +90,10 @@ final class ForkDetails extends JPanel {
 
   private static String who(NextStep step) {
     if (step instanceof NextStep.DoCheck check) {
-      return " For " + Wording.who(check.check().check().skill()) + ".";
+      return " For " + FigureWords.who(check.check().check().skill()) + ".";
     }
     return step instanceof NextStep.DoMend mend
-        ? " For " + Wording.who(mend.cause().mendSkill()) + "."
+        ? " For " + FigureWords.who(mend.cause().mendSkill()) + "."
         : "";
   }
 
@@ -103,21 +104,21 @@ final class ForkDetails extends JPanel {
       column.add(Text.quiet("It is the first step."));
     }
     for (TrailEntry entry : trail) {
-      column.add(Text.plain(entry.text() + " " + Wording.answer(entry.answer()) + "."));
+      column.add(Text.plain(entry.text() + " " + FigureWords.answer(entry.answer()) + "."));
     }
   }
 
   private void addCauses(Fork fork) {
     column.add(Text.caption("Likeliest causes here"));
-    List<Ranked> ranking = fork.at().ranking();
-    for (Ranked ranked : ranking.subList(0, Math.min(LEADING, ranking.size()))) {
+    List<RankedCause> ranking = fork.at().ranking();
+    for (RankedCause ranked : ranking.subList(0, Math.min(LEADING, ranking.size()))) {
       column.add(
           Text.plain(
               ranked.cause().title()
                   + ": "
                   + ranked.word()
                   + ", "
-                  + Wording.percent(ranked.chance())
+                  + FigureWords.percent(ranked.chance())
                   + "."));
     }
   }

@@ -1,6 +1,6 @@
 package limberboard.desktop.tree;
 
-import limberboard.desktop.base.Wording;
+import limberboard.desktop.base.FigureWords;
 import limberboard.trace.DiagnosticTree.Branch;
 import limberboard.trace.DiagnosticTree.End;
 import limberboard.trace.DiagnosticTree.Fork;
@@ -12,7 +12,7 @@ final class ForkWords {
 
   /** What kind of step it is. */
   static String kind(Fork fork) {
-    return Wording.answer(fork.step().kind());
+    return FigureWords.answer(fork.step().kind());
   }
 
   /** What it costs from a fork on. */
@@ -37,7 +37,10 @@ final class ForkWords {
   /** One way a step can turn out, as a line. */
   static String branch(Branch branch) {
     String found =
-        Wording.capital(branch.finding().words()) + ", " + Wording.percent(branch.chance()) + ": ";
+        FigureWords.capital(branch.finding().words())
+            + ", "
+            + FigureWords.percent(branch.chance())
+            + ": ";
     return found
         + (branch.end() == End.FORK
             ? branch.then().map(ForkWords::leadsTo).orElse("")
@@ -61,8 +64,8 @@ final class ForkWords {
     }
     all.append(kind(fork)).append(": ").append(fork.step().text());
     all.append(endsSentence(fork.step().text()) ? " " : ". ");
-    all.append(Wording.capital(minutes(fork))).append(". ");
-    all.append("Reached in ").append(Wording.percent(fork.chance())).append(" of cases. ");
+    all.append(FigureWords.capital(minutes(fork))).append(". ");
+    all.append("Reached in ").append(FigureWords.percent(fork.chance())).append(" of cases. ");
     if (walk.canFold(fork)) {
       all.append(walk.isOpen(fork) ? "Unfolded" : "Folded");
       all.append(", ").append(walk.behind(fork)).append(" steps behind it.");

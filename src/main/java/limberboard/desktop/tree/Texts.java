@@ -1,7 +1,7 @@
 package limberboard.desktop.tree;
 
 import java.util.List;
-import limberboard.desktop.base.Wording;
+import limberboard.desktop.base.FigureWords;
 import limberboard.trace.DiagnosticTree.Branch;
 import limberboard.trace.DiagnosticTree.Fork;
 
@@ -23,7 +23,7 @@ record Texts(Grid grid) {
   /** What is found on a branch. */
   List<String> label(Branch branch) {
     double width = grid.gap() - grid.stub() - 2 * grid.small();
-    return lines().of(Wording.capital(branch.finding().words()), width, MOST_LABEL_LINES);
+    return lines().of(FigureWords.capital(branch.finding().words()), width, MOST_LABEL_LINES);
   }
 
   private Lines lines() {

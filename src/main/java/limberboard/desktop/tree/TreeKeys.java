@@ -7,7 +7,7 @@ import limberboard.desktop.parts.Keys;
 final class TreeKeys {
   private TreeKeys() {}
 
-  static void bind(TreeView view) {
+  static void bind(TreeCanvas view) {
     walk(view, "RIGHT", TreeWalk::right);
     walk(view, "LEFT", TreeWalk::left);
     walk(view, "DOWN", walk -> walk.sideways(1));
@@ -28,7 +28,7 @@ final class TreeKeys {
     }
   }
 
-  private static void walk(TreeView view, String key, Consumer<TreeWalk> action) {
+  private static void walk(TreeCanvas view, String key, Consumer<TreeWalk> action) {
     Keys.focused(
         view,
         key,

@@ -22,7 +22,7 @@ record TreeLayout(List<Box> boxes, List<Twig> twigs, Grid grid, double width, do
   }
 
   static TreeLayout of(TreeWalk walk, Measure measure) {
-    return new Placing(walk, new Grid(measure)).layout();
+    return new TreePlacement(walk, new Grid(measure)).layout();
   }
 
   /** The box of a fork, when no fold hides it. */

@@ -21,7 +21,7 @@ public final class TreeModel {
   private Optional<TreeWalk> fromBeginning = Optional.empty();
   private Optional<TreeWalk> fromHere = Optional.empty();
   private Optional<TreeWalk> shown = Optional.empty();
-  private Optional<Growth> growth = Optional.empty();
+  private Optional<TreeGrowth> growth = Optional.empty();
   private boolean wanted;
   private boolean beginningAsked;
 
@@ -99,7 +99,7 @@ public final class TreeModel {
 
   /** Stops growing a tree. */
   public void stop() {
-    growth.ifPresent(Growth::stop);
+    growth.ifPresent(TreeGrowth::stop);
     growth = Optional.empty();
     latest.drop();
     tell();
@@ -128,7 +128,7 @@ public final class TreeModel {
 
   private void grow(Trace from) {
     boolean whole = from.trail().isEmpty();
-    Growth growing = new Growth(from);
+    TreeGrowth growing = new TreeGrowth(from);
     growth = Optional.of(growing);
     shown = shown.filter(walk -> !walk.tree().from().fault().equals(from.fault()));
     tell();
@@ -142,7 +142,7 @@ public final class TreeModel {
         this::stop);
   }
 
-  private static Optional<DiagnosticTree> grown(Growth growing) {
+  private static Optional<DiagnosticTree> grown(TreeGrowth growing) {
     try {
       return Optional.of(growing.tree());
     } catch (CancellationException e) {
@@ -180,7 +180,7 @@ public final class TreeModel {
 
   /** How many forks the growing tree has so far. */
   public int forksSoFar() {
-    return growth.map(Growth::forks).orElse(0);
+    return growth.map(TreeGrowth::forks).orElse(0);
   }
 
   /** Whether the trace has gone another way than the tree from the beginning would. */

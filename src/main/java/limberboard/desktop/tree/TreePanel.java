@@ -8,7 +8,7 @@ import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import limberboard.desktop.base.Wording;
+import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Divider;
 import limberboard.desktop.parts.Sides;
@@ -29,7 +29,7 @@ public final class TreePanel extends JPanel {
   private final transient TreeOut out;
   private final CardLayout cards = new CardLayout();
   private final JPanel shown = new JPanel(cards);
-  private final TreeView view = new TreeView();
+  private final TreeCanvas view = new TreeCanvas();
   private final JScrollPane scroller = new JScrollPane(view);
   private final Column top = new Column(6);
   private final TreeTools tools;
@@ -155,7 +155,7 @@ public final class TreePanel extends JPanel {
         ? " Left out: what is met less than once in "
             + Math.round(1 / tree.rarest())
             + " times, together "
-            + Wording.percent(tree.notDrawn())
+            + FigureWords.percent(tree.notDrawn())
             + "."
         : "";
   }

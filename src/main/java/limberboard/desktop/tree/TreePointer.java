@@ -12,10 +12,10 @@ import limberboard.trace.DiagnosticTree.Fork;
 
 /** What the mouse does to a tree. */
 final class TreePointer extends MouseAdapter {
-  private final TreeView view;
+  private final TreeCanvas view;
   private Point grip = new Point();
 
-  TreePointer(TreeView view) {
+  TreePointer(TreeCanvas view) {
     this.view = view;
   }
 

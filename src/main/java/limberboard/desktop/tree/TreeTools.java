@@ -14,7 +14,7 @@ import limberboard.trace.DiagnosticTree;
 /** The buttons above a tree. */
 final class TreeTools extends JPanel {
   private final transient TreeModel model;
-  private final TreeView view;
+  private final TreeCanvas view;
   private final JButton here;
   private final JButton other = Buttons.plain("", this::changeTree);
   private final JLabel size = Text.label("");
@@ -24,7 +24,7 @@ final class TreeTools extends JPanel {
    *
    * @param out prints and saves the tree
    */
-  TreeTools(TreeModel model, TreeView view, TreeOut out) {
+  TreeTools(TreeModel model, TreeCanvas view, TreeOut out) {
     super(new BorderLayout());
     this.model = model;
     this.view = view;

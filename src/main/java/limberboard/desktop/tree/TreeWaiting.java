@@ -6,13 +6,13 @@ import javax.swing.JProgressBar;
 import javax.swing.Timer;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.RaisedColumn;
 import limberboard.desktop.parts.Row;
-import limberboard.desktop.parts.Sheet;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 
 /** Says that a tree is being worked out, how far it is, and lets it be stopped. */
-final class TreeWaiting extends Sheet {
+final class TreeWaiting extends RaisedColumn {
   private static final int MOMENT = 150;
   private final transient TreeModel model;
   private final Wrapped title = Text.title("");

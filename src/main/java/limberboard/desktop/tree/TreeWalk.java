@@ -19,7 +19,7 @@ public final class TreeWalk {
   private static final int MOST_LEVELS = 3;
   private static final int ROWS_AT_FIRST = 8;
   private final DiagnosticTree tree;
-  private final Kinship kin;
+  private final TreeAncestry kin;
   private final BitSet open = new BitSet();
   private final List<Runnable> listeners = new ArrayList<>();
   private Optional<Fork> here = Optional.empty();
@@ -29,7 +29,7 @@ public final class TreeWalk {
   /** A tree open for its first levels, with its root selected. */
   public TreeWalk(DiagnosticTree tree) {
     this.tree = tree;
-    this.kin = new Kinship(tree);
+    this.kin = new TreeAncestry(tree);
     this.selected = tree.root();
     openFirstLevels();
   }

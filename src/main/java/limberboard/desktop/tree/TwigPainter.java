@@ -5,7 +5,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
-import limberboard.desktop.base.Wording;
+import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.look.Palette;
 import limberboard.trace.DiagnosticTree.End;
 
@@ -39,7 +39,7 @@ final class TwigPainter {
     }
     g.setFont(fonts.font(false));
     g.setColor(Palette.QUIET.color());
-    String chance = Wording.percent(twig.branch().chance());
+    String chance = FigureWords.percent(twig.branch().chance());
     g.drawString(chance, (float) x, (float) (twig.to().getY() + grid.small() + fonts.ascent()));
     twig.tag().ifPresent(tag -> tag(g, twig, tag));
   }

@@ -5,8 +5,8 @@ import javax.swing.JButton;
 import limberboard.desktop.base.Days;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.RaisedColumn;
 import limberboard.desktop.parts.Row;
-import limberboard.desktop.parts.Sheet;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.upkeep.entry.EntryWords;
@@ -14,7 +14,7 @@ import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.library.problem.Problem;
 
 /** What is doubtful in the boat's files, with file and line, as questions. */
-final class QuestionsBox extends Sheet {
+final class QuestionsBox extends RaisedColumn {
   private static final int FEW = 2;
   private final transient UpkeepModel model;
   private final Wrapped title = Text.strong("");

@@ -37,10 +37,10 @@ import limberboard.desktop.upkeep.log.LogListModel;
 import limberboard.desktop.upkeep.sheets.ListAspect;
 import limberboard.desktop.upkeep.sheets.RiggingAspect;
 import limberboard.desktop.upkeep.sheets.ShoppingAspect;
+import limberboard.desktop.upkeep.state.TickedWork;
 import limberboard.desktop.upkeep.state.UpkeepAspect;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.desktop.upkeep.state.UpkeepTools;
-import limberboard.desktop.upkeep.state.Wanted;
 import limberboard.desktop.upkeep.sums.WorkingsAspect;
 import limberboard.desktop.upkeep.timeline.TimeLineAspect;
 import limberboard.upkeep.Due;
@@ -67,7 +67,7 @@ public final class UpkeepPlace implements Place {
   public static UpkeepPlace make(UpkeepTools tools) {
     DueModel due = new DueModel(tools.upkeep(), tools.log());
     LogListModel lines = new LogListModel(tools.upkeep(), tools.log());
-    Wanted wanted = new Wanted();
+    TickedWork wanted = new TickedWork();
     UpkeepPlace place =
         new UpkeepPlace(
             tools,

@@ -5,8 +5,8 @@ import javax.swing.JButton;
 import limberboard.boat.LogEntry;
 import limberboard.desktop.base.Days;
 import limberboard.desktop.parts.Buttons;
+import limberboard.desktop.parts.RaisedColumn;
 import limberboard.desktop.parts.Row;
-import limberboard.desktop.parts.Sheet;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.upkeep.entry.LogModel;
@@ -16,7 +16,7 @@ import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.upkeep.Due;
 
 /** What was changed in the log and when the work comes next, with the way back and forth. */
-final class WrittenBand extends Sheet {
+final class WrittenBand extends RaisedColumn {
   private final transient UpkeepModel upkeep;
   private final transient LogModel log;
   private final Wrapped words = Text.strong("");

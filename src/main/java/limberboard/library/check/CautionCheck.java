@@ -7,7 +7,7 @@ import limberboard.library.problem.Report;
 /** Checks caution pages: they must say what to do. */
 final class CautionCheck implements PageCheck<Caution> {
   @Override
-  public void check(Page<Caution> page, Names names, Report report) {
+  public void check(Page<Caution> page, KnownNames names, Report report) {
     if (page.details().act().isEmpty()) {
       report.error("/do", "is empty", "say what to do about the danger");
     }

@@ -14,7 +14,7 @@ import limberboard.library.problem.Report;
 /** Checks what every page has. */
 final class HeadCheck {
   /** Reports what is wrong with a page's head, and with what its header says of its headings. */
-  void check(Page<?> page, List<BodyScan.Spot> headings, Names names, Report report) {
+  void check(Page<?> page, List<BodyScan.Spot> headings, KnownNames names, Report report) {
     if (page.title().isBlank()) {
       report.error("/title", "is empty", "write what the page is about");
     }

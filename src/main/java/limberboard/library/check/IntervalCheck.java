@@ -9,10 +9,10 @@ import limberboard.library.value.Phase;
 
 /** Checks how often work is done, and what follows it. */
 final class IntervalCheck {
-  private final Names names;
+  private final KnownNames names;
   private final Report report;
 
-  IntervalCheck(Names names, Report report) {
+  IntervalCheck(KnownNames names, Report report) {
     this.names = names;
     this.report = report;
   }

@@ -17,7 +17,7 @@ import limberboard.library.problem.Report;
 
 /** Checks every page against the rest of the library. */
 public final class LibraryCheck {
-  private final Names names;
+  private final KnownNames names;
   private final LinkCheck links;
   private final HeadCheck heads = new HeadCheck();
   private final SymptomCheck symptoms = new SymptomCheck();
@@ -28,7 +28,7 @@ public final class LibraryCheck {
 
   private final List<FurtherCheck> further;
 
-  public LibraryCheck(Names names, LinkCheck links, List<FurtherCheck> further) {
+  public LibraryCheck(KnownNames names, LinkCheck links, List<FurtherCheck> further) {
     this.names = names;
     this.links = links;
     this.further = further;

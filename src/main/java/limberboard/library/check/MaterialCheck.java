@@ -11,7 +11,7 @@ import limberboard.library.value.MaterialGroup;
 /** Checks material pages. */
 final class MaterialCheck implements PageCheck<Material> {
   @Override
-  public void check(Page<Material> page, Names names, Report report) {
+  public void check(Page<Material> page, KnownNames names, Report report) {
     Material material = page.details();
     if (material.unit().isEmpty() && !material.isTool()) {
       report.error("/unit", "is missing", "say what amounts are counted in: ml, g, m or piece");

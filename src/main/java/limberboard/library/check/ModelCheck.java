@@ -17,7 +17,7 @@ import limberboard.library.value.Range;
 /** Checks model pages: zones, equipment by year, access. */
 final class ModelCheck implements PageCheck<Model> {
   @Override
-  public void check(Page<Model> page, Names names, Report report) {
+  public void check(Page<Model> page, KnownNames names, Report report) {
     Model model = page.details();
     distinct(model.places(), Model.Zone::id, "/zones", report);
     distinct(model.equipment(), Model.Equipment::id, "/equipment", report);
@@ -88,7 +88,7 @@ final class ModelCheck implements PageCheck<Model> {
         .findFirst();
   }
 
-  private static void access(Model model, Names names, Report report) {
+  private static void access(Model model, KnownNames names, Report report) {
     Map<String, List<String>> needs = new TreeMap<>();
     model.access().forEach(entry -> needs.put(entry.id(), entry.needs()));
     List<SortedSet<String>> circles = Circles.of(needs);

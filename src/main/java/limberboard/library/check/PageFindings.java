@@ -5,7 +5,7 @@ import javax.measure.Quantity;
 import limberboard.library.problem.Report;
 
 /** Findings on one page, with what all models know. */
-record PageFindings(Names names, Report report) implements FurtherCheck.Findings {
+record PageFindings(KnownNames names, Report report) implements FurtherCheck.Findings {
   @Override
   public void error(String pointer, String wrong, String right) {
     report.error(pointer, wrong, right);

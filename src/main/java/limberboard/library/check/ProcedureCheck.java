@@ -13,7 +13,7 @@ import limberboard.library.value.Skill;
 /** Checks procedure pages. */
 final class ProcedureCheck implements PageCheck<Procedure> {
   @Override
-  public void check(Page<Procedure> page, Names names, Report report) {
+  public void check(Page<Procedure> page, KnownNames names, Report report) {
     Procedure procedure = page.details();
     if (page.head().system().isEmpty()) {
       report.error("/system", "is missing", "say what part of the boat the work is filed under");
@@ -44,7 +44,7 @@ final class ProcedureCheck implements PageCheck<Procedure> {
   }
 
   /** Checks one entry of a procedure's materials. */
-  private record MaterialUseCheck(Names names, Report report, String pointer) {
+  private record MaterialUseCheck(KnownNames names, Report report, String pointer) {
     void check(MaterialUse use) {
       names.page(Kind.MATERIAL, use.use(), pointer + "/use", report);
       if (!names.mayBeUsedUp(use.use())) {

@@ -20,11 +20,11 @@ final class RopeCheck {
   private static final String USUAL_SIZE = "8 mm";
   private static final List<String> USUAL = List.of("I", "J", "P", "E", "forestay", "backstay");
 
-  private final Names names;
+  private final KnownNames names;
   private final Report report;
   private final Map<String, Amount.Fixed> known = new TreeMap<>();
 
-  RopeCheck(Model model, Names names, Report report) {
+  RopeCheck(Model model, KnownNames names, Report report) {
     this.names = names;
     this.report = report;
     known.putAll(model.measures());

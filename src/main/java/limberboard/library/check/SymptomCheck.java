@@ -20,7 +20,7 @@ final class SymptomCheck implements PageCheck<Symptom> {
   private static final double SLACK = 1e-9;
 
   @Override
-  public void check(Page<Symptom> page, Names names, Report report) {
+  public void check(Page<Symptom> page, KnownNames names, Report report) {
     Symptom symptom = page.details();
     if (page.head().zones().isEmpty()) {
       report.error("/zones", "is missing", "say where on the boat it is noticed");
@@ -46,7 +46,7 @@ final class SymptomCheck implements PageCheck<Symptom> {
     unreached(symptom, reached, report);
   }
 
-  private static Set<String> causes(Symptom symptom, Names names, Report report) {
+  private static Set<String> causes(Symptom symptom, KnownNames names, Report report) {
     Set<String> ids = new TreeSet<>();
     WorkCheck work = new WorkCheck(names, report);
     for (int i = 0; i < symptom.causes().size(); i++) {
@@ -76,7 +76,7 @@ final class SymptomCheck implements PageCheck<Symptom> {
     }
   }
 
-  private static void check(Check check, String pointer, Names names, Report report) {
+  private static void check(Check check, String pointer, KnownNames names, Report report) {
     WorkCheck work = new WorkCheck(names, report);
     work.minutes(check.minutes(), pointer + "/minutes");
     work.access(check.access(), pointer + "/access");

@@ -8,10 +8,10 @@ import limberboard.library.value.Interval;
 
 /** Checks what procedures and checks have in common: tools, access, cautions. */
 final class WorkCheck {
-  private final Names names;
+  private final KnownNames names;
   private final Report report;
 
-  WorkCheck(Names names, Report report) {
+  WorkCheck(KnownNames names, Report report) {
     this.names = names;
     this.report = report;
   }

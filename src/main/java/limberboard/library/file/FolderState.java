@@ -28,9 +28,9 @@ public final class FolderState {
   private static final long LARGEST_SUMMED = 16_000_000;
   private final Supplier<List<Path>> roots;
   private final InstantSource clock;
-  private Map<Path, Stamp> files = Map.of();
+  private Map<Path, FileStamp> files = Map.of();
 
-  private record Stamp(long size, FileTime time, Object place, OptionalLong sum) {
+  private record FileStamp(long size, FileTime time, Object place, OptionalLong sum) {
     boolean looksLike(BasicFileAttributes now) {
       return size == now.size()
           && time.equals(now.lastModifiedTime())
@@ -65,12 +65,12 @@ public final class FolderState {
   }
 
   private static final class Look extends SimpleFileVisitor<Path> {
-    private final Map<Path, Stamp> before;
+    private final Map<Path, FileStamp> before;
     private final Instant now;
-    private final Map<Path, Stamp> found = new HashMap<>();
+    private final Map<Path, FileStamp> found = new HashMap<>();
     private boolean changed;
 
-    Look(Map<Path, Stamp> before, Instant now) {
+    Look(Map<Path, FileStamp> before, Instant now) {
       this.before = before;
       this.now = now;
     }
@@ -119,7 +119,7 @@ public final class FolderState {
     }
 
     private void note(Path file, BasicFileAttributes attributes) {
-      Stamp old = before.get(file);
+      FileStamp old = before.get(file);
       boolean same = old != null && old.looksLike(attributes);
       boolean young = FileAge.isYoung(attributes.lastModifiedTime(), now);
       boolean doubtful = same && old.sum().isPresent();
@@ -129,7 +129,7 @@ public final class FolderState {
       }
       found.put(
           file,
-          new Stamp(
+          new FileStamp(
               attributes.size(),
               attributes.lastModifiedTime(),
               attributes.fileKey(),

@@ -1,8 +1,8 @@
 package limberboard.library.page;
 
 import java.util.List;
-import limberboard.library.value.Absent;
 import limberboard.library.value.Condition;
+import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Interval;
 import limberboard.library.value.Likelihood;
 import limberboard.library.value.Required;
@@ -34,9 +34,9 @@ public record Cause(
 
   /** Absent entries get their defaults. */
   public Cause {
-    about = Absent.text(about);
-    fits = Absent.condition(fits);
-    moreLikely = Absent.list(moreLikely);
+    about = EmptyValues.text(about);
+    fits = EmptyValues.condition(fits);
+    moreLikely = EmptyValues.list(moreLikely);
     cures = cures == null ? Likelihood.parse("almost-always") : cures;
     seen = seen == null ? Seen.AT_ONCE : seen;
   }

@@ -4,8 +4,8 @@ import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.function.Predicate;
-import limberboard.library.value.Absent;
 import limberboard.library.value.Condition;
+import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Required;
 
 /**
@@ -21,8 +21,8 @@ public record Caution(
 
   /** Absent entries become empty ones. */
   public Caution {
-    lines = lines == null ? null : Absent.list(lines);
-    seek = Absent.text(seek);
+    lines = lines == null ? null : EmptyValues.list(lines);
+    seek = EmptyValues.text(seek);
   }
 
   /**
@@ -34,7 +34,7 @@ public record Caution(
   public record Line(@Required String say, Condition fits) {
     /** Absent entries become empty ones. */
     public Line {
-      fits = Absent.condition(fits);
+      fits = EmptyValues.condition(fits);
     }
 
     /** A line for every boat. */

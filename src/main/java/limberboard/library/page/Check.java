@@ -3,8 +3,8 @@ package limberboard.library.page;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import limberboard.library.value.Absent;
 import limberboard.library.value.Condition;
+import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Likelihood;
 import limberboard.library.value.Required;
 import limberboard.library.value.Skill;
@@ -60,17 +60,17 @@ public record Check(
 
   /** Absent entries get their defaults. */
   public Check {
-    picture = Absent.optional(picture);
-    access = Absent.list(access);
-    tools = Absent.list(tools);
-    cautions = Absent.list(cautions);
-    fits = Absent.condition(fits);
+    picture = EmptyValues.optional(picture);
+    access = EmptyValues.list(access);
+    tools = EmptyValues.list(tools);
+    cautions = EmptyValues.list(cautions);
+    fits = EmptyValues.condition(fits);
     skill = skill == null ? Skill.OWNER : skill;
-    answers = answers == null ? null : Absent.list(answers);
-    finds = Absent.map(finds);
-    saidAs = Absent.lists(saidAs);
-    makeSafe = Absent.optional(makeSafe).filter(text -> !text.isBlank());
-    safeWhen = Absent.list(safeWhen);
+    answers = answers == null ? null : EmptyValues.list(answers);
+    finds = EmptyValues.map(finds);
+    saidAs = EmptyValues.lists(saidAs);
+    makeSafe = EmptyValues.optional(makeSafe).filter(text -> !text.isBlank());
+    safeWhen = EmptyValues.list(safeWhen);
     cantTell = cantTell == null ? Likelihood.parse("rarely") : cantTell;
   }
 

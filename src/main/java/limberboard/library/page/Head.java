@@ -3,9 +3,9 @@ package limberboard.library.page;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import limberboard.library.value.Absent;
 import limberboard.library.value.BoatSystem;
 import limberboard.library.value.Condition;
+import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Required;
 
 /**
@@ -32,12 +32,12 @@ public record Head(
 
   /** Absent entries become empty ones. */
   public Head {
-    summary = Absent.text(summary);
-    saidAs = Absent.list(saidAs);
-    system = Absent.optional(system);
-    zones = Absent.list(zones);
-    fits = Absent.condition(fits);
-    sources = Absent.list(sources);
-    onlyFor = Absent.map(onlyFor);
+    summary = EmptyValues.text(summary);
+    saidAs = EmptyValues.list(saidAs);
+    system = EmptyValues.optional(system);
+    zones = EmptyValues.list(zones);
+    fits = EmptyValues.condition(fits);
+    sources = EmptyValues.list(sources);
+    onlyFor = EmptyValues.map(onlyFor);
   }
 }

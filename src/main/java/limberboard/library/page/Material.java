@@ -3,9 +3,9 @@ package limberboard.library.page;
 import java.time.Period;
 import java.util.List;
 import java.util.Optional;
-import limberboard.library.value.Absent;
 import limberboard.library.value.Amount;
 import limberboard.library.value.CountingUnit;
+import limberboard.library.value.EmptyValues;
 import limberboard.library.value.MaterialGroup;
 import limberboard.library.value.Required;
 
@@ -42,17 +42,17 @@ public record Material(
 
   /** Absent entries become empty ones. */
   public Material {
-    unit = Absent.optional(unit);
-    packs = Absent.list(packs);
-    shelfLife = Absent.optional(shelfLife);
-    openedLife = Absent.optional(openedLife);
-    keepOff = Absent.list(keepOff);
-    instead = Absent.list(instead);
-    cautions = Absent.list(cautions);
-    workings = Absent.list(workings);
+    unit = EmptyValues.optional(unit);
+    packs = EmptyValues.list(packs);
+    shelfLife = EmptyValues.optional(shelfLife);
+    openedLife = EmptyValues.optional(openedLife);
+    keepOff = EmptyValues.list(keepOff);
+    instead = EmptyValues.list(instead);
+    cautions = EmptyValues.list(cautions);
+    workings = EmptyValues.list(workings);
     mixing = mixing == null ? Mixing.NOTHING : mixing;
-    bought = Absent.optional(bought);
-    rope = Absent.optional(rope);
+    bought = EmptyValues.optional(bought);
+    rope = EmptyValues.optional(rope);
   }
 
   @Override

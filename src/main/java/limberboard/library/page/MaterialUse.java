@@ -2,9 +2,9 @@ package limberboard.library.page;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.Optional;
-import limberboard.library.value.Absent;
 import limberboard.library.value.Amount;
 import limberboard.library.value.Condition;
+import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Required;
 
 /**
@@ -32,13 +32,13 @@ public record MaterialUse(
 
   /** Absent entries become empty ones. */
   public MaterialUse {
-    fits = Absent.condition(fits);
-    purpose = Absent.text(purpose);
-    amount = Absent.optional(amount);
-    bead = Absent.optional(bead);
-    coat = Absent.optional(coat);
-    cord = Absent.optional(cord);
-    pieces = Absent.optional(pieces);
+    fits = EmptyValues.condition(fits);
+    purpose = EmptyValues.text(purpose);
+    amount = EmptyValues.optional(amount);
+    bead = EmptyValues.optional(bead);
+    coat = EmptyValues.optional(coat);
+    cord = EmptyValues.optional(cord);
+    pieces = EmptyValues.optional(pieces);
   }
 
   /**
@@ -67,7 +67,7 @@ public record MaterialUse(
   public record Cord(@Required Amount length, Optional<Amount> count) {
     /** An absent count is one piece. */
     public Cord {
-      count = Absent.optional(count);
+      count = EmptyValues.optional(count);
     }
   }
 }

@@ -2,8 +2,8 @@ package limberboard.library.page;
 
 import java.util.List;
 import java.util.Optional;
-import limberboard.library.value.Absent;
 import limberboard.library.value.AnodeAlloy;
+import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Required;
 import limberboard.library.value.SealantFamily;
 import limberboard.library.value.Substance;
@@ -38,14 +38,14 @@ public record Mixing(
 
   /** Absent entries become empty ones. */
   public Mixing {
-    family = Absent.optional(family);
-    attacks = Absent.list(attacks);
-    touches = Absent.list(touches);
-    alloy = Absent.optional(alloy);
-    metal = Absent.optional(metal);
-    oil = Absent.text(oil);
-    grade = Absent.text(grade);
-    charges = Absent.list(charges);
+    family = EmptyValues.optional(family);
+    attacks = EmptyValues.list(attacks);
+    touches = EmptyValues.list(touches);
+    alloy = EmptyValues.optional(alloy);
+    metal = EmptyValues.optional(metal);
+    oil = EmptyValues.text(oil);
+    grade = EmptyValues.text(grade);
+    charges = EmptyValues.list(charges);
   }
 
   /**

@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import limberboard.library.value.Absent;
 import limberboard.library.value.Amount;
 import limberboard.library.value.Condition;
+import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Phase;
 import limberboard.library.value.Range;
 import limberboard.library.value.Required;
@@ -49,13 +49,13 @@ public record Model(
 
   /** Absent entries get their defaults. */
   public Model {
-    hulls = Absent.optional(hulls);
-    places = places == null ? null : Absent.list(places);
-    equipment = equipment == null ? null : Absent.list(equipment);
-    rig = Absent.map(rig);
-    measures = Absent.map(measures);
-    ropes = Absent.list(ropes);
-    access = Absent.list(access);
+    hulls = EmptyValues.optional(hulls);
+    places = places == null ? null : EmptyValues.list(places);
+    equipment = equipment == null ? null : EmptyValues.list(equipment);
+    rig = EmptyValues.map(rig);
+    measures = EmptyValues.map(measures);
+    ropes = EmptyValues.list(ropes);
+    access = EmptyValues.list(access);
     yardMinutes = yardMinutes == null ? USUAL_YARD_MINUTES : yardMinutes;
     yardSearchMinutes =
         yardSearchMinutes == null
@@ -115,8 +115,8 @@ public record Model(
       Optional<Outline> deck) {
     /** Absent entries become empty ones. */
     public Zone {
-      profile = Absent.optional(profile);
-      deck = Absent.optional(deck);
+      profile = EmptyValues.optional(profile);
+      deck = EmptyValues.optional(deck);
     }
   }
 
@@ -131,7 +131,7 @@ public record Model(
       @Required String id, @Required String title, @Required List<Choice> choices) {
     /** Drops choices that could not be read. */
     public Equipment {
-      choices = choices == null ? null : Absent.list(choices);
+      choices = choices == null ? null : EmptyValues.list(choices);
     }
 
     /** The choices to be had for a boat built in this year. */
@@ -180,9 +180,9 @@ public record Model(
       List<Substance> madeOf) {
     /** Absent entries become empty ones. */
     public Choice {
-      built = Absent.optional(built);
-      usual = Absent.optional(usual);
-      madeOf = Absent.list(madeOf);
+      built = EmptyValues.optional(built);
+      usual = EmptyValues.optional(usual);
+      madeOf = EmptyValues.list(madeOf);
     }
   }
 
@@ -205,9 +205,9 @@ public record Model(
       List<Phase> openIn) {
     /** Absent entries become empty ones. */
     public Access {
-      needs = Absent.list(needs);
-      fits = Absent.condition(fits);
-      openIn = Absent.list(openIn);
+      needs = EmptyValues.list(needs);
+      fits = EmptyValues.condition(fits);
+      openIn = EmptyValues.list(openIn);
     }
   }
 }

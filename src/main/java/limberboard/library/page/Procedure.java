@@ -3,7 +3,7 @@ package limberboard.library.page;
 import java.time.Period;
 import java.util.List;
 import java.util.Optional;
-import limberboard.library.value.Absent;
+import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Interval;
 import limberboard.library.value.Required;
 import limberboard.library.value.Skill;
@@ -47,17 +47,17 @@ public record Procedure(
 
   /** Absent entries become empty ones. */
   public Procedure {
-    access = Absent.list(access);
-    tools = Absent.list(tools);
-    materials = Absent.list(materials);
-    cautions = Absent.list(cautions);
-    lookFor = Absent.optional(lookFor);
-    interval = Absent.optional(interval);
-    lookAgain = Absent.optional(lookAgain);
-    resets = Absent.list(resets);
-    before = Absent.list(before);
-    ownerParts = Absent.list(ownerParts);
-    workings = Absent.list(workings);
+    access = EmptyValues.list(access);
+    tools = EmptyValues.list(tools);
+    materials = EmptyValues.list(materials);
+    cautions = EmptyValues.list(cautions);
+    lookFor = EmptyValues.optional(lookFor);
+    interval = EmptyValues.optional(interval);
+    lookAgain = EmptyValues.optional(lookAgain);
+    resets = EmptyValues.list(resets);
+    before = EmptyValues.list(before);
+    ownerParts = EmptyValues.list(ownerParts);
+    workings = EmptyValues.list(workings);
   }
 
   @Override
@@ -82,7 +82,7 @@ public record Procedure(
   public record LookAgain(@Required Period after, Optional<String> with) {
     /** Absent entries become empty ones. */
     public LookAgain {
-      with = Absent.optional(with);
+      with = EmptyValues.optional(with);
     }
   }
 }

@@ -1,8 +1,8 @@
 package limberboard.library.page;
 
 import java.util.Optional;
-import limberboard.library.value.Absent;
 import limberboard.library.value.Amount;
+import limberboard.library.value.EmptyValues;
 import limberboard.library.value.RopePull;
 
 /**
@@ -25,11 +25,11 @@ public record RopeLoad(
 
   /** Absent entries get their defaults. */
   public RopeLoad {
-    by = Absent.optional(by);
-    force = Absent.optional(force);
-    beaufort = Absent.optional(beaufort);
+    by = EmptyValues.optional(by);
+    force = EmptyValues.optional(force);
+    beaufort = EmptyValues.optional(beaufort);
     share = share == null ? 1.0 : share;
     parts = parts == null ? 1 : parts;
-    fromBoomEnd = Absent.optional(fromBoomEnd);
+    fromBoomEnd = EmptyValues.optional(fromBoomEnd);
   }
 }

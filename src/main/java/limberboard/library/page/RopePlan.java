@@ -3,9 +3,9 @@ package limberboard.library.page;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import limberboard.library.value.Absent;
 import limberboard.library.value.Amount;
 import limberboard.library.value.Condition;
+import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Required;
 import limberboard.library.value.RopeConstruction;
 import limberboard.library.value.RopeEnd;
@@ -52,17 +52,17 @@ public record RopePlan(
 
   /** Absent entries get their defaults. */
   public RopePlan {
-    purpose = Absent.text(purpose);
-    fits = Absent.condition(fits);
-    length = Absent.map(length);
-    add = Absent.map(add);
-    cutTo = Absent.optional(cutTo);
+    purpose = EmptyValues.text(purpose);
+    fits = EmptyValues.condition(fits);
+    length = EmptyValues.map(length);
+    add = EmptyValues.map(add);
+    cutTo = EmptyValues.optional(cutTo);
     count = count == null ? 1 : count;
-    diameter = Absent.optional(diameter);
-    load = Absent.optional(load);
-    least = Absent.map(least);
-    most = Absent.map(most);
-    material = Absent.optional(material);
-    ends = Absent.list(ends);
+    diameter = EmptyValues.optional(diameter);
+    load = EmptyValues.optional(load);
+    least = EmptyValues.map(least);
+    most = EmptyValues.map(most);
+    material = EmptyValues.optional(material);
+    ends = EmptyValues.list(ends);
   }
 }

@@ -1,9 +1,9 @@
 package limberboard.library.page;
 
 import java.util.Map;
-import limberboard.library.value.Absent;
 import limberboard.library.value.Amount;
 import limberboard.library.value.Condition;
+import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Required;
 
 /**
@@ -19,8 +19,8 @@ import limberboard.library.value.Required;
 public record SumUse(@Required String use, String title, Map<String, Amount> with, Condition fits) {
   /** Absent entries become empty ones. */
   public SumUse {
-    title = Absent.text(title);
-    with = Absent.map(with);
-    fits = Absent.condition(fits);
+    title = EmptyValues.text(title);
+    with = EmptyValues.map(with);
+    fits = EmptyValues.condition(fits);
   }
 }

@@ -3,7 +3,7 @@ package limberboard.library.page;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import limberboard.library.value.Absent;
+import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Required;
 
 /**
@@ -27,9 +27,9 @@ public record Symptom(
 
   /** Absent entries become empty ones. */
   public Symptom {
-    first = Absent.list(first);
-    causes = causes == null ? null : Absent.list(causes);
-    checks = checks == null ? null : Absent.list(checks);
+    first = EmptyValues.list(first);
+    causes = causes == null ? null : EmptyValues.list(causes);
+    checks = checks == null ? null : EmptyValues.list(checks);
     somethingElse = somethingElse == null ? OptionalDouble.empty() : somethingElse;
   }
 

@@ -1,8 +1,8 @@
 package limberboard.library.page;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
-import limberboard.library.value.Absent;
 import limberboard.library.value.Condition;
+import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Required;
 
 /**
@@ -14,7 +14,7 @@ import limberboard.library.value.Required;
 public record ToolUse(@Required String use, Condition fits) {
   /** Absent entries become empty ones. */
   public ToolUse {
-    fits = Absent.condition(fits);
+    fits = EmptyValues.condition(fits);
   }
 
   /** A tool that every boat needs. */

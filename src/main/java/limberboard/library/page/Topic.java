@@ -1,7 +1,7 @@
 package limberboard.library.page;
 
 import java.util.List;
-import limberboard.library.value.Absent;
+import limberboard.library.value.EmptyValues;
 
 /**
  * Background reading.
@@ -11,7 +11,7 @@ import limberboard.library.value.Absent;
 public record Topic(List<SumUse> workings) implements Details {
   /** Absent entries become empty ones. */
   public Topic {
-    workings = Absent.list(workings);
+    workings = EmptyValues.list(workings);
   }
 
   /** A topic without sums. */

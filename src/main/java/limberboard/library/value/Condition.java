@@ -38,16 +38,16 @@ public record Condition(
 
   /** Absent entries become empty ones. */
   public Condition {
-    model = Absent.list(model);
-    built = Absent.optional(built);
-    hull = Absent.optional(hull);
-    fitted = Absent.list(fitted);
-    notFitted = Absent.list(notFitted);
-    water = Absent.list(water);
-    use = Absent.list(use);
-    exposure = Absent.list(exposure);
-    age = Absent.optional(age);
-    any = Absent.list(any);
+    model = EmptyValues.list(model);
+    built = EmptyValues.optional(built);
+    hull = EmptyValues.optional(hull);
+    fitted = EmptyValues.list(fitted);
+    notFitted = EmptyValues.list(notFitted);
+    water = EmptyValues.list(water);
+    use = EmptyValues.list(use);
+    exposure = EmptyValues.list(exposure);
+    age = EmptyValues.optional(age);
+    any = EmptyValues.list(any);
   }
 
   /** Whether this condition says nothing, and so holds for every boat. */

@@ -37,14 +37,14 @@ public record Interval(
 
   /** Absent entries become empty ones. */
   public Interval {
-    every = Absent.optional(every);
+    every = EmptyValues.optional(every);
     seasons = seasons == null ? OptionalInt.empty() : seasons;
     engineHours = engineHours == null ? OptionalDouble.empty() : engineHours;
-    uses = Absent.map(uses);
-    fromAge = Absent.optional(fromAge);
-    fromEvent = Absent.optional(fromEvent);
-    phase = Absent.optional(phase);
-    factors = Absent.list(factors);
+    uses = EmptyValues.map(uses);
+    fromAge = EmptyValues.optional(fromAge);
+    fromEvent = EmptyValues.optional(fromEvent);
+    phase = EmptyValues.optional(phase);
+    factors = EmptyValues.list(factors);
   }
 
   /** Whether no limit is given at all, which is a mistake. */

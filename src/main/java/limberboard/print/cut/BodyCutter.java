@@ -20,9 +20,9 @@ final class BodyCutter {
 
   private static final int LOWEST_HEADING = 6;
 
-  private final Cutting cutting;
+  private final CutContext cutting;
 
-  BodyCutter(Cutting cutting) {
+  BodyCutter(CutContext cutting) {
     this.cutting = cutting;
   }
 

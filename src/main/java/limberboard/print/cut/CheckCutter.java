@@ -22,12 +22,12 @@ public final class CheckCutter {
 
   private static final int LEVEL = 3;
 
-  private final Cutting cutting;
+  private final CutContext cutting;
   private final LinkTargets targets;
   private final WayThere way;
 
   /** A cutter of the checks of the page with this path. */
-  CheckCutter(Cutting cutting, String path) {
+  CheckCutter(CutContext cutting, String path) {
     this.cutting = cutting;
     this.targets = new LinkTargets(path, id -> false);
     this.way = new WayThere(cutting);

@@ -11,9 +11,9 @@ import limberboard.workings.QuantityWords;
 
 /** Intervals in words: {@code every year, ashore with the mast down; from the third season on}. */
 final class IntervalWords {
-  private final Cutting cutting;
+  private final CutContext cutting;
 
-  IntervalWords(Cutting cutting) {
+  IntervalWords(CutContext cutting) {
     this.cutting = cutting;
   }
 

@@ -8,9 +8,9 @@ import limberboard.print.page.Inline;
 
 /** Rows of links to pages. Immutable. */
 public final class Links {
-  private final Cutting cutting;
+  private final CutContext cutting;
 
-  Links(Cutting cutting) {
+  Links(CutContext cutting) {
     this.cutting = cutting;
   }
 

@@ -11,9 +11,9 @@ import limberboard.workings.PackWords;
 
 /** Cuts a material or tool: cautions, packs, how long it keeps, what it must not touch. */
 final class MaterialCutter {
-  private final Cutting cutting;
+  private final CutContext cutting;
 
-  MaterialCutter(Cutting cutting) {
+  MaterialCutter(CutContext cutting) {
     this.cutting = cutting;
   }
 

@@ -17,8 +17,8 @@ import limberboard.print.page.Block;
 import limberboard.print.page.Block.Side;
 import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
+import limberboard.workings.AmountOutcome;
 import limberboard.workings.Needed;
-import limberboard.workings.Outcome;
 import limberboard.workings.PackWords;
 import limberboard.workings.Purchase;
 import limberboard.workings.Totals;
@@ -26,11 +26,11 @@ import limberboard.workings.Workings;
 
 /** The materials of a procedure: what, how much, which packs to buy, and how it was worked out. */
 final class MaterialsTable {
-  private final Cutting cutting;
+  private final CutContext cutting;
   private final PackWords packs;
   private final Workings workings;
 
-  MaterialsTable(Cutting cutting) {
+  MaterialsTable(CutContext cutting) {
     this.cutting = cutting;
     this.packs = new PackWords(cutting.quantities());
     this.workings = new Workings(cutting.fitting().map(Fitting::boat), cutting.quantities());
@@ -100,16 +100,16 @@ final class MaterialsTable {
   }
 
   private void addAmount(Needed needed, List<Inline> text) {
-    Outcome outcome = needed.outcome();
-    if (outcome instanceof Outcome.Reckoned reckoned) {
+    AmountOutcome outcome = needed.outcome();
+    if (outcome instanceof AmountOutcome.Reckoned reckoned) {
       text.add(new Inline.Strong(Inline.text(cutting.quantities().computed(reckoned.amount()))));
       if (!needed.working().isEmpty()) {
         text.add(new Inline.LineBreak());
         text.add(new Inline.Text(needed.working()));
       }
-    } else if (outcome instanceof Outcome.ToMeasure open) {
+    } else if (outcome instanceof AmountOutcome.ToMeasure open) {
       text.add(new Inline.Text(open.sentence()));
-    } else if (outcome instanceof Outcome.Mistaken mistaken) {
+    } else if (outcome instanceof AmountOutcome.Mistaken mistaken) {
       text.add(new Inline.Text("cannot be worked out: " + mistaken.wrong()));
     } else {
       text.add(new Inline.Text("as needed"));

@@ -17,9 +17,9 @@ import limberboard.words.Minutes;
 
 /** Cuts a model page: its drawings, equipment by year, places, measures and ways to get there. */
 final class ModelCutter {
-  private final Cutting cutting;
+  private final CutContext cutting;
 
-  ModelCutter(Cutting cutting) {
+  ModelCutter(CutContext cutting) {
     this.cutting = cutting;
   }
 

@@ -44,7 +44,7 @@ public final class PageCutter {
 
   /** The page cut to a boat on a day, or, without a boat, the whole page. */
   public CutPage cut(Page<?> page, Optional<Fitting> fitting) {
-    Cutting cutting = new Cutting(library, fitting, quantities);
+    CutContext cutting = new CutContext(library, fitting, quantities);
     return new CutPage(
         page.id(),
         page.kind(),
@@ -54,7 +54,7 @@ public final class PageCutter {
         parts(page, cutting));
   }
 
-  private static List<Part> parts(Page<?> page, Cutting cutting) {
+  private static List<Part> parts(Page<?> page, CutContext cutting) {
     Details details = page.details();
     if (details instanceof Procedure procedure) {
       return new ProcedureCutter(cutting).cut(typed(page, procedure));
@@ -69,7 +69,7 @@ public final class PageCutter {
   }
 
   /** A caution or a topic: the danger first where there is one, and then the text. */
-  private static List<Part> readingParts(Page<?> page, Details details, Cutting cutting) {
+  private static List<Part> readingParts(Page<?> page, Details details, CutContext cutting) {
     PageParts parts = new PageParts(cutting);
     List<Part> cut = new ArrayList<>();
     Cautions.part(cutting.cautions().of(page)).ifPresent(cut::add);

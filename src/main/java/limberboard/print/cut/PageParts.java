@@ -10,9 +10,9 @@ import limberboard.print.page.Part;
 
 /** The parts that every kind of page can have. */
 public final class PageParts {
-  private final Cutting cutting;
+  private final CutContext cutting;
 
-  PageParts(Cutting cutting) {
+  PageParts(CutContext cutting) {
     this.cutting = cutting;
   }
 
@@ -26,7 +26,7 @@ public final class PageParts {
                     "This page is not for "
                         + cutting.boatName()
                         + ", which "
-                        + Cutting.predicate(reason)
+                        + CutContext.predicate(reason)
                         + ".")
             .or(
                 () ->

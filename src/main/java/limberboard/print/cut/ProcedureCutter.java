@@ -15,11 +15,11 @@ import limberboard.print.page.Part;
 
 /** Cuts a procedure: cautions, who, when, what it takes, and the steps that are for the boat. */
 final class ProcedureCutter {
-  private final Cutting cutting;
+  private final CutContext cutting;
   private final PageParts parts;
   private final WayThere way;
 
-  ProcedureCutter(Cutting cutting) {
+  ProcedureCutter(CutContext cutting) {
     this.cutting = cutting;
     this.parts = new PageParts(cutting);
     this.way = new WayThere(cutting);

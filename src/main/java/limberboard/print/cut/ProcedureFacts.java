@@ -13,10 +13,10 @@ import limberboard.words.TimeWords;
 
 /** The facts of a procedure: who, how long, how often, when to look again, where. */
 final class ProcedureFacts {
-  private final Cutting cutting;
+  private final CutContext cutting;
   private final WayThere way;
 
-  ProcedureFacts(Cutting cutting, WayThere way) {
+  ProcedureFacts(CutContext cutting, WayThere way) {
     this.cutting = cutting;
     this.way = way;
   }

@@ -22,10 +22,10 @@ import limberboard.workings.sums.Sums;
 final class SumsPart {
   private static final int HEADING = 3;
 
-  private final Cutting cutting;
+  private final CutContext cutting;
   private final Sums sums = Sums.ofTheTrade();
 
-  SumsPart(Cutting cutting) {
+  SumsPart(CutContext cutting) {
     this.cutting = cutting;
   }
 

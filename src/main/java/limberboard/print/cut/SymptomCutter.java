@@ -16,10 +16,10 @@ import limberboard.print.page.Part;
 
 /** Cuts a symptom: cautions, what to do at once, the causes and the checks in words. */
 final class SymptomCutter {
-  private final Cutting cutting;
+  private final CutContext cutting;
   private final PageParts parts;
 
-  SymptomCutter(Cutting cutting) {
+  SymptomCutter(CutContext cutting) {
     this.cutting = cutting;
     this.parts = new PageParts(cutting);
   }

@@ -16,9 +16,9 @@ import limberboard.words.Minutes;
 
 /** What must be opened, lifted, lowered or hauled out first, in its order, with the time. */
 final class WayThere {
-  private final Cutting cutting;
+  private final CutContext cutting;
 
-  WayThere(Cutting cutting) {
+  WayThere(CutContext cutting) {
     this.cutting = cutting;
   }
 

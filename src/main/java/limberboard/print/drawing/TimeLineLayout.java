@@ -23,7 +23,7 @@ final class TimeLineLayout {
   private final TimeLineStyle style;
   private final List<Placed> texts = new ArrayList<>();
   private final List<Area> areas = new ArrayList<>();
-  private final List<Mark> marks = new ArrayList<>();
+  private final List<DayMark> marks = new ArrayList<>();
   private final List<Area> bars = new ArrayList<>();
   private final List<Double> rules = new ArrayList<>();
   private double bottom;
@@ -52,7 +52,7 @@ final class TimeLineLayout {
    * @param y its middle
    * @param overdue whether the work is overdue
    */
-  record Mark(double x, double y, boolean overdue) {}
+  record DayMark(double x, double y, boolean overdue) {}
 
   /** How high a row is. */
   static double height(Row row, TimeLineStyle style) {
@@ -198,7 +198,8 @@ final class TimeLineLayout {
     double middle = top + (lineHeight(style) + PAD) / 2;
     row.days()
         .forEach(
-            day -> marks.add(new Mark(x(day), middle, row.overdue() && !day.isAfter(line.on()))));
+            day ->
+                marks.add(new DayMark(x(day), middle, row.overdue() && !day.isAfter(line.on()))));
     row.runs().forEach(run -> bars.add(bar(run, middle)));
     return top + height(row, style);
   }
@@ -236,7 +237,7 @@ final class TimeLineLayout {
     return List.copyOf(areas);
   }
 
-  List<Mark> marks() {
+  List<DayMark> marks() {
     return List.copyOf(marks);
   }
 

@@ -2,7 +2,7 @@ package limberboard.print.drawing;
 
 import java.util.Locale;
 import limberboard.print.drawing.TimeLineLayout.Area;
-import limberboard.print.drawing.TimeLineLayout.Mark;
+import limberboard.print.drawing.TimeLineLayout.DayMark;
 import limberboard.print.drawing.TimeLineLayout.Placed;
 import limberboard.upkeep.TimeLine;
 import limberboard.upkeep.TimeLine.Season;
@@ -62,7 +62,7 @@ final class TimeLineSvg {
     return out.close("svg").line().toString();
   }
 
-  private void mark(Mark mark) {
+  private void mark(DayMark mark) {
     double r = style.size() * 0.36;
     if (mark.overdue()) {
       String corner =

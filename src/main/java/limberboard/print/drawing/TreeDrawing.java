@@ -27,11 +27,12 @@ public final class TreeDrawing {
 
   /** The whole tree, with its cautions and how to read it above. */
   public String whole(DiagnosticTree tree) {
-    TreeLayout measured = new TreeLayout(tree, TreeStyle.WHOLE, TreeSheet::facts, EDGE, 0);
+    SheetTreeLayout measured =
+        new SheetTreeLayout(tree, TreeStyle.WHOLE, TreeSheet::facts, EDGE, 0);
     TreeHead head =
         new TreeHead(new TreeSheet().front(tree, BY_LINE), EDGE, Math.max(measured.right(), 900));
-    TreeLayout placed =
-        new TreeLayout(tree, TreeStyle.WHOLE, TreeSheet::facts, EDGE, head.bottom());
+    SheetTreeLayout placed =
+        new SheetTreeLayout(tree, TreeStyle.WHOLE, TreeSheet::facts, EDGE, head.bottom());
     TreeSvg out =
         new TreeSvg(
             tree.from().fault().page().title(),
@@ -48,10 +49,11 @@ public final class TreeDrawing {
    */
   String beginning(DiagnosticTree tree) {
     int levels = PAPER_LEVELS;
-    TreeLayout placed = new TreeLayout(tree, TreeStyle.paper(levels), TreeWords::facts, 1, 1);
+    SheetTreeLayout placed =
+        new SheetTreeLayout(tree, TreeStyle.paper(levels), TreeWords::facts, 1, 1);
     while (levels > 1 && placed.height() > PAPER_HEIGHT) {
       levels--;
-      placed = new TreeLayout(tree, TreeStyle.paper(levels), TreeWords::facts, 1, 1);
+      placed = new SheetTreeLayout(tree, TreeStyle.paper(levels), TreeWords::facts, 1, 1);
     }
     TreeSvg out =
         new TreeSvg(tree.from().fault().page().title(), placed.right() + 1, placed.height() + 2);
@@ -59,7 +61,7 @@ public final class TreeDrawing {
     return out.finish();
   }
 
-  private static void draw(TreeLayout placed, TreeSvg out) {
+  private static void draw(SheetTreeLayout placed, TreeSvg out) {
     placed.edges().forEach(out::edge);
     placed.boxes().forEach(out::box);
   }

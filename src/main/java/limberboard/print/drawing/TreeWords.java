@@ -18,7 +18,7 @@ import limberboard.trace.NextStep.CallYard;
 import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.NextStep.DoMend;
 import limberboard.trace.NextStep.MakeSafe;
-import limberboard.trace.Ranked;
+import limberboard.trace.RankedCause;
 import limberboard.words.Minutes;
 import limberboard.words.PerCent;
 
@@ -99,7 +99,7 @@ final class TreeWords {
 
   /** The likeliest causes for the yard to begin with, and whose work the first one's mend is. */
   private static String likeliest(Fork fork) {
-    List<Ranked> named =
+    List<RankedCause> named =
         fork.at().ranking().stream()
             .limit(NAMED_TO_YARD)
             .filter(ranked -> ranked.chance() >= WORTH_NAMING)

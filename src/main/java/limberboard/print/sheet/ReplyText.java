@@ -18,8 +18,8 @@ import limberboard.print.cut.CheckCutter;
 import limberboard.print.cut.SkillWords;
 import limberboard.print.drawing.Markup;
 import limberboard.trace.NextStep;
-import limberboard.trace.Outcome;
-import limberboard.trace.Ranked;
+import limberboard.trace.RankedCause;
+import limberboard.trace.StepOutcome;
 import limberboard.trace.Trace;
 import limberboard.trace.TrailEntry;
 import limberboard.words.Minutes;
@@ -106,12 +106,12 @@ public final class ReplyText {
       trail.forEach(entry -> item(entry.text() + " " + entry.answer()));
     }
     heading("Likeliest causes now");
-    List<Ranked> ranking = trace.ranking();
+    List<RankedCause> ranking = trace.ranking();
     ranking.subList(0, Math.min(LIKELIEST, ranking.size())).forEach(ranked -> item(likely(ranked)));
     paragraph("The chances are worked out from the workshop's figures and the answers.");
   }
 
-  private static String likely(Ranked ranked) {
+  private static String likely(RankedCause ranked) {
     return ranked.cause().title()
         + ": "
         + ranked.word()
@@ -157,8 +157,8 @@ public final class ReplyText {
 
   private void meanings(Trace trace, NextStep step) {
     heading("What the answer will mean");
-    for (Outcome outcome : trace.outcomes(step)) {
-      Optional<Ranked> leading = outcome.then().map(then -> then.ranking().get(0));
+    for (StepOutcome outcome : trace.outcomes(step)) {
+      Optional<RankedCause> leading = outcome.then().map(then -> then.ranking().get(0));
       leading.ifPresent(
           ranked -> item(outcome.finding().words() + ": most likely then, " + likely(ranked)));
     }

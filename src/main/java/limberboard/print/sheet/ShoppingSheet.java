@@ -7,7 +7,7 @@ import limberboard.boat.Boat;
 import limberboard.library.Library;
 import limberboard.library.page.Kind;
 import limberboard.print.cut.Cautions;
-import limberboard.print.cut.Cutting;
+import limberboard.print.cut.CutContext;
 import limberboard.print.cut.PageCutter;
 import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
@@ -51,7 +51,7 @@ public final class ShoppingSheet {
   }
 
   private CutPage sheet(ShoppingList list, boolean close) {
-    Cutting cutting = new Cutting(library, Optional.of(list.fitting()), QuantityWords.METRIC);
+    CutContext cutting = new CutContext(library, Optional.of(list.fitting()), QuantityWords.METRIC);
     ShoppingTables tables = new ShoppingTables(list, cutting, close);
     List<Part> parts = new ArrayList<>();
     Cautions.part(list.cautions()).map(ShoppingSheet::brief).ifPresent(parts::add);

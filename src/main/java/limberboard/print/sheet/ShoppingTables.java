@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import limberboard.library.value.MaterialGroup;
-import limberboard.print.cut.Cutting;
+import limberboard.print.cut.CutContext;
 import limberboard.print.page.Block;
 import limberboard.print.page.Block.Side;
 import limberboard.print.page.Inline;
@@ -27,7 +27,7 @@ final class ShoppingTables {
   private static final int FEW = 3;
 
   private final ShoppingList list;
-  private final Cutting cutting;
+  private final CutContext cutting;
   private final boolean close;
   private final ShoppingWords words = new ShoppingWords(QuantityWords.METRIC);
 
@@ -38,7 +38,7 @@ final class ShoppingTables {
    *     line, and the name of a shelf stands in the row of its first material, so that it is never
    *     alone at the foot of a sheet
    */
-  ShoppingTables(ShoppingList list, Cutting cutting, boolean close) {
+  ShoppingTables(ShoppingList list, CutContext cutting, boolean close) {
     this.list = list;
     this.cutting = cutting;
     this.close = close;

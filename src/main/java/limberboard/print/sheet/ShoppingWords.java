@@ -16,7 +16,7 @@ import limberboard.upkeep.shopping.ShoppingLine;
 import limberboard.upkeep.shopping.Substitute;
 import limberboard.upkeep.shopping.Usage;
 import limberboard.words.TimeWords;
-import limberboard.workings.Outcome;
+import limberboard.workings.AmountOutcome;
 import limberboard.workings.PackWords;
 import limberboard.workings.QuantityWords;
 
@@ -43,7 +43,7 @@ public final class ShoppingWords {
   /** One use: how much, how that was worked out, how often, and what for. */
   public String use(ShoppingLine line, Usage use) {
     List<String> parts = new ArrayList<>();
-    if (use.once() instanceof Outcome.Reckoned) {
+    if (use.once() instanceof AmountOutcome.Reckoned) {
       parts.add(amount(line.material(), use.amount()));
       if (use.pieces() > 0) {
         parts.add(pieces(use));
@@ -71,10 +71,10 @@ public final class ShoppingWords {
 
   /** Why the amount of a use is not known. */
   public static String open(Usage use) {
-    if (use.once() instanceof Outcome.ToMeasure open) {
+    if (use.once() instanceof AmountOutcome.ToMeasure open) {
       return open.sentence();
     }
-    return use.once() instanceof Outcome.Mistaken mistaken
+    return use.once() instanceof AmountOutcome.Mistaken mistaken
         ? "cannot be worked out: " + mistaken.wrong()
         : "as needed, the page does not say how much";
   }

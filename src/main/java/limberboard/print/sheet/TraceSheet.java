@@ -9,7 +9,7 @@ import limberboard.library.Library;
 import limberboard.library.page.Model.Access;
 import limberboard.print.cut.Cautions;
 import limberboard.print.cut.CheckCutter;
-import limberboard.print.cut.Cutting;
+import limberboard.print.cut.CutContext;
 import limberboard.print.cut.PageCutter;
 import limberboard.print.cut.PageParts;
 import limberboard.print.page.Block;
@@ -19,7 +19,7 @@ import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
 import limberboard.trace.Contradiction;
 import limberboard.trace.NextStep;
-import limberboard.trace.Ranked;
+import limberboard.trace.RankedCause;
 import limberboard.trace.SecondFault;
 import limberboard.trace.Trace;
 import limberboard.trace.TrailEntry;
@@ -51,8 +51,8 @@ public final class TraceSheet {
    * @param next the step to do next: the one proposed, or another that somebody chose
    */
   public CutPage of(Trace trace, NextStep next) {
-    Cutting cutting =
-        new Cutting(library, Optional.of(trace.fault().fitting()), QuantityWords.METRIC);
+    CutContext cutting =
+        new CutContext(library, Optional.of(trace.fault().fitting()), QuantityWords.METRIC);
     List<Part> parts = new ArrayList<>();
     Cautions.part(cautions(trace, next)).ifPresent(parts::add);
     trace
@@ -85,7 +85,7 @@ public final class TraceSheet {
             next.cautions().stream().map(caution -> caution.because(because)).toList()));
   }
 
-  private static Part next(Trace trace, NextStep next, Cutting cutting) {
+  private static Part next(Trace trace, NextStep next, CutContext cutting) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Paragraph(List.of(new Inline.Strong(asked(next, cutting)))));
     if (next instanceof NextStep.DoCheck check) {
@@ -111,15 +111,15 @@ public final class TraceSheet {
     return new Part(Part.Role.CHECKS, "Next", blocks);
   }
 
-  private static List<Inline> asked(NextStep next, Cutting cutting) {
+  private static List<Inline> asked(NextStep next, CutContext cutting) {
     return next instanceof NextStep.DoMend
         ? List.of(cutting.link(next.id()))
         : Inline.text(next.text());
   }
 
-  private static Part causes(Trace trace, Cutting cutting) {
+  private static Part causes(Trace trace, CutContext cutting) {
     List<List<List<Inline>>> rows = new ArrayList<>();
-    for (Ranked ranked : trace.ranking()) {
+    for (RankedCause ranked : trace.ranking()) {
       String mend = ranked.cause().mend();
       rows.add(
           List.of(

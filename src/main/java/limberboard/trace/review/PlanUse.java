@@ -9,7 +9,7 @@ import limberboard.trace.FaultCause;
 import limberboard.trace.NextStep.CallYard;
 import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.NextStep.DoMend;
-import limberboard.trace.Ranked;
+import limberboard.trace.RankedCause;
 import limberboard.trace.Trace;
 
 /**
@@ -43,7 +43,7 @@ record PlanUse(Set<String> checks, Set<String> mends) {
   private static Optional<FaultCause> named(Trace trace) {
     return trace.ranking().stream()
         .filter(ranked -> ranked.chance() > 0)
-        .map(Ranked::cause)
+        .map(RankedCause::cause)
         .filter(cause -> !cause.isSomethingElse())
         .findFirst();
   }

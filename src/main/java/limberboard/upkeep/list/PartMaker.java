@@ -45,7 +45,7 @@ final class PartMaker {
    *
    * @param first the number of its first line
    */
-  ListPart part(int first, Order order, Placing placing) {
+  ListPart part(int first, Order order, PartPlacement placing) {
     JobOrder found = PartSearch.order(jobs(order));
     Map<String, Integer> lastUse = new HashMap<>();
     for (int i = 0; i < found.jobs().size(); i++) {
@@ -68,7 +68,7 @@ final class PartMaker {
   }
 
   private ListLine line(
-      int number, Task task, List<Access> opening, List<Access> closing, Placing placing) {
+      int number, Task task, List<Access> opening, List<Access> closing, PartPlacement placing) {
     Optional<Zone> zone = placeOf(task).map(index -> model.places().get(index));
     return new ListLine(number, task, zone, opening, closing, placing.moved(task));
   }

@@ -13,11 +13,11 @@ import java.util.Set;
 
 /**
  * Finds the order of one part's jobs. It goes first where it is cheapest to go next, which alone
- * gives an order of any number of jobs, and then looks for a better one: from each {@link Stand}
- * every place one could go to next is tried, stands are taken by how much is done, and of each
- * number only so many of the cheapest are kept. Passes keep more and more; a pass that had to drop
- * none, or an order that costs no more than any must, is proven to be the best. For one part, on
- * one thread.
+ * gives an order of any number of jobs, and then looks for a better one: from each {@link
+ * PartState} every place one could go to next is tried, stands are taken by how much is done, and
+ * of each number only so many of the cheapest are kept. Passes keep more and more; a pass that had
+ * to drop none, or an order that costs no more than any must, is proven to be the best. For one
+ * part, on one thread.
  *
  * <p>The time of a pass grows with the jobs, the places to go to and the stands kept; a part of few
  * jobs is always searched to the end. Of a part of many jobs no more than {@value #MOST_STEPS}
@@ -32,7 +32,7 @@ final class PartSearch {
   private static final long MOST_STEPS = 10_000_000;
 
   private final Jobs jobs;
-  private Optional<Stand> best = Optional.empty();
+  private Optional<PartState> best = Optional.empty();
   private boolean droppedAny;
   private long steps;
 
@@ -46,7 +46,7 @@ final class PartSearch {
   }
 
   private JobOrder search() {
-    Stand beginning = Stand.beginning(jobs);
+    PartState beginning = PartState.beginning(jobs);
     if (jobs.size() == 0) {
       return new JobOrder(List.of(), 0, 0, true);
     }
@@ -62,12 +62,12 @@ final class PartSearch {
       pass(beginning, kept);
       proven = !droppedAny || isLeast(beginning);
     }
-    Stand end = best.orElseThrow();
+    PartState end = best.orElseThrow();
     return new JobOrder(
         Arrays.stream(end.inOrder()).boxed().toList(), end.idle(), end.walk(), proven);
   }
 
-  private boolean isLeast(Stand beginning) {
+  private boolean isLeast(PartState beginning) {
     return best.orElseThrow().least().equals(beginning.least());
   }
 
@@ -77,15 +77,16 @@ final class PartSearch {
   }
 
   /** Goes each time where it costs least to go next; in place of several the first as given. */
-  private Stand straightOn(Stand beginning) {
-    Stand stand = beginning;
+  private PartState straightOn(PartState beginning) {
+    PartState stand = beginning;
     while (stand.done().cardinality() < jobs.size()) {
       BitSet open = jobs.open(stand.done());
       int next = -1;
-      Stand.Cost least = new Stand.Cost(Long.MAX_VALUE, Long.MAX_VALUE);
+      PartState.Cost least = new PartState.Cost(Long.MAX_VALUE, Long.MAX_VALUE);
       for (int job = 0; job < jobs.size(); job++) {
         if (jobs.isFree(job, stand.done())) {
-          Stand.Cost cost = new Stand.Cost(jobs.idle(job, open), jobs.walk(stand.at(), job));
+          PartState.Cost cost =
+              new PartState.Cost(jobs.idle(job, open), jobs.walk(stand.at(), job));
           if (cost.compareTo(least) < 0) {
             least = cost;
             next = job;
@@ -97,32 +98,32 @@ final class PartSearch {
     return stand;
   }
 
-  private void pass(Stand beginning, int kept) {
+  private void pass(PartState beginning, int kept) {
     droppedAny = false;
-    List<Map<Stand.Key, Stand>> byDone = new ArrayList<>();
+    List<Map<PartState.Key, PartState>> byDone = new ArrayList<>();
     for (int i = 0; i <= jobs.size(); i++) {
       byDone.add(new LinkedHashMap<>());
     }
     byDone.get(0).put(beginning.key(), beginning);
     for (int i = 0; i < jobs.size(); i++) {
-      for (Stand stand : cheapest(byDone.get(i), kept)) {
+      for (PartState stand : cheapest(byDone.get(i), kept)) {
         if (isTired()) {
           droppedAny = true;
           return;
         }
-        for (Stand next : onwards(stand)) {
+        for (PartState next : onwards(stand)) {
           byDone.get(next.done().cardinality()).merge(next.key(), next, PartSearch::cheaper);
         }
       }
       byDone.get(i).clear();
     }
-    for (Stand end : byDone.get(jobs.size()).values()) {
+    for (PartState end : byDone.get(jobs.size()).values()) {
       best = Optional.of(best.map(known -> cheaper(known, end)).orElse(end));
     }
   }
 
   /** The cheaper of two; of equally cheap ones that whose work comes first as it was given. */
-  private static Stand cheaper(Stand first, Stand second) {
+  private static PartState cheaper(PartState first, PartState second) {
     int difference = second.least().compareTo(first.least());
     if (difference == 0) {
       difference = Arrays.compare(second.inOrder(), first.inOrder());
@@ -130,11 +131,11 @@ final class PartSearch {
     return difference < 0 ? second : first;
   }
 
-  private List<Stand> cheapest(Map<Stand.Key, Stand> stands, int kept) {
-    List<Stand> worth =
+  private List<PartState> cheapest(Map<PartState.Key, PartState> stands, int kept) {
+    List<PartState> worth =
         stands.values().stream()
             .filter(this::mayBeBetter)
-            .sorted(Comparator.comparing(Stand::least))
+            .sorted(Comparator.comparing(PartState::least))
             .toList();
     if (worth.size() > kept) {
       droppedAny = true;
@@ -143,15 +144,15 @@ final class PartSearch {
     return worth;
   }
 
-  private boolean mayBeBetter(Stand stand) {
+  private boolean mayBeBetter(PartState stand) {
     return best.isEmpty() || stand.least().compareTo(best.get().least()) < 0;
   }
 
   /**
    * What can be done next; of free work in one place that needs the same, one piece stands for all.
    */
-  private List<Stand> onwards(Stand stand) {
-    List<Stand> next = new ArrayList<>();
+  private List<PartState> onwards(PartState stand) {
+    List<PartState> next = new ArrayList<>();
     Set<Alike> tried = new LinkedHashSet<>();
     BitSet open = jobs.open(stand.done());
     for (int job = 0; job < jobs.size(); job++) {
@@ -159,7 +160,7 @@ final class PartSearch {
         boolean free = jobs.idle(job, open) == 0;
         if (!free || tried.add(new Alike(jobs.places()[job], jobs.access().get(job)))) {
           steps += jobs.size();
-          Stand there = stand.go(job, jobs);
+          PartState there = stand.go(job, jobs);
           if (mayBeBetter(there)) {
             next.add(there);
           }

@@ -27,7 +27,7 @@ public record WorkListMaker(Fitting fitting) {
         .forEach(task -> once.putIfAbsent(task.work().id(), task));
     List<Task> all = List.copyOf(once.values());
     Order order = new Order(all);
-    Placing placing = new Placing(all, order, fitting);
+    PartPlacement placing = new PartPlacement(all, order, fitting);
     List<ListPart> parts = new ArrayList<>();
     int number = 1;
     for (Phase phase : kind.phases()) {

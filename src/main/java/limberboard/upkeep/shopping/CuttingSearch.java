@@ -15,7 +15,7 @@ final class CuttingSearch {
 
   private final long[] pieces;
   private final LengthsForSale sale;
-  private final Bins bins;
+  private final CuttingLengths bins;
   private final int[] way;
   private final long least;
   private int[] best;
@@ -33,7 +33,7 @@ final class CuttingSearch {
   CuttingSearch(long[] pieces, List<Long> remnants, LengthsForSale sale) {
     this.pieces = pieces.clone();
     this.sale = sale;
-    this.bins = new Bins(remnants, sale);
+    this.bins = new CuttingLengths(remnants, sale);
     this.way = new int[pieces.length];
     long there = remnants.stream().mapToLong(Long::longValue).sum();
     this.least = Math.max(0, Arrays.stream(pieces).sum() - there);

@@ -19,8 +19,8 @@ record Keeping(Material material, LocalDate today) {
       return Optional.empty();
     }
     Period life = material.shelfLife().get();
-    LocalDate from = Days.before(lastUse, life);
-    while (Days.after(from, life).isBefore(lastUse)) {
+    LocalDate from = FarDays.before(lastUse, life);
+    while (FarDays.after(from, life).isBefore(lastUse)) {
       from = from.plusDays(1);
     }
     return from.isAfter(today) ? Optional.of(from) : Optional.empty();
@@ -46,7 +46,7 @@ record Keeping(Material material, LocalDate today) {
   private LocalDate lastDayOfRun(LocalDate first) {
     LocalDate last = LocalDate.MAX;
     for (Optional<Period> life : List.of(material.openedLife(), material.shelfLife())) {
-      LocalDate until = life.map(period -> Days.after(first, period)).orElse(last);
+      LocalDate until = life.map(period -> FarDays.after(first, period)).orElse(last);
       last = until.isBefore(last) ? until : last;
     }
     return last;

@@ -77,7 +77,7 @@ record LineMaker(Stock stock, LocalDate today, Substitutes substitutes) {
       }
     }
     LocalDate to = lastDay(known);
-    CuttingPlan plan = new Cutting(material.details().packs()).plan(pieces, store.lengths(to));
+    CuttingPlan plan = new CuttingPlans(material.details().packs()).plan(pieces, store.lengths(to));
     double needed = known.stream().mapToDouble(Usage::amount).sum();
     Optional<LocalDate> buyFrom =
         plan.purchase().flatMap(bought -> new Keeping(material.details(), today).buyFrom(to));

@@ -115,7 +115,7 @@ final class Store {
   private Optional<String> openedTooLong(Holding holding, LocalDate day) {
     return holding
         .opened
-        .flatMap(opened -> material.openedLife().map(life -> Days.after(opened, life)))
+        .flatMap(opened -> material.openedLife().map(life -> FarDays.after(opened, life)))
         .filter(day::isAfter)
         .map(
             last ->
@@ -130,7 +130,7 @@ final class Store {
   private Optional<LocalDate> lastDay(Holding holding) {
     Optional<LocalDate> openedLast =
         holding.opened.flatMap(
-            opened -> material.openedLife().map(life -> Days.after(opened, life)));
+            opened -> material.openedLife().map(life -> FarDays.after(opened, life)));
     Optional<LocalDate> printed = holding.item.bestBefore();
     if (openedLast.isPresent() && printed.isPresent()) {
       return openedLast.get().isBefore(printed.get()) ? openedLast : printed;

@@ -1,6 +1,6 @@
 package limberboard.upkeep.shopping;
 
-import limberboard.workings.Outcome;
+import limberboard.workings.AmountOutcome;
 
 /**
  * What one job uses of one material.
@@ -18,7 +18,7 @@ import limberboard.workings.Outcome;
 public record Usage(
     Job job,
     String purpose,
-    Outcome once,
+    AmountOutcome once,
     String working,
     double amount,
     double pieceLength,
@@ -26,6 +26,6 @@ public record Usage(
 
   /** Whether the amount is known. */
   public boolean isReckoned() {
-    return once instanceof Outcome.Reckoned;
+    return once instanceof AmountOutcome.Reckoned;
   }
 }

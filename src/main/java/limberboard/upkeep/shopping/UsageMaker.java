@@ -6,8 +6,8 @@ import limberboard.library.page.MaterialUse;
 import limberboard.library.page.MaterialUse.Cord;
 import limberboard.library.page.Page;
 import limberboard.library.value.KnownUnit;
+import limberboard.workings.AmountOutcome;
 import limberboard.workings.Needed;
-import limberboard.workings.Outcome;
 import limberboard.workings.Workings;
 
 /** Works out what one job uses of one material, and in what pieces. */
@@ -32,7 +32,7 @@ record UsageMaker(Workings workings) {
 
   private static double reckoned(Needed needed, Material material) {
     KnownUnit unit = material.unit().map(KnownUnit::counting).orElse(KnownUnit.PIECES);
-    return needed.outcome() instanceof Outcome.Reckoned reckoned
+    return needed.outcome() instanceof AmountOutcome.Reckoned reckoned
         ? unit.of(reckoned.amount()).orElse(0)
         : 0;
   }

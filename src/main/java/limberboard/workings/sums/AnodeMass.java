@@ -78,12 +78,12 @@ final class AnodeMass implements Sum {
         "water",
         Value.of(boat.water().word()),
         "alloy",
-        Value.of(AnodeAlloy.usualIn(boat.water()).word()));
+        Value.of(AnodeCapacity.usualIn(boat.water()).word()));
   }
 
   @Override
-  public Answer work(Given given) {
-    AnodeAlloy alloy = AnodeAlloy.of(given.word("alloy"));
+  public Answer work(CheckedInputs given) {
+    AnodeCapacity alloy = AnodeCapacity.of(given.word("alloy"));
     Water water = Water.valueOf(given.word("water").toUpperCase(Locale.ROOT));
     double bare = given.number("area") * given.number("bare") / 100;
     double current = bare * given.number("density") / MILLI;
@@ -138,7 +138,7 @@ final class AnodeMass implements Sum {
                 + " seasons at most: crust, paint or a bad joint end it sooner than its metal.");
   }
 
-  private static Answer warned(Answer answer, AnodeAlloy alloy, Water water) {
+  private static Answer warned(Answer answer, AnodeCapacity alloy, Water water) {
     return answer
         .warnIf(alloy.against(water).isPresent(), alloy.against(water).orElse(""))
         .warnIf(

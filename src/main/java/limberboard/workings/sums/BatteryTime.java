@@ -66,7 +66,7 @@ final class BatteryTime implements Sum {
   }
 
   @Override
-  public Answer work(Given given) {
+  public Answer work(CheckedInputs given) {
     BatteryKind kind = BatteryKind.of(given.word("kind"));
     double load = given.number("load");
     double hours = given.number("rated-hours");

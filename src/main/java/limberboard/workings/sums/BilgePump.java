@@ -55,7 +55,7 @@ final class BilgePump implements Sum {
   }
 
   @Override
-  public Answer work(Given given) {
+  public Answer work(CheckedInputs given) {
     double rated = given.number("rated");
     double lift = given.number("lift");
     HoseLoss hose =

@@ -74,7 +74,7 @@ final class BoltTorque implements Sum {
   }
 
   @Override
-  public Answer work(Given given) {
+  public Answer work(CheckedInputs given) {
     ThreadSize thread = IsoThread.of(given.word("thread")).size();
     double stress = stress(given.word("steel"));
     double friction = given.number("friction");

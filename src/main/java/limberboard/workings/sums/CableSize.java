@@ -67,7 +67,7 @@ final class CableSize implements Sum {
   }
 
   @Override
-  public Answer work(Given given) {
+  public Answer work(CheckedInputs given) {
     double current = given.number("current");
     double wire = 2 * given.number("run");
     double allowed = given.word("load").equals("critical") ? CRITICAL : OTHER;
@@ -96,7 +96,7 @@ final class CableSize implements Sum {
         : beyond(answer, factor);
   }
 
-  private static Answer chosen(Answer answer, Given given, double byDrop, double byHeat) {
+  private static Answer chosen(Answer answer, CheckedInputs given, double byDrop, double byHeat) {
     double size = Math.max(byDrop, byHeat);
     double lost = COPPER * given.number("current") * 2 * given.number("run") / size;
     return answer

@@ -41,7 +41,7 @@ final class HoleInflow implements Sum {
   }
 
   @Override
-  public Answer work(Given given) {
+  public Answer work(CheckedInputs given) {
     double d = given.number("diameter");
     double h = given.number("depth");
     double c = Orifice.coefficient(given.word("edge"));

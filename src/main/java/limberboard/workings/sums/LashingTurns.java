@@ -48,7 +48,7 @@ final class LashingTurns implements Sum {
   }
 
   @Override
-  public Answer work(Given given) {
+  public Answer work(CheckedInputs given) {
     double breaking = RopeStrength.breaking(RopeWords.rope(given), given.number("diameter"));
     double load = given.number("load");
     int turns = Lashing.turns(load, breaking);

@@ -53,7 +53,7 @@ final class LeakFromRise implements Sum {
   }
 
   @Override
-  public Answer work(Given given) {
+  public Answer work(CheckedInputs given) {
     double litres = given.number("surface") * given.number("rise");
     double hourly = litres / given.number("time");
     double depth = given.number("depth");

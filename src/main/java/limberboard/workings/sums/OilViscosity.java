@@ -48,7 +48,7 @@ final class OilViscosity implements Sum {
   }
 
   @Override
-  public Answer work(Given given) {
+  public Answer work(CheckedInputs given) {
     OilGrade grade = OilGrade.of(given.word("grade"));
     double index = given.number("index");
     double hot =

@@ -15,7 +15,7 @@ final class Reckoner {
   private final Sum sum;
   private final Map<String, Double> numbers = new LinkedHashMap<>();
   private final Map<String, String> words = new LinkedHashMap<>();
-  private final List<Reckoning.Put> put = new ArrayList<>();
+  private final List<Reckoning.InputValue> put = new ArrayList<>();
   private final List<String> reasons = new ArrayList<>();
   private final List<String> warnings = new ArrayList<>();
 
@@ -49,7 +49,7 @@ final class Reckoner {
   private void take(Input.Number input, Optional<Value> value) {
     if (value.isEmpty()) {
       input.usual().ifPresent(usual -> numbers.put(input.id(), usual));
-      put.add(new Reckoning.Put(input, input.usualText(), true));
+      put.add(new Reckoning.InputValue(input, input.usualText(), true));
     } else if (value.get() instanceof Value.Measured measured) {
       take(input, measured);
     } else {
@@ -66,7 +66,7 @@ final class Reckoner {
     String written = QuantityWords.METRIC.written(measured.quantity());
     double number = input.unit().of(measured.quantity()).orElseThrow();
     numbers.put(input.id(), number);
-    put.add(new Reckoning.Put(input, written, false));
+    put.add(new Reckoning.InputValue(input, written, false));
     sound(input, number, written);
   }
 
@@ -123,7 +123,7 @@ final class Reckoner {
       wrong(input, said + " is not one of its words; " + right);
     } else {
       words.put(input.id(), word);
-      put.add(new Reckoning.Put(input, option.get().title(), value.isEmpty()));
+      put.add(new Reckoning.InputValue(input, option.get().title(), value.isEmpty()));
     }
   }
 
@@ -132,7 +132,7 @@ final class Reckoner {
   }
 
   private Reckoning computed() {
-    Answer answer = sum.work(new Given(numbers, words));
+    Answer answer = sum.work(new CheckedInputs(numbers, words));
     boolean finite = answer.results().stream().noneMatch(Result.Beyond.class::isInstance);
     if (!finite) {
       return new Reckoning.Refused(

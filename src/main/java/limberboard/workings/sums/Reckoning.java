@@ -11,7 +11,7 @@ public sealed interface Reckoning {
    * @param put what was put in, in the order of the inputs
    * @param answer results, working and warnings
    */
-  record Done(List<Put> put, Answer answer) implements Reckoning {
+  record Done(List<InputValue> put, Answer answer) implements Reckoning {
     /** Copies the list. */
     public Done {
       put = List.copyOf(put);
@@ -37,5 +37,5 @@ public sealed interface Reckoning {
    * @param text the value in words, in the input's unit
    * @param usual whether nobody put it in and the usual value stands
    */
-  record Put(Input input, String text, boolean usual) {}
+  record InputValue(Input input, String text, boolean usual) {}
 }

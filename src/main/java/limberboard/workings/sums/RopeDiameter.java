@@ -56,7 +56,7 @@ final class RopeDiameter implements Sum {
   }
 
   @Override
-  public Answer work(Given given) {
+  public Answer work(CheckedInputs given) {
     RopeConstruction rope = RopeWords.rope(given);
     RopeEnd end = RopeWords.end(given);
     double safety = given.number("safety");

@@ -9,7 +9,7 @@ final class RopeWords {
   private RopeWords() {}
 
   /** The construction put in as {@code rope}. */
-  static RopeConstruction rope(Given given) {
+  static RopeConstruction rope(CheckedInputs given) {
     return Arrays.stream(RopeConstruction.values())
         .filter(each -> each.word().equals(given.word("rope")))
         .findFirst()
@@ -17,7 +17,7 @@ final class RopeWords {
   }
 
   /** The end put in as {@code end}. */
-  static RopeEnd end(Given given) {
+  static RopeEnd end(CheckedInputs given) {
     return Arrays.stream(RopeEnd.values())
         .filter(each -> each.word().equals(given.word("end")))
         .findFirst()

@@ -43,7 +43,7 @@ final class SealantBead implements Sum {
   }
 
   @Override
-  public Answer work(Given given) {
+  public Answer work(CheckedInputs given) {
     double length = given.number("length");
     double width = given.number("width");
     double depth = given.number("depth");

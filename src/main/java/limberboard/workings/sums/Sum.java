@@ -17,7 +17,7 @@ public interface Sum {
    * Computes. Called by {@link #reckon} with checked inputs only: each number within its allowed
    * span and in its input's unit, each word one of its choice's.
    */
-  Answer work(Given given);
+  Answer work(CheckedInputs given);
 
   /** The id that files and commands call it by: lower case with hyphens. */
   default String id() {

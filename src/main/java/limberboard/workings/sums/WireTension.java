@@ -46,7 +46,7 @@ final class WireTension implements Sum {
   }
 
   @Override
-  public Answer work(Given given) {
+  public Answer work(CheckedInputs given) {
     WireKind wire = WireKind.of(given.word("wire"));
     double area = Orifice.areaMm2(given.number("diameter"));
     double strain = given.number("stretch") / (given.number("length") * KILO);

@@ -79,7 +79,7 @@ class ZoneMapTest {
 
   @Test
   void pointsGoFromTheDrawingToTheScreenAndBack() {
-    Sheet sheet = Sheet.fit(new Rectangle2D.Double(0, 0, 300, 300), 1200, 600);
+    DrawingFrame sheet = DrawingFrame.fit(new Rectangle2D.Double(0, 0, 300, 300), 1200, 600);
     Point2D onScreen = sheet.toComponent().transform(new Point2D.Double(150, 75), null);
     assertThat(onScreen).isEqualTo(new Point2D.Double(600, 150));
     assertThat(sheet.toDrawing(onScreen)).isEqualTo(new Point2D.Double(150, 75));

@@ -10,9 +10,9 @@ import limberboard.desktop.base.Session;
 import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
 import limberboard.library.page.Kind;
+import limberboard.search.Excerpt;
 import limberboard.search.Hit;
-import limberboard.search.Mark;
-import limberboard.search.Passage;
+import limberboard.search.MarkedSpan;
 import limberboard.search.SearchQuery;
 import limberboard.search.SearchResults;
 import org.junit.jupiter.api.BeforeEach;
@@ -52,7 +52,7 @@ class SearchModelTest {
         Kind.SYMPTOM,
         "About " + text,
         1,
-        new Passage("the wet locker", List.of(new Mark(4, 7))),
+        new Excerpt("the wet locker", List.of(new MarkedSpan(4, 7))),
         new Fit.Yes("a Dinghy 18"));
   }
 
@@ -194,7 +194,7 @@ class SearchModelTest {
                         Kind.SYMPTOM,
                         "A smell of gas",
                         1,
-                        Passage.EMPTY,
+                        Excerpt.EMPTY,
                         new Fit.No("has no gas stove"))),
                 Optional.of("gas")));
     model.type("gsa");

@@ -14,7 +14,7 @@ import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Page;
-import limberboard.trace.Ranked;
+import limberboard.trace.RankedCause;
 import limberboard.trace.Trace;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,7 +36,7 @@ class TraceModelTest {
   private double chance(String cause) {
     return model.trace().orElseThrow().ranking().stream()
         .filter(ranked -> ranked.cause().id().equals(cause))
-        .mapToDouble(Ranked::chance)
+        .mapToDouble(RankedCause::chance)
         .findFirst()
         .orElseThrow();
   }
@@ -73,7 +73,7 @@ class TraceModelTest {
     assertThat(titles()).containsExactly("Water in the locker");
     model.where().everything(true);
     assertThat(titles()).containsExactly("Water in the locker", "A smell of gas");
-    Noticed last = model.where().symptoms().get(1);
+    OfferedSymptom last = model.where().symptoms().get(1);
     assertThat(last.fit().fits()).isFalse();
     assertThat(last.fit().reason()).contains("gas");
     assertThat(model.start("gas-smell")).isFalse();

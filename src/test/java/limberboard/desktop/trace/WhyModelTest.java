@@ -10,7 +10,7 @@ import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
 import limberboard.trace.Fault;
 import limberboard.trace.NextStep;
-import limberboard.trace.Outcome;
+import limberboard.trace.StepOutcome;
 import limberboard.trace.Trace;
 import limberboard.trace.Trace.Alternative;
 import org.assertj.core.data.Offset;
@@ -50,7 +50,7 @@ class WhyModelTest {
   void thereIsOneEffectForEachAnswerAndItIsWhatTheTraceSaysThere() {
     open();
     steps.all();
-    List<Outcome> outcomes = trace.outcomes(trace.next());
+    List<StepOutcome> outcomes = trace.outcomes(trace.next());
     assertThat(model.effects()).hasSameSizeAs(outcomes);
     for (int i = 0; i < outcomes.size(); i++) {
       Trace then = outcomes.get(i).then().orElseThrow();

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 /** Intervals in words; the periods are ISO 8601 durations. */
 class IntervalWordsTest {
   private final IntervalWords words =
-      new IntervalWords(new Cutting(Library.empty(), Optional.empty(), QuantityWords.METRIC));
+      new IntervalWords(new CutContext(Library.empty(), Optional.empty(), QuantityWords.METRIC));
 
   @ParameterizedTest(name = "{8}")
   @CsvFileSource(resources = "intervals.csv", numLinesToSkip = 1)

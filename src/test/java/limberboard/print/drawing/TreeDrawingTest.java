@@ -16,8 +16,8 @@ import limberboard.boat.WorkspaceReader;
 import limberboard.library.TestWorkspace;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.picture.PictureSafety;
-import limberboard.print.ContrastTest;
 import limberboard.print.PdfText;
+import limberboard.print.PrintContrastTest;
 import limberboard.print.SmallYard;
 import limberboard.print.Trees;
 import limberboard.print.drawing.DrawnBox.Line;
@@ -71,14 +71,14 @@ class TreeDrawingTest {
   @Test
   void textStaysWithinItsBoxAndBoxesLieClearOfEachOther() {
     for (TreeStyle style : List.of(TreeStyle.WHOLE, TreeStyle.paper(3))) {
-      TreeLayout placed = new TreeLayout(tree, style, TreeSheet::facts, 5, 7);
+      SheetTreeLayout placed = new SheetTreeLayout(tree, style, TreeSheet::facts, 5, 7);
       assertThat(placed.boxes()).hasSizeGreaterThan(4);
       clear(placed);
     }
   }
 
   /** The boxes of a layout and the texts on its lines. */
-  private static void clear(TreeLayout placed) {
+  private static void clear(SheetTreeLayout placed) {
     for (DrawnBox box : placed.boxes()) {
       for (Line line : box.lines()) {
         assertThat(TextWidth.of(line.text(), line.size(), line.bold()))
@@ -113,7 +113,7 @@ class TreeDrawingTest {
 
   @Test
   void linesRunFromBoxToBox() {
-    TreeLayout placed = new TreeLayout(tree, TreeStyle.WHOLE, TreeSheet::facts, 0, 0);
+    SheetTreeLayout placed = new SheetTreeLayout(tree, TreeStyle.WHOLE, TreeSheet::facts, 0, 0);
     assertThat(placed.edges()).hasSize(placed.boxes().size() - 1);
     for (DrawnEdge edge : placed.edges()) {
       assertThat(placed.boxes())
@@ -140,8 +140,8 @@ class TreeDrawingTest {
     assertThat(texts.getLength()).isPositive();
     for (int i = 0; i < texts.getLength(); i++) {
       String fill = ((Element) texts.item(i)).getAttribute("fill");
-      assertThat(ContrastTest.contrast(fill, "#ffffff")).isGreaterThan(LEAST_CONTRAST);
-      assertThat(ContrastTest.contrast(fill, "#eef3f5")).isGreaterThan(LEAST_CONTRAST);
+      assertThat(PrintContrastTest.contrast(fill, "#ffffff")).isGreaterThan(LEAST_CONTRAST);
+      assertThat(PrintContrastTest.contrast(fill, "#eef3f5")).isGreaterThan(LEAST_CONTRAST);
     }
     assertThat(svg).contains("font-family=\"Inter, sans-serif\"");
   }
@@ -201,8 +201,8 @@ class TreeDrawingTest {
     assertThat(StrictXml.parse(svg).getElementsByTagName("title").item(0).getTextContent())
         .isEqualTo("<script>&amp; ]]> \"odd\" " + LONG_WORD);
     assertThat(StrictXml.parse(svg).getElementsByTagName("script").getLength()).isZero();
-    clear(new TreeLayout(odd, TreeStyle.WHOLE, TreeSheet::facts, 5, 7));
-    clear(new TreeLayout(odd, TreeStyle.paper(3), TreeSheet::facts, 5, 7));
+    clear(new SheetTreeLayout(odd, TreeStyle.WHOLE, TreeSheet::facts, 5, 7));
+    clear(new SheetTreeLayout(odd, TreeStyle.paper(3), TreeSheet::facts, 5, 7));
     String pdf = PdfText.of(yard, new TreeSheet().of(odd));
     assertThat(pdf).contains("Is <it> &", "<script>&amp; ]]> \"odd\"");
     assertThat(pdf.chars().filter(letter -> letter == 'W').count()).isGreaterThanOrEqualTo(600);

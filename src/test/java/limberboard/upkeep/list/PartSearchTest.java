@@ -7,7 +7,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
-import limberboard.upkeep.list.Stand.Cost;
+import limberboard.upkeep.list.PartState.Cost;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;

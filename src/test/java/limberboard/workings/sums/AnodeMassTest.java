@@ -44,16 +44,16 @@ class AnodeMassTest {
   @Test
   void takesHalfOfFaradayForMagnesium() {
     double faraday = 2 * 96_485.0 / 24.305 / 3.6;
-    assertThat(AnodeAlloy.MAGNESIUM.ampereHoursAKilogram()).isCloseTo(faraday / 2, within(5.0));
+    assertThat(AnodeCapacity.MAGNESIUM.ampereHoursAKilogram()).isCloseTo(faraday / 2, within(5.0));
   }
 
   /** Common practice, no source: magnesium fresh, zinc salt, aluminium salt and brackish. */
   @Test
   void knowsWhichAlloyGoesInWhichWater() {
     for (Water water : Water.values()) {
-      assertThat(AnodeAlloy.MAGNESIUM.against(water).isEmpty()).isEqualTo(water == Water.FRESH);
-      assertThat(AnodeAlloy.ZINC.against(water).isEmpty()).isEqualTo(water == Water.SALT);
-      assertThat(AnodeAlloy.ALUMINIUM.against(water).isEmpty()).isEqualTo(water != Water.FRESH);
+      assertThat(AnodeCapacity.MAGNESIUM.against(water).isEmpty()).isEqualTo(water == Water.FRESH);
+      assertThat(AnodeCapacity.ZINC.against(water).isEmpty()).isEqualTo(water == Water.SALT);
+      assertThat(AnodeCapacity.ALUMINIUM.against(water).isEmpty()).isEqualTo(water != Water.FRESH);
     }
     assertThat(Asked.of(sum, "water=salt", "alloy=magnesium").warnings())
         .anyMatch(warning -> warning.contains("fresh water only"));

@@ -115,7 +115,7 @@ class SumsTest {
     }
 
     @Override
-    public Answer work(Given given) {
+    public Answer work(CheckedInputs given) {
       return Answer.empty()
           .working("1/0 = " + Answer.say(1 / 0.0, KnownUnit.METRES))
           .result("endless", "Endless", 1 / 0.0, KnownUnit.METRES);

@@ -27,9 +27,9 @@ import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.read.Papers;
 import limberboard.desktop.upkeep.state.DueLine;
 import limberboard.desktop.upkeep.state.DueWords;
+import limberboard.desktop.upkeep.state.TickedWork;
 import limberboard.desktop.upkeep.state.UpkeepAspect;
 import limberboard.desktop.upkeep.state.UpkeepTools;
-import limberboard.desktop.upkeep.state.Wanted;
 import limberboard.desktop.upkeep.timeline.DuePaper;
 import limberboard.library.value.Phase;
 import limberboard.library.value.Skill;
@@ -54,7 +54,7 @@ public final class DueAspect implements UpkeepAspect {
   private boolean refreshing;
 
   /** The aspect. */
-  public DueAspect(UpkeepTools tools, DueModel due, Wanted wanted) {
+  public DueAspect(UpkeepTools tools, DueModel due, TickedWork wanted) {
     model = due;
     papers = tools.papers();
     Runnable printing = () -> new DuePaper(model.upkeep()).give(papers::print);
@@ -203,7 +203,7 @@ public final class DueAspect implements UpkeepAspect {
     }
   }
 
-  private void shop(Wanted wanted) {
+  private void shop(TickedWork wanted) {
     wanted.shop(model.ticked().stream().map(due -> due.work().id()).toList());
   }
 

@@ -8,15 +8,15 @@ import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import limberboard.boat.AccessWays;
-import limberboard.desktop.base.Wording;
+import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.CautionBox;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Docked;
 import limberboard.desktop.parts.Form;
 import limberboard.desktop.parts.Later;
+import limberboard.desktop.parts.RaisedColumn;
 import limberboard.desktop.parts.Row;
-import limberboard.desktop.parts.Sheet;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.upkeep.entry.Counted;
@@ -35,7 +35,7 @@ import limberboard.words.Minutes;
  */
 public final class DueDetails extends Docked {
   private final transient DueModel model;
-  private final Sheet sheet = new Sheet(10);
+  private final RaisedColumn sheet = new RaisedColumn(10);
   private final Column facts = new Column(10);
   private final Column marking = new Column(10);
   private final Wrapped heading = Text.heading("");
@@ -151,7 +151,7 @@ public final class DueDetails extends Docked {
     fact(form, "Why", line.why());
     fact(form, "When", line.when() + ".");
     fact(form, "Takes", takes(due));
-    fact(form, "Who", Wording.capital(Wording.who(due.work().details().skill())) + ".");
+    fact(form, "Who", FigureWords.capital(FigureWords.who(due.work().details().skill())) + ".");
     due.work()
         .details()
         .lookFor()

@@ -14,7 +14,7 @@ import limberboard.boat.LogHours;
 import limberboard.boat.LogNote;
 import limberboard.boat.Typed;
 import limberboard.desktop.base.Days;
-import limberboard.desktop.base.Wording;
+import limberboard.desktop.base.FigureWords;
 import limberboard.words.DayText;
 
 /**
@@ -191,7 +191,7 @@ public final class EntryForm {
   private static String wrong(Typed<?> typed) {
     return typed
         .bad()
-        .map(bad -> Wording.capital(bad.wrong() + ": " + bad.right()) + ".")
+        .map(bad -> FigureWords.capital(bad.wrong() + ": " + bad.right()) + ".")
         .orElse("");
   }
 

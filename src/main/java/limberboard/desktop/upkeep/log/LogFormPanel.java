@@ -13,8 +13,8 @@ import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Docked;
 import limberboard.desktop.parts.Form;
 import limberboard.desktop.parts.Later;
+import limberboard.desktop.parts.RaisedColumn;
 import limberboard.desktop.parts.Row;
-import limberboard.desktop.parts.Sheet;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.upkeep.entry.Counted;
@@ -34,7 +34,7 @@ final class LogFormPanel extends Docked {
   private final EntryFields fields;
   private final JButton write;
   private final JButton clear;
-  private final Sheet sheet = new Sheet(10);
+  private final RaisedColumn sheet = new RaisedColumn(10);
   private boolean refreshing;
 
   /**

@@ -12,9 +12,9 @@ import limberboard.desktop.base.Place;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.upkeep.due.DueModel;
+import limberboard.desktop.upkeep.state.TickedWork;
 import limberboard.desktop.upkeep.state.UpkeepAspect;
 import limberboard.desktop.upkeep.state.UpkeepTools;
-import limberboard.desktop.upkeep.state.Wanted;
 import limberboard.print.sheet.ListWords;
 import limberboard.upkeep.list.ListKind;
 
@@ -33,7 +33,7 @@ public final class ListAspect implements UpkeepAspect {
   private final Sides sides;
 
   /** The aspect. */
-  public ListAspect(UpkeepTools tools, DueModel due, Wanted wanted) {
+  public ListAspect(UpkeepTools tools, DueModel due, TickedWork wanted) {
     model = new ListModel(tools.upkeep(), tools.background());
     kind.setName("list-kind");
     kind.getAccessibleContext().setAccessibleName("Which list");

@@ -15,7 +15,7 @@ import limberboard.desktop.upkeep.due.DueDetails;
 import limberboard.desktop.upkeep.due.DueModel;
 import limberboard.desktop.upkeep.due.Together;
 import limberboard.desktop.upkeep.sheets.ListModel.Line;
-import limberboard.desktop.upkeep.state.Wanted;
+import limberboard.desktop.upkeep.state.TickedWork;
 
 /**
  * The lines of a list to be ticked, in the list's order, and the form that writes them. Ticks are
@@ -35,7 +35,7 @@ final class ListTicks extends JPanel {
    *
    * @param openPage opens a page
    */
-  ListTicks(ListModel model, DueModel due, Wanted wanted, Consumer<String> openPage) {
+  ListTicks(ListModel model, DueModel due, TickedWork wanted, Consumer<String> openPage) {
     this.model = model;
     this.due = due;
     setLayout(cards);

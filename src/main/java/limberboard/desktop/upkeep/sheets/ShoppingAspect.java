@@ -13,9 +13,9 @@ import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
+import limberboard.desktop.upkeep.state.TickedWork;
 import limberboard.desktop.upkeep.state.UpkeepAspect;
 import limberboard.desktop.upkeep.state.UpkeepTools;
-import limberboard.desktop.upkeep.state.Wanted;
 
 /** What to get for the work of a season, with that work beside it to choose from. */
 public final class ShoppingAspect implements UpkeepAspect {
@@ -30,7 +30,7 @@ public final class ShoppingAspect implements UpkeepAspect {
   private final Sides sides;
 
   /** The aspect. */
-  public ShoppingAspect(UpkeepTools tools, Wanted wanted) {
+  public ShoppingAspect(UpkeepTools tools, TickedWork wanted) {
     model = new ShoppingModel(tools.upkeep(), tools.background());
     season = new SeasonBox("shopping-season", model::season);
     offers = new OfferList(model);

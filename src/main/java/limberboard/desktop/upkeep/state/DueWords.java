@@ -3,7 +3,7 @@ package limberboard.desktop.upkeep.state;
 import java.time.LocalDate;
 import java.util.Optional;
 import limberboard.desktop.base.Days;
-import limberboard.desktop.base.Wording;
+import limberboard.desktop.base.FigureWords;
 import limberboard.library.value.Phase;
 import limberboard.library.value.Skill;
 import limberboard.upkeep.Due;
@@ -43,7 +43,7 @@ public record DueWords(LocalDate on) {
 
   /** The reason, as a sentence. */
   public String why(Due due) {
-    return Wording.capital(Days.inWords(due.why())) + ".";
+    return FigureWords.capital(Days.inWords(due.why())) + ".";
   }
 
   /** When to do it, and in which part of the year. */
@@ -58,7 +58,7 @@ public record DueWords(LocalDate on) {
   static String effort(Due due) {
     return Minutes.words(due.work().details().minutes())
         + ", "
-        + Wording.who(due.work().details().skill());
+        + FigureWords.who(due.work().details().skill());
   }
 
   /** Whose work it is, for choosing. */
@@ -77,7 +77,7 @@ public record DueWords(LocalDate on) {
   /** Which part of the year, for choosing. */
   public static String when(Optional<Phase> phase) {
     return phase
-        .map(known -> Wording.capital(PhaseWords.of(known)).replace(" with the", ","))
+        .map(known -> FigureWords.capital(PhaseWords.of(known)).replace(" with the", ","))
         .orElse("All year");
   }
 }

@@ -117,7 +117,7 @@ final class SumFields extends Column {
   private JComponent withUnit(Input.Number input, JComponent field) {
     List<KnownUnit> units = SumForm.units(input);
     if (units.size() == 1) {
-      return Row.growing(8, 0, field, new Beside(input.unit().symbol(), field));
+      return Row.growing(8, 0, field, new UnitLabel(input.unit().symbol(), field));
     }
     JComboBox<KnownUnit> box = new JComboBox<>(units.toArray(KnownUnit[]::new));
     box.setName("sum-" + input.id() + "-unit");
@@ -195,10 +195,10 @@ final class SumFields extends Column {
   }
 
   /** A unit that cannot be changed, as high as its field so that both stand on one line. */
-  private static final class Beside extends JLabel {
+  private static final class UnitLabel extends JLabel {
     private final JComponent field;
 
-    Beside(String unit, JComponent field) {
+    UnitLabel(String unit, JComponent field) {
       super(unit);
       this.field = field;
     }

@@ -2,10 +2,10 @@ package limberboard.desktop.upkeep.sums;
 
 import java.util.List;
 import javax.swing.JComponent;
-import limberboard.desktop.base.Wording;
+import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Form;
-import limberboard.desktop.parts.Sheet;
+import limberboard.desktop.parts.RaisedColumn;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.workings.QuantityWords;
@@ -15,7 +15,7 @@ import limberboard.workings.sums.Result;
 import limberboard.workings.sums.Sum;
 
 /** What comes of a sum: warnings first, then the results, the working, where it holds, sources. */
-final class SumResult extends Sheet {
+final class SumResult extends RaisedColumn {
   private final transient WorkingsModel model;
 
   SumResult(WorkingsModel model) {
@@ -47,7 +47,7 @@ final class SumResult extends Sheet {
     if (reckoning instanceof Reckoning.Done done) {
       show(done.answer());
     } else if (reckoning instanceof Reckoning.Refused refused) {
-      refused.reasons().forEach(why -> add(Text.strong(Wording.capital(why) + ".")));
+      refused.reasons().forEach(why -> add(Text.strong(FigureWords.capital(why) + ".")));
       getAccessibleContext().setAccessibleName("Cannot be reckoned");
     }
   }

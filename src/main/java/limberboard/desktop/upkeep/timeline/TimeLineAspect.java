@@ -13,7 +13,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import limberboard.desktop.base.Wording;
+import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Card;
@@ -119,7 +119,7 @@ public final class TimeLineAspect implements UpkeepAspect {
   }
 
   private Card card(TimeLine.Row row) {
-    Card card = Card.of(row.title(), Wording.capital(TimeLineWords.when(row)));
+    Card card = Card.of(row.title(), FigureWords.capital(TimeLineWords.when(row)));
     return onScreen
         .flatMap(
             drawn ->

@@ -1,0 +1,87 @@
+package limberboard.desktop;
+
+import java.io.IOException;
+import java.time.Clock;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import limberboard.boat.Workspace;
+import limberboard.desktop.base.Delay;
+import limberboard.desktop.base.Guard;
+import limberboard.desktop.base.Memory;
+import limberboard.desktop.boats.BoatStore;
+import limberboard.desktop.find.SearchSource;
+import limberboard.desktop.parts.Copied;
+import limberboard.desktop.read.Outlets;
+import limberboard.desktop.trace.TraceStore;
+import limberboard.desktop.upkeep.entry.LogStore;
+import limberboard.library.Library;
+import limberboard.library.file.WorkspaceFolders;
+
+/**
+ * Everything outside the window that it touches.
+ *
+ * @param folders where files lie
+ * @param reader reads the workspace, off the event thread
+ * @param index brings the search index up to date, off the event thread
+ * @param boats writes boats, off the event thread
+ * @param logs writes boats' logs, off the event thread
+ * @param traces keeps traces until next time, off the event thread
+ * @param guard is told of work that must not run on the event thread
+ * @param clock says what day it is
+ * @param memory remembers settings
+ * @param threads run work
+ * @param typing waits for a pause in typing
+ * @param outlets where what is read goes: files, printers, other programs
+ * @param clipboard takes text for other programs
+ * @param copied takes text with its structure for other programs
+ */
+record WindowServices(
+    WorkspaceFolders folders,
+    Reader reader,
+    Index index,
+    BoatStore boats,
+    LogStore logs,
+    TraceStore traces,
+    Guard guard,
+    Clock clock,
+    Memory memory,
+    Threads threads,
+    Delay typing,
+    Outlets outlets,
+    Consumer<String> clipboard,
+    Consumer<Copied> copied) {
+
+  /** Reads the workspace. */
+  @FunctionalInterface
+  interface Reader {
+    /**
+     * Reads it as it is now.
+     *
+     * @throws IOException when it cannot be read at all
+     */
+    Workspace read() throws IOException;
+  }
+
+  /** The search index. */
+  @FunctionalInterface
+  interface Index {
+    /**
+     * Brings it up to date.
+     *
+     * @throws IOException when it cannot be written
+     */
+    SearchSource update(Library library) throws IOException;
+  }
+
+  /**
+   * What runs work.
+   *
+   * @param library reads the workspace, builds the index, writes boats
+   * @param search searches
+   * @param pages renders
+   * @param trees draws out whole trees
+   * @param event the event thread
+   */
+  record Threads(
+      Executor library, Executor search, Executor pages, Executor trees, Executor event) {}
+}

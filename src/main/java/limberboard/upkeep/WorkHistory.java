@@ -1,0 +1,75 @@
+package limberboard.upkeep;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import limberboard.boat.LogEntry;
+import limberboard.library.Library;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.value.Interval;
+
+/** What a boat's log tells of when work was last done. Immutable. */
+final class WorkHistory {
+  private final Map<String, LocalDate> first = new HashMap<>();
+  private final Map<String, LocalDate> last = new HashMap<>();
+  private final Map<String, IntervalStart> reset = new HashMap<>();
+  private final LocalDate isNew;
+
+  /**
+   * A history.
+   *
+   * @param log in the order of its dates
+   * @param isNew the day on which the boat was new
+   */
+  WorkHistory(List<LogEntry> log, Library library, LocalDate isNew) {
+    this.isNew = isNew;
+    for (LogEntry entry : log) {
+      first.putIfAbsent(entry.work(), entry.date());
+      last.put(entry.work(), entry.date());
+    }
+    last.forEach(
+        (work, date) ->
+            library
+                .procedure(work)
+                .ifPresent(page -> page.details().resets().forEach(id -> reset(id, work, date))));
+  }
+
+  private void reset(String id, String by, LocalDate date) {
+    IntervalStart since = new IntervalStart(date, IntervalStart.Origin.RESET, by);
+    reset.merge(id, since, (a, b) -> later(a, b));
+  }
+
+  /** When work was last done, if it stands in the log. */
+  Optional<LocalDate> lastDone(String id) {
+    return Optional.ofNullable(last.get(id));
+  }
+
+  /** From when the interval runs; empty while it waits for an event. */
+  Optional<IntervalStart> since(Page<Procedure> page, Interval interval) {
+    Optional<IntervalStart> event =
+        interval
+            .fromEvent()
+            .flatMap(
+                word ->
+                    Optional.ofNullable(first.get(word))
+                        .map(date -> new IntervalStart(date, IntervalStart.Origin.EVENT, word)));
+    if (interval.fromEvent().isPresent() && event.isEmpty()) {
+      return Optional.empty();
+    }
+    IntervalStart since =
+        lastDone(page.id())
+            .map(date -> new IntervalStart(date, IntervalStart.Origin.DONE, page.id()))
+            .orElseGet(() -> new IntervalStart(isNew, IntervalStart.Origin.NEW, ""));
+    IntervalStart resetBy = reset.get(page.id());
+    since = resetBy == null ? since : later(since, resetBy);
+    return Optional.of(event.isPresent() ? later(since, event.get()) : since);
+  }
+
+  /** The later of two; the first when both are of the same day. */
+  private static IntervalStart later(IntervalStart a, IntervalStart b) {
+    return b.date().isAfter(a.date()) ? b : a;
+  }
+}
