@@ -16,8 +16,8 @@
  *
  * <p><b>Choices made.</b> Each place has a model without Swing, tested without a display, and
  * panels with one short method a region. Everything outside the window (files, index, clock,
- * executors) comes in through {@code WindowServices}, so tests and pictures put in their own. See {@code
- * docs/decisions/0005-window.md}.
+ * executors) comes in through {@code WindowServices}, so tests and pictures put in their own. See
+ * {@code docs/decisions/0005-window.md}.
  *
  * <p><b>Threads.</b> The window belongs to the event thread. Reading, searching, rendering and
  * writing run on the executors that {@code Workers} makes, and nowhere else.
