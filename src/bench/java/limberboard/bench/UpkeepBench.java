@@ -104,7 +104,6 @@ public class UpkeepBench {
         boat.exposure(),
         boat.equipment(),
         boat.season(),
-        boat.hourIsWorth(),
         boat.note(),
         log);
   }

@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import limberboard.library.page.Model;
 import limberboard.library.page.Page;
 import limberboard.library.value.Exposure;
@@ -29,7 +28,6 @@ import limberboard.library.value.Water;
  * @param exposure how much weather it takes there
  * @param equipment equipment id to choice id, for all equipment of the model
  * @param season when it is afloat in the year
- * @param hourIsWorth what the owner gives for a saved hour, in the owner's currency
  * @param note anything else
  * @param log what has been done, by date
  */
@@ -45,7 +43,6 @@ public record Boat(
     Exposure exposure,
     Map<String, String> equipment,
     Optional<Season> season,
-    OptionalDouble hourIsWorth,
     String note,
     List<LogEntry> log) {
 
@@ -69,38 +66,14 @@ public record Boat(
   /** The same boat with another log. */
   Boat with(List<LogEntry> entries) {
     return new Boat(
-        id,
-        name,
-        model,
-        hull,
-        built,
-        launched,
-        use,
-        water,
-        exposure,
-        equipment,
-        season,
-        hourIsWorth,
-        note,
+        id, name, model, hull, built, launched, use, water, exposure, equipment, season, note,
         entries);
   }
 
   /** The same boat in another folder. */
   Boat named(String folder) {
     return new Boat(
-        folder,
-        name,
-        model,
-        hull,
-        built,
-        launched,
-        use,
-        water,
-        exposure,
-        equipment,
-        season,
-        hourIsWorth,
-        note,
+        folder, name, model, hull, built, launched, use, water, exposure, equipment, season, note,
         log);
   }
 

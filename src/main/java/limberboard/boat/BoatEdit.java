@@ -1,6 +1,5 @@
 package limberboard.boat;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,7 +33,6 @@ final class BoatEdit {
           "exposure",
           EQUIPMENT,
           SEASON,
-          "hour-is-worth",
           NOTE);
 
   private final Boat was;
@@ -117,16 +115,8 @@ final class BoatEdit {
       case "use" -> Optional.of(boat.use().word());
       case "water" -> Optional.of(boat.water().word());
       case "exposure" -> Optional.of(boat.exposure().word());
-      case "hour-is-worth" ->
-          boat.hourIsWorth().isPresent()
-              ? Optional.of(plain(boat.hourIsWorth().getAsDouble()))
-              : Optional.empty();
       default -> Optional.of(boat.note()).filter(note -> !note.isEmpty());
     };
-  }
-
-  private static String plain(double number) {
-    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 
   private static Optional<String> value(Boat boat, String key) {
@@ -190,7 +180,10 @@ final class BoatEdit {
   }
 
   private String written(String key, String bare, String usual) throws Unchangeable {
-    return key.equals(NOTE) && YamlScalar.isBlock(bare) && yaml.isOnLines()
+    return key.equals(NOTE)
+            && YamlScalar.isBlock(bare)
+            && yaml.isOnLines()
+            && yaml.endsItsLine(List.of(key))
         ? YamlScalar.block(bare, yaml.lineEnd())
         : usual;
   }

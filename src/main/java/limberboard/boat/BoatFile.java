@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import limberboard.library.problem.Limits;
 import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Exposure;
@@ -26,7 +25,6 @@ import limberboard.library.value.Within;
  * @param exposure how much weather it takes there
  * @param equipment equipment id to choice id, where it differs from what the yard fitted
  * @param season when it is afloat
- * @param hourIsWorth what the owner gives for a saved hour
  * @param note anything else
  */
 record BoatFile(
@@ -40,7 +38,6 @@ record BoatFile(
     Optional<Exposure> exposure,
     Map<String, String> equipment,
     Optional<SeasonFile> season,
-    OptionalDouble hourIsWorth,
     String note) {
 
   @SuppressWarnings("OptionalAssignedToNull")
@@ -51,7 +48,6 @@ record BoatFile(
     exposure = exposure == null ? Optional.empty() : exposure;
     equipment = EmptyValues.map(equipment);
     season = season == null ? Optional.empty() : season;
-    hourIsWorth = hourIsWorth == null ? OptionalDouble.empty() : hourIsWorth;
     note = note == null ? "" : note;
   }
 

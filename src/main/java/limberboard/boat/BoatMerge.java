@@ -56,7 +56,6 @@ record BoatMerge(Boat merged, List<String> clashes) {
               pick("exposure", Boat::exposure),
               equipment(model.details()),
               pick("season", Boat::season),
-              pick("hour-is-worth", Boat::hourIsWorth),
               pick("note", Boat::note),
               theirs.log());
       return new BoatMerge(merged, List.copyOf(clashes));

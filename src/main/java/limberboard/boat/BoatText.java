@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import limberboard.library.Library;
 import limberboard.library.header.HeaderBinder;
 import limberboard.library.page.Model;
@@ -20,9 +19,6 @@ import limberboard.library.value.Water;
  * as left out; without a name, a model, a hull number or a year in range there is no boat.
  */
 final class BoatText {
-  /** Above this nobody means what an hour is worth. */
-  static final double MOST_WORTH = 1e6;
-
   private final Library library;
   private final HeaderBinder binder;
 
@@ -89,21 +85,8 @@ final class BoatText {
             read.exposure().orElse(Exposure.USUAL),
             equipment(model.get().details(), read, reading),
             read.season().map(season -> new Season(season.from(), season.to())),
-            worth(read, reading),
             read.note(),
             List.of()));
-  }
-
-  private static OptionalDouble worth(BoatFile read, Reading reading) {
-    OptionalDouble worth = read.hourIsWorth();
-    if (worth.isPresent() && !(worth.getAsDouble() >= 0 && worth.getAsDouble() < MOST_WORTH)) {
-      reading.wrong(
-          "hour-is-worth",
-          "is no amount of money from 0 to a million",
-          "write a number such as 25");
-      return OptionalDouble.empty();
-    }
-    return worth;
   }
 
   /**

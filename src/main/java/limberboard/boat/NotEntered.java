@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -127,7 +126,6 @@ public final class NotEntered {
         Exposure.USUAL,
         equipment,
         Optional.empty(),
-        OptionalDouble.empty(),
         "",
         List.of());
   }

@@ -52,11 +52,20 @@ record YamlText(String text) {
         : List.of();
   }
 
-  /** The same with another value, already written as YAML, for a key that is there. */
+  /** Whether nothing but blanks stands behind the value of a key, or the key is not there. */
+  boolean endsItsLine(List<String> path) throws Unchangeable {
+    Optional<NodeTuple> tuple = find(path);
+    return tuple.isEmpty() || isLineEnd(afterBlanks(end(tuple.get().getValueNode())));
+  }
+
+  /**
+   * The same with another value, already written as YAML, for a key that is there. Blanks behind
+   * the old value go with it where the new one has several lines: there they would belong to it.
+   */
   YamlText replaced(List<String> path, String value) throws Unchangeable {
     Node old = find(path).orElseThrow(() -> new Unchangeable("it is gone")).getValueNode();
     int from = start(old);
-    int to = end(old);
+    int to = value.contains("\n") ? afterBlanks(end(old)) : end(old);
     boolean glued = from > 0 && text.charAt(from - 1) == ':';
     return with(from, to, (glued ? " " : "") + value);
   }
@@ -194,6 +203,19 @@ record YamlText(String text) {
       end--;
     }
     return end;
+  }
+
+  /** The line's end, or what stands before it other than blanks. */
+  private int afterBlanks(int from) {
+    int at = from;
+    while (at < text.length() && " \t".indexOf(text.charAt(at)) >= 0) {
+      at++;
+    }
+    return at;
+  }
+
+  private boolean isLineEnd(int at) {
+    return at == text.length() || text.startsWith("\n", at) || text.startsWith("\r\n", at);
   }
 
   /** A mark counts whole characters, which may be two in the text. */

@@ -16,7 +16,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
 import limberboard.library.Library;
 import limberboard.library.LibraryReader;
@@ -128,9 +127,6 @@ class BoatFilePropertiesTest {
       }
       equipment(chosen);
       boat.season().ifPresent(this::season);
-      if (boat.hourIsWorth().isPresent()) {
-        line("hour-is-worth", Double.toString(boat.hourIsWorth().getAsDouble()));
-      }
       if (!boat.note().isEmpty()) {
         note(boat.note());
       }
@@ -213,7 +209,6 @@ class BoatFilePropertiesTest {
         random.nextBoolean()
             ? Optional.of(new Season(MonthDay.of(4, 1 + random.nextInt(20)), MonthDay.of(10, 1)))
             : Optional.empty(),
-        random.nextBoolean() ? OptionalDouble.of(random.nextInt(50) / 2.0) : OptionalDouble.empty(),
         random.nextBoolean() ? TEXTS.get(random.nextInt(TEXTS.size())) : "",
         List.of());
   }
@@ -247,7 +242,6 @@ class BoatFilePropertiesTest {
         one.exposure(),
         equipment,
         random.nextInt(4) == 0 ? other.season() : one.season(),
-        random.nextInt(4) == 0 ? other.hourIsWorth() : one.hourIsWorth(),
         random.nextInt(4) == 0 ? other.note() : one.note(),
         one.log());
   }
@@ -305,7 +299,6 @@ class BoatFilePropertiesTest {
       case "use" -> was.use() == is.use();
       case "water" -> was.water() == is.water();
       case "season" -> was.season().equals(is.season());
-      case "hour-is-worth" -> was.hourIsWorth().equals(is.hourIsWorth());
       case "note" -> was.note().equals(is.note());
       default ->
           was.equipment().equals(is.equipment())

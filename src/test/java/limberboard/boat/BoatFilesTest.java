@@ -10,7 +10,6 @@ import java.time.MonthDay;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import limberboard.library.TestWorkspace;
 import limberboard.library.problem.Problem;
 import limberboard.library.value.Condition;
@@ -66,7 +65,6 @@ class BoatFilesTest {
             Exposure.EXPOSED,
             Map.of("seal", "seal-lip"),
             Optional.of(new Season(MonthDay.of(4, 15), MonthDay.of(10, 15))),
-            OptionalDouble.of(25.5),
             "A note: with a colon # and a hash\nand a second line",
             plain.log());
     assertThat(new BoatWriter(workspace.folders()).save(read().library(), plain, changed))
@@ -110,7 +108,6 @@ class BoatFilesTest {
         boat.exposure(),
         equipment,
         boat.season(),
-        boat.hourIsWorth(),
         boat.note(),
         boat.log());
   }
@@ -228,8 +225,6 @@ class BoatFilesTest {
       value = {
         "name: \"\" | 1: name: is empty",
         "launched: +999999999-01-01 | 5: launched: \"+999999999-01-01\" is out of range",
-        "hour-is-worth: NaN | 5: hour-is-worth: \"NaN\" is not a number",
-        "hour-is-worth: -1 | 5: hour-is-worth: is no amount of money from 0 to a million",
         "built: 2147483647 | 4: built: is 2147483647; write a whole number",
         "built: 1066 | 4: built: is 1066; write a whole number"
       })

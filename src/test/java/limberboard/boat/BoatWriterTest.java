@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.MonthDay;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import limberboard.boat.BoatWriter.Clash;
@@ -63,14 +63,14 @@ class BoatWriterTest {
       Optional<Use> use,
       Optional<String> seal,
       Optional<String> note,
-      OptionalDouble worth) {
+      Optional<Season> season) {
     static final Change NONE =
         new Change(
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            OptionalDouble.empty());
+            Optional.empty());
 
     Boat on(Boat boat) {
       Map<String, String> equipment = new LinkedHashMap<>(boat.equipment());
@@ -86,8 +86,7 @@ class BoatWriterTest {
           boat.water(),
           boat.exposure(),
           equipment,
-          boat.season(),
-          worth.isPresent() ? worth : boat.hourIsWorth(),
+          season.isPresent() ? season : boat.season(),
           note.orElse(boat.note()),
           boat.log());
     }
@@ -95,29 +94,17 @@ class BoatWriterTest {
 
   private static Change name(String name) {
     return new Change(
-        Optional.of(name),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        OptionalDouble.empty());
+        Optional.of(name), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
   }
 
   private static Change seal(String seal) {
     return new Change(
-        Optional.empty(),
-        Optional.empty(),
-        Optional.of(seal),
-        Optional.empty(),
-        OptionalDouble.empty());
+        Optional.empty(), Optional.empty(), Optional.of(seal), Optional.empty(), Optional.empty());
   }
 
   private static Change note(String note) {
     return new Change(
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.of(note),
-        OptionalDouble.empty());
+        Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(note), Optional.empty());
   }
 
   private void becomes(Change change, UnaryOperator<String> text) throws IOException {
@@ -149,10 +136,26 @@ class BoatWriterTest {
             Optional.of(Use.CHARTER),
             Optional.empty(),
             Optional.empty(),
-            OptionalDouble.of(12.5)),
+            Optional.of(new Season(MonthDay.of(4, 15), MonthDay.of(10, 15)))),
         text ->
             text.replace("built: 2014\n", "built: 2014\nuse: charter\n")
-                .replace("seal-lip  # 2019\n", "seal-lip  # 2019\nhour-is-worth: 12.5\n"));
+                .replace(
+                    "seal-lip  # 2019\n",
+                    "seal-lip  # 2019\nseason: {from: \"--04-15\", to: \"--10-15\"}\n"));
+  }
+
+  @Test
+  void blanksAndARemarkBehindANoteNeverBecomePartOfIt() throws IOException {
+    for (String behind : List.of("  ", "   # seen in May")) {
+      Files.writeString(
+          file, Files.readString(file).replaceAll("(?s)note: .*", "note: a" + behind + "\n"));
+      Boat base = read();
+      assertThat(base.note()).isEqualTo("a");
+      assertThat(writer.save(workspace.library(), base, note("two\nlines").on(base)))
+          .isInstanceOf(BoatWriter.Saved.class);
+      assertThat(read().note()).isEqualTo("two\nlines");
+      assertThat(Files.readString(file)).contains(behind.strip());
+    }
   }
 
   @Test

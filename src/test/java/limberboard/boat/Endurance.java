@@ -83,12 +83,12 @@ final class Endurance {
     figures.add(
         "log: 2 programs, " + said.size() + " entries acknowledged, " + there.size() + " there");
     Child note = new Child("write-boat", folder, "note", each);
-    Child worth = new Child("write-boat", folder, "worth", each);
-    int saved = note.toEnd().size() + worth.toEnd().size();
+    Child launch = new Child("write-boat", folder, "launched", each);
+    int saved = note.toEnd().size() + launch.toEnd().size();
     Boat boat = boat();
     hold(saved == 2 * each, saved + " of " + 2 * each + " changes saved");
     hold(boat.note().equals("note " + each), "the last note: " + boat.note());
-    hold(boat.hourIsWorth().equals(OptionalDouble.of(each)), "the last worth of an hour");
+    hold(boat.launched().equals(launched(each)), "the last launch: " + boat.launched());
     String text = Files.readString(file("boat.yaml"));
     hold(text.startsWith(BOAT_TEXT), "comments and unknown keys: " + text);
     hold(litter().isEmpty(), "left over: " + litter());
@@ -207,15 +207,18 @@ final class Endurance {
         boat.model(),
         boat.hull(),
         boat.built(),
-        boat.launched(),
+        note ? boat.launched() : launched(number),
         boat.use(),
         boat.water(),
         boat.exposure(),
         boat.equipment(),
         boat.season(),
-        note ? boat.hourIsWorth() : OptionalDouble.of(number),
         note ? "note " + number : boat.note(),
         boat.log());
+  }
+
+  private static Optional<LocalDate> launched(int number) {
+    return Optional.of(LocalDate.of(2014, 5, 1).plusDays(number));
   }
 
   private static void delete(Path folder) throws IOException {

@@ -164,7 +164,6 @@ class UpkeepCalendarTest {
         boat.exposure(),
         boat.equipment(),
         boat.season(),
-        boat.hourIsWorth(),
         boat.note(),
         log);
   }

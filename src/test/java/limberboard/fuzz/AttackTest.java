@@ -135,7 +135,6 @@ class AttackTest {
     boats.put("a boat launched at the end", BOAT + "built: 2016\nlaunched: +999999999-12-31\n");
     boats.put(
         "a boat launched at the beginning", BOAT + "built: 2016\nlaunched: -999999999-01-01\n");
-    boats.put("a boat whose hour is worth NaN", BOAT + "built: 2016\nhour-is-worth: NaN\n");
     boats.put("a season of a day", BOAT + "built: 2016\nseason: {from: --02-29, to: --02-29}\n");
     boats.put("equipment that is a list", BOAT + "built: 2016\nequipment: {berths: [a, b]}\n");
     boats.put("equipment that is nothing", BOAT + "built: 2016\nequipment: {berths: }\n");

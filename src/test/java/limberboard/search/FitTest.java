@@ -9,7 +9,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import limberboard.boat.Boat;
 import limberboard.boat.Fit;
 import limberboard.boat.Fitting;
@@ -54,7 +53,6 @@ class FitTest {
             Exposure.USUAL,
             Map.of(),
             Optional.empty(),
-            OptionalDouble.empty(),
             "",
             List.of());
     return new Fitting(boat, LocalDate.of(2024, 5, 1));

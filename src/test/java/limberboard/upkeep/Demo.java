@@ -60,7 +60,6 @@ final class Demo {
         boat.exposure(),
         boat.equipment(),
         boat.season(),
-        boat.hourIsWorth(),
         boat.note(),
         sorted);
   }

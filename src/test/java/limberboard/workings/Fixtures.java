@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import limberboard.boat.Boat;
 import limberboard.library.page.Head;
 import limberboard.library.page.Material;
@@ -58,7 +57,6 @@ final class Fixtures {
         Exposure.USUAL,
         Map.of(),
         Optional.empty(),
-        OptionalDouble.empty(),
         "",
         List.of());
   }

@@ -95,7 +95,6 @@ final class BoatForm extends JPanel {
     facts.line(Field.EXPOSURE.label(), exposure.control(), exposure);
     text(Field.SEASON_FROM, "15 April");
     text(Field.SEASON_TO, "15 October");
-    text(Field.HOUR, "in your own money");
     text(Field.NOTE, "");
     facts.wide(Text.heading("Fitted"));
     facts.wide(

@@ -49,7 +49,6 @@ public record Clashes(Map<Field, String> fields, Map<String, String> fitted) {
         fields.put(Field.SEASON_FROM, theirs.text(Field.SEASON_FROM));
         fields.put(Field.SEASON_TO, theirs.text(Field.SEASON_TO));
       }
-      case "hour-is-worth" -> fields.put(Field.HOUR, theirs.text(Field.HOUR));
       default -> {
         Field field = Field.valueOf(key.toUpperCase(java.util.Locale.ROOT));
         fields.put(field, theirs.text(field));

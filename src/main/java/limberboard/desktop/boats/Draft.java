@@ -54,14 +54,8 @@ public record Draft(Map<Field, String> texts, Map<String, String> equipment) {
     texts.put(Field.EXPOSURE, boat.exposure().word());
     texts.put(Field.SEASON_FROM, boat.season().map(Season::from).map(Days::written).orElse(""));
     texts.put(Field.SEASON_TO, boat.season().map(Season::to).map(Days::written).orElse(""));
-    texts.put(Field.HOUR, boat.hourIsWorth().isPresent() ? worth(boat) : "");
     texts.put(Field.NOTE, boat.note());
     return new Draft(texts, boat.equipment());
-  }
-
-  private static String worth(Boat boat) {
-    double worth = boat.hourIsWorth().orElse(0);
-    return worth == Math.rint(worth) ? Long.toString((long) worth) : Double.toString(worth);
   }
 
   /** What stands in a field. */

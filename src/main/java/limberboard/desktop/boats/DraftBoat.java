@@ -4,7 +4,6 @@ import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import limberboard.boat.Boat;
 import limberboard.boat.Season;
 import limberboard.desktop.base.Days;
@@ -40,7 +39,6 @@ final class DraftBoat {
         exposure(draft.text(Field.EXPOSURE)),
         draft.equipment(),
         season(draft),
-        hour(draft),
         draft.text(Field.NOTE).strip(),
         original.map(Boat::log).orElse(List.of()));
   }
@@ -76,11 +74,6 @@ final class DraftBoat {
     return Days.monthDay(draft.text(Field.SEASON_FROM))
         .flatMap(
             from -> Days.monthDay(draft.text(Field.SEASON_TO)).map(to -> new Season(from, to)));
-  }
-
-  private static OptionalDouble hour(Draft draft) {
-    String text = draft.text(Field.HOUR).strip().replace(',', '.');
-    return text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(text));
   }
 
   /** A folder name made of the boat's name: small letters, digits, hyphens, and not yet taken. */

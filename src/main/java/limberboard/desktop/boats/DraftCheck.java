@@ -35,7 +35,6 @@ record DraftCheck(Library library, List<Boat> boats, Optional<String> own) {
     built(draft, model).ifPresent(wrong -> problems.put(Field.BUILT, wrong));
     launched(draft).ifPresent(wrong -> problems.put(Field.LAUNCHED, wrong));
     season(draft, problems);
-    hour(draft).ifPresent(wrong -> problems.put(Field.HOUR, wrong));
     return problems;
   }
 
@@ -116,21 +115,6 @@ record DraftCheck(Library library, List<Boat> boats, Optional<String> own) {
     }
     if (Days.monthDay(to).isEmpty()) {
       problems.put(Field.SEASON_TO, "Write the day as 15 October, or leave both empty.");
-    }
-  }
-
-  private static Optional<String> hour(Draft draft) {
-    String text = draft.text(Field.HOUR).strip();
-    if (text.isEmpty()) {
-      return Optional.empty();
-    }
-    try {
-      double worth = Double.parseDouble(text.replace(',', '.'));
-      return worth >= 0 && worth < 1e6
-          ? Optional.empty()
-          : Optional.of("Write an amount of money from 0 on, or leave it empty.");
-    } catch (NumberFormatException e) {
-      return Optional.of("Write a number such as 25, or leave it empty.");
     }
   }
 }

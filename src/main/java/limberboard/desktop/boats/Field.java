@@ -22,8 +22,6 @@ public enum Field {
   SEASON_FROM("Afloat from"),
   /** Until when in the year it is afloat. */
   SEASON_TO("Afloat until"),
-  /** What an hour is worth to the owner. */
-  HOUR("An hour is worth"),
   /** Anything else. */
   NOTE("Note");
 

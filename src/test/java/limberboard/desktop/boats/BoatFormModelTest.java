@@ -137,12 +137,11 @@ class BoatFormModelTest {
     model.set(Field.BUILT, "2021");
     model.set(Field.LAUNCHED, "31 February 2016");
     model.set(Field.SEASON_TO, "");
-    model.set(Field.HOUR, "-3");
     assertThat(model.problems())
         .containsEntry(Field.NAME, "Write what the boat is called.")
         .containsEntry(Field.HULL, "Hull numbers of this model are 1 to 99.")
         .containsEntry(Field.BUILT, "This model was built 2010 to 2020.")
-        .containsKeys(Field.LAUNCHED, Field.SEASON_TO, Field.HOUR);
+        .containsKeys(Field.LAUNCHED, Field.SEASON_TO);
     assertThat(model.save()).isFalse();
     assertThat(written).isEmpty();
   }
@@ -172,7 +171,6 @@ class BoatFormModelTest {
     model.set(Field.WATER, "brackish");
     model.set(Field.SEASON_FROM, "1 may");
     model.set(Field.SEASON_TO, "--09-30");
-    model.set(Field.HOUR, "12,5");
     model.fit("vent", "vent-fitted");
     assertThat(model.save()).isTrue();
     Boat boat = written.get(0);
@@ -182,7 +180,6 @@ class BoatFormModelTest {
     assertThat(boat.water()).isEqualTo(Water.BRACKISH);
     assertThat(boat.launched()).contains(LocalDate.of(2016, 5, 20));
     assertThat(boat.season()).contains(new Season(MonthDay.of(5, 1), MonthDay.of(9, 30)));
-    assertThat(boat.hourIsWorth()).hasValue(12.5);
     assertThat(boat.has("vent-fitted")).isTrue();
     assertThat(boat.log()).hasSize(2);
     assertThat(model.isChanged()).isFalse();
