@@ -78,6 +78,9 @@ record LineMaker(Stock stock, LocalDate today, Substitutes substitutes) {
     }
     LocalDate to = lastDay(known);
     CuttingPlan plan = new CuttingPlans(material.details().packs()).plan(pieces, store.lengths(to));
+    if (plan.fromStock() > 0) {
+      store.tellNotes(to);
+    }
     double needed = known.stream().mapToDouble(Usage::amount).sum();
     Optional<LocalDate> buyFrom =
         plan.purchase().flatMap(bought -> new Keeping(material.details(), today).buyFrom(to));

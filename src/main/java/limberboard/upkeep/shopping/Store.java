@@ -29,6 +29,7 @@ final class Store {
     private double left;
     private Optional<LocalDate> opened;
     private boolean told;
+    private boolean noted;
 
     Holding(StockItem item, double left) {
       this.item = item;
@@ -55,6 +56,7 @@ final class Store {
     for (Holding holding : goodOn(day)) {
       double take = Math.min(holding.left, wanted - drawn);
       if (take > 0) {
+        tellNote(holding);
         holding.left -= take;
         holding.opened = holding.opened.or(() -> Optional.of(day));
         drawn += take;
@@ -68,12 +70,25 @@ final class Store {
     return goodOn(day).stream().map(holding -> holding.left).toList();
   }
 
+  /** Tells what is noted of all that is good on a day, since some of it is used. */
+  void tellNotes(LocalDate day) {
+    goodOn(day).forEach(this::tellNote);
+  }
+
+  private void tellNote(Holding holding) {
+    String note = holding.item.note().strip();
+    if (!holding.noted && !note.isEmpty()) {
+      holding.noted = true;
+      remarks.add(amountOf(holding) + " in the store: " + note);
+    }
+  }
+
   /** What is good on a day, in the material's counting unit. */
   double amount(LocalDate day) {
     return goodOn(day).stream().mapToDouble(holding -> holding.left).sum();
   }
 
-  /** What was not counted and why, one sentence each. */
+  /** What is noted of what is used, and what was not counted and why; one sentence each. */
   List<String> remarks() {
     return List.copyOf(remarks);
   }
@@ -88,7 +103,8 @@ final class Store {
         }
       } else if (!holding.told && holding.left > HAIR) {
         holding.told = true;
-        remarks.add(amountOf(holding) + " in the store not counted: " + against.get());
+        String note = holding.item.note().isBlank() ? "" : " (" + holding.item.note().strip() + ")";
+        remarks.add(amountOf(holding) + " in the store" + note + " not counted: " + against.get());
       }
     }
     good.sort(Comparator.comparing(holding -> lastDay(holding).orElse(LocalDate.MAX)));

@@ -67,6 +67,29 @@ class KeepingTest {
   }
 
   @Test
+  void whatIsNotedOfAPackIsToldWhereItIsUsedOrLeft() throws IOException {
+    store.stock("sealant,60 ml,2026-03-01,,nozzle shut\nsealant,290 ml,,2026-04-30,not needed\n");
+    assertThat(store.list("look 2026-03-10").lines().get(0).remarks()).isEmpty();
+    store.stock(
+        "sealant,60 ml,2026-03-01,,nozzle shut\nsealant,290 ml,,2026-04-30,in the locker\n");
+    assertThat(store.list("bed 2026-03-15").lines().get(0).remarks())
+        .containsExactly("60 ml in the store: nozzle shut", "290 ml in the store: in the locker");
+    assertThat(store.list("bed 2026-03-16").lines().get(0).remarks().get(0))
+        .startsWith("60 ml in the store (nozzle shut) not counted: opened on");
+  }
+
+  @Test
+  void notesOfRemnantsAreToldWhereOneOfThemIsCut() throws IOException {
+    store
+        .material("cord", "group: cordage\nunit: m\npacks: [{name: hank, holds: 10 m}]")
+        .job("lash", "{use: cord, cord: {length: 1 m}}")
+        .stock("cord,3.2 m,,,what was left of the hank\n");
+    ShoppingLine line = store.list("lash 2026-03-10").lines().get(0);
+    assertThat(line.fromStock()).isPositive();
+    assertThat(line.remarks()).containsExactly("3.2 m in the store: what was left of the hank");
+  }
+
+  @Test
   void aPrintedDateCountsToItsLastDay() throws IOException {
     store.stock("sealant,290 ml,,2026-04-30,\n");
     assertThat(store.list("bed 2026-04-30").lines().get(0).fromStock()).isEqualTo(100);
