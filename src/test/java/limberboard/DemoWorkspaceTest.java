@@ -27,6 +27,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** The repository's own workspace: whole, and as large as it claims. */
+@ContentTest
 class DemoWorkspaceTest {
   private static final List<String> PROMISED_SYMPTOMS =
       List.of(

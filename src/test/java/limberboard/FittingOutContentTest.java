@@ -32,6 +32,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * should have is this workspace's own promise; where in the year work belongs is common practice,
  * no source.
  */
+@ContentTest
 class FittingOutContentTest {
   private static final LocalDate A_SPRING_DAY = LocalDate.of(2027, 3, 1);
   private static final Set<Phase> FITTING_OUT =

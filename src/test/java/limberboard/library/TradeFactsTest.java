@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import limberboard.ContentTest;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Material;
 import limberboard.library.page.Model;
@@ -17,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The demo's own pages say what the trade says: common practice, no source. */
+@ContentTest
 class TradeFactsTest {
   private static Library library;
   private static Library empty;

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import limberboard.ContentTest;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
@@ -34,6 +35,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /** The demo's own pages, for each of its boats and for none. */
+@ContentTest
 class RealPagesTest {
   private static final LocalDate DAY = LocalDate.of(2026, 4, 1);
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import limberboard.ContentTest;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
@@ -17,6 +18,7 @@ import limberboard.library.value.RopeConstruction;
 import org.junit.jupiter.api.Test;
 
 /** The ropes of the repository's own boats. */
+@ContentTest
 class DemoRiggingTest {
   private static final Workspace WORKSPACE = Rigs.workspace(Path.of(""));
 

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
+import limberboard.ContentTest;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.NotEntered;
@@ -25,6 +26,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** How well the repository's own pages are found in everyday words. */
+@ContentTest
 class SearchQualityTest {
   private static final Path PHRASES = Path.of("src/test/resources/limberboard/search/phrases.csv");
   private static final double LEAST_FIRST = 0.80;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import limberboard.ContentTest;
 import limberboard.boat.Boat;
 import limberboard.boat.Workspace;
 import limberboard.effort.AnswerModel;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** The repository's own symptoms on its own boats: every cause can be found. */
+@ContentTest
 class ArticlesTraceTest {
   private static Workspace workspace;
   private static List<Fitted> fitted;

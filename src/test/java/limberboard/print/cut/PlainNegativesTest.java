@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import limberboard.ContentTest;
 import limberboard.boat.Boat;
 import limberboard.boat.Fit;
 import limberboard.boat.Fitting;
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** A boat with a toilet is not one that has no no toilet, whoever says it. */
+@ContentTest
 class PlainNegativesTest {
   private static Workspace workspace;
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import limberboard.ContentTest;
 import limberboard.effort.FileOrder;
 import limberboard.effort.Following;
 import limberboard.effort.MendsOnly;
@@ -18,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The table of {@code docs/tracing.md} has all rows; these are the quick ones, and the largest. */
+@ContentTest
 class PolicyComparisonTest {
   private static final double ROUNDING = 1e-6;
 

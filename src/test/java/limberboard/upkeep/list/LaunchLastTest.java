@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
+import limberboard.ContentTest;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
@@ -17,6 +18,7 @@ import limberboard.upkeep.Upkeep;
 import org.junit.jupiter.api.Test;
 
 /** The order of the real lists where it matters most (common practice, no source). */
+@ContentTest
 class LaunchLastTest {
   private static final Set<String> STEPPING =
       Set.of("step-mast-tarnwick-21", "step-mast-tarnwick-26", "step-mast-by-crane");

@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import limberboard.ContentTest;
 import limberboard.boat.AccessWays;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
@@ -22,6 +23,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
 /** All lists of all boats of the demo: what must be kept is kept. */
+@ContentTest
 class RealListsTest {
 
   /** A list and how its work was chosen. */

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import limberboard.ContentTest;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.Stock;
@@ -27,6 +28,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 
 /** Shopping lists of the demo boats, held against sums made from the files by another way. */
+@ContentTest
 class DemoShoppingTest {
   private static final LocalDate BUYING = LocalDate.of(2026, 11, 25);
   private static final double DUST = 1e-6;
