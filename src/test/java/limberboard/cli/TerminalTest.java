@@ -162,6 +162,21 @@ class TerminalTest {
   }
 
   @Test
+  void everyCommandIsInTheDocumentation() throws IOException {
+    String documented = Files.readString(Path.of("docs/terminal.md"));
+    String help = run("--help").out();
+    List<String> commands =
+        help.substring(help.indexOf("Commands:"), help.indexOf("Examples:"))
+            .lines()
+            .filter(line -> line.matches("  [a-z].*"))
+            .map(line -> line.strip().replaceFirst(" .*", ""))
+            .toList();
+    assertThat(commands).contains("trace", "pictures").hasSizeGreaterThan(10);
+    assertThat(commands)
+        .allSatisfy(command -> assertThat(documented).containsPattern("\\| `" + command + "[ `]"));
+  }
+
+  @Test
   void everyKeyOfTheJsonIsInTheDocumentation() throws IOException {
     String documented = Files.readString(Path.of("docs/terminal.md"));
     JsonNode trace = run("trace", "wet-cabin", "--boat", "knot", "--json").json();
