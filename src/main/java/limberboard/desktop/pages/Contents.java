@@ -2,10 +2,8 @@ package limberboard.desktop.pages;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import limberboard.boat.Fitting;
@@ -16,21 +14,18 @@ import limberboard.library.value.BoatSystem;
 
 /** The contents of the library as a tree. Immutable. */
 final class Contents {
-  private static final Map<Kind, String> PLURALS =
-      new EnumMap<>(
-          Map.of(
-              Kind.SYMPTOM, "Symptoms",
-              Kind.PROCEDURE, "Procedures",
-              Kind.MATERIAL, "Materials and tools",
-              Kind.MODEL, "Boat models",
-              Kind.CAUTION, "Cautions",
-              Kind.TOPIC, "Background"));
-
   private Contents() {}
 
   /** What pages of a kind are called. */
-  static String plural(Kind kind) {
-    return PLURALS.get(kind);
+  private static String plural(Kind kind) {
+    return switch (kind) {
+      case SYMPTOM -> "Symptoms";
+      case PROCEDURE -> "Procedures";
+      case MATERIAL -> "Materials and tools";
+      case MODEL -> "Boat models";
+      case CAUTION -> "Cautions";
+      case TOPIC -> "Background";
+    };
   }
 
   /** A node of the tree. */
@@ -108,7 +103,7 @@ final class Contents {
               .map(page -> (Node) leaf(page, boat))
               .toList();
       if (!leaves.isEmpty()) {
-        kinds.add(new Group(PLURALS.get(kind), leaves));
+        kinds.add(new Group(plural(kind), leaves));
       }
     }
     return kinds;
