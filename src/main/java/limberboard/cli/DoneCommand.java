@@ -245,7 +245,7 @@ final class DoneCommand implements Callable<Integer> {
   private List<Due> next(Workspace read, String id) {
     Boat now = read.boat(id).orElseThrow();
     return Upkeep.of(read.library(), new Fitting(now, session.today())).all().stream()
-        .filter(due -> due.id().equals(work) || due.id().equals(work + Due.AGAIN))
+        .filter(due -> due.which().procedure().equals(work))
         .toList();
   }
 

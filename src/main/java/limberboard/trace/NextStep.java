@@ -7,8 +7,21 @@ import limberboard.library.page.Model.Access;
 
 /** What to do next. */
 public sealed interface NextStep {
-  /** The id of the check made or made safe, of the mend's procedure, or {@code yard}. */
-  String id();
+  /** Which of a fault's steps it is, whatever its cost and reason are just now. */
+  Which which();
+
+  /**
+   * Which step.
+   *
+   * @param kind {@code check}, {@code make-safe}, {@code mend} or {@code yard}
+   * @param id of the check made or made safe, of the mend's procedure, or {@code yard}
+   */
+  record Which(String kind, String id) {}
+
+  /** As {@link Which#id}. */
+  default String id() {
+    return which().id();
+  }
 
   /** What to do, in words. */
   String text();
@@ -30,8 +43,10 @@ public sealed interface NextStep {
     return Optional.empty();
   }
 
-  /** {@code check}, {@code make-safe}, {@code mend} or {@code yard}. */
-  String kind();
+  /** As {@link Which#kind}. */
+  default String kind() {
+    return which().kind();
+  }
 
   /**
    * A check to make.
@@ -49,8 +64,8 @@ public sealed interface NextStep {
     }
 
     @Override
-    public String id() {
-      return check.id();
+    public Which which() {
+      return new Which("check", check.id());
     }
 
     @Override
@@ -67,11 +82,6 @@ public sealed interface NextStep {
     public List<WorkCaution> cautions() {
       return check.cautions();
     }
-
-    @Override
-    public String kind() {
-      return "check";
-    }
   }
 
   /**
@@ -83,8 +93,8 @@ public sealed interface NextStep {
    */
   record MakeSafe(FaultCheck check, String why) implements NextStep {
     @Override
-    public String id() {
-      return check.id();
+    public Which which() {
+      return new Which("make-safe", check.id());
     }
 
     @Override
@@ -116,11 +126,6 @@ public sealed interface NextStep {
     public List<Access> toOpen() {
       return List.of();
     }
-
-    @Override
-    public String kind() {
-      return "make-safe";
-    }
   }
 
   /**
@@ -139,8 +144,8 @@ public sealed interface NextStep {
     }
 
     @Override
-    public String id() {
-      return cause.mend();
+    public Which which() {
+      return new Which("mend", cause.mend());
     }
 
     @Override
@@ -152,11 +157,6 @@ public sealed interface NextStep {
     public List<WorkCaution> cautions() {
       return cause.mendCautions();
     }
-
-    @Override
-    public String kind() {
-      return "mend";
-    }
   }
 
   /**
@@ -167,8 +167,8 @@ public sealed interface NextStep {
    */
   record CallYard(double minutes, String why) implements NextStep {
     @Override
-    public String id() {
-      return "yard";
+    public Which which() {
+      return new Which("yard", "yard");
     }
 
     @Override
@@ -184,11 +184,6 @@ public sealed interface NextStep {
     @Override
     public List<WorkCaution> cautions() {
       return List.of();
-    }
-
-    @Override
-    public String kind() {
-      return "yard";
     }
   }
 }

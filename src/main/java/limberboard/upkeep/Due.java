@@ -10,7 +10,7 @@ import limberboard.library.value.Phase;
 /**
  * One piece of recurring or following-up work on a boat, as it stands on a day.
  *
- * @param id the procedure's id; with {@value #AGAIN} behind it for a look again after the work
+ * @param which what tells it from the other work on the boat
  * @param work the page to do it by; of a look again, the inspection it is done with
  * @param after of a look again, the work that it follows
  * @param group how urgent it is
@@ -25,7 +25,7 @@ import limberboard.library.value.Phase;
  * @param why the reason, in a sentence
  */
 public record Due(
-    String id,
+    WorkId which,
     Page<Procedure> work,
     Optional<Page<Procedure>> after,
     Group group,
@@ -38,9 +38,6 @@ public record Due(
     boolean estimated,
     boolean expires,
     String why) {
-  /** What is put behind a procedure's id for a look again after it. */
-  public static final String AGAIN = "/again";
-
   /** Copies the list. */
   public Due {
     limits = List.copyOf(limits);
@@ -56,6 +53,11 @@ public record Due(
     COMING,
     /** The log does not tell: it lacks readings. */
     UNKNOWN
+  }
+
+  /** As {@link WorkId#text}. */
+  public String id() {
+    return which.text();
   }
 
   /** Whether it is a look again after other work. */

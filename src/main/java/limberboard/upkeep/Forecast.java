@@ -46,7 +46,7 @@ final class Forecast {
       if (each.runsOut().isPresent()) {
         expect(first(each));
         if (!each.isLookAgain()) {
-          bases.put(each.id(), each.since().date());
+          bases.put(each.which().procedure(), each.since().date());
         }
       }
     }
@@ -62,7 +62,7 @@ final class Forecast {
 
   private static Planned first(Due due) {
     return new Planned(
-        due.id(),
+        due.which(),
         due.work(),
         due.after(),
         due.plan(),
@@ -74,9 +74,9 @@ final class Forecast {
 
   /** Whether nothing reset the interval after this doing was expected. */
   private boolean isStillExpected(Planned next) {
-    RunningInterval own = running.get(next.id());
-    return own == null
-        || own.from(bases.get(next.id())).day().filter(next.runsOut()::equals).isPresent();
+    String id = next.which().procedure();
+    return next.which().again()
+        || running.get(id).from(bases.get(id)).day().filter(next.runsOut()::equals).isPresent();
   }
 
   private void done(Planned next) {
@@ -105,7 +105,7 @@ final class Forecast {
             last -> {
               LocalDate plan = windows.plan(each.phase(), day, last);
               return new Planned(
-                  id,
+                  new WorkId(id, false),
                   each.page(),
                   Optional.empty(),
                   plan.isAfter(day) ? plan : day.plusDays(1),
@@ -119,7 +119,7 @@ final class Forecast {
 
   private Planned again(FollowUp followUp) {
     return new Planned(
-        followUp.work().id() + Due.AGAIN,
+        new WorkId(followUp.work().id(), true),
         followUp.with(),
         Optional.of(followUp.work()),
         followUp.due(),

@@ -9,7 +9,7 @@ import limberboard.library.value.Phase;
 /**
  * Work that the forecast expects to be done on a day.
  *
- * @param id as {@link Due#id}
+ * @param which as {@link Due#which}
  * @param work the page to do it by
  * @param after of a look again, the work that it follows
  * @param day when it is expected to be done
@@ -19,7 +19,7 @@ import limberboard.library.value.Phase;
  * @param why the reason, in a sentence
  */
 public record Planned(
-    String id,
+    WorkId which,
     Page<Procedure> work,
     Optional<Page<Procedure>> after,
     LocalDate day,
@@ -27,6 +27,11 @@ public record Planned(
     Optional<Phase> phase,
     int season,
     String why) {
+  /** As {@link WorkId#text}. */
+  public String id() {
+    return which.text();
+  }
+
   /** What it is called on a list. */
   public String title() {
     return after.map(page -> "Look again: " + page.title()).orElseGet(work::title);

@@ -27,10 +27,10 @@ public record SeasonWork(AfloatSeason season, List<Planned> planned, List<Due> n
   /** The work to be done in these phases, each once, by the day it is first planned for. */
   public List<Task> tasks(Set<Phase> phases) {
     List<Task> tasks = new ArrayList<>();
-    Set<String> seen = new HashSet<>();
+    Set<WorkId> seen = new HashSet<>();
     for (Planned each : planned) {
       Phase phase = phase(each.phase(), each.work(), each.day());
-      if (phases.contains(phase) && seen.add(each.id())) {
+      if (phases.contains(phase) && seen.add(each.which())) {
         tasks.add(new Task(each.work(), phase, why(each), Optional.of(each.runsOut())));
       }
     }

@@ -69,7 +69,7 @@ public record TimeLine(
   /**
    * One piece of work.
    *
-   * @param id as {@link limberboard.upkeep.Due#id}
+   * @param which as {@link Due#which}
    * @param page the page it is done by
    * @param title what it is called
    * @param note what is to be said of it in words, such as that it is overdue; or empty
@@ -78,7 +78,7 @@ public record TimeLine(
    * @param runs when it comes often, from its first to its last day in each season
    */
   public record Row(
-      String id,
+      WorkId which,
       String page,
       String title,
       String note,

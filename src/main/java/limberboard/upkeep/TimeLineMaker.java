@@ -34,7 +34,7 @@ final class TimeLineMaker {
   private final Upkeep upkeep;
   private final List<AfloatSeason> seasons = new ArrayList<>();
   private final List<Planned> planned;
-  private final Map<String, Due> due;
+  private final Map<WorkId, Due> due;
   private final Map<String, LocalDate> firstDays;
 
   TimeLineMaker(Upkeep upkeep, int count) {
@@ -44,7 +44,8 @@ final class TimeLineMaker {
     }
     this.planned = upkeep.forecast(count);
     this.due =
-        upkeep.all().stream().collect(Collectors.toMap(Due::id, Function.identity(), (a, b) -> a));
+        upkeep.all().stream()
+            .collect(Collectors.toMap(Due::which, Function.identity(), (a, b) -> a));
     this.firstDays =
         planned.stream()
             .collect(
@@ -97,13 +98,14 @@ final class TimeLineMaker {
 
   private List<Group> groups() {
     Map<BoatSystem, List<Row>> rows = new EnumMap<>(BoatSystem.class);
-    Map<String, List<Planned>> byWork =
+    Map<WorkId, List<Planned>> byWork =
         planned.stream()
             .sorted(this::byFirstDay)
-            .collect(Collectors.groupingBy(Planned::id, LinkedHashMap::new, Collectors.toList()));
-    byWork.forEach((id, all) -> add(rows, all.get(0).work(), row(id, all)));
+            .collect(
+                Collectors.groupingBy(Planned::which, LinkedHashMap::new, Collectors.toList()));
+    byWork.forEach((which, all) -> add(rows, all.get(0).work(), row(which, all)));
     upkeep.of(Due.Group.UNKNOWN).stream()
-        .filter(unknown -> !byWork.containsKey(unknown.id()))
+        .filter(unknown -> !byWork.containsKey(unknown.which()))
         .forEach(unknown -> add(rows, unknown.work(), unknown(unknown)));
     List<Group> groups = new ArrayList<>();
     rows.forEach((system, list) -> groups.add(new Group(capital(system.spoken()), list)));
@@ -120,7 +122,7 @@ final class TimeLineMaker {
   }
 
   private static String base(Planned each) {
-    return each.after().map(Page::id).orElse(each.id());
+    return each.which().procedure();
   }
 
   private static void add(Map<BoatSystem, List<Row>> rows, Page<Procedure> work, Row row) {
@@ -128,14 +130,14 @@ final class TimeLineMaker {
     rows.computeIfAbsent(system, key -> new ArrayList<>()).add(row);
   }
 
-  private Row row(String id, List<Planned> all) {
+  private Row row(WorkId which, List<Planned> all) {
     Planned first = all.get(0);
     Map<Integer, List<Planned>> bySeason =
         all.stream()
             .collect(Collectors.groupingBy(this::seasonOf, TreeMap::new, Collectors.toList()));
     boolean often = bySeason.values().stream().anyMatch(list -> list.size() >= OFTEN);
     boolean overdue =
-        Optional.ofNullable(due.get(id))
+        Optional.ofNullable(due.get(which))
             .filter(each -> each.group() == Due.Group.OVERDUE)
             .isPresent();
     List<String> notes = new ArrayList<>();
@@ -146,7 +148,7 @@ final class TimeLineMaker {
       notes.add(rhythm(first, bySeason));
     }
     return new Row(
-        id,
+        which,
         first.work().id(),
         first.title(),
         String.join(", ", notes),
@@ -172,7 +174,7 @@ final class TimeLineMaker {
   private String rhythm(Planned first, Map<Integer, List<Planned>> bySeason) {
     int most = bySeason.values().stream().mapToInt(List::size).max().orElse(0);
     String often =
-        Optional.ofNullable(due.get(first.id())).stream()
+        Optional.ofNullable(due.get(first.which())).stream()
             .flatMap(each -> each.limits().stream())
             .filter(Limit.Calendar.class::isInstance)
             .map(limit -> TimeWords.every(((Limit.Calendar) limit).every()))
@@ -183,7 +185,7 @@ final class TimeLineMaker {
 
   private static Row unknown(Due each) {
     return new Row(
-        each.id(),
+        each.which(),
         each.work().id(),
         each.title(),
         "the log does not tell",
@@ -193,7 +195,7 @@ final class TimeLineMaker {
   }
 
   private int later() {
-    long shown = planned.stream().map(Planned::id).distinct().count();
+    long shown = planned.stream().map(Planned::which).distinct().count();
     long known = upkeep.all().stream().filter(each -> each.runsOut().isPresent()).count();
     return (int) Math.max(0, known - shown);
   }

@@ -85,7 +85,7 @@ public final class Upkeep {
             .orElseGet(() -> windows.next(each.phase(), on()));
     int season = windows.season(each.phase(), plan);
     return new Due(
-        each.page().id(),
+        new WorkId(each.page().id(), false),
         each.page(),
         Optional.empty(),
         group(runsOut.day(), season),
@@ -104,7 +104,7 @@ public final class Upkeep {
     LocalDate plan = later(followUp.due(), on());
     int season = windows.season(Optional.empty(), plan);
     return new Due(
-        followUp.work().id() + Due.AGAIN,
+        new WorkId(followUp.work().id(), true),
         followUp.with(),
         Optional.of(followUp.work()),
         group(Optional.of(followUp.due()), season),
@@ -179,9 +179,9 @@ public final class Upkeep {
         until(year).stream()
             .filter(each -> each.season() == year || isEarlier(each, year))
             .toList();
-    Set<String> expected = planned.stream().map(Planned::id).collect(Collectors.toSet());
+    Set<WorkId> expected = planned.stream().map(Planned::which).collect(Collectors.toSet());
     List<Due> notDue =
-        all.stream().filter(due -> !due.isLookAgain() && !expected.contains(due.id())).toList();
+        all.stream().filter(due -> !due.isLookAgain() && !expected.contains(due.which())).toList();
     return new SeasonWork(calendar.seasons().season(year), planned, notDue);
   }
 

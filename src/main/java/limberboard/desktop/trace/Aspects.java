@@ -3,7 +3,6 @@ package limberboard.desktop.trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import limberboard.desktop.trace.KeptTrace.Picked;
 import limberboard.desktop.tree.TreeModel;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
@@ -93,7 +92,7 @@ public final class Aspects {
     boolean otherFault = !trail.map(Aspects::about).equals(seen.map(Aspects::about));
     boolean otherStep =
         !trail.map(Aspects::steps).equals(seen.map(Aspects::steps))
-            || !now.map(Picked::of).equals(step.map(Picked::of));
+            || !now.map(NextStep::which).equals(step.map(NextStep::which));
     boolean readAgain = !trail.equals(seen) || !now.equals(step);
     seen = trail;
     step = now;

@@ -3,7 +3,6 @@ package limberboard.desktop.trace;
 import java.time.LocalDate;
 import java.util.Optional;
 import limberboard.boat.Workspace;
-import limberboard.desktop.trace.KeptTrace.Picked;
 import limberboard.trace.FaultCause;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
@@ -102,6 +101,6 @@ record BoatTrace(
         since.begun(),
         cautionsRead,
         trace.trail().stream().map(TrailEntry::step).toList(),
-        picked.map(Picked::of));
+        picked.map(NextStep::which));
   }
 }

@@ -15,7 +15,7 @@ import limberboard.trace.TrailStep;
  * @param started the day it was begun
  * @param cautionsRead whether the symptom's cautions have been read
  * @param steps what has been answered and tried, in order
- * @param picked kind and id of the step chosen instead of the one advised
+ * @param picked the step chosen instead of the one advised
  */
 public record KeptTrace(
     String boat,
@@ -23,27 +23,11 @@ public record KeptTrace(
     LocalDate started,
     boolean cautionsRead,
     List<TrailStep> steps,
-    Optional<Picked> picked) {
+    Optional<NextStep.Which> picked) {
 
   /** Copies the steps. */
   public KeptTrace {
     steps = List.copyOf(steps);
-  }
-
-  /**
-   * A step chosen by hand.
-   *
-   * @param kind as {@link NextStep#kind} names it
-   * @param id as {@link NextStep#id} names it
-   */
-  public record Picked(String kind, String id) {
-    static Picked of(NextStep step) {
-      return new Picked(step.kind(), step.id());
-    }
-
-    boolean is(NextStep step) {
-      return kind.equals(step.kind()) && id.equals(step.id());
-    }
   }
 
   /** Which trace it is, among all of a workspace. */

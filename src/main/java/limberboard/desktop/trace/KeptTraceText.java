@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.stream.Collectors;
-import limberboard.desktop.trace.KeptTrace.Picked;
+import limberboard.trace.NextStep;
 import limberboard.trace.TrailStep;
 
 /** Kept traces as text: one {@code key=value} a line, escaped as {@link Properties} does it. */
@@ -89,7 +89,7 @@ final class KeptTraceText {
         "true".equals(lines.getProperty("cautions-read")),
         steps(lines),
         Optional.ofNullable(lines.getProperty("picked.id"))
-            .map(id -> new Picked(lines.getProperty("picked.kind", ""), id)));
+            .map(id -> new NextStep.Which(lines.getProperty("picked.kind", ""), id)));
   }
 
   private static List<TrailStep> steps(Properties lines) {

@@ -32,13 +32,9 @@ final class OtherSteps {
   void offer(Trace trace, NextStep shown) {
     others =
         trace.alternatives().stream()
-            .filter(other -> !key(other.step()).equals(key(shown)))
+            .filter(other -> !other.step().which().equals(shown.which()))
             .toList();
     button.setVisible(!others.isEmpty());
-  }
-
-  private static String key(NextStep step) {
-    return step.kind() + step.id();
   }
 
   /** Whether there is any. */

@@ -80,7 +80,7 @@ record TraceReplay(Workspace workspace, Fitting fitting, Guard guard) {
                     old.trail().stream().map(TrailEntry::step).toList()));
     again.workedOut();
     Optional<NextStep> picked =
-        tracing.picked().map(KeptTrace.Picked::of).flatMap(step -> offered(again, step));
+        tracing.picked().map(NextStep::which).flatMap(step -> offered(again, step));
     return new Renewed(
         tracing.again(again, picked, workspace, fitting.on()),
         old.trail().size() - again.trail().size());
@@ -113,8 +113,11 @@ record TraceReplay(Workspace workspace, Fitting fitting, Guard guard) {
         picked.map(tracing::pick).orElse(tracing), steps.size() - trace.trail().size());
   }
 
-  private static Optional<NextStep> offered(Trace trace, KeptTrace.Picked picked) {
-    return trace.alternatives().stream().map(Alternative::step).filter(picked::is).findFirst();
+  private static Optional<NextStep> offered(Trace trace, NextStep.Which picked) {
+    return trace.alternatives().stream()
+        .map(Alternative::step)
+        .filter(step -> step.which().equals(picked))
+        .findFirst();
   }
 
   private static Trace given(Trace beginning, List<TrailStep> steps) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
-import limberboard.desktop.trace.KeptTrace.Picked;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
 import limberboard.trace.Trace.Alternative;
@@ -57,13 +56,13 @@ public final class WhyModel {
 
   /** The same step of the same trace after files have changed; what is shown stays until then. */
   void readAgain(Trace at, NextStep step) {
-    Picked looked = Picked.of(chosen.orElse(step));
+    NextStep.Which looked = chosen.orElse(step).which();
     trace = Optional.of(at);
     proposed = Optional.of(step);
     NextStep still =
         at.alternatives().stream()
             .map(Alternative::step)
-            .filter(looked::is)
+            .filter(then -> then.which().equals(looked))
             .findFirst()
             .orElse(step);
     chosen = Optional.of(still);
@@ -138,7 +137,8 @@ public final class WhyModel {
 
   /** Whether it is still being worked out. */
   public boolean isWorking() {
-    return chosen.isPresent() && !chosen.get().kind().equals("yard") && known.effects().isEmpty();
+    return chosen.filter(step -> !(step instanceof NextStep.CallYard)).isPresent()
+        && known.effects().isEmpty();
   }
 
   /** What is proven, in a sentence; empty until it is worked out. */

@@ -122,7 +122,7 @@ final class WhyPanel extends JPanel {
   }
 
   private static boolean isSame(NextStep one, NextStep other) {
-    return one.kind().equals(other.kind()) && one.id().equals(other.id());
+    return one.which().equals(other.which());
   }
 
   private void refresh() {
@@ -156,7 +156,7 @@ final class WhyPanel extends JPanel {
 
   private String because(NextStep step) {
     return "Why this "
-        + (step.kind().equals("yard") ? "goes to the yard" : step.kind().replace('-', ' '))
+        + (step instanceof NextStep.CallYard ? "goes to the yard" : step.kind().replace('-', ' '))
         + ": "
         + step.why();
   }
@@ -167,7 +167,7 @@ final class WhyPanel extends JPanel {
     }
     return model.effects().isEmpty()
         ? "Handing it over ends the trace: there is no answer to wait for."
-        : model.chosen().filter(step -> step.kind().equals("mend")).isPresent()
+        : model.chosen().filter(NextStep.DoMend.class::isInstance).isPresent()
             ? "How it can turn out, and what would come then:"
             : "What each answer would do:";
   }

@@ -14,6 +14,7 @@ import limberboard.desktop.upkeep.entry.LogModel.Remark;
 import limberboard.desktop.upkeep.entry.UndoButtons;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.upkeep.Due;
+import limberboard.upkeep.WorkId;
 
 /** What was changed in the log and when the work comes next, with the way back and forth. */
 final class WrittenBand extends RaisedColumn {
@@ -63,11 +64,11 @@ final class WrittenBand extends RaisedColumn {
   }
 
   private Optional<String> next(LogEntry entry) {
-    String id = entry.of().map(of -> of + Due.AGAIN).orElse(entry.work());
+    WorkId done = WorkId.of(entry);
     return upkeep
         .upkeep()
         .filter(known -> known.fitting().boat().log().stream().anyMatch(entry::saysTheSame))
-        .flatMap(known -> known.all().stream().filter(due -> due.id().equals(id)).findFirst())
+        .flatMap(known -> known.all().stream().filter(due -> due.which().equals(done)).findFirst())
         .flatMap(Due::runsOut)
         .map(day -> " It comes next by " + Days.written(day) + ".");
   }

@@ -184,7 +184,7 @@ class KeptTracesTest {
                 new TrailStep.Answered("which", " a = b: \u00e9\u2013 \\ #1\n"),
                 new TrailStep.MendFailed("hose"),
                 new TrailStep.CouldNotTell("clip")),
-            Optional.of(new KeptTrace.Picked("check", "strip")));
+            Optional.of(new NextStep.Which("check", "strip")));
     assertThat(KeptTraceText.read(KeptTraceText.write(odd))).isEqualTo(odd);
     files().keep(odd);
     assertThat(files().read().traces()).containsExactly(odd);

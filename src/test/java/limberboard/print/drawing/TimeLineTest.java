@@ -28,6 +28,7 @@ import limberboard.upkeep.TimeLine.Row;
 import limberboard.upkeep.TimeLine.Run;
 import limberboard.upkeep.TimeLine.Season;
 import limberboard.upkeep.Upkeep;
+import limberboard.upkeep.WorkId;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.NodeList;
@@ -64,7 +65,7 @@ class TimeLineTest {
               Map<String, Integer> shown =
                   TimeLine.of(upkeep, SEASONS).rows().stream()
                       .filter(row -> times(row) > 0)
-                      .collect(Collectors.toMap(Row::id, TimeLineTest::times));
+                      .collect(Collectors.toMap(row -> row.which().text(), TimeLineTest::times));
               assertThat(shown).isEqualTo(planned).isNotEmpty();
             });
   }
@@ -97,13 +98,13 @@ class TimeLineTest {
               assertThat(rows)
                   .filteredOn(Row::overdue)
                   .allSatisfy(row -> assertThat(row.note()).startsWith("overdue"))
-                  .extracting(Row::id)
+                  .extracting(row -> row.which().text())
                   .containsExactlyInAnyOrderElementsOf(
                       upkeep.of(Due.Group.OVERDUE).stream().map(Due::id).toList());
               assertThat(rows)
                   .filteredOn(row -> times(row) == 0)
                   .allSatisfy(row -> assertThat(row.note()).isEqualTo("the log does not tell"))
-                  .extracting(Row::id)
+                  .extracting(row -> row.which().text())
                   .containsExactlyInAnyOrderElementsOf(
                       upkeep.of(Due.Group.UNKNOWN).stream().map(Due::id).toList());
             });
@@ -115,7 +116,7 @@ class TimeLineTest {
         TimeLine.of(upkeep(workspace.boat("dunlin").orElseThrow(), DAYS.get(2)), SEASONS);
     Row drains =
         line.rows().stream()
-            .filter(row -> row.id().equals("clear-cockpit-drains"))
+            .filter(row -> row.which().procedure().equals("clear-cockpit-drains"))
             .findFirst()
             .orElseThrow();
     assertThat(drains.days()).isEmpty();
@@ -129,10 +130,10 @@ class TimeLineTest {
     TimeLine line =
         TimeLine.of(upkeep(workspace.boat("dunlin").orElseThrow(), DAYS.get(2)), SEASONS);
     for (Group group : line.groups()) {
-      List<String> ids = group.rows().stream().map(Row::id).toList();
-      for (String id : ids) {
-        String again = id + Due.AGAIN;
-        if (ids.contains(again)) {
+      List<WorkId> ids = group.rows().stream().map(Row::which).toList();
+      for (WorkId id : ids) {
+        WorkId again = new WorkId(id.procedure(), true);
+        if (!id.again() && ids.contains(again)) {
           assertThat(ids.indexOf(again)).isEqualTo(ids.indexOf(id) + 1);
         }
       }

@@ -211,9 +211,8 @@ public final class MendedEntry extends Column {
         .ifPresent(
             known -> {
               for (Due due : known.all()) {
-                boolean again = due.id().equals(entry.work() + Due.AGAIN);
-                if (due.runsOut().isPresent() && (again || due.id().equals(entry.work()))) {
-                  text.append(again ? " Look again by " : " It comes next by ")
+                if (due.runsOut().isPresent() && due.which().procedure().equals(entry.work())) {
+                  text.append(due.isLookAgain() ? " Look again by " : " It comes next by ")
                       .append(Days.written(due.runsOut().get()))
                       .append('.');
                 }

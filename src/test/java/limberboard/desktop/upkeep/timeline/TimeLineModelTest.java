@@ -9,7 +9,6 @@ import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.library.file.WorkspaceFolders;
-import limberboard.upkeep.TimeLine;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -31,7 +30,7 @@ class TimeLineModelTest {
     model.want(true, false);
     steps.all();
     assertThat(model.drawn().orElseThrow().line().rows())
-        .extracting(TimeLine.Row::id)
+        .extracting(row -> row.which().text())
         .containsExactly("replace-gasket");
     assertThat(model.drawn().orElseThrow().picture()).isPresent();
   }
