@@ -2,7 +2,6 @@ package limberboard.boat;
 
 import java.time.LocalDate;
 import java.time.Month;
-import java.time.Period;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -85,11 +84,5 @@ public record Boat(
   /** The day from which the boat's age counts: its launch, or 1 January of its year. */
   public LocalDate ageFrom() {
     return launched.orElse(LocalDate.of(built, Month.JANUARY, 1));
-  }
-
-  /** The boat's age on a day; zero before its launch. */
-  public Period age(LocalDate on) {
-    LocalDate from = ageFrom();
-    return on.isBefore(from) ? Period.ZERO : Period.between(from, on);
   }
 }

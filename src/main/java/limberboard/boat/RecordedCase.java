@@ -6,7 +6,8 @@ import java.util.OptionalInt;
 
 /**
  * One traced fault and what turned out to be the cause. It holds the boat's facts and no personal
- * data.
+ * data. Tracing counts symptom and cause; the rest is read and checked so that what is kept is
+ * right when letters are answered from it.
  *
  * @param id file name without ending
  * @param symptom symptom id

@@ -1,6 +1,5 @@
 package limberboard.boat;
 
-import java.time.LocalDate;
 import java.time.MonthDay;
 
 /**
@@ -9,12 +8,4 @@ import java.time.MonthDay;
  * @param from first day afloat
  * @param to last day afloat
  */
-public record Season(MonthDay from, MonthDay to) {
-  /** Whether the boat is usually afloat on this day. */
-  public boolean afloat(LocalDate day) {
-    MonthDay today = MonthDay.from(day);
-    boolean begun = !today.isBefore(from);
-    boolean notOver = !today.isAfter(to);
-    return from.isAfter(to) ? begun || notOver : begun && notOver;
-  }
-}
+public record Season(MonthDay from, MonthDay to) {}

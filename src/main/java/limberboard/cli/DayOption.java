@@ -19,11 +19,6 @@ final class DayOption {
     return day;
   }
 
-  /** The day asked for, or today. */
-  LocalDate or(LocalDate today) {
-    return day.orElse(today);
-  }
-
   /** The session on the day asked for. */
   CommandContext in(CommandContext session) {
     return day.map(session::on).orElse(session);

@@ -16,11 +16,6 @@ public final class LastNet {
     this.details = details;
   }
 
-  /** Where the details are written. */
-  public FailureLog details() {
-    return details;
-  }
-
   /**
    * Writes the details down and says the rest.
    *

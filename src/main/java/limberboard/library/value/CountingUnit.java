@@ -22,11 +22,6 @@ public enum CountingUnit implements Word {
     this.unit = unit;
   }
 
-  /** The unit of measure. */
-  public Unit<?> unit() {
-    return unit;
-  }
-
   /** Whether quantities of this unit can be counted so. */
   public boolean measures(Unit<?> other) {
     return unit.isCompatible(other);
