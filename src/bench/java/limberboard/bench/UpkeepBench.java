@@ -92,20 +92,7 @@ public class UpkeepBench {
 
   private static Boat withLinesLost(Boat boat, String id, Random random) {
     List<LogEntry> log = boat.log().stream().filter(entry -> random.nextInt(5) > 0).toList();
-    return new Boat(
-        id,
-        boat.name(),
-        boat.model(),
-        boat.hull(),
-        boat.built(),
-        boat.launched(),
-        boat.use(),
-        boat.water(),
-        boat.exposure(),
-        boat.equipment(),
-        boat.season(),
-        boat.note(),
-        log);
+    return boat.named(id).with(log);
   }
 
   /** What is due on every boat. */

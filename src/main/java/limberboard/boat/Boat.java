@@ -63,14 +63,14 @@ public record Boat(
   }
 
   /** The same boat with another log. */
-  Boat with(List<LogEntry> entries) {
+  public Boat with(List<LogEntry> entries) {
     return new Boat(
         id, name, model, hull, built, launched, use, water, exposure, equipment, season, note,
         entries);
   }
 
   /** The same boat in another folder. */
-  Boat named(String folder) {
+  public Boat named(String folder) {
     return new Boat(
         folder, name, model, hull, built, launched, use, water, exposure, equipment, season, note,
         log);

@@ -120,7 +120,7 @@ class UpkeepCalendarTest {
     log.add(
         new LogEntry(
             later, "renew-anodes", OptionalDouble.empty(), Map.of(), "", Optional.empty(), 0));
-    Map<String, VEvent> second = byUid(parsed(text(upkeep(with(boat, log), later))));
+    Map<String, VEvent> second = byUid(parsed(text(upkeep(boat.with(log), later))));
     String uid =
         first.keySet().stream()
             .filter(key -> value(first.get(key), Property.SUMMARY).endsWith("Renew the anodes"))
@@ -149,22 +149,5 @@ class UpkeepCalendarTest {
     assertThat(text.replace("\r\n", "")).doesNotContain("\n", "\r");
     assertThat(text.split("\r\n"))
         .allMatch(line -> line.getBytes(StandardCharsets.UTF_8).length <= 75);
-  }
-
-  private static Boat with(Boat boat, List<LogEntry> log) {
-    return new Boat(
-        boat.id(),
-        boat.name(),
-        boat.model(),
-        boat.hull(),
-        boat.built(),
-        boat.launched(),
-        boat.use(),
-        boat.water(),
-        boat.exposure(),
-        boat.equipment(),
-        boat.season(),
-        boat.note(),
-        log);
   }
 }

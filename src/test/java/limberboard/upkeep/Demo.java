@@ -48,20 +48,7 @@ final class Demo {
   static Boat with(Boat boat, List<LogEntry> log) {
     List<LogEntry> sorted = new ArrayList<>(log);
     sorted.sort(Comparator.comparing(LogEntry::date));
-    return new Boat(
-        boat.id(),
-        boat.name(),
-        boat.model(),
-        boat.hull(),
-        boat.built(),
-        boat.launched(),
-        boat.use(),
-        boat.water(),
-        boat.exposure(),
-        boat.equipment(),
-        boat.season(),
-        boat.note(),
-        sorted);
+    return boat.with(sorted);
   }
 
   /** The boat after what is due was done on a day. */
