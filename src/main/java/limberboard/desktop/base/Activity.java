@@ -1,20 +1,12 @@
 package limberboard.desktop.base;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** What is being done in the background at the moment. For the event thread only. */
-public final class Activity {
+public final class Activity extends Observed {
   private final Map<Object, String> running = new LinkedHashMap<>();
-  private final List<Runnable> listeners = new ArrayList<>();
-
-  /** Calls the listener after each change. */
-  public void onChange(Runnable listener) {
-    listeners.add(listener);
-  }
 
   /** Notes that something has begun; the answer is handed to {@link #end}. */
   public Object begin(String doing) {
@@ -33,9 +25,5 @@ public final class Activity {
   /** What has been running longest. */
   public Optional<String> now() {
     return running.values().stream().findFirst();
-  }
-
-  private void tell() {
-    List.copyOf(listeners).forEach(Runnable::run);
   }
 }

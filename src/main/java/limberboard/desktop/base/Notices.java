@@ -1,15 +1,13 @@
 package limberboard.desktop.base;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import limberboard.library.file.FailureLog;
 import limberboard.library.file.LastNet;
 
 /** Messages to the person in front of the window, one at a time. For the event thread only. */
-public final class Notices {
+public final class Notices extends Observed {
   private final LastNet net;
-  private final List<Runnable> listeners = new ArrayList<>();
   private Optional<Notice> current = Optional.empty();
 
   /**
@@ -53,11 +51,6 @@ public final class Notices {
     this(new LastNet(FailureLog.nowhere()));
   }
 
-  /** Calls the listener after each change. */
-  public void onChange(Runnable listener) {
-    listeners.add(listener);
-  }
-
   /** The message to be shown now. */
   public Optional<Notice> current() {
     return current;
@@ -88,6 +81,6 @@ public final class Notices {
 
   private void set(Optional<Notice> notice) {
     current = notice;
-    List.copyOf(listeners).forEach(Runnable::run);
+    tell();
   }
 }

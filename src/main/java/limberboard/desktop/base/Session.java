@@ -2,7 +2,6 @@ package limberboard.desktop.base;
 
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.Boat;
@@ -14,9 +13,8 @@ import limberboard.library.Library;
  * What the whole window knows: the workspace as last read, and which boat is chosen. For the event
  * thread only.
  */
-public final class Session {
+public final class Session extends Observed {
   private final Clock clock;
-  private final List<Runnable> listeners = new ArrayList<>();
   private Workspace workspace = new Workspace(Library.empty(), List.of(), List.of(), List.of());
   private boolean read;
   private LocalDate told;
@@ -33,11 +31,6 @@ public final class Session {
     this.clock = clock;
     this.chosen = chosen;
     this.told = today();
-  }
-
-  /** Calls the listener after each change of workspace or boat. */
-  public void onChange(Runnable listener) {
-    listeners.add(listener);
   }
 
   /** Whether the workspace has been read. */
@@ -74,7 +67,7 @@ public final class Session {
       chosen = Optional.of(workspace.boats().get(0).id());
     }
     boat = chosen.flatMap(workspace::boat);
-    tell();
+    changed();
   }
 
   /** The chosen boat. */
@@ -97,12 +90,12 @@ public final class Session {
     if (!id.equals(chosen)) {
       chosen = id;
       boat = chosen.flatMap(workspace::boat);
-      tell();
+      changed();
     }
   }
 
-  private void tell() {
+  private void changed() {
     told = today();
-    List.copyOf(listeners).forEach(Runnable::run);
+    tell();
   }
 }

@@ -1,16 +1,13 @@
 package limberboard.desktop.base;
 
-import java.util.ArrayList;
-import java.util.List;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.look.ThemeChoice;
 
 /** How a person wants to see things; remembered. For the event thread only. */
-public final class Settings {
+public final class Settings extends Observed {
   private static final int USUAL = 100;
   private static final int LARGEST = 200;
   private final Memory memory;
-  private final List<Runnable> listeners = new ArrayList<>();
   private ThemeChoice theme;
   private int textPercent;
   private boolean imperial;
@@ -21,11 +18,6 @@ public final class Settings {
     theme = memory.choice("theme", ThemeChoice.LIGHT);
     textPercent = memory.number("text-percent", USUAL, LARGEST, USUAL);
     imperial = memory.number("imperial", 0, 1, 0) == 1;
-  }
-
-  /** Calls the listener after each change. */
-  public void onChange(Runnable listener) {
-    listeners.add(listener);
   }
 
   /** The theme. */
@@ -73,9 +65,5 @@ public final class Settings {
     imperial = beside;
     memory.remember("imperial", beside ? "1" : "0");
     tell();
-  }
-
-  private void tell() {
-    List.copyOf(listeners).forEach(Runnable::run);
   }
 }

@@ -1,6 +1,5 @@
 package limberboard.desktop.boats;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -12,6 +11,7 @@ import limberboard.boat.Boat;
 import limberboard.boat.BoatWriter;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Notices;
+import limberboard.desktop.base.Observed;
 import limberboard.desktop.base.Session;
 import limberboard.library.page.Model;
 import limberboard.library.page.Model.Choice;
@@ -20,12 +20,11 @@ import limberboard.library.page.Page;
 import limberboard.library.problem.Problem;
 
 /** What the boats place shows and does, without Swing. For the event thread only. */
-public final class BoatFormModel {
+public final class BoatFormModel extends Observed {
   private final Session session;
   private final BoatStore store;
   private final Background background;
   private final Notices notices;
-  private final List<Runnable> listeners = new ArrayList<>();
   private final DraftSteps steps = new DraftSteps();
   private Optional<Boat> original = Optional.empty();
   private Optional<String> followed = Optional.empty();
@@ -52,11 +51,6 @@ public final class BoatFormModel {
     this.notices = notices;
     session.onChange(this::sessionChanged);
     sessionChanged();
-  }
-
-  /** Calls the listener after each change. */
-  public void onChange(Runnable listener) {
-    listeners.add(listener);
   }
 
   /** Says what reads the workspace again after a boat has been saved. */
@@ -414,9 +408,5 @@ public final class BoatFormModel {
         .page(work)
         .map(Page::title)
         .orElse(Character.toUpperCase(work.charAt(0)) + work.substring(1).replace('-', ' '));
-  }
-
-  private void tell() {
-    List.copyOf(listeners).forEach(Runnable::run);
   }
 }

@@ -9,13 +9,12 @@ import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import javax.swing.text.JTextComponent;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.Typing;
 import limberboard.desktop.parts.Wrapped;
 
 /** A field to type into, with what is wrong below it. */
@@ -30,25 +29,7 @@ final class TextInput extends Column {
     input = field == Field.NOTE ? lines() : new JTextField();
     input.setName("boat-" + field.name());
     input.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, hint);
-    input
-        .getDocument()
-        .addDocumentListener(
-            new DocumentListener() {
-              @Override
-              public void insertUpdate(DocumentEvent e) {
-                typed(model, field);
-              }
-
-              @Override
-              public void removeUpdate(DocumentEvent e) {
-                typed(model, field);
-              }
-
-              @Override
-              public void changedUpdate(DocumentEvent e) {
-                typed(model, field);
-              }
-            });
+    Typing.into(input, () -> typed(model, field));
     wrong.setVisible(false);
     take = Buttons.plain("Take what the file has", () -> model.takeTheirs(field));
     take.setName("take-" + field.name());

@@ -1,22 +1,15 @@
 package limberboard.desktop.drawing;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
+import limberboard.desktop.base.Observed;
 
 /**
  * Which zone is pointed at and which is chosen, shared by all views of a boat. For the event thread
  * only.
  */
-public final class ZoneChoice {
-  private final List<Runnable> listeners = new ArrayList<>();
+public final class ZoneChoice extends Observed {
   private Optional<String> pointed = Optional.empty();
   private Optional<String> chosen = Optional.empty();
-
-  /** Calls the listener after each change. */
-  public void onChange(Runnable listener) {
-    listeners.add(listener);
-  }
 
   /** The zone under the pointer or the keyboard's cursor. */
   public Optional<String> pointed() {
@@ -42,9 +35,5 @@ public final class ZoneChoice {
       chosen = zone;
       tell();
     }
-  }
-
-  private void tell() {
-    List.copyOf(listeners).forEach(Runnable::run);
   }
 }

@@ -6,10 +6,9 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.function.Consumer;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Keys;
+import limberboard.desktop.parts.Typing;
 
 /**
  * The search field. Hits appear below it as one types; arrows move through them, Enter opens the
@@ -38,7 +37,7 @@ public final class SearchField extends JTextField {
     putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, true);
     getAccessibleContext().setAccessibleName("Search everything");
     setToolTipText("Search everything (" + Keys.spoken("control L") + ")");
-    getDocument().addDocumentListener(new Typing());
+    Typing.into(this, this::typed);
     addFocusListener(new Leaving());
     Keys.focused(this, "DOWN", () -> hits.move(1));
     Keys.focused(this, "UP", () -> hits.move(-1));
@@ -75,26 +74,9 @@ public final class SearchField extends JTextField {
     hits.refresh();
   }
 
-  private final class Typing implements DocumentListener {
-    @Override
-    public void insertUpdate(DocumentEvent e) {
-      typed();
-    }
-
-    @Override
-    public void removeUpdate(DocumentEvent e) {
-      typed();
-    }
-
-    @Override
-    public void changedUpdate(DocumentEvent e) {
-      typed();
-    }
-
-    private void typed() {
-      hits.begin();
-      model.type(getText());
-    }
+  private void typed() {
+    hits.begin();
+    model.type(getText());
   }
 
   private final class Leaving extends FocusAdapter {

@@ -1,6 +1,5 @@
 package limberboard.desktop.find;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -11,17 +10,17 @@ import limberboard.boat.Fitting;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Delay;
 import limberboard.desktop.base.Latest;
+import limberboard.desktop.base.Observed;
 import limberboard.desktop.base.Session;
 import limberboard.search.SearchQuery;
 import limberboard.search.SearchResults;
 
 /** What has been typed into the search field, and what was found. For the event thread only. */
-public final class SearchModel {
+public final class SearchModel extends Observed {
   private static final int LIMIT = 12;
   private final Session session;
   private final Latest latest;
   private final Delay delay;
-  private final List<Runnable> listeners = new ArrayList<>();
   private Optional<SearchSource> source = Optional.empty();
   private String text = "";
   private String foundFor = "";
@@ -41,11 +40,6 @@ public final class SearchModel {
     this.latest = new Latest(background);
     this.delay = delay;
     session.onChange(this::again);
-  }
-
-  /** Calls the listener after each change. */
-  public void onChange(Runnable listener) {
-    listeners.add(listener);
   }
 
   /** Says what can be searched from now on. */
@@ -148,9 +142,5 @@ public final class SearchModel {
     Optional<Consumer<Found>> open = whenFound;
     whenFound = Optional.empty();
     open.ifPresent(action -> found.stream().findFirst().ifPresent(action));
-  }
-
-  private void tell() {
-    List.copyOf(listeners).forEach(Runnable::run);
   }
 }

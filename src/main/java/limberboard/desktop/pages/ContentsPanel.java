@@ -20,8 +20,6 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.JTree;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import javax.swing.event.TreeSelectionEvent;
 import javax.swing.plaf.basic.BasicTreeUI;
 import javax.swing.tree.DefaultMutableTreeNode;
@@ -30,6 +28,7 @@ import javax.swing.tree.TreePath;
 import javax.swing.tree.TreeSelectionModel;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Keys;
+import limberboard.desktop.parts.Typing;
 
 /** The contents as a tree with a filter above it. */
 final class ContentsPanel extends JPanel {
@@ -70,25 +69,7 @@ final class ContentsPanel extends JPanel {
     filter.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, "Filter the contents");
     filter.putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, true);
     filter.getAccessibleContext().setAccessibleName("Filter the contents");
-    filter
-        .getDocument()
-        .addDocumentListener(
-            new DocumentListener() {
-              @Override
-              public void insertUpdate(DocumentEvent e) {
-                model.filter(filter.getText());
-              }
-
-              @Override
-              public void removeUpdate(DocumentEvent e) {
-                model.filter(filter.getText());
-              }
-
-              @Override
-              public void changedUpdate(DocumentEvent e) {
-                model.filter(filter.getText());
-              }
-            });
+    Typing.into(filter, () -> model.filter(filter.getText()));
     Keys.focused(filter, "DOWN", tree::requestFocusInWindow);
     Keys.focused(filter, "ESCAPE", () -> filter.setText(""));
     return filter;

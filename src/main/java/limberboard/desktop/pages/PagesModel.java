@@ -1,6 +1,5 @@
 package limberboard.desktop.pages;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -8,6 +7,7 @@ import java.util.function.IntSupplier;
 import limberboard.boat.Fit;
 import limberboard.boat.Fitting;
 import limberboard.desktop.base.Memory;
+import limberboard.desktop.base.Observed;
 import limberboard.desktop.base.Session;
 import limberboard.library.Library;
 import limberboard.library.page.Kind;
@@ -15,11 +15,10 @@ import limberboard.library.page.Page;
 import limberboard.library.problem.Problem;
 
 /** What the pages place shows, without Swing. For the event thread only. */
-public final class PagesModel {
+public final class PagesModel extends Observed {
   private static final String LAST = "page";
   private final Session session;
   private final Memory memory;
-  private final List<Runnable> listeners = new ArrayList<>();
   private final VisitedPages history = new VisitedPages();
   private IntSupplier position = () -> 0;
   private String filter = "";
@@ -43,11 +42,6 @@ public final class PagesModel {
     this.memory = memory;
     memory.text(LAST).ifPresent(id -> history.visit(id, 0));
     session.onChange(this::tell);
-  }
-
-  /** Calls the listener after each change. */
-  public void onChange(Runnable listener) {
-    listeners.add(listener);
   }
 
   /** Says how the model learns how far a page has been scrolled. */
@@ -220,9 +214,5 @@ public final class PagesModel {
             .page()
             .map(visit -> "/" + visit.id() + ".md")
             .flatMap(name -> problems().stream().filter(p -> p.file().endsWith(name)).findFirst());
-  }
-
-  private void tell() {
-    List.copyOf(listeners).forEach(Runnable::run);
   }
 }

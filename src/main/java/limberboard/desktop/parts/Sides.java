@@ -4,12 +4,12 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
-import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import javax.swing.SwingUtilities;
+import limberboard.desktop.base.Listeners;
 
 /**
  * A main region with another one beside it while there is room, and as two tabs when there is not:
@@ -23,7 +23,7 @@ public final class Sides extends JPanel {
   private final JTabbedPane tabs = new JTabbedPane();
   private final String mainTitle;
   private final String otherTitle;
-  private final List<Runnable> listeners = new ArrayList<>();
+  private final transient Listeners folding = new Listeners();
   private boolean narrow;
   private boolean tabbed = true;
 
@@ -67,7 +67,7 @@ public final class Sides extends JPanel {
 
   /** Calls the listener when the regions come to stand side by side, or behind one another. */
   public void onFold(Runnable listener) {
-    listeners.add(listener);
+    folding.add(listener);
   }
 
   /** Whether the regions are tabs. */
@@ -144,7 +144,7 @@ public final class Sides extends JPanel {
       other.setVisible(true);
       add(divider);
     }
-    List.copyOf(listeners).forEach(Runnable::run);
+    folding.tell();
     keepFocus(owner);
     revalidate();
     repaint();

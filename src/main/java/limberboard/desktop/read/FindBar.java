@@ -3,13 +3,12 @@ package limberboard.desktop.read;
 import java.util.function.IntConsumer;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.Typing;
 
 /** Finds words in what is read. Enter or F3 goes on, with Shift back; Escape puts it away. */
 final class FindBar extends Column {
@@ -32,7 +31,7 @@ final class FindBar extends Column {
     words.setName("find-words");
     words.getAccessibleContext().setAccessibleName("Find on this page");
     count.setName("find-count");
-    words.getDocument().addDocumentListener(new Typing());
+    Typing.into(words, changed);
     Keys.focused(words, "ENTER", () -> step.accept(1));
     Keys.focused(words, "shift ENTER", () -> step.accept(-1));
     Keys.within(this, "F3", () -> step.accept(1));
@@ -74,22 +73,5 @@ final class FindBar extends Column {
     count.setText(found);
     revalidate();
     words.getAccessibleContext().setAccessibleDescription(found);
-  }
-
-  private final class Typing implements DocumentListener {
-    @Override
-    public void insertUpdate(DocumentEvent e) {
-      changed.run();
-    }
-
-    @Override
-    public void removeUpdate(DocumentEvent e) {
-      changed.run();
-    }
-
-    @Override
-    public void changedUpdate(DocumentEvent e) {
-      changed.run();
-    }
   }
 }

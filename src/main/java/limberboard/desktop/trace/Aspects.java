@@ -1,8 +1,8 @@
 package limberboard.desktop.trace;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import limberboard.desktop.base.Observed;
 import limberboard.desktop.tree.TreeModel;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
@@ -13,11 +13,10 @@ import limberboard.trace.TrailStep;
  * Which aspect of the trace is looked at, without Swing. The tree stays while answers change; the
  * reasons are those of one step and go with it. For the event thread only.
  */
-public final class Aspects {
+public final class Aspects extends Observed {
   private final TraceModel trace;
   private final TreeModel tree;
   private final WhyModel why;
-  private final List<Runnable> listeners = new ArrayList<>();
   private Aspect looked = Aspect.STEP;
   private Optional<Trace> seen = Optional.empty();
   private Optional<NextStep> step = Optional.empty();
@@ -35,11 +34,6 @@ public final class Aspects {
     this.why = why;
     trace.onChange(this::follow);
     follow();
-  }
-
-  /** Calls the listener after each change. */
-  public void onChange(Runnable listener) {
-    listeners.add(listener);
   }
 
   /** What is looked at. */
@@ -74,7 +68,7 @@ public final class Aspects {
     } else {
       why.close();
     }
-    List.copyOf(listeners).forEach(Runnable::run);
+    tell();
   }
 
   private Optional<Trace> underWay() {

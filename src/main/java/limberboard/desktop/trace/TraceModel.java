@@ -1,6 +1,5 @@
 package limberboard.desktop.trace;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +12,7 @@ import limberboard.boat.WorkCaution;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Notices;
+import limberboard.desktop.base.Observed;
 import limberboard.desktop.base.Session;
 import limberboard.library.page.Caution;
 import limberboard.library.page.Page;
@@ -25,13 +25,12 @@ import limberboard.trace.Trace;
  * background; until then things stay as they are, and {@link #isWorking} says so. An answer given
  * meanwhile counts as well. For the event thread only.
  */
-public final class TraceModel {
+public final class TraceModel extends Observed {
   private final Session session;
   private final KeptTraces kept;
   private final Notices notices;
   private final Guard guard;
   private final Weighings weighings;
-  private final List<Runnable> listeners = new ArrayList<>();
   private final Tracings tracings = new Tracings();
   private final Map<TraceKey, Undo> undos = new HashMap<>();
   private final Whereabouts where;
@@ -64,11 +63,6 @@ public final class TraceModel {
     this.weighings = new Weighings(background);
     this.where = new Whereabouts(session, background, guard, this::tell);
     session.onChange(this::sessionChanged);
-  }
-
-  /** Calls the listener after each change. */
-  public void onChange(Runnable listener) {
-    listeners.add(listener);
   }
 
   /** How far things have come for the chosen boat. */
@@ -453,9 +447,5 @@ public final class TraceModel {
     where.check();
     tell();
     key().ifPresent(this::bringUpToDate);
-  }
-
-  private void tell() {
-    List.copyOf(listeners).forEach(Runnable::run);
   }
 }

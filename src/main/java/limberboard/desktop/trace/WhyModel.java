@@ -1,10 +1,10 @@
 package limberboard.desktop.trace;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
+import limberboard.desktop.base.Observed;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
 import limberboard.trace.Trace.Alternative;
@@ -15,10 +15,9 @@ import limberboard.words.Minutes;
  * without Swing. Worked out in the background, and only while it is open. For the event thread
  * only.
  */
-public final class WhyModel {
+public final class WhyModel extends Observed {
   private static final double SAME = 0.5;
   private final Latest latest;
-  private final List<Runnable> listeners = new ArrayList<>();
   private Optional<Trace> trace = Optional.empty();
   private Optional<NextStep> proposed = Optional.empty();
   private Optional<NextStep> chosen = Optional.empty();
@@ -40,11 +39,6 @@ public final class WhyModel {
   /** A model with nothing open. */
   public WhyModel(Background background) {
     this.latest = new Latest(background);
-  }
-
-  /** Calls the listener after each change. */
-  public void onChange(Runnable listener) {
-    listeners.add(listener);
   }
 
   /** Gives reasons for a step. */
@@ -157,9 +151,5 @@ public final class WhyModel {
                 + " on average whatever is done: that is proven. This plan: no more than "
                 + plan
                 + ", and mostly less, for it is thought over again at every step.");
-  }
-
-  private void tell() {
-    List.copyOf(listeners).forEach(Runnable::run);
   }
 }

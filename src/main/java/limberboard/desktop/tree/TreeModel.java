@@ -1,11 +1,11 @@
 package limberboard.desktop.tree;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
+import limberboard.desktop.base.Observed;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.Fault;
 import limberboard.trace.Trace;
@@ -14,9 +14,8 @@ import limberboard.trace.Trace;
  * The tree of the trace that is followed, without Swing. It grows in the background, from the
  * beginning of the trace, and only when somebody wants to see it. For the event thread only.
  */
-public final class TreeModel {
+public final class TreeModel extends Observed {
   private final Latest latest;
-  private final List<Runnable> listeners = new ArrayList<>();
   private Optional<Trace> here = Optional.empty();
   private Optional<TreeWalk> fromBeginning = Optional.empty();
   private Optional<TreeWalk> fromHere = Optional.empty();
@@ -32,11 +31,6 @@ public final class TreeModel {
    */
   public TreeModel(Background background) {
     this.latest = new Latest(background);
-  }
-
-  /** Calls the listener after each change. */
-  public void onChange(Runnable listener) {
-    listeners.add(listener);
   }
 
   /** Follows a trace: where it stands is marked on the tree. */
@@ -191,9 +185,5 @@ public final class TreeModel {
   /** Whether the tree that is shown begins where the trace stands or has stood, not before. */
   public boolean isFromHere() {
     return shown.isPresent() && !shown.equals(fromBeginning);
-  }
-
-  private void tell() {
-    List.copyOf(listeners).forEach(Runnable::run);
   }
 }

@@ -5,10 +5,9 @@ import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import javax.swing.JViewport;
+import limberboard.desktop.base.Listeners;
 import limberboard.trace.DiagnosticTree.Fork;
 
 /** Which part of a tree is in sight, and how large. */
@@ -16,7 +15,7 @@ final class TreeViewport {
   private static final double LEAST_READABLE = 0.85;
   private static final double LEAST_TOLD_APART = 0.15;
   private final TreeCanvas view;
-  private final List<Runnable> listeners = new ArrayList<>();
+  private final Listeners zooming = new Listeners();
   private Zoom zoom = Zoom.USUAL;
 
   TreeViewport(TreeCanvas view) {
@@ -25,7 +24,7 @@ final class TreeViewport {
 
   /** Calls the listener whenever the tree is shown larger or smaller. */
   void onZoom(Runnable listener) {
-    listeners.add(listener);
+    zooming.add(listener);
   }
 
   Zoom zoom() {
@@ -86,7 +85,7 @@ final class TreeViewport {
               scrollTo(port, x, y);
             });
     view.repaint();
-    List.copyOf(listeners).forEach(Runnable::run);
+    zooming.tell();
   }
 
   /** Zooms, keeping what is selected where it is when it is in sight. */

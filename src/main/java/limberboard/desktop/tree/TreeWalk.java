@@ -1,11 +1,11 @@
 package limberboard.desktop.tree;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import limberboard.desktop.base.Observed;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.DiagnosticTree.Fork;
 import limberboard.trace.TrailEntry;
@@ -15,13 +15,12 @@ import limberboard.trace.TrailStep;
  * A tree with what is selected, what is folded and where the trace stands, without Swing. For the
  * event thread only.
  */
-public final class TreeWalk {
+public final class TreeWalk extends Observed {
   private static final int MOST_LEVELS = 3;
   private static final int ROWS_AT_FIRST = 8;
   private final DiagnosticTree tree;
   private final TreeAncestry kin;
   private final BitSet open = new BitSet();
-  private final List<Runnable> listeners = new ArrayList<>();
   private Optional<Fork> here = Optional.empty();
   private Fork selected;
   private int foldings;
@@ -32,11 +31,6 @@ public final class TreeWalk {
     this.kin = new TreeAncestry(tree);
     this.selected = tree.root();
     openFirstLevels();
-  }
-
-  /** Calls the listener after each change. */
-  public void onChange(Runnable listener) {
-    listeners.add(listener);
   }
 
   /** The tree. */
@@ -230,9 +224,5 @@ public final class TreeWalk {
     return tree.forks().stream()
         .filter(fork -> kin.above(fork).stream().allMatch(this::isOpen))
         .toList();
-  }
-
-  private void tell() {
-    List.copyOf(listeners).forEach(Runnable::run);
   }
 }

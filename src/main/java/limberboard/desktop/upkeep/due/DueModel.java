@@ -13,6 +13,8 @@ import java.util.function.Predicate;
 import limberboard.boat.Boat;
 import limberboard.boat.LogEntry;
 import limberboard.boat.LogWords;
+import limberboard.desktop.base.Listeners;
+import limberboard.desktop.base.Observed;
 import limberboard.desktop.upkeep.entry.Counted;
 import limberboard.desktop.upkeep.entry.EntryForm;
 import limberboard.desktop.upkeep.entry.EntryForm.Doing;
@@ -27,11 +29,10 @@ import limberboard.upkeep.Due.Group;
  * without Swing. Each boat keeps its own selection, ticks and half-typed form. The words of the
  * lines come with what is due; here they are only sifted. For the event thread only.
  */
-public final class DueModel {
+public final class DueModel extends Observed {
   private static final List<Group> NOW = List.of(Group.OVERDUE, Group.THIS_SEASON, Group.UNKNOWN);
   private final UpkeepModel upkeep;
   private final LogModel log;
-  private final List<Runnable> listeners = new ArrayList<>();
   private final Map<String, String> selected = new HashMap<>();
   private final Map<String, Set<String>> ticked = new HashMap<>();
   private final Map<String, Marking> marking = new HashMap<>();
@@ -41,7 +42,7 @@ public final class DueModel {
   private int keptBack;
   private Filter filter = Filter.ALL;
   private boolean coming;
-  private final List<Runnable> afterWriting = new ArrayList<>();
+  private final Listeners afterWriting = new Listeners();
 
   /** The form that is open, and what it is for. */
   private record Marking(List<String> dues, EntryForm form) {}
@@ -52,10 +53,6 @@ public final class DueModel {
     upkeep.onChange(this::follow);
     log.onChange(this::tell);
     follow();
-  }
-
-  public void onChange(Runnable listener) {
-    listeners.add(listener);
   }
 
   /** Says what happens once something has been written from here. */
@@ -280,7 +277,7 @@ public final class DueModel {
             marking.remove(boat);
             ticked.getOrDefault(boat, new LinkedHashSet<>()).removeAll(written);
             next.ifPresent(id -> selected.put(boat, id));
-            List.copyOf(afterWriting).forEach(Runnable::run);
+            afterWriting.tell();
           });
     }
     tell();
@@ -306,9 +303,5 @@ public final class DueModel {
   /** The place's own model. */
   UpkeepModel upkeep() {
     return upkeep;
-  }
-
-  private void tell() {
-    List.copyOf(listeners).forEach(Runnable::run);
   }
 }

@@ -1,6 +1,5 @@
 package limberboard.desktop.upkeep.entry;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +13,7 @@ import limberboard.boat.LogBook.Written;
 import limberboard.boat.LogChange;
 import limberboard.boat.LogEntry;
 import limberboard.desktop.base.Background;
+import limberboard.desktop.base.Observed;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.upkeep.entry.LogSteps.Step;
 
@@ -21,11 +21,10 @@ import limberboard.desktop.upkeep.entry.LogSteps.Step;
  * Changes the chosen boat's log, and takes back and makes again what was changed since the window
  * was opened, step by step for each boat, without Swing. For the event thread only.
  */
-public final class LogModel {
+public final class LogModel extends Observed {
   private final Session session;
   private final LogStore store;
   private final Background background;
-  private final List<Runnable> listeners = new ArrayList<>();
   private final Map<String, LogSteps> steps = new HashMap<>();
   private final Map<String, Remark> remarks = new HashMap<>();
   private Runnable afterWriting = () -> {};
@@ -57,11 +56,6 @@ public final class LogModel {
     public Remark {
       entries = List.copyOf(entries);
     }
-  }
-
-  /** Calls the listener after each change. */
-  public void onChange(Runnable listener) {
-    listeners.add(listener);
   }
 
   /** Says what happens once a log has been changed: it is read anew. */
@@ -240,9 +234,5 @@ public final class LogModel {
 
   private Optional<String> id() {
     return session.boat().map(Boat::id);
-  }
-
-  private void tell() {
-    List.copyOf(listeners).forEach(Runnable::run);
   }
 }

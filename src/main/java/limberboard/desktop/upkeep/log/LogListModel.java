@@ -1,6 +1,5 @@
 package limberboard.desktop.upkeep.log;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -14,6 +13,7 @@ import limberboard.boat.Boat;
 import limberboard.boat.LogEntry;
 import limberboard.boat.LogWords;
 import limberboard.desktop.base.Days;
+import limberboard.desktop.base.Observed;
 import limberboard.desktop.upkeep.entry.Counted;
 import limberboard.desktop.upkeep.entry.EntryForm;
 import limberboard.desktop.upkeep.entry.EntryWords;
@@ -25,7 +25,7 @@ import limberboard.desktop.upkeep.state.UpkeepModel.Work;
  * A boat's log, the newest first, with a filter and a form that adds a line or corrects one,
  * without Swing. Each boat keeps its own half-typed form. For the event thread only.
  */
-public final class LogListModel {
+public final class LogListModel extends Observed {
   /** What can be entered: work first, then events in the order of a season. */
   static final List<String> KINDS =
       List.of(
@@ -43,7 +43,6 @@ public final class LogListModel {
 
   private final UpkeepModel upkeep;
   private final LogModel log;
-  private final List<Runnable> listeners = new ArrayList<>();
   private final Map<String, LogDraft> drafts = new HashMap<>();
   private Consumer<Boolean> afterWriting = corrected -> {};
   private List<LogEntry> read = List.of();
@@ -76,10 +75,6 @@ public final class LogListModel {
     upkeep.onChange(this::follow);
     log.onChange(this::tell);
     follow();
-  }
-
-  void onChange(Runnable listener) {
-    listeners.add(listener);
   }
 
   /** Says what happens once a line has been written; true when it was corrected. */
@@ -256,9 +251,5 @@ public final class LogListModel {
   /** The place's own model. */
   UpkeepModel upkeep() {
     return upkeep;
-  }
-
-  private void tell() {
-    List.copyOf(listeners).forEach(Runnable::run);
   }
 }

@@ -1,12 +1,11 @@
 package limberboard.desktop.upkeep.sheets;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import limberboard.boat.Workspace;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
+import limberboard.desktop.base.Observed;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.print.page.CutPage;
 import limberboard.upkeep.Upkeep;
@@ -19,11 +18,10 @@ import limberboard.upkeep.Upkeep;
  * @param <C> what can be chosen; compared by {@code equals}
  * @param <T> what is worked out
  */
-final class SheetModel<C, T extends SheetModel.HasSheet> {
+final class SheetModel<C, T extends SheetModel.HasSheet> extends Observed {
   private final UpkeepModel upkeep;
   private final Latest latest;
   private final Making<C, T> making;
-  private final List<Runnable> listeners = new ArrayList<>();
   private C choice;
   private boolean attended;
   private Optional<Order<C>> asked = Optional.empty();
@@ -76,11 +74,6 @@ final class SheetModel<C, T extends SheetModel.HasSheet> {
     boolean isSame(Order<C> other) {
       return upkeep == other.upkeep && choice.equals(other.choice);
     }
-  }
-
-  /** Calls the listener after each change. */
-  void onChange(Runnable listener) {
-    listeners.add(listener);
   }
 
   /** What the sheet is made for. */
@@ -143,9 +136,5 @@ final class SheetModel<C, T extends SheetModel.HasSheet> {
   private void take(T found) {
     made = Optional.of(found);
     tell();
-  }
-
-  private void tell() {
-    List.copyOf(listeners).forEach(Runnable::run);
   }
 }

@@ -1,7 +1,6 @@
 package limberboard.desktop.upkeep.state;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +10,7 @@ import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
+import limberboard.desktop.base.Observed;
 import limberboard.desktop.base.Session;
 import limberboard.library.Library;
 import limberboard.library.file.WorkspaceFolders;
@@ -20,11 +20,10 @@ import limberboard.upkeep.Upkeep;
 import limberboard.words.DayText;
 
 /** What is due on the chosen boat on a day, without Swing. For the event thread only. */
-public final class UpkeepModel {
+public final class UpkeepModel extends Observed {
   private final Session session;
   private final Latest latest;
   private final WorkspaceFolders folders;
-  private final List<Runnable> listeners = new ArrayList<>();
   private Optional<LocalDate> chosen = Optional.empty();
   private String refusedDay = "";
   private Optional<Asked> asked = Optional.empty();
@@ -73,11 +72,6 @@ public final class UpkeepModel {
    * @param title what a person reads
    */
   public record Work(String id, String title) {}
-
-  /** Calls the listener after each change. */
-  public void onChange(Runnable listener) {
-    listeners.add(listener);
-  }
 
   /** How far it has come. */
   public State state() {
@@ -224,9 +218,5 @@ public final class UpkeepModel {
   private void take(Reckoned found) {
     reckoned = Optional.of(found);
     tell();
-  }
-
-  private void tell() {
-    List.copyOf(listeners).forEach(Runnable::run);
   }
 }

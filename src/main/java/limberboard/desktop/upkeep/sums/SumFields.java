@@ -13,13 +13,12 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import limberboard.boat.Boat;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.Typing;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.library.value.KnownUnit;
 import limberboard.workings.sums.Input;
@@ -92,25 +91,7 @@ final class SumFields extends Column {
     JTextField field = new JTextField();
     field.setName("sum-" + input.id());
     field.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, input.usualText());
-    field
-        .getDocument()
-        .addDocumentListener(
-            new DocumentListener() {
-              @Override
-              public void insertUpdate(DocumentEvent e) {
-                typed(input, field.getText());
-              }
-
-              @Override
-              public void removeUpdate(DocumentEvent e) {
-                typed(input, field.getText());
-              }
-
-              @Override
-              public void changedUpdate(DocumentEvent e) {
-                typed(input, field.getText());
-              }
-            });
+    Typing.into(field, () -> typed(input, field.getText()));
     return field;
   }
 

@@ -1,11 +1,11 @@
 package limberboard.desktop.upkeep.sums;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.Boat;
+import limberboard.desktop.base.Observed;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.workings.sums.Sum;
 import limberboard.workings.sums.Sums;
@@ -14,10 +14,9 @@ import limberboard.workings.sums.Sums;
  * The sums of the trade and what was typed into each of them for each boat, without Swing. For the
  * event thread only.
  */
-final class WorkingsModel {
+final class WorkingsModel extends Observed {
   private final UpkeepModel upkeep;
   private final Sums sums;
-  private final List<Runnable> listeners = new ArrayList<>();
   private final Map<String, SumForm> forms = new HashMap<>();
   private Sum chosen;
 
@@ -32,11 +31,6 @@ final class WorkingsModel {
     this.sums = sums;
     this.chosen = sums.all().get(0);
     upkeep.onChange(this::tell);
-  }
-
-  /** Calls the listener after each change of sum, boat or form. */
-  void onChange(Runnable listener) {
-    listeners.add(listener);
   }
 
   /** All sums, in order. */
@@ -82,9 +76,5 @@ final class WorkingsModel {
   void reset() {
     form().reset();
     tell();
-  }
-
-  private void tell() {
-    List.copyOf(listeners).forEach(Runnable::run);
   }
 }

@@ -1,10 +1,9 @@
 package limberboard.desktop.upkeep.timeline;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
+import limberboard.desktop.base.Observed;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.print.drawing.TimeLineDrawing;
 import limberboard.print.picture.Look;
@@ -16,13 +15,12 @@ import limberboard.upkeep.Upkeep;
  * The time line of the coming seasons, worked out and drawn only while it is looked at, without
  * Swing. For the event thread only.
  */
-final class TimeLineModel {
+final class TimeLineModel extends Observed {
   /** How many seasons are shown. */
   static final int SEASONS = 3;
 
   private final UpkeepModel upkeep;
   private final Latest latest;
-  private final List<Runnable> listeners = new ArrayList<>();
   private Optional<Asked> asked = Optional.empty();
   private Optional<Drawn> drawn = Optional.empty();
   private boolean wanted;
@@ -48,10 +46,6 @@ final class TimeLineModel {
     this.upkeep = upkeep;
     this.latest = new Latest(background);
     upkeep.onChange(this::follow);
-  }
-
-  void onChange(Runnable listener) {
-    listeners.add(listener);
   }
 
   /** Says whether it is looked at, and on what ground. */
@@ -109,9 +103,5 @@ final class TimeLineModel {
   /** The place's own model. */
   UpkeepModel upkeep() {
     return upkeep;
-  }
-
-  private void tell() {
-    List.copyOf(listeners).forEach(Runnable::run);
   }
 }
