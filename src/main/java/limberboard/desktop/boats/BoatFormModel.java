@@ -13,6 +13,7 @@ import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Observed;
 import limberboard.desktop.base.Session;
+import limberboard.desktop.upkeep.log.LogRow;
 import limberboard.library.page.Model;
 import limberboard.library.page.Model.Choice;
 import limberboard.library.page.Model.Equipment;
@@ -401,12 +402,8 @@ public final class BoatFormModel extends Observed {
     return original.isPresent() && session.boat().map(Boat::id).equals(original.map(Boat::id));
   }
 
-  /** What work is called in a log. */
-  public String workTitle(String work) {
-    return session
-        .library()
-        .page(work)
-        .map(Page::title)
-        .orElse(Character.toUpperCase(work.charAt(0)) + work.substring(1).replace('-', ' '));
+  /** The boat's log in words, the newest first; empty for a new boat. */
+  List<LogRow> log() {
+    return LogRow.of(session.library(), original.map(Boat::log).orElse(List.of()));
   }
 }

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
-import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.WorkCaution;
 import limberboard.desktop.base.Background;
@@ -76,19 +75,9 @@ public final class TraceModel extends Observed {
     return tracing().map(BoatTrace::stage).orElse(Stage.CHOOSING);
   }
 
-  /** The boats to choose from. */
-  public List<Boat> boats() {
-    return session.workspace().boats();
-  }
-
   /** The chosen boat today. */
   public Optional<Fitting> fitting() {
     return session.fitting();
-  }
-
-  /** Chooses a boat. */
-  public void chooseBoat(String id) {
-    session.choose(Optional.of(id));
   }
 
   /** Where something is noticed, and the symptoms to choose from. */

@@ -13,6 +13,7 @@ import limberboard.desktop.base.Latest;
 import limberboard.desktop.base.Navigator;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.base.Session;
+import limberboard.desktop.boats.WhichBoatPanel;
 import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Copied;
 import limberboard.desktop.parts.Divider;
@@ -82,7 +83,13 @@ public final class TracePlace implements Place {
             dividers);
     return new TracePlace(
         model,
-        new WhichBoatPanel(model, navigator::newBoat),
+        new WhichBoatPanel(
+            session,
+            "which-boat",
+            "its model, year and what is fitted decide which causes, checks and mends are right"
+                + " for it.",
+            "Causes, checks and mends are cut to one boat.",
+            navigator::newBoat),
         new BeforePanel(model, drawings, background),
         new CautionsPanel(model),
         tracing);

@@ -20,6 +20,7 @@ import javax.swing.JPanel;
 import javax.swing.text.JTextComponent;
 import limberboard.boat.Boat;
 import limberboard.desktop.base.Place;
+import limberboard.desktop.boats.WhichBoatPanel;
 import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
@@ -56,7 +57,7 @@ public final class UpkeepPlace implements Place {
   private final JPanel panel = new JPanel(cards);
   private final CardLayout views = new CardLayout();
   private final JPanel view = new JPanel(views);
-  private final NoBoatPanel noBoat;
+  private final WhichBoatPanel noBoat;
   private final UpkeepTop top;
   private final Wrapped refused = Text.reading("");
   private Supplier<Set<String>> halfTyped = Set::of;
@@ -94,7 +95,13 @@ public final class UpkeepPlace implements Place {
     this.model = tools.upkeep();
     this.aspects = List.copyOf(aspects);
     this.now = aspects.get(0);
-    this.noBoat = new NoBoatPanel(model, tools.navigator()::newBoat);
+    this.noBoat =
+        new WhichBoatPanel(
+            model.session(),
+            "upkeep-boats",
+            "what is due follows from its model, year, what is fitted, and its log.",
+            "What is due is worked out for one boat.",
+            tools.navigator()::newBoat);
     this.top = new UpkeepTop(tools.upkeep(), tools.log(), this.aspects, this::look, this::back);
     view.setOpaque(false);
     aspects.forEach(aspect -> view.add(aspect.component(), aspect.id()));
@@ -225,11 +232,7 @@ public final class UpkeepPlace implements Place {
   }
 
   private String name(String id) {
-    return model.boats().stream()
-        .filter(boat -> boat.id().equals(id))
-        .map(Boat::name)
-        .findFirst()
-        .orElse(id);
+    return model.workspace().boat(id).map(Boat::name).orElse(id);
   }
 
   @Override

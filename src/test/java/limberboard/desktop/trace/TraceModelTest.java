@@ -47,7 +47,7 @@ class TraceModelTest {
     session.choose(Optional.empty());
     read();
     assertThat(model.stage()).isEqualTo(Stage.NO_BOAT);
-    model.chooseBoat("knot");
+    session.choose(Optional.of("knot"));
     assertThat(model.stage()).isEqualTo(Stage.CHOOSING);
   }
 

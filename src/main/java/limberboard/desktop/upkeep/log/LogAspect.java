@@ -35,8 +35,7 @@ public final class LogAspect implements UpkeepAspect {
   private final LogListModel model;
   private final JPanel panel = new JPanel(new BorderLayout());
   private final JTextField filter = new JTextField();
-  private final LogRows rows = new LogRows();
-  private final LogTable table = new LogTable(rows);
+  private final LogTable table = new LogTable("upkeep-log-table", 170, 270, 66, 110, 190);
   private final Wrapped words = Text.quiet("");
   private final LogFormPanel form;
   private final JButton correct;
@@ -142,14 +141,14 @@ public final class LogAspect implements UpkeepAspect {
     Optional<Boat> boat = model.upkeep().boat();
     boat.ifPresent(
         known -> {
-          CutPage sheet = LogPaper.of(known, rows, count());
+          CutPage sheet = LogPaper.of(known, table.rows(), count());
           to.accept(LogPaper.name(boat), () -> sheet);
         });
   }
 
   @Override
   public Optional<Runnable> print() {
-    return rows.getRowCount() > 0 ? Optional.of(this::printLog) : Optional.empty();
+    return table.getRowCount() > 0 ? Optional.of(this::printLog) : Optional.empty();
   }
 
   private void enable() {
@@ -159,12 +158,7 @@ public final class LogAspect implements UpkeepAspect {
   }
 
   private void refresh() {
-    int row = table.getSelectedRow();
-    if (rows.show(model.rows()) && rows.getRowCount() > 0 && row >= 0) {
-      int same = Math.min(row, rows.getRowCount() - 1);
-      table.setRowSelectionInterval(same, same);
-    }
-    table.widths();
+    table.show(model.rows());
     words.setText(count());
     form.refresh();
     enable();
@@ -176,10 +170,10 @@ public final class LogAspect implements UpkeepAspect {
     int all = model.size();
     if (all == 0) {
       return "Nothing in it yet. It is kept in the file log.csv in the boat’s folder.";
-    } else if (rows.getRowCount() == all) {
+    } else if (table.getRowCount() == all) {
       return all + (all == 1 ? " line" : " lines, the newest first");
     }
-    return rows.getRowCount() + " of " + all + " lines have all these words";
+    return table.getRowCount() + " of " + all + " lines have all these words";
   }
 
   @Override

@@ -1,6 +1,5 @@
 package limberboard.desktop.upkeep.log;
 
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -12,7 +11,6 @@ import java.util.function.Consumer;
 import limberboard.boat.Boat;
 import limberboard.boat.LogEntry;
 import limberboard.boat.LogWords;
-import limberboard.desktop.base.Days;
 import limberboard.desktop.base.Observed;
 import limberboard.desktop.upkeep.entry.Counted;
 import limberboard.desktop.upkeep.entry.EntryForm;
@@ -38,9 +36,6 @@ public final class LogListModel extends Observed {
           LogWords.NEW_METER,
           LogWords.LOOKED_AGAIN);
 
-  private static final Comparator<LogEntry> BY_DAY =
-      Comparator.comparing(LogEntry::date).thenComparing(LogEntry::line).reversed();
-
   private final UpkeepModel upkeep;
   private final LogModel log;
   private final Map<String, LogDraft> drafts = new HashMap<>();
@@ -50,24 +45,8 @@ public final class LogListModel extends Observed {
   private List<Line> lines = List.of();
   private String filter = "";
 
-  /**
-   * A line as it is shown.
-   *
-   * @param day in words
-   * @param work what was done
-   * @param hours the hour meter's reading, or empty
-   * @param counted what was counted, or empty
-   * @param note anything else
-   */
-  record Row(String day, String work, String hours, String counted, String note) {
-    private boolean has(String word) {
-      String whole = String.join(" ", day, work, hours, counted, note).toLowerCase(Locale.ROOT);
-      return whole.contains(word);
-    }
-  }
-
   /** A line and the entry that it shows. */
-  record Line(Row row, LogEntry entry) {}
+  record Line(LogRow row, LogEntry entry) {}
 
   public LogListModel(UpkeepModel upkeep, LogModel log) {
     this.upkeep = upkeep;
@@ -87,7 +66,11 @@ public final class LogListModel extends Observed {
     if (now != read) {
       read = now;
       EntryWords words = new EntryWords(upkeep.library());
-      all = now.stream().sorted(BY_DAY).map(entry -> line(words, entry)).toList();
+      all =
+          now.stream()
+              .sorted(LogRow.NEWEST_FIRST)
+              .map(entry -> new Line(LogRow.of(words, entry), entry))
+              .toList();
       sift();
     }
     tell();
@@ -96,17 +79,6 @@ public final class LogListModel extends Observed {
   private void sift() {
     List<String> words = List.of(filter.toLowerCase(Locale.ROOT).strip().split("\\s+"));
     lines = all.stream().filter(line -> words.stream().allMatch(line.row()::has)).toList();
-  }
-
-  private static Line line(EntryWords words, LogEntry entry) {
-    Row row =
-        new Row(
-            Days.written(entry.date()),
-            words.work(entry),
-            EntryWords.hours(entry.engineHours()),
-            EntryWords.counted(entry.uses()),
-            entry.note());
-    return new Line(row, entry);
   }
 
   /** How many lines the log has. */
@@ -120,7 +92,7 @@ public final class LogListModel extends Observed {
   }
 
   /** The same in words. */
-  List<Row> rows() {
+  List<LogRow> rows() {
     return lines.stream().map(Line::row).toList();
   }
 

@@ -2,16 +2,15 @@ package limberboard.desktop.upkeep.log;
 
 import java.util.List;
 import javax.swing.table.AbstractTableModel;
-import limberboard.desktop.upkeep.log.LogListModel.Row;
 
 /** Lines of a log as a table. */
 final class LogRows extends AbstractTableModel {
   private static final List<String> COLUMNS =
       List.of("Day", "What was done", "Hours", "Counted", "Note");
-  private transient List<Row> rows = List.of();
+  private transient List<LogRow> rows = List.of();
 
   /** Shows other lines; whether they are other ones. */
-  boolean show(List<Row> shown) {
+  boolean show(List<LogRow> shown) {
     boolean others = !shown.equals(rows);
     if (others) {
       rows = shown;
@@ -42,7 +41,7 @@ final class LogRows extends AbstractTableModel {
 
   @Override
   public String getValueAt(int line, int column) {
-    Row row = rows.get(line);
+    LogRow row = rows.get(line);
     return switch (column) {
       case 0 -> row.day();
       case 1 -> row.work();

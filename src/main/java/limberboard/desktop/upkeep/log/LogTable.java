@@ -4,21 +4,29 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.MouseEvent;
+import java.util.List;
 import javax.swing.JTable;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableColumn;
 
 /** A log as a table whose cells tell all they hold when pointed at. */
-final class LogTable extends JTable {
-  private static final int[] WIDTHS = {170, 270, 66, 110, 190};
+public final class LogTable extends JTable {
   private static final int COUNTED = 3;
   private final transient LogRows rows;
+  private final int[] widths;
 
-  LogTable(LogRows rows) {
-    super(rows);
-    this.rows = rows;
-    setName("upkeep-log-table");
+  /**
+   * An empty table.
+   *
+   * @param name its name, for tests
+   * @param widths widths of its five columns, in pixels at a scale of one
+   */
+  public LogTable(String name, int... widths) {
+    super(new LogRows());
+    this.rows = (LogRows) getModel();
+    this.widths = widths.clone();
+    setName(name);
     getAccessibleContext().setAccessibleName("Log, the newest first");
     addFocusListener(
         new FocusAdapter() {
@@ -36,11 +44,26 @@ final class LogTable extends JTable {
     widths();
   }
 
+  /** Shows other lines; the row that was selected stays so where they are other ones. */
+  public void show(List<LogRow> shown) {
+    int row = getSelectedRow();
+    if (rows.show(shown) && !shown.isEmpty() && row >= 0) {
+      int same = Math.min(row, shown.size() - 1);
+      setRowSelectionInterval(same, same);
+    }
+    widths();
+  }
+
+  /** What is shown. */
+  LogRows rows() {
+    return rows;
+  }
+
   /** Gives columns their widths; what was counted takes none while there is nothing counted. */
-  void widths() {
-    for (int i = 0; i < WIDTHS.length; i++) {
+  private void widths() {
+    for (int i = 0; i < widths.length; i++) {
       TableColumn column = getColumnModel().getColumn(i);
-      int width = i == COUNTED && !rows.hasCounts() ? 0 : UIScale.scale(WIDTHS[i]);
+      int width = i == COUNTED && !rows.hasCounts() ? 0 : UIScale.scale(widths[i]);
       column.setMinWidth(0);
       column.setMaxWidth(grows(i) ? Integer.MAX_VALUE : width);
       column.setPreferredWidth(width);
@@ -57,8 +80,8 @@ final class LogTable extends JTable {
   }
 
   /** Whether more room than it needs is of use to a column. */
-  private static boolean grows(int column) {
-    return column == 1 || column == WIDTHS.length - 1;
+  private boolean grows(int column) {
+    return column == 1 || column == widths.length - 1;
   }
 
   /** Columns keep their widths where there is too little room for them, and scroll sideways. */

@@ -108,14 +108,9 @@ public final class UpkeepModel extends Observed {
     return session.boat();
   }
 
-  /** The boats there are, to choose from. */
-  public List<Boat> boats() {
-    return session.workspace().boats();
-  }
-
-  /** Chooses a boat for the whole window. */
-  public void choose(String boat) {
-    session.choose(Optional.of(boat));
+  /** Which boat is chosen, for the whole window. */
+  public Session session() {
+    return session;
   }
 
   /** The library as last read. */

@@ -13,7 +13,6 @@ import limberboard.desktop.support.Steps;
 import limberboard.desktop.upkeep.entry.EntryForm.Field;
 import limberboard.desktop.upkeep.entry.LogModel;
 import limberboard.desktop.upkeep.entry.LogStore;
-import limberboard.desktop.upkeep.log.LogListModel.Row;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.library.file.WorkspaceFolders;
 import org.junit.jupiter.api.BeforeEach;
@@ -49,14 +48,14 @@ class LogListModelTest {
   void theNewestStandsFirstInWords() {
     assertThat(model.rows())
         .containsExactly(
-            new Row("12 April 2025", "Launched", "", "", ""),
-            new Row("10 April 2024", "Replace the locker gasket", "", "", "with a new strip"));
+            new LogRow("12 April 2025", "Launched", "", "", ""),
+            new LogRow("10 April 2024", "Replace the locker gasket", "", "", "with a new strip"));
   }
 
   @Test
   void theFilterWantsAllItsWordsAnywhereInTheLine() {
     model.filter("STRIP gasket");
-    assertThat(model.rows()).extracting(Row::day).containsExactly("10 April 2024");
+    assertThat(model.rows()).extracting(LogRow::day).containsExactly("10 April 2024");
     model.filter("strip launched");
     assertThat(model.rows()).isEmpty();
     model.filter("  ");
@@ -73,7 +72,7 @@ class LogListModelTest {
     model.write();
     assertThat(text()).isEqualTo(before + "2025-10-12,hauled-out,12.5,\n");
     assertThat(model.rows().get(0))
-        .isEqualTo(new Row("12 October 2025", "Hauled out", "12.5", "", ""));
+        .isEqualTo(new LogRow("12 October 2025", "Hauled out", "12.5", "", ""));
     assertThat(model.form().orElseThrow().text(Field.HOURS)).isEmpty();
     log.undo();
     assertThat(text()).isEqualTo(before);
