@@ -11,6 +11,8 @@ import limberboard.library.page.Model.Choice;
 import limberboard.library.value.Condition;
 import limberboard.library.value.Range;
 import limberboard.library.value.Word;
+import limberboard.words.Sentences;
+import limberboard.words.TimeWords;
 
 /**
  * Judges conditions for one boat on one day, and says why. Immutable.
@@ -94,8 +96,7 @@ public record Fitting(Boat boat, LocalDate on) {
   /** Model ids as people say them: {@code tarnwick-26} is the Tarnwick 26. */
   private static String named(List<String> models) {
     return models.stream()
-        .map(id -> id.replace('-', ' '))
-        .map(id -> "the " + Character.toUpperCase(id.charAt(0)) + id.substring(1))
+        .map(id -> "the " + Sentences.capital(Sentences.spoken(id)))
         .collect(Collectors.joining(" or "));
   }
 
@@ -137,7 +138,7 @@ public record Fitting(Boat boat, LocalDate on) {
         .filter(equipment -> equipment.choices().stream().anyMatch(c -> c.id().equals(choice)))
         .flatMap(equipment -> equipment.choices().stream())
         .filter(other -> boat.has(other.id()))
-        .map(other -> decapitalised(other.title()))
+        .map(other -> Sentences.lowered(other.title()))
         .findFirst();
   }
 
@@ -156,15 +157,8 @@ public record Fitting(Boat boat, LocalDate on) {
 
   private String titleOf(String choice) {
     return choice(choice)
-        .map(found -> decapitalised(found.title()))
+        .map(found -> Sentences.lowered(found.title()))
         .orElseGet(() -> choice.replace('-', ' '));
-  }
-
-  private static String decapitalised(String title) {
-    boolean abbreviation = title.length() > 1 && Character.isUpperCase(title.charAt(1));
-    return abbreviation || title.isEmpty()
-        ? title
-        : Character.toLowerCase(title.charAt(0)) + title.substring(1);
   }
 
   private Optional<Choice> choice(String id) {
@@ -189,24 +183,10 @@ public record Fitting(Boat boat, LocalDate on) {
 
   private Fit age(Period least) {
     LocalDate reached = boat.ageFrom().plus(least);
-    String asked = spoken(least);
+    String asked = TimeWords.period(least);
     return on.isBefore(reached)
         ? new Fit.No("younger than " + asked)
         : new Fit.Yes("at least " + asked + " old");
-  }
-
-  private static String spoken(Period period) {
-    List<String> parts = new ArrayList<>();
-    count(parts, period.getYears(), "year");
-    count(parts, period.getMonths(), "month");
-    count(parts, period.getDays(), "day");
-    return parts.isEmpty() ? "a day" : String.join(" and ", parts);
-  }
-
-  private static void count(List<String> parts, int number, String unit) {
-    if (number != 0) {
-      parts.add(number + " " + unit + (number == 1 ? "" : "s"));
-    }
   }
 
   private Optional<Fit> any(List<Condition> alternatives) {

@@ -16,6 +16,7 @@ import limberboard.library.value.Exposure;
 import limberboard.library.value.Use;
 import limberboard.library.value.Water;
 import limberboard.library.value.Word;
+import limberboard.words.Sentences;
 
 /**
  * Boats that nobody has entered: known by model, year and what is fitted, without a file. Such a
@@ -115,7 +116,7 @@ public final class NotEntered {
         model.title()
             + " of "
             + year
-            + with(other.stream().map(choice -> spoken(choice.title())))
+            + with(other.stream().map(choice -> Sentences.lowered(choice.title())))
             + surroundings.replace('-', ' '),
         model,
         NO_HULL,
@@ -133,12 +134,5 @@ public final class NotEntered {
   private static String with(Stream<String> choices) {
     String all = choices.collect(Collectors.joining(" and "));
     return all.isEmpty() ? "" : " with " + all;
-  }
-
-  private static String spoken(String title) {
-    boolean abbreviation = title.length() > 1 && Character.isUpperCase(title.charAt(1));
-    return abbreviation || title.isEmpty()
-        ? title
-        : Character.toLowerCase(title.charAt(0)) + title.substring(1);
   }
 }

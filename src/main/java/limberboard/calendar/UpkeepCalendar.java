@@ -31,6 +31,7 @@ import limberboard.library.value.Skill;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Upkeep;
 import limberboard.words.Minutes;
+import limberboard.words.PhaseWords;
 
 /** Writes what is due on a boat as an iCalendar file (RFC 5545). Immutable. */
 public final class UpkeepCalendar {
@@ -128,7 +129,7 @@ public final class UpkeepCalendar {
         due.runsOut().map(day -> "Runs out on " + day + ": ").orElse("No day can be told: ")
             + due.why()
             + ".");
-    due.phase().ifPresent(phase -> lines.add("Done " + phase.when() + "."));
+    due.phase().ifPresent(phase -> lines.add("Done " + PhaseWords.of(phase) + "."));
     lines.add(
         "About " + Minutes.words(details.minutes()) + ", an estimate. Page: " + due.work().id());
     return String.join("\n", lines);

@@ -12,6 +12,8 @@ import limberboard.upkeep.Due;
 import limberboard.upkeep.Due.Group;
 import limberboard.upkeep.Upkeep;
 import limberboard.words.Minutes;
+import limberboard.words.PhaseWords;
+import limberboard.words.SkillWords;
 
 /** Says in a terminal what is due on a boat. */
 final class DueText {
@@ -75,14 +77,14 @@ final class DueText {
           Minutes.words(each.work().details().minutes()),
           each.work().details().skill() == Skill.OWNER
               ? ""
-              : ", " + each.work().details().skill().spoken());
+              : ", " + SkillWords.brief(each.work().details().skill()));
       out.printf("              %s; %s%n", each.why(), doing(each));
     }
   }
 
   private static String doing(Due due) {
     return "do it "
-        + due.phase().map(phase -> phase.when() + ", ").orElse("")
+        + due.phase().map(phase -> PhaseWords.of(phase) + ", ").orElse("")
         + "by "
         + due.plan()
         + ", page "

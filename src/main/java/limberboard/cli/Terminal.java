@@ -9,6 +9,7 @@ import limberboard.library.file.FailureLog;
 import limberboard.library.file.LastNet;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.words.DayText;
+import limberboard.words.Sentences;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -196,10 +197,6 @@ public final class Terminal {
       this.window = window;
     }
 
-    private static String sentence(String text) {
-      return Character.toUpperCase(text.charAt(0)) + text.substring(1) + ".";
-    }
-
     @Override
     public Integer call() throws Exception {
       WorkspaceFolders folders;
@@ -207,7 +204,8 @@ public final class Terminal {
         folders = session.folders(workspace.folder());
       } catch (Failure failure) {
         if (failure.exitCode() == ExitCode.NO_WORKSPACE
-            && window.openWithout(session.folder(), sentence(failure.getMessage()))) {
+            && window.openWithout(
+                session.folder(), Sentences.capital(failure.getMessage()) + ".")) {
           return ExitCode.OK;
         }
         throw failure;

@@ -11,6 +11,7 @@ import limberboard.boat.Workspace;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.problem.Problem;
 import limberboard.search.SearchWords;
+import limberboard.words.CountWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -68,14 +69,12 @@ final class ValidateCommand implements Callable<Integer> {
   private void print(List<Problem> problems, Counts counts) {
     problems.forEach(problem -> session.out().println(problem));
     session.out().println(counts.sentence());
-    session.out().println(problems.size() == 1 ? "1 problem" : problems.size() + " problems");
+    session.out().println(CountWords.of(problems.size(), "problem"));
   }
 
   private void printAdvice(List<Problem> advice) {
     advice.forEach(piece -> session.out().println(piece));
-    session
-        .out()
-        .println(advice.size() == 1 ? "1 piece of advice" : advice.size() + " pieces of advice");
+    session.out().println(CountWords.of(advice.size(), "piece of advice", "pieces of advice"));
   }
 
   /** What {@code --json} prints; advice only where it was asked for. */

@@ -1,8 +1,6 @@
 package limberboard.effort;
 
 import java.util.Arrays;
-import java.util.List;
-import java.util.OptionalDouble;
 
 /** Brings weights to chances that sum to 1. */
 public final class Normalised {
@@ -43,28 +41,5 @@ public final class Normalised {
       weights[i] = Math.exp(logs[i] - top);
     }
     return ofOne(weights);
-  }
-
-  /**
-   * The file formats' rule for one cause and one check: answers whose likelihood is not given share
-   * what is left to 1 in equal parts; where the given ones come to more than 1, or all are given,
-   * they are divided by their sum. Where all are given as 0 they count as equal.
-   *
-   * @param given for each answer its likelihood, 0 to 1, if the page gives one
-   */
-  public static double[] ofAnswers(List<OptionalDouble> given) {
-    double sum = given.stream().mapToDouble(value -> value.orElse(0)).sum();
-    long open = given.stream().filter(OptionalDouble::isEmpty).count();
-    double[] shares = new double[given.size()];
-    if (open == 0 && sum == 0) {
-      Arrays.fill(shares, 1.0 / shares.length);
-      return shares;
-    }
-    boolean divide = open == 0 || sum > 1;
-    for (int i = 0; i < shares.length; i++) {
-      double value = given.get(i).orElse(divide ? 0 : (1 - sum) / open);
-      shares[i] = divide ? value / sum : value;
-    }
-    return shares;
   }
 }

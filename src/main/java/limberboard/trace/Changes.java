@@ -2,6 +2,10 @@ package limberboard.trace;
 
 import java.util.ArrayList;
 import java.util.List;
+import limberboard.words.ChanceWords;
+import limberboard.words.CountWords;
+import limberboard.words.PerCent;
+import limberboard.words.Sentences;
 
 /**
  * Says what an answer changed: the cause that gained most and the cause that lost most.
@@ -41,26 +45,32 @@ record Changes(List<FaultCause> causes) {
   }
 
   private String part(int cause, double before, double after) {
-    return TraceWording.quoted(causes.get(cause).title())
+    return Sentences.quoted(causes.get(cause).title())
         + " "
         + how(before, after)
         + " ("
-        + TraceWording.percent(before)
+        + PerCent.words(before)
         + " to "
-        + TraceWording.percent(after)
+        + PerCent.words(after)
         + ")";
+  }
+
+  /** "three times as likely", for a factor of at least 1.75. */
+  static String times(double factor) {
+    long whole = Math.max(2, Math.round(factor));
+    return (whole > 10 ? "more than ten times" : CountWords.times(whole)) + " as likely";
   }
 
   private static String how(double before, double after) {
     if (after >= before * WORTH_A_FACTOR) {
-      return TraceWording.times(after / before);
+      return times(after / before);
     }
     boolean little = Math.max(before, after) < Math.min(before, after) * WORTH_MORE;
     if (after > before) {
       return little ? "a little likelier" : "likelier";
     }
-    String word = ChanceWord.of(after);
-    if (after < UNLIKELY && !word.equals(ChanceWord.of(before))) {
+    String word = ChanceWords.of(after);
+    if (after < UNLIKELY && !word.equals(ChanceWords.of(before))) {
       return word;
     }
     return little ? "a little less likely" : "less likely";

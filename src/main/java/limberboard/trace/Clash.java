@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import limberboard.effort.AnswerModel;
 import limberboard.trace.Contradiction.Against;
+import limberboard.words.PerCent;
+import limberboard.words.Sentences;
 
 /**
  * Finds out whether answers go together. They do not when, by the answers alone,
@@ -107,7 +109,7 @@ record Clash(Fault fault, int[] answers) {
     String what =
         notOnTheList
             ? "No cause on the list explains these answers: something else stands at "
-                + TraceWording.percent(unlisted)
+                + PerCent.words(unlisted)
                 + "."
             : "These answers hardly go together.";
     if (against.isEmpty()) {
@@ -116,13 +118,13 @@ record Clash(Fault fault, int[] answers) {
     Against strongest = against.get(0);
     return what
         + " The answer "
-        + TraceWording.quoted(TraceWording.spoken(strongest.answer()))
+        + Sentences.quoted(Sentences.spoken(strongest.answer()))
         + " to "
-        + TraceWording.quoted(strongest.check().ask())
+        + Sentences.quoted(strongest.check().ask())
         + " speaks most against "
-        + TraceWording.quoted(fault.causes().get(leading).title())
+        + Sentences.quoted(fault.causes().get(leading).title())
         + ", which would stand at "
-        + TraceWording.percent(strongest.without())
+        + PerCent.words(strongest.without())
         + " without it. Check it again.";
   }
 }

@@ -53,6 +53,6 @@ public record FaultCause(
 
   /** Whether an owner may do the mend; otherwise it is the yard's, or a licensed trade's. */
   public boolean mendedByOwner() {
-    return DoneBy.ownerMay(mendSkill);
+    return mendSkill.ownerMay();
   }
 }

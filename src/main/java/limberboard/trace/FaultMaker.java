@@ -24,6 +24,7 @@ import limberboard.library.page.Procedure;
 import limberboard.library.page.Symptom;
 import limberboard.library.value.Seen;
 import limberboard.library.value.Skill;
+import limberboard.words.Sentences;
 
 /** Puts a {@link Fault} together. */
 final class FaultMaker {
@@ -77,7 +78,7 @@ final class FaultMaker {
   private FaultCause cause(Cause cause, double prior) {
     Optional<Page<Procedure>> mend = library.procedure(cause.mend());
     Skill skill = mend.map(found -> found.details().skill()).orElse(Skill.YARD);
-    boolean byOwner = DoneBy.ownerMay(skill);
+    boolean byOwner = skill.ownerMay();
     return new FaultCause(
         cause.id(),
         cause.title(),
@@ -85,7 +86,7 @@ final class FaultMaker {
         prior,
         priors.from(cause),
         cause.mend(),
-        mend.map(Page::title).orElseGet(() -> TraceWording.spoken(cause.mend())),
+        mend.map(Page::title).orElseGet(() -> Sentences.spoken(cause.mend())),
         byOwner ? UsableFigures.positive(mend.orElseThrow().details().minutes()) : yardMinutes,
         byOwner ? ways.toOpen(mend.orElseThrow().details().access(), Set.of()) : List.of(),
         cause.cures().value(),
@@ -113,7 +114,7 @@ final class FaultMaker {
 
   private FaultCheck check(Check check) {
     double minutes = UsableFigures.positive(check.minutes());
-    return DoneBy.ownerMay(check.skill())
+    return check.skill().ownerMay()
         ? new FaultCheck(check, minutes, ways.toOpen(check.access(), Set.of()), cautions.of(check))
         : new FaultCheck(check, Math.max(minutes, yardMinutes), List.of(), cautions.of(check));
   }

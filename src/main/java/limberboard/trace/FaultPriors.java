@@ -12,6 +12,7 @@ import limberboard.effort.Normalised;
 import limberboard.library.page.Cause;
 import limberboard.library.page.Page;
 import limberboard.library.page.Symptom;
+import limberboard.words.CountWords;
 
 /**
  * How likely each cause is on one boat before any answer: the workshop's weights, blended with the
@@ -107,8 +108,7 @@ final class FaultPriors {
     }
     long own = counts.getOrDefault(id, 0L);
     String cases =
-        counted
-            + (counted == 1 ? " recorded case" : " recorded cases")
+        CountWords.of(counted, "recorded case")
             + " ("
             + (own == 0 ? "none" : own)
             + " with this cause)";

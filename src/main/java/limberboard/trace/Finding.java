@@ -1,5 +1,7 @@
 package limberboard.trace;
 
+import limberboard.words.Sentences;
+
 /** One way a step can turn out. */
 public sealed interface Finding {
   /** In words: the answer, "can't tell", "made safe", "mended", "not cured". */
@@ -13,7 +15,7 @@ public sealed interface Finding {
   record Answer(String answer) implements Finding {
     @Override
     public String words() {
-      return TraceWording.spoken(answer);
+      return Sentences.spoken(answer);
     }
   }
 

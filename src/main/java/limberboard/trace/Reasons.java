@@ -9,7 +9,11 @@ import limberboard.trace.NextStep.CallYard;
 import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.NextStep.DoMend;
 import limberboard.trace.NextStep.MakeSafe;
+import limberboard.words.ChanceWords;
 import limberboard.words.Minutes;
+import limberboard.words.PerCent;
+import limberboard.words.Sentences;
+import limberboard.words.SkillWords;
 
 /**
  * Turns an option into a step with its reason.
@@ -50,11 +54,11 @@ record Reasons(Fault fault, double[] chances, Set<String> open) {
     NextStep step = step(option);
     if (step instanceof DoMend mend) {
       String chance =
-          TraceWording.quoted(mend.cause().title())
+          Sentences.quoted(mend.cause().title())
               + " is "
-              + ChanceWord.of(chances[option.index()])
+              + ChanceWords.of(chances[option.index()])
               + " ("
-              + TraceWording.percent(chances[option.index()])
+              + PerCent.words(chances[option.index()])
               + "). ";
       return new DoMend(mend.cause(), mend.minutes(), mend.toOpen(), chance + why);
     }
@@ -64,7 +68,7 @@ record Reasons(Fault fault, double[] chances, Set<String> open) {
   private NextStep check(Option option) {
     FaultCheck check = fault.checks().get(option.index());
     List<Access> toOpen = closed(check.access());
-    String cost = TraceWording.cost(option.minutes(), toOpen);
+    String cost = cost(option.minutes(), toOpen);
     String why =
         switch (option.grounds()) {
           case SAFETY -> FIRST + " It takes " + cost + ".";
@@ -72,9 +76,9 @@ record Reasons(Fault fault, double[] chances, Set<String> open) {
               cost + ", and " + new TellingApart(fault, chances).said(option.index()) + ".";
         };
     String who =
-        DoneBy.ownerMay(check.check().skill())
+        check.check().skill().ownerMay()
             ? ""
-            : " It is " + DoneBy.workFor(check.check().skill()) + ".";
+            : " It is " + "work " + SkillWords.whose(check.check().skill()) + ".";
     return new DoCheck(check, option.minutes(), toOpen, why + who);
   }
 
@@ -88,13 +92,13 @@ record Reasons(Fault fault, double[] chances, Set<String> open) {
     List<Access> toOpen = closed(cause.mendAccess());
     double chance = chances[option.index()];
     String why =
-        TraceWording.quoted(cause.title())
+        Sentences.quoted(cause.title())
             + " is "
-            + ChanceWord.of(chance)
+            + ChanceWords.of(chance)
             + " ("
-            + TraceWording.percent(chance)
+            + PerCent.words(chance)
             + "), mending it takes "
-            + TraceWording.cost(option.minutes(), toOpen)
+            + cost(option.minutes(), toOpen)
             + ", and no check that is left would save more time than it takes."
             + (cause.seen() == Seen.LATER ? " Whether it is cured shows only later." : "");
     return new DoMend(cause, option.minutes(), toOpen, why);
@@ -113,16 +117,27 @@ record Reasons(Fault fault, double[] chances, Set<String> open) {
     if (cause.isSomethingElse() || cause.mendedByOwner() || chances[leading] < LIKELY) {
       return otherwise;
     }
-    return TraceWording.quoted(cause.title())
+    return Sentences.quoted(cause.title())
         + " is "
-        + ChanceWord.of(chances[leading])
+        + ChanceWords.of(chances[leading])
         + " ("
-        + TraceWording.percent(chances[leading])
+        + PerCent.words(chances[leading])
         + "), and its mend, "
-        + TraceWording.quoted(cause.mendTitle())
+        + Sentences.quoted(cause.mendTitle())
         + ", is "
-        + DoneBy.workFor(cause.mendSkill())
+        + "work "
+        + SkillWords.whose(cause.mendSkill())
         + ".";
+  }
+
+  /** "3 min", or "23 min with what has to be opened first (…)". */
+  private static String cost(double minutes, List<Access> toOpen) {
+    return Minutes.words(minutes)
+        + (toOpen.isEmpty()
+            ? ""
+            : " with what has to be opened first ("
+                + String.join("; ", toOpen.stream().map(Access::title).toList())
+                + ")");
   }
 
   private List<Access> closed(List<Access> access) {

@@ -2,6 +2,7 @@ package limberboard.trace;
 
 import java.util.stream.IntStream;
 import limberboard.effort.AnswerModel;
+import limberboard.words.Sentences;
 
 /**
  * Finds what a check tells apart: the cause whose answers differ most from the others', weighted by
@@ -44,7 +45,7 @@ record TellingApart(Fault fault, double[] chances) {
   }
 
   private String title(int cause) {
-    return TraceWording.quoted(fault.causes().get(cause).title());
+    return Sentences.quoted(fault.causes().get(cause).title());
   }
 
   private int[] likeliest() {

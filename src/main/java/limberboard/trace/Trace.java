@@ -20,6 +20,7 @@ import limberboard.trace.TrailStep.Answered;
 import limberboard.trace.TrailStep.CouldNotTell;
 import limberboard.trace.TrailStep.MadeSafe;
 import limberboard.trace.TrailStep.MendFailed;
+import limberboard.words.ChanceWords;
 
 /**
  * Following one symptom on one boat to its cause. Immutable: every answer makes a new trace.
@@ -236,7 +237,7 @@ public final class Trace {
         .mapToObj(
             i ->
                 new RankedCause(
-                    fault.causes().get(i), now[i], before[i], ChanceWord.listed(now[i])))
+                    fault.causes().get(i), now[i], before[i], ChanceWords.listed(now[i])))
         .sorted(Comparator.comparingDouble(RankedCause::chance).reversed())
         .toList();
   }

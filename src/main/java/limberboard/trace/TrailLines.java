@@ -3,6 +3,7 @@ package limberboard.trace;
 import limberboard.trace.TrailStep.Answered;
 import limberboard.trace.TrailStep.MadeSafe;
 import limberboard.trace.TrailStep.MendFailed;
+import limberboard.words.Sentences;
 
 /**
  * Puts steps of a trail into words.
@@ -21,13 +22,13 @@ record TrailLines(Fault fault) {
   TrailEntry entry(TrailStep step, double[] before, double[] after) {
     Changes changes = new Changes(fault.causes());
     if (step instanceof Answered answered) {
-      String answer = TraceWording.spoken(answered.answer());
+      String answer = Sentences.spoken(answered.answer());
       return new TrailEntry(
-          step, asked(step), answer, changes.said(TraceWording.quoted(answer), before, after));
+          step, asked(step), answer, changes.said(Sentences.quoted(answer), before, after));
     }
     if (step instanceof MendFailed) {
       String mend = fault.causes().get(fault.causeNumber(step.id())).mendTitle();
-      String subject = "That " + TraceWording.quoted(mend) + " did not cure it";
+      String subject = "That " + Sentences.quoted(mend) + " did not cure it";
       return new TrailEntry(step, mend, "did not cure it", changes.said(subject, before, after));
     }
     if (step instanceof MadeSafe) {

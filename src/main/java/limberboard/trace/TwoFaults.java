@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import limberboard.effort.AnswerModel;
+import limberboard.words.ChanceWords;
+import limberboard.words.PerCent;
 
 /**
  * Weighs whether two faults are there at once, which a trace otherwise takes not to be so.
@@ -56,10 +58,10 @@ record TwoFaults(Fault fault, int[] answers, BitSet failed) {
                 + " still counts; of the other causes, “%s” is the likeliest now (%s).")
             .formatted(
                 title(mended),
-                ChanceWord.of(chance),
-                TraceWording.percent(chance),
+                ChanceWords.of(chance),
+                PerCent.words(chance),
                 title(next),
-                TraceWording.percent(now[next]));
+                PerCent.words(now[next]));
     return Optional.of(new SecondFault(text, chance));
   }
 
@@ -94,10 +96,7 @@ record TwoFaults(Fault fault, int[] answers, BitSet failed) {
         ("It may be two faults at once: that is %s (%s). The pair of causes that fits the answers"
                 + " best is “%s” and “%s”. Mend the likelier one first, then look again.")
             .formatted(
-                ChanceWord.of(chance),
-                TraceWording.percent(chance),
-                title(pair[0]),
-                title(pair[1]));
+                ChanceWords.of(chance), PerCent.words(chance), title(pair[0]), title(pair[1]));
     return Optional.of(new SecondFault(text, chance));
   }
 

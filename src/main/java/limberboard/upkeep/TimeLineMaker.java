@@ -21,6 +21,7 @@ import limberboard.upkeep.TimeLine.Row;
 import limberboard.upkeep.TimeLine.Run;
 import limberboard.upkeep.TimeLine.Season;
 import limberboard.words.PhaseWords;
+import limberboard.words.Sentences;
 import limberboard.words.TimeWords;
 
 /** Puts a forecast on a time line. For one time line, on one thread. */
@@ -108,7 +109,7 @@ final class TimeLineMaker {
         .filter(unknown -> !byWork.containsKey(unknown.which()))
         .forEach(unknown -> add(rows, unknown.work(), unknown(unknown)));
     List<Group> groups = new ArrayList<>();
-    rows.forEach((system, list) -> groups.add(new Group(capital(system.spoken()), list)));
+    rows.forEach((system, list) -> groups.add(new Group(Sentences.capital(system.spoken()), list)));
     return groups;
   }
 
@@ -198,9 +199,5 @@ final class TimeLineMaker {
     long shown = planned.stream().map(Planned::which).distinct().count();
     long known = upkeep.all().stream().filter(each -> each.runsOut().isPresent()).count();
     return (int) Math.max(0, known - shown);
-  }
-
-  private static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
   }
 }

@@ -8,6 +8,7 @@ import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.upkeep.FollowUps.FollowUp;
 import limberboard.upkeep.IntervalEnd.Waits;
+import limberboard.words.TimeWords;
 
 /**
  * Says why work is due when it is: {@code 2 seasons since 2024-04-12; halved: used for charter}.
@@ -42,7 +43,7 @@ final class Why {
 
   /** The reason for a look again. */
   String of(FollowUp followUp) {
-    return Periods.words(followUp.length())
+    return TimeWords.period(followUp.length())
         + " after “"
         + followUp.work().title()
         + "” on "
@@ -55,7 +56,7 @@ final class Why {
 
   private static String length(Limit limit) {
     if (limit instanceof Limit.Calendar calendar) {
-      return Periods.words(calendar.every());
+      return TimeWords.period(calendar.every());
     } else if (limit instanceof Limit.SeasonsAfloat afloat) {
       return number(afloat.seasons()) + (afloat.seasons() == 1 ? " season" : " seasons");
     }

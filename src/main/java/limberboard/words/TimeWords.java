@@ -10,8 +10,7 @@ import java.util.Locale;
 /** Times in words. */
 public final class TimeWords {
   private static final int DAYS_IN_WEEK = 7;
-  private static final List<String> SMALL =
-      List.of("", "", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
+  private static final int MONTHS_IN_YEAR = 12;
   private static final List<String> ORDINALS =
       List.of(
           "", "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth",
@@ -19,12 +18,15 @@ public final class TimeWords {
 
   private TimeWords() {}
 
-  /** A period: {@code 6 months}, {@code 1 year and 6 months}. */
+  /** A period: {@code 2 weeks}, {@code 18 months}, {@code 2 years and 6 months}. */
   public static String period(Period period) {
     List<String> parts = new ArrayList<>();
-    add(parts, period.getYears(), "year");
-    add(parts, period.getMonths(), "month");
-    addDays(parts, period.getDays());
+    long months = period.toTotalMonths();
+    boolean inMonths = months < 2 * MONTHS_IN_YEAR && months % MONTHS_IN_YEAR != 0;
+    add(parts, inMonths ? 0 : months / MONTHS_IN_YEAR, "year");
+    add(parts, inMonths ? months : months % MONTHS_IN_YEAR, "month");
+    boolean weeks = period.getDays() % DAYS_IN_WEEK == 0;
+    add(parts, weeks ? period.getDays() / DAYS_IN_WEEK : period.getDays(), weeks ? "week" : "day");
     return parts.isEmpty() ? "no time" : String.join(" and ", parts);
   }
 
@@ -42,7 +44,7 @@ public final class TimeWords {
 
   /** How often: {@code every season}, {@code every two seasons}. */
   public static String every(int count, String unit) {
-    return count == 1 ? "every " + unit : "every " + number(count) + " " + unit + "s";
+    return count == 1 ? "every " + unit : "every " + CountWords.word(count) + " " + unit + "s";
   }
 
   /** From when on: {@code from the third season on}. */
@@ -54,22 +56,9 @@ public final class TimeWords {
         : "once the boat is " + period(age) + " old";
   }
 
-  /** A small number as a word. */
-  static String number(int number) {
-    return number > 1 && number < SMALL.size() ? SMALL.get(number) : Integer.toString(number);
-  }
-
-  private static void addDays(List<String> parts, int days) {
-    if (days % DAYS_IN_WEEK == 0) {
-      add(parts, days / DAYS_IN_WEEK, "week");
-    } else {
-      add(parts, days, "day");
-    }
-  }
-
-  private static void add(List<String> parts, int number, String unit) {
+  private static void add(List<String> parts, long number, String unit) {
     if (number != 0) {
-      parts.add(number + " " + unit + (number == 1 ? "" : "s"));
+      parts.add(CountWords.of(number, unit));
     }
   }
 }

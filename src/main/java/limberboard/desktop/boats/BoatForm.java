@@ -6,7 +6,6 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -27,6 +26,7 @@ import limberboard.library.value.Exposure;
 import limberboard.library.value.Use;
 import limberboard.library.value.Water;
 import limberboard.library.value.Word;
+import limberboard.words.Sentences;
 
 /** The form of one boat. */
 final class BoatForm extends JPanel {
@@ -170,9 +170,7 @@ final class BoatForm extends JPanel {
             word ->
                 new Item(
                     word.word(),
-                    word.spoken().substring(0, 1).toUpperCase(Locale.ROOT)
-                        + word.spoken().substring(1)
-                        + (word instanceof Water ? " water" : "")))
+                    Sentences.capital(word.spoken()) + (word instanceof Water ? " water" : "")))
         .toList();
   }
 

@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.Boat;
@@ -19,6 +18,7 @@ import limberboard.library.page.Model.Choice;
 import limberboard.library.page.Model.Equipment;
 import limberboard.library.page.Page;
 import limberboard.library.problem.Problem;
+import limberboard.words.Sentences;
 
 /** What the boats place shows and does, without Swing. For the event thread only. */
 public final class BoatFormModel extends Observed {
@@ -354,9 +354,7 @@ public final class BoatFormModel extends Observed {
         + " "
         + problem.wrong()
         + "."
-        + (right.isEmpty()
-            ? ""
-            : " " + right.substring(0, 1).toUpperCase(Locale.ROOT) + right.substring(1) + ".");
+        + (right.isEmpty() ? "" : " " + Sentences.capital(right) + ".");
   }
 
   /** Whether the form is being saved. */

@@ -2,7 +2,6 @@ package limberboard.desktop.pages;
 
 import java.awt.BorderLayout;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -17,6 +16,7 @@ import limberboard.desktop.upkeep.WorkNotes;
 import limberboard.library.page.Kind;
 import limberboard.library.page.Page;
 import limberboard.library.problem.Problem;
+import limberboard.words.Sentences;
 
 /** The boat beside a page: whether it is for her and why, when its work is due, last done. */
 final class BoatPanel extends JPanel {
@@ -91,8 +91,7 @@ final class BoatPanel extends JPanel {
     if (fit.reason().isEmpty()) {
       return "For every boat.";
     }
-    String why = fit.reason();
-    return why.substring(0, 1).toUpperCase(Locale.ROOT) + why.substring(1) + ".";
+    return Sentences.capital(fit.reason()) + ".";
   }
 
   private void work(Page<?> page) {

@@ -11,6 +11,7 @@ import limberboard.library.Library;
 import limberboard.library.page.Kind;
 import limberboard.library.page.Page;
 import limberboard.library.value.BoatSystem;
+import limberboard.words.Sentences;
 
 /** The contents of the library as a tree. Immutable. */
 final class Contents {
@@ -74,7 +75,7 @@ final class Contents {
     for (BoatSystem system : BoatSystem.values()) {
       List<Node> kinds = kinds(pages, page -> filedUnder(page, system), boat);
       if (!kinds.isEmpty()) {
-        nodes.add(new Group(capital(system.spoken()), kinds));
+        nodes.add(new Group(Sentences.capital(system.spoken()), kinds));
       }
     }
     nodes.addAll(kinds(pages, page -> !isFiledBySystem(page), boat));
@@ -127,9 +128,5 @@ final class Contents {
       }
       return true;
     };
-  }
-
-  private static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }

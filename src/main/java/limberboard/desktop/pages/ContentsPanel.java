@@ -29,6 +29,7 @@ import javax.swing.tree.TreeSelectionModel;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Typing;
+import limberboard.words.CountWords;
 
 /** The contents as a tree with a filter above it. */
 final class ContentsPanel extends JPanel {
@@ -155,7 +156,7 @@ final class ContentsPanel extends JPanel {
     mark();
     int count = model.problems().size();
     problems.setVisible(count > 0);
-    problems.setText(count == 1 ? "1 problem in the files" : count + " problems in the files");
+    problems.setText(CountWords.of(count, "problem") + " in the files");
     refreshing = false;
   }
 

@@ -3,7 +3,6 @@ package limberboard.desktop.read;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import limberboard.library.Library;
@@ -13,6 +12,7 @@ import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
 import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
+import limberboard.words.Sentences;
 
 /** What stands at the foot of a page on screen: which pages it points to, and which point here. */
 public final class PageFoot {
@@ -53,12 +53,8 @@ public final class PageFoot {
       links.add(new Inline.PageLink(page.id(), Inline.text(page.title())));
     }
     return kinds.entrySet().stream()
-        .map(kind -> new Block.Fact(capital(kind.getKey().word()), kind.getValue()))
+        .map(kind -> new Block.Fact(Sentences.capital(kind.getKey().word()), kind.getValue()))
         .toList();
-  }
-
-  private static String capital(String word) {
-    return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
   }
 
   private static List<Page<?>> sorted(Library library, Iterable<String> ids) {

@@ -8,7 +8,6 @@ import javax.swing.AbstractButton;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import limberboard.desktop.base.Background;
-import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.base.Latest;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.parts.Buttons;
@@ -25,7 +24,10 @@ import limberboard.library.page.Check;
 import limberboard.print.picture.Picture;
 import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.Trace;
+import limberboard.words.AccessWords;
 import limberboard.words.Minutes;
+import limberboard.words.Sentences;
+import limberboard.words.SkillWords;
 
 /** One check: its cautions, the question in large type, how it is done, and buttons to answer. */
 final class CheckCard extends Docked {
@@ -81,7 +83,7 @@ final class CheckCard extends Docked {
     new StepCautions(model).of(step).forEach(page -> sheet.add(CautionBox.brief(page)));
     Wrapped question = Text.question(check.ask());
     sheet.add(question);
-    if (PageTitles.ownerMay(check.skill())) {
+    if (check.skill().ownerMay()) {
       addHow(trace, step, check);
     } else {
       sheet.add(Text.reading(PageTitles.otherHands(check.skill())));
@@ -99,7 +101,7 @@ final class CheckCard extends Docked {
 
   private void addHow(Trace trace, DoCheck step, Check check) {
     if (!step.toOpen().isEmpty()) {
-      sheet.add(labelled("First", FigureWords.access(step.toOpen())));
+      sheet.add(labelled("First", AccessWords.opened(step.toOpen())));
     }
     sheet.add(Text.reading(check.how()));
     String tools = names.tools(check.tools(), trace.fault().fitting());
@@ -147,8 +149,8 @@ final class CheckCard extends Docked {
         + ", a check. Takes "
         + Minutes.words(step.minutes())
         + (step.toOpen().isEmpty() ? "" : " with opening up")
-        + ". For "
-        + FigureWords.who(check.skill())
+        + ". "
+        + Sentences.capital(SkillWords.whose(check.skill()))
         + ".";
   }
 
@@ -156,7 +158,8 @@ final class CheckCard extends Docked {
     answers.removeAll();
     for (String answer : check.answers()) {
       JButton button =
-          Buttons.large(FigureWords.answer(answer), () -> model.answer(check.id(), answer));
+          Buttons.large(
+              Sentences.capital(Sentences.spoken(answer)), () -> model.answer(check.id(), answer));
       button.setName("answer-" + answer);
       answers.add(button);
     }

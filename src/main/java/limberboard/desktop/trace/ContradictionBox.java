@@ -1,8 +1,8 @@
 package limberboard.desktop.trace;
 
-import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.parts.Text;
 import limberboard.trace.Contradiction;
+import limberboard.words.Sentences;
 
 /** Says that answers do not go together, and which to check again. */
 final class ContradictionBox extends RemarkBox {
@@ -14,7 +14,7 @@ final class ContradictionBox extends RemarkBox {
               "Look again at: "
                   + against.check().ask()
                   + " (answered: "
-                  + FigureWords.answer(against.answer())
+                  + Sentences.capital(Sentences.spoken(against.answer()))
                   + ")"));
     }
   }

@@ -1,10 +1,10 @@
 package limberboard.desktop.trace;
 
 import java.util.Optional;
-import limberboard.desktop.base.FigureWords;
 import limberboard.trace.NextStep;
 import limberboard.trace.RankedCause;
 import limberboard.trace.StepOutcome;
+import limberboard.words.Sentences;
 
 /**
  * What one way a step can turn out would do. Immutable.
@@ -25,7 +25,7 @@ public record Effect(
   /** Works it out; takes as long as planning the step after it. */
   static Effect of(StepOutcome outcome) {
     return new Effect(
-        FigureWords.capital(outcome.finding().words()),
+        Sentences.capital(outcome.finding().words()),
         outcome.chance(),
         outcome.then().map(then -> then.ranking().get(0)),
         outcome.then().map(then -> then.next()),

@@ -12,8 +12,9 @@ import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.DefaultTableModel;
 import javax.swing.table.TableCellRenderer;
 import javax.swing.table.TableColumn;
-import limberboard.desktop.base.FigureWords;
 import limberboard.words.Minutes;
+import limberboard.words.PerCent;
+import limberboard.words.Sentences;
 
 /** What each answer would do, one row an answer; text in cells wraps. */
 final class EffectTable extends JTable {
@@ -62,14 +63,14 @@ final class EffectTable extends JTable {
       rows.addRow(
           new Object[] {
             effect.found(),
-            FigureWords.percent(effect.chance()),
+            PerCent.words(effect.chance()),
             effect
                 .leading()
-                .map(ranked -> ranked.cause().title() + ", " + FigureWords.percent(ranked.chance()))
+                .map(ranked -> ranked.cause().title() + ", " + PerCent.words(ranked.chance()))
                 .orElse("The fault is mended"),
             effect
                 .next()
-                .map(next -> FigureWords.capital(next.kind()) + ": " + next.text())
+                .map(next -> Sentences.capital(next.kind()) + ": " + next.text())
                 .orElse(""),
             effect.next().map(next -> Minutes.words(effect.minutes())).orElse("")
           });

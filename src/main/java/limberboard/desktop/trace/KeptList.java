@@ -8,6 +8,7 @@ import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
+import limberboard.words.CountWords;
 
 /** Offers to go on with traces of the chosen boat that were begun on an earlier day. */
 final class KeptList extends Column {
@@ -56,8 +57,7 @@ final class KeptList extends Column {
                     + ", started on "
                     + Days.written(trace.started())
                     + ", "
-                    + answers
-                    + (answers == 1 ? " answer" : " answers")),
+                    + CountWords.of(answers, "answer")),
             goOn,
             drop));
     return line;

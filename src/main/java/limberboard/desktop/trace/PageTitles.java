@@ -29,11 +29,6 @@ final class PageTitles {
     return session.library().page(id).map(Page::title).orElse(id.replace('-', ' '));
   }
 
-  /** Whether an owner may do work of this skill. */
-  static boolean ownerMay(Skill skill) {
-    return skill == Skill.OWNER || skill == Skill.HANDY;
-  }
-
   /** Who does what an owner must not. */
   static String otherHands(Skill skill) {
     return skill == Skill.LICENSED

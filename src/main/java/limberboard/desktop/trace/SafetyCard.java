@@ -2,7 +2,6 @@ package limberboard.desktop.trace;
 
 import java.awt.Rectangle;
 import javax.swing.JButton;
-import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.CautionBox;
 import limberboard.desktop.parts.Column;
@@ -14,6 +13,7 @@ import limberboard.trace.NextStep.MakeSafe;
 import limberboard.trace.Trace;
 import limberboard.trace.TrailEntry;
 import limberboard.trace.TrailStep;
+import limberboard.words.Sentences;
 
 /**
  * What a check that comes first for safety asks for is made safe: what to do, and a button that
@@ -59,7 +59,10 @@ final class SafetyCard extends Docked {
                 sheet.add(
                     CheckCard.labelled(
                         "Your answer",
-                        entry.text() + " " + FigureWords.answer(entry.answer()) + ".")));
+                        entry.text()
+                            + " "
+                            + Sentences.capital(Sentences.spoken(entry.answer()))
+                            + ".")));
     RemarkBox.addTo(sheet, trace);
     sheet.add(CheckCard.labelled("Why this", step.why()));
     sheet.scrollRectToVisible(new Rectangle(0, 0, 1, 1));

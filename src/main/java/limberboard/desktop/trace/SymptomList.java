@@ -11,6 +11,7 @@ import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.LimitedHeight;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
+import limberboard.words.CountWords;
 
 /** What do you notice? The symptoms of the chosen zone that fit the boat, or all of them. */
 final class SymptomList extends JPanel {
@@ -112,7 +113,7 @@ final class SymptomList extends JPanel {
         card = card.second().noting("Not on this boat: " + noticed.fit().reason());
       }
       if (answers > 0) {
-        card = card.noting("Begun: " + answers + (answers == 1 ? " answer" : " answers"));
+        card = card.noting("Begun: " + CountWords.of(answers, "answer"));
       }
       return group.isEmpty() ? card : card.under(group);
     }

@@ -9,7 +9,6 @@ import javax.swing.JComponent;
 import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
-import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;
@@ -18,6 +17,7 @@ import limberboard.trace.FaultCheck;
 import limberboard.trace.Trace;
 import limberboard.trace.TrailEntry;
 import limberboard.trace.TrailStep;
+import limberboard.words.Sentences;
 
 /** What has been answered so far; each answer can be changed or taken back. */
 final class TrailPanel extends JPanel {
@@ -78,7 +78,12 @@ final class TrailPanel extends JPanel {
     row.setName("trail-" + number);
     Column words = new Column(1);
     words.add(
-        Text.strong(number + ". " + entry.text() + "  " + FigureWords.answer(entry.answer())));
+        Text.strong(
+            number
+                + ". "
+                + entry.text()
+                + "  "
+                + Sentences.capital(Sentences.spoken(entry.answer()))));
     words.add(Text.quiet(entry.changed()));
     JButton back = Buttons.plain("Take back", () -> takeBack(entry.step()));
     back.getAccessibleContext().setAccessibleName("Take back answer " + number);
@@ -118,7 +123,7 @@ final class TrailPanel extends JPanel {
 
   private void fill(JPopupMenu menu, FaultCheck check) {
     for (String answer : check.answers()) {
-      JMenuItem item = new JMenuItem(FigureWords.answer(answer));
+      JMenuItem item = new JMenuItem(Sentences.capital(Sentences.spoken(answer)));
       item.addActionListener(e -> model.answer(check.id(), answer));
       menu.add(item);
     }

@@ -8,7 +8,6 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Card;
 import limberboard.desktop.parts.CardList;
@@ -21,6 +20,7 @@ import limberboard.desktop.parts.Wrapped;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace.Alternative;
 import limberboard.words.Minutes;
+import limberboard.words.Sentences;
 
 /** Why a step comes next: everything that could be done, and what each answer would do. */
 final class WhyPanel extends JPanel {
@@ -117,7 +117,7 @@ final class WhyPanel extends JPanel {
                 + "In all about "
                 + Minutes.words(option.expectedMinutes())
                 + " from here.")
-        .ofKind(FigureWords.capital(step.kind()))
+        .ofKind(Sentences.capital(step.kind()))
         .noting(shown ? "This is the step that is shown." : "");
   }
 

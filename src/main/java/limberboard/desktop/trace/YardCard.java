@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JButton;
-import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Docked;
@@ -15,6 +14,9 @@ import limberboard.trace.FaultCause;
 import limberboard.trace.NextStep.CallYard;
 import limberboard.trace.RankedCause;
 import limberboard.trace.Trace;
+import limberboard.words.PerCent;
+import limberboard.words.Sentences;
+import limberboard.words.SkillWords;
 
 /** The fault goes to the yard, with everything that has been found so far. */
 final class YardCard extends Docked {
@@ -84,11 +86,10 @@ final class YardCard extends Docked {
   }
 
   private static String line(RankedCause ranked) {
-    String chance =
-        FigureWords.capital(ranked.word()) + ", " + FigureWords.percent(ranked.chance()) + ".";
+    String chance = Sentences.capital(ranked.word()) + ", " + PerCent.words(ranked.chance()) + ".";
     FaultCause cause = ranked.cause();
     return cause.isSomethingElse()
         ? chance
-        : chance + " " + cause.mendTitle() + ": for " + FigureWords.who(cause.mendSkill()) + ".";
+        : chance + " " + cause.mendTitle() + ": " + SkillWords.whose(cause.mendSkill()) + ".";
   }
 }

@@ -1,10 +1,10 @@
 package limberboard.desktop.trace;
 
 import limberboard.boat.Boat;
-import limberboard.desktop.base.FigureWords;
 import limberboard.trace.RankedCause;
 import limberboard.trace.Trace;
 import limberboard.trace.TrailEntry;
+import limberboard.words.PerCent;
 
 /**
  * What was found, as plain text for the yard: the boat, the symptom, the answers, the causes.
@@ -32,7 +32,7 @@ record YardReport(Trace trace) {
         text.append("- ")
             .append(ranked.cause().title())
             .append(": ")
-            .append(FigureWords.percent(ranked.chance()))
+            .append(PerCent.words(ranked.chance()))
             .append('\n');
       }
     }

@@ -5,7 +5,6 @@ import java.awt.Rectangle;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Text;
 import limberboard.library.page.Caution;
@@ -15,7 +14,11 @@ import limberboard.trace.DiagnosticTree.Fork;
 import limberboard.trace.NextStep;
 import limberboard.trace.RankedCause;
 import limberboard.trace.TrailEntry;
+import limberboard.words.AccessWords;
 import limberboard.words.Minutes;
+import limberboard.words.PerCent;
+import limberboard.words.Sentences;
+import limberboard.words.SkillWords;
 
 /** The selected step in full: cautions first, then what it is, the causes there, its outcomes. */
 final class ForkDetails extends JPanel {
@@ -78,7 +81,7 @@ final class ForkDetails extends JPanel {
   private static String effort(Fork fork) {
     NextStep step = fork.step();
     String first =
-        step.toOpen().isEmpty() ? "" : " First: " + FigureWords.access(step.toOpen()) + ".";
+        step.toOpen().isEmpty() ? "" : " First: " + AccessWords.opened(step.toOpen()) + ".";
     return "Takes "
         + Minutes.words(step.minutes())
         + ". On average "
@@ -90,10 +93,10 @@ final class ForkDetails extends JPanel {
 
   private static String who(NextStep step) {
     if (step instanceof NextStep.DoCheck check) {
-      return " For " + FigureWords.who(check.check().check().skill()) + ".";
+      return " " + Sentences.capital(SkillWords.whose(check.check().check().skill())) + ".";
     }
     return step instanceof NextStep.DoMend mend
-        ? " For " + FigureWords.who(mend.cause().mendSkill()) + "."
+        ? " " + Sentences.capital(SkillWords.whose(mend.cause().mendSkill())) + "."
         : "";
   }
 
@@ -104,7 +107,9 @@ final class ForkDetails extends JPanel {
       column.add(Text.quiet("It is the first step."));
     }
     for (TrailEntry entry : trail) {
-      column.add(Text.plain(entry.text() + " " + FigureWords.answer(entry.answer()) + "."));
+      column.add(
+          Text.plain(
+              entry.text() + " " + Sentences.capital(Sentences.spoken(entry.answer())) + "."));
     }
   }
 
@@ -118,7 +123,7 @@ final class ForkDetails extends JPanel {
                   + ": "
                   + ranked.word()
                   + ", "
-                  + FigureWords.percent(ranked.chance())
+                  + PerCent.words(ranked.chance())
                   + "."));
     }
   }

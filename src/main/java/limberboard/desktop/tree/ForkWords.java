@@ -1,10 +1,11 @@
 package limberboard.desktop.tree;
 
-import limberboard.desktop.base.FigureWords;
 import limberboard.trace.DiagnosticTree.Branch;
 import limberboard.trace.DiagnosticTree.End;
 import limberboard.trace.DiagnosticTree.Fork;
 import limberboard.words.Minutes;
+import limberboard.words.PerCent;
+import limberboard.words.Sentences;
 
 /** What a tree says in words. */
 final class ForkWords {
@@ -12,7 +13,7 @@ final class ForkWords {
 
   /** What kind of step it is. */
   static String kind(Fork fork) {
-    return FigureWords.answer(fork.step().kind());
+    return Sentences.capital(Sentences.spoken(fork.step().kind()));
   }
 
   /** What it costs from a fork on. */
@@ -37,10 +38,7 @@ final class ForkWords {
   /** One way a step can turn out, as a line. */
   static String branch(Branch branch) {
     String found =
-        FigureWords.capital(branch.finding().words())
-            + ", "
-            + FigureWords.percent(branch.chance())
-            + ": ";
+        Sentences.capital(branch.finding().words()) + ", " + PerCent.words(branch.chance()) + ": ";
     return found
         + (branch.end() == End.FORK
             ? branch.then().map(ForkWords::leadsTo).orElse("")
@@ -64,8 +62,8 @@ final class ForkWords {
     }
     all.append(kind(fork)).append(": ").append(fork.step().text());
     all.append(endsSentence(fork.step().text()) ? " " : ". ");
-    all.append(FigureWords.capital(minutes(fork))).append(". ");
-    all.append("Reached in ").append(FigureWords.percent(fork.chance())).append(" of cases. ");
+    all.append(Sentences.capital(minutes(fork))).append(". ");
+    all.append("Reached in ").append(PerCent.words(fork.chance())).append(" of cases. ");
     if (walk.canFold(fork)) {
       all.append(walk.isOpen(fork) ? "Unfolded" : "Folded");
       all.append(", ").append(walk.behind(fork)).append(" steps behind it.");

@@ -1,9 +1,9 @@
 package limberboard.desktop.tree;
 
 import java.util.List;
-import limberboard.desktop.base.FigureWords;
 import limberboard.trace.DiagnosticTree.Branch;
 import limberboard.trace.DiagnosticTree.Fork;
+import limberboard.words.Sentences;
 
 /**
  * The texts of a tree, broken into lines.
@@ -23,7 +23,7 @@ record Texts(Grid grid) {
   /** What is found on a branch. */
   List<String> label(Branch branch) {
     double width = grid.gap() - grid.stub() - 2 * grid.small();
-    return lines().of(FigureWords.capital(branch.finding().words()), width, MOST_LABEL_LINES);
+    return lines().of(Sentences.capital(branch.finding().words()), width, MOST_LABEL_LINES);
   }
 
   private Lines lines() {

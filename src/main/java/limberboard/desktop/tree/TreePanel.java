@@ -8,7 +8,6 @@ import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Divider;
 import limberboard.desktop.parts.Sides;
@@ -18,7 +17,9 @@ import limberboard.library.page.Caution;
 import limberboard.library.page.Page;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.NextStep;
+import limberboard.words.CountWords;
 import limberboard.words.Minutes;
+import limberboard.words.PerCent;
 
 /** The whole tree of a trace, with the selected step told in full beside it. */
 public final class TreePanel extends JPanel {
@@ -138,7 +139,7 @@ public final class TreePanel extends JPanel {
             ? " You went another way, so where you are is not on it."
             : "";
     return begins
-        + counted(tree.forks().size())
+        + CountWords.of(tree.forks().size(), "step")
         + ", about "
         + Minutes.words(tree.root().expectedMinutes())
         + " on average."
@@ -146,16 +147,12 @@ public final class TreePanel extends JPanel {
         + left(tree);
   }
 
-  private static String counted(int forks) {
-    return forks == 1 ? "1 step" : forks + " steps";
-  }
-
   private static String left(DiagnosticTree tree) {
     return tree.notDrawn() > 0
         ? " Left out: what is met less than once in "
             + Math.round(1 / tree.rarest())
             + " times, together "
-            + FigureWords.percent(tree.notDrawn())
+            + PerCent.words(tree.notDrawn())
             + "."
         : "";
   }

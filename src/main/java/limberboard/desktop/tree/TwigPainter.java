@@ -5,9 +5,9 @@ import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
-import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.look.Palette;
 import limberboard.trace.DiagnosticTree.End;
+import limberboard.words.PerCent;
 
 /** Paints branches: a line, the answer above it, its chance below it, and how it ends. */
 final class TwigPainter {
@@ -39,7 +39,7 @@ final class TwigPainter {
     }
     g.setFont(fonts.font(false));
     g.setColor(Palette.QUIET.color());
-    String chance = FigureWords.percent(twig.branch().chance());
+    String chance = PerCent.words(twig.branch().chance());
     g.drawString(chance, (float) x, (float) (twig.to().getY() + grid.small() + fonts.ascent()));
     twig.tag().ifPresent(tag -> tag(g, twig, tag));
   }

@@ -28,6 +28,7 @@ import limberboard.desktop.base.Settings;
 import limberboard.desktop.look.AppIcon;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.TextHabits;
+import limberboard.words.CountWords;
 
 /** The window. It remembers where it stood and which place was shown. */
 public final class MainWindow {
@@ -289,14 +290,12 @@ public final class MainWindow {
     }
     int pages = session.library().pages().size();
     int problems = session.workspace().problems().size();
-    return counted(pages, "page")
+    return CountWords.of(pages, "page")
         + ", "
-        + counted(session.workspace().boats().size(), "boat")
-        + (problems == 0 ? "" : ", " + counted(problems, "problem") + " in the files: see Pages");
-  }
-
-  private static String counted(int number, String what) {
-    return number + " " + what + (number == 1 ? "" : "s");
+        + CountWords.of(session.workspace().boats().size(), "boat")
+        + (problems == 0
+            ? ""
+            : ", " + CountWords.of(problems, "problem") + " in the files: see Pages");
   }
 
   /** Closes the window once every place lets it. */

@@ -3,6 +3,7 @@ package limberboard.library.page;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import limberboard.library.value.Condition;
 import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Likelihood;
@@ -80,6 +81,20 @@ public record Check(
    */
   public Optional<String> safety() {
     return comesFirst ? Optional.of(makeSafe.orElse(KEEP_CLEAR)) : Optional.empty();
+  }
+
+  /** Whether any answer's likelihood is given for a cause, or for {@link #OTHERS}. */
+  public boolean mentions(String cause) {
+    return finds.values().stream().anyMatch(found -> found.containsKey(cause));
+  }
+
+  /** For each answer how likely it is under a cause, or under {@link #OTHERS}. */
+  public double[] chances(String cause) {
+    return Likelihood.shares(
+        answers.stream()
+            .map(answer -> finds.getOrDefault(answer, Map.of()).get(cause))
+            .map(found -> found == null ? OptionalDouble.empty() : OptionalDouble.of(found.value()))
+            .toList());
   }
 
   /** Whether this answer to a check that comes first says that it is safe. */

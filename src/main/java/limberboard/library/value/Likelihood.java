@@ -1,7 +1,10 @@
 package limberboard.library.value;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /**
  * A chance, written as a word or as a number.
@@ -72,5 +75,28 @@ public record Likelihood(String text, double value) {
   /** The scale: word to value, from always down to never. */
   public static Map<String, Double> scale() {
     return java.util.Collections.unmodifiableMap(SCALE);
+  }
+
+  /**
+   * The file formats' rule for one cause and one check: answers whose likelihood is not given share
+   * what is left to 1 in equal parts; where the given ones come to more than 1, or all are given,
+   * they are divided by their sum. Where all are given as 0 they count as equal.
+   *
+   * @param given for each answer its likelihood, 0 to 1, if the page gives one
+   */
+  public static double[] shares(List<OptionalDouble> given) {
+    double sum = given.stream().mapToDouble(value -> value.orElse(0)).sum();
+    long open = given.stream().filter(OptionalDouble::isEmpty).count();
+    double[] shares = new double[given.size()];
+    if (open == 0 && sum == 0) {
+      Arrays.fill(shares, 1.0 / shares.length);
+      return shares;
+    }
+    boolean divide = open == 0 || sum > 1;
+    for (int i = 0; i < shares.length; i++) {
+      double value = given.get(i).orElse(divide ? 0 : (1 - sum) / open);
+      shares[i] = divide ? value / sum : value;
+    }
+    return shares;
   }
 }

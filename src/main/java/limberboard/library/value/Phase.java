@@ -3,24 +3,13 @@ package limberboard.library.value;
 /** When in the boat's year work is done, in the order of a season. */
 public enum Phase implements Word {
   /** Ashore, mast down. */
-  ASHORE_MAST_DOWN("ashore with the mast down"),
+  ASHORE_MAST_DOWN,
   /** Ashore, mast stepped. */
-  ASHORE_MAST_UP("ashore with the mast stepped"),
+  ASHORE_MAST_UP,
   /** Afloat at the berth. */
-  AFLOAT("afloat at the berth"),
+  AFLOAT,
   /** Under sail. */
-  UNDER_SAIL("under sail"),
+  UNDER_SAIL,
   /** When laying up. */
-  LAY_UP("when laying up");
-
-  private final String when;
-
-  Phase(String when) {
-    this.when = when;
-  }
-
-  /** When that is, within a sentence. */
-  public String when() {
-    return when;
-  }
+  LAY_UP
 }

@@ -9,5 +9,10 @@ public enum Skill implements Word {
   /** The yard. */
   YARD,
   /** Somebody licensed for it; never printed as a do-it-yourself procedure. */
-  LICENSED
+  LICENSED;
+
+  /** Whether an owner may do it. */
+  public boolean ownerMay() {
+    return this == OWNER || this == HANDY;
+  }
 }

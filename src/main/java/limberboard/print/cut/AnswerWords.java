@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import limberboard.library.page.Cause;
 import limberboard.library.page.Check;
-import limberboard.library.value.Likelihood;
 import limberboard.print.page.Inline;
+import limberboard.words.ChanceWords;
 
 /**
  * What an answer says, in words: for which causes it speaks, because it is found with them more
@@ -69,38 +69,16 @@ final class AnswerWords {
   /** Cause title to how likely the answer is with it. */
   private Map<String, Double> chances(String answer) {
     Map<String, Double> chances = new LinkedHashMap<>();
+    int at = check.answers().indexOf(answer);
     for (Cause cause : causes) {
-      if (mentions(cause.id())) {
-        chances.put(cause.title(), chance(answer, cause.id()));
+      if (check.mentions(cause.id())) {
+        chances.put(cause.title(), check.chances(cause.id())[at]);
       }
     }
-    if (mentions(Check.OTHERS)) {
-      chances.put(ANY_OTHER, chance(answer, Check.OTHERS));
+    if (check.mentions(Check.OTHERS)) {
+      chances.put(ANY_OTHER, check.chances(Check.OTHERS)[at]);
     }
     return chances;
-  }
-
-  private boolean mentions(String cause) {
-    return check.finds().values().stream().anyMatch(finds -> finds.containsKey(cause));
-  }
-
-  private double chance(String answer, String cause) {
-    double given = 0;
-    int open = 0;
-    for (String each : check.answers()) {
-      Likelihood likelihood = likelihood(each, cause);
-      given += likelihood == null ? 0 : likelihood.value();
-      open += likelihood == null ? 1 : 0;
-    }
-    Likelihood own = likelihood(answer, cause);
-    if (own == null) {
-      return Math.max(0, 1 - given) / open;
-    }
-    return open == 0 || given > 1 ? own.value() / given : own.value();
-  }
-
-  private Likelihood likelihood(String answer, String cause) {
-    return check.finds().getOrDefault(answer, Map.of()).get(cause);
   }
 
   /** Those whose chance lies in the range, the likeliest first. */
@@ -116,17 +94,7 @@ final class AnswerWords {
 
   private static String said(Map<String, Double> chances) {
     return chances.entrySet().stream()
-        .map(entry -> entry.getKey() + " (" + word(entry.getValue()) + ")")
+        .map(entry -> entry.getKey() + " (" + ChanceWords.often(entry.getValue()) + ")")
         .collect(Collectors.joining("; "));
-  }
-
-  /** The nearest word of the likelihood scale. */
-  private static String word(double chance) {
-    String nearest =
-        Likelihood.scale().entrySet().stream()
-            .min(Comparator.comparingDouble(entry -> Math.abs(entry.getValue() - chance)))
-            .map(Map.Entry::getKey)
-            .orElseThrow();
-    return nearest.equals("even") ? "as often as not" : nearest.replace('-', ' ');
   }
 }

@@ -12,6 +12,7 @@ import limberboard.print.markdown.MarkdownReader.Read;
 import limberboard.print.page.Block;
 import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
+import limberboard.words.Sentences;
 
 /** Cuts a page's own text: sections that are only for other boats are left out, with the reason. */
 final class BodyCutter {
@@ -98,7 +99,7 @@ final class BodyCutter {
   }
 
   private static Block note(String words) {
-    String sentence = Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
+    String sentence = Sentences.capital(words) + ".";
     return new Block.Paragraph(List.of(new Inline.Emphasis(Inline.text(sentence))));
   }
 

@@ -13,6 +13,7 @@ import limberboard.print.page.Block;
 import limberboard.print.page.Block.Side;
 import limberboard.print.page.Inline;
 import limberboard.words.Minutes;
+import limberboard.words.SkillWords;
 
 /** Writes one check: the question, how to do it, what it takes, and what each answer says. */
 public final class CheckCutter {

@@ -11,6 +11,7 @@ import limberboard.library.page.Page;
 import limberboard.library.value.Condition;
 import limberboard.library.value.Range;
 import limberboard.library.value.Word;
+import limberboard.words.Sentences;
 import limberboard.words.TimeWords;
 
 /** Conditions in words: which boats something is for. Immutable. */
@@ -28,12 +29,12 @@ public final class ConditionWords {
   String of(Condition condition) {
     List<String> parts = new ArrayList<>();
     if (!condition.fitted().isEmpty()) {
-      parts.add("with " + joined(titles(condition.fitted()), " and "));
+      parts.add("with " + Sentences.list(titles(condition.fitted()), "and"));
     }
     List<String> without = titles(condition.notFitted());
     List<String> lacked = without.stream().filter(title -> !isNothing(title)).toList();
     if (!lacked.isEmpty()) {
-      parts.add("without " + joined(lacked, " or "));
+      parts.add("without " + Sentences.list(lacked, "or"));
     }
     without.stream()
         .filter(ConditionWords::isNothing)
@@ -51,7 +52,7 @@ public final class ConditionWords {
     }
     condition.age().ifPresent(age -> parts.add("at least " + TimeWords.period(age) + " old"));
     if (!condition.any().isEmpty()) {
-      parts.add(joined(condition.any().stream().map(this::bare).toList(), " or "));
+      parts.add(Sentences.list(condition.any().stream().map(this::bare).toList(), "or"));
     }
     return (models(condition.model()) + " " + String.join(", ", parts)).strip();
   }
@@ -65,8 +66,8 @@ public final class ConditionWords {
   private String models(List<String> ids) {
     return ids.isEmpty()
         ? BOATS
-        : joined(
-            ids.stream().map(id -> library.page(id).map(Page::title).orElse(id)).toList(), " and ");
+        : Sentences.list(
+            ids.stream().map(id -> library.page(id).map(Page::title).orElse(id)).toList(), "and");
   }
 
   private List<String> titles(List<String> choices) {
@@ -85,7 +86,7 @@ public final class ConditionWords {
         .flatMap(equipment -> equipment.choices().stream())
         .filter(found -> found.id().equals(choice))
         .findFirst()
-        .map(found -> lowered(found.title()))
+        .map(found -> Sentences.lowered(found.title()))
         .orElseGet(() -> choice.replace('-', ' '));
   }
 
@@ -98,27 +99,12 @@ public final class ConditionWords {
                 library.all(Model.class).stream()
                     .flatMap(model -> model.details().zone(id).stream())
                     .findFirst())
-        .map(zone -> lowered(zone.title()))
+        .map(zone -> Sentences.lowered(zone.title()))
         .orElseGet(() -> id.replace('-', ' '));
   }
 
-  /** Within a sentence: its first letter small, unless it begins with an abbreviation. */
-  public static String lowered(String title) {
-    boolean abbreviation = title.length() > 1 && Character.isUpperCase(title.charAt(1));
-    return abbreviation || title.isEmpty()
-        ? title
-        : Character.toLowerCase(title.charAt(0)) + title.substring(1);
-  }
-
   private static String words(List<? extends Word> words) {
-    return joined(words.stream().map(Word::spoken).toList(), " or ");
-  }
-
-  private static String joined(List<String> parts, String last) {
-    int end = parts.size() - 1;
-    return end < 1
-        ? String.join("", parts)
-        : String.join(", ", parts.subList(0, end)) + last + parts.get(end);
+    return Sentences.list(words.stream().map(Word::spoken).toList(), "or");
   }
 
   /** A range in words: {@code 2012–2018}, {@code from 2016 on}, {@code until 2015}. */

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.Fit;
 import limberboard.library.value.Interval;
+import limberboard.words.PhaseWords;
 import limberboard.words.TimeWords;
 import limberboard.workings.QuantityWords;
 
@@ -25,7 +26,7 @@ final class IntervalWords {
             ? String.join(" or ", limits) + ", whichever comes first"
             : String.join("", limits);
     List<String> parts = new ArrayList<>();
-    parts.add(first + interval.phase().map(phase -> ", " + phase.when()).orElse(""));
+    parts.add(first + interval.phase().map(phase -> ", " + PhaseWords.of(phase)).orElse(""));
     interval.fromAge().map(TimeWords::from).ifPresent(parts::add);
     if (interval.expires()) {
       parts.add("it runs out by its date even when it has not been used");

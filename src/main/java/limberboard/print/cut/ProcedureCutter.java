@@ -15,6 +15,9 @@ import limberboard.print.page.Part;
 
 /** Cuts a procedure: cautions, who, when, what it takes, and the steps that are for the boat. */
 final class ProcedureCutter {
+  private static final String STEPS_NOT_PRINTED =
+      "A person licensed for it does this work, so its steps are not printed here.";
+
   private final CutContext cutting;
   private final PageParts parts;
   private final WayThere way;
@@ -39,7 +42,7 @@ final class ProcedureCutter {
     List<Part> cut = new ArrayList<>();
     Cautions.part(cutting.cautions().of(page)).ifPresent(cut::add);
     parts.fit(page).ifPresent(cut::add);
-    SkillWords.notice(procedure.skill()).ifPresent(cut::add);
+    notice(procedure.skill()).ifPresent(cut::add);
     cut.add(new ProcedureFacts(cutting, way).part(page));
     way.part(procedure.access()).ifPresent(cut::add);
     if (!licensed) {
@@ -90,7 +93,7 @@ final class ProcedureCutter {
     List<Part> cut = new ArrayList<>();
     BodyCutter.part(BodyCutter.OWNERS_PART, new BodyCutter(cutting).ownersPart(page))
         .ifPresent(cut::add);
-    cut.add(PageParts.notice("The work", SkillWords.STEPS_NOT_PRINTED));
+    cut.add(PageParts.notice("The work", STEPS_NOT_PRINTED));
     return cut;
   }
 
@@ -111,5 +114,24 @@ final class ProcedureCutter {
     return facts.isEmpty()
         ? Optional.empty()
         : Optional.of(new Part(Part.Role.RELATED, "Belongs to", List.of(new Block.Facts(facts))));
+  }
+
+  /** The notice that comes before everything else for work that is not the owner's. */
+  private static Optional<Part> notice(Skill skill) {
+    return switch (skill) {
+      case OWNER, HANDY -> Optional.empty();
+      case YARD ->
+          Optional.of(
+              PageParts.notice(
+                  "Who may do this",
+                  "This is work for the yard. Read here what will be done, and leave the doing to"
+                      + " people who have the gear and the practice."));
+      case LICENSED ->
+          Optional.of(
+              PageParts.notice(
+                  "Who may do this",
+                  "Only a person licensed for this work may do it. Local codes and the licensed"
+                      + " trade come before anything on this page."));
+    };
   }
 }

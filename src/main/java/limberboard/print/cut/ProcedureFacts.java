@@ -9,6 +9,7 @@ import limberboard.print.page.Block;
 import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
 import limberboard.words.Minutes;
+import limberboard.words.SkillWords;
 import limberboard.words.TimeWords;
 
 /** The facts of a procedure: who, how long, how often, when to look again, where. */

@@ -13,6 +13,7 @@ import limberboard.library.value.Interval;
 import limberboard.print.page.Block;
 import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
+import limberboard.words.SkillWords;
 
 /** Cuts a symptom: cautions, what to do at once, the causes and the checks in words. */
 final class SymptomCutter {

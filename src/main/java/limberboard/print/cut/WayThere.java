@@ -13,6 +13,7 @@ import limberboard.print.page.Block;
 import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
 import limberboard.words.Minutes;
+import limberboard.words.Sentences;
 
 /** What must be opened, lifted, lowered or hauled out first, in its order, with the time. */
 final class WayThere {
@@ -55,7 +56,7 @@ final class WayThere {
             .orElseGet(() -> wanted.stream().map(this::title).toList());
     return titles.isEmpty()
         ? Optional.empty()
-        : Optional.of(String.join(", ", titles.stream().map(ConditionWords::lowered).toList()));
+        : Optional.of(String.join(", ", titles.stream().map(Sentences::lowered).toList()));
   }
 
   private static List<Access> toOpen(Fitting fitting, List<String> wanted) {

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import limberboard.upkeep.TimeLine;
 import limberboard.upkeep.TimeLine.Row;
 import limberboard.upkeep.TimeLine.Season;
+import limberboard.words.CountWords;
 import limberboard.words.DayWords;
 import limberboard.words.Minutes;
 
@@ -22,9 +23,8 @@ public final class TimeLineWords {
         + " to "
         + DayWords.of(season.season().to())
         + ": "
-        + season.jobs()
-        + (season.jobs() == 1 ? " piece" : " pieces")
-        + " of work, "
+        + CountWords.of(season.jobs(), "piece of work", "pieces of work")
+        + ", "
         + Minutes.words(season.minutes())
         + " without opening what is in the way";
   }

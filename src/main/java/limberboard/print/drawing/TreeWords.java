@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import limberboard.library.page.Model.Access;
 import limberboard.library.value.Skill;
-import limberboard.print.cut.SkillWords;
 import limberboard.print.page.Block;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.DiagnosticTree.Branch;
@@ -21,6 +20,7 @@ import limberboard.trace.NextStep.MakeSafe;
 import limberboard.trace.RankedCause;
 import limberboard.words.Minutes;
 import limberboard.words.PerCent;
+import limberboard.words.SkillWords;
 
 /** A diagnostic tree in words, the same in every output. Immutable. */
 final class TreeWords {

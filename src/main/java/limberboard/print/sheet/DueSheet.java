@@ -22,9 +22,11 @@ import limberboard.upkeep.Due;
 import limberboard.upkeep.Due.Group;
 import limberboard.upkeep.TimeLine;
 import limberboard.upkeep.Upkeep;
+import limberboard.words.CountWords;
 import limberboard.words.DayWords;
 import limberboard.words.Minutes;
 import limberboard.words.PhaseWords;
+import limberboard.words.SkillWords;
 
 /**
  * What is due on a boat, as a sheet that any output can render: what is overdue, what is for this
@@ -116,8 +118,8 @@ public final class DueSheet {
 
   private static String count(List<Due> all) {
     int minutes = all.stream().mapToInt(due -> due.work().details().minutes()).sum();
-    return all.size()
-        + (all.size() == 1 ? " piece of work, " : " pieces of work, ")
+    return CountWords.of(all.size(), "piece of work", "pieces of work")
+        + ", "
         + Minutes.words(minutes)
         + " without opening what is in the way";
   }
@@ -138,7 +140,7 @@ public final class DueSheet {
     String effort =
         Minutes.words(due.work().details().minutes())
             + ", "
-            + due.work().details().skill().spoken()
+            + SkillWords.brief(due.work().details().skill())
             + due.phase().map(phase -> ", " + PhaseWords.of(phase)).orElse("");
     List<Inline> what = new ArrayList<>();
     what.add(new Inline.Strong(Inline.text(due.title())));

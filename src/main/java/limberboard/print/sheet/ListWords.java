@@ -13,8 +13,11 @@ import limberboard.library.value.Skill;
 import limberboard.upkeep.list.ListKind;
 import limberboard.upkeep.list.ListLine;
 import limberboard.upkeep.list.ListPart;
+import limberboard.words.AccessWords;
+import limberboard.words.CountWords;
 import limberboard.words.DayWords;
 import limberboard.words.Minutes;
+import limberboard.words.SkillWords;
 
 /** Lists of work, in words. */
 public final class ListWords {
@@ -46,7 +49,7 @@ public final class ListWords {
 
   /** So many lines, with the minutes of work and of access apart. */
   static String sum(int lines, double work, double access) {
-    String count = lines + (lines == 1 ? " line" : " lines");
+    String count = CountWords.of(lines, "line");
     return access == 0
         ? count + ", " + Minutes.words(work) + " of work"
         : count
@@ -58,16 +61,6 @@ public final class ListWords {
             + Minutes.words(work + access);
   }
 
-  /** Who does it, where that is not any owner. */
-  static Optional<String> who(Skill skill) {
-    return switch (skill) {
-      case OWNER -> Optional.empty();
-      case HANDY -> Optional.of("used to tools");
-      case YARD -> Optional.of("the yard's work");
-      case LICENSED -> Optional.of("only for a person licensed for it");
-    };
-  }
-
   /** What there is to know of a line: minutes, place, who, by when. */
   public static List<String> facts(ListLine line, LocalDate on) {
     List<String> facts = new ArrayList<>();
@@ -75,7 +68,9 @@ public final class ListWords {
         Stream.of(
                 Optional.of(Minutes.words(line.minutes())),
                 line.zone().map(Zone::title),
-                who(line.work().details().skill()))
+                Optional.of(line.work().details().skill())
+                    .filter(skill -> skill != Skill.OWNER)
+                    .map(SkillWords::brief))
             .flatMap(Optional::stream)
             .collect(Collectors.joining(" · ")));
     line.task()
@@ -89,14 +84,7 @@ public final class ListWords {
 
   /** What is opened before a line, or nothing. */
   static String open(ListLine line) {
-    return line.open().isEmpty() ? "" : "Open: " + opened(line);
-  }
-
-  /** The accesses opened before a line, with their minutes. */
-  static String opened(ListLine line) {
-    return line.open().stream()
-        .map(access -> access.title() + " (" + Minutes.words(access.minutes()) + ")")
-        .collect(Collectors.joining("; then "));
+    return line.open().isEmpty() ? "" : "Open: " + AccessWords.opened(line.open());
   }
 
   /** What is closed after a line, or nothing. */

@@ -15,7 +15,6 @@ import limberboard.library.page.Page;
 import limberboard.library.page.ToolUse;
 import limberboard.library.value.Skill;
 import limberboard.print.cut.CheckCutter;
-import limberboard.print.cut.SkillWords;
 import limberboard.print.drawing.Markup;
 import limberboard.trace.NextStep;
 import limberboard.trace.RankedCause;
@@ -24,6 +23,7 @@ import limberboard.trace.Trace;
 import limberboard.trace.TrailEntry;
 import limberboard.words.Minutes;
 import limberboard.words.PerCent;
+import limberboard.words.SkillWords;
 
 /**
  * Where a trace stands and what to do next, in words for a letter: every caution first and in full,

@@ -16,7 +16,9 @@ import limberboard.print.page.Part;
 import limberboard.upkeep.shopping.Job;
 import limberboard.upkeep.shopping.MixWarning;
 import limberboard.upkeep.shopping.ShoppingList;
+import limberboard.words.CountWords;
 import limberboard.words.DayWords;
+import limberboard.words.Sentences;
 import limberboard.workings.QuantityWords;
 
 /**
@@ -80,7 +82,7 @@ public final class ShoppingSheet {
   private static String jobs(List<Job> jobs) {
     int works = (int) jobs.stream().map(job -> job.work().id()).distinct().count();
     int times = jobs.stream().mapToInt(Job::times).sum();
-    String count = works == 1 ? "one piece of work" : works + " pieces of work";
+    String count = CountWords.of(works, "piece of work", "pieces of work");
     return times == works ? count : count + ", done " + times + " times in all";
   }
 
@@ -112,12 +114,8 @@ public final class ShoppingSheet {
     String grade = warning.grade() == MixWarning.Grade.NEVER ? "Never: " : "Take care: ";
     return List.of(
         new Inline.Strong(Inline.text(grade + warning.what() + ".")),
-        new Inline.Text(" " + sentence(warning.why()) + ". Source: " + warning.source() + "."));
-  }
-
-  /** A text with a capital at its beginning. */
-  static String sentence(String text) {
-    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+        new Inline.Text(
+            " " + Sentences.capital(warning.why()) + ". Source: " + warning.source() + "."));
   }
 
   private static Part facts(ShoppingList list) {

@@ -16,6 +16,7 @@ import limberboard.upkeep.shopping.ShoppingList;
 import limberboard.upkeep.shopping.Substitute;
 import limberboard.upkeep.shopping.ToolLine;
 import limberboard.upkeep.shopping.Usage;
+import limberboard.words.Sentences;
 import limberboard.workings.QuantityWords;
 
 /**
@@ -90,10 +91,10 @@ final class ShoppingTables {
     text.add(new Inline.Text(BOX));
     text.add(new Inline.Strong(List.of(cutting.link(line.material().id()))));
     text.add(close ? new Inline.Text(": ") : new Inline.LineBreak());
-    text.add(new Inline.Text(close ? words.buy(line) : ShoppingSheet.sentence(words.buy(line))));
+    text.add(new Inline.Text(close ? words.buy(line) : Sentences.capital(words.buy(line))));
     for (String remark : words.remarks(line)) {
       text.add(close ? new Inline.Text(". ") : new Inline.LineBreak());
-      text.add(new Inline.Text(ShoppingSheet.sentence(remark)));
+      text.add(new Inline.Text(Sentences.capital(remark)));
     }
     for (Substitute substitute : line.substitutes()) {
       if (substitute.isOffered()) {

@@ -17,7 +17,6 @@ import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.problem.Problem;
 import limberboard.print.cut.Cautions;
-import limberboard.print.cut.ConditionWords;
 import limberboard.print.cut.PageCutter;
 import limberboard.print.cut.PageParts;
 import limberboard.print.page.Block;
@@ -27,7 +26,9 @@ import limberboard.print.page.Part;
 import limberboard.upkeep.list.ListLine;
 import limberboard.upkeep.list.ListPart;
 import limberboard.upkeep.list.WorkList;
+import limberboard.words.AccessWords;
 import limberboard.words.DayWords;
+import limberboard.words.Sentences;
 import limberboard.words.TimeWords;
 
 /**
@@ -171,7 +172,7 @@ public final class WorkListSheet {
     return boat.model().details().equipment().stream()
         .map(equipment -> choice(equipment, boat))
         .flatMap(Optional::stream)
-        .map(ConditionWords::lowered)
+        .map(Sentences::lowered)
         .collect(Collectors.joining(", "));
   }
 
@@ -231,7 +232,7 @@ public final class WorkListSheet {
     Page<Procedure> page = line.work();
     List<Block.Fact> beside = new ArrayList<>();
     if (onPaper && !line.open().isEmpty()) {
-      beside.add(Block.Fact.of("First open", ListWords.opened(line)));
+      beside.add(Block.Fact.of("First open", AccessWords.opened(line.open())));
     }
     page.details()
         .lookFor()

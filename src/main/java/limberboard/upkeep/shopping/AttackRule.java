@@ -8,6 +8,7 @@ import limberboard.library.page.Mixing.Attack;
 import limberboard.library.page.Page;
 import limberboard.library.value.Substance;
 import limberboard.upkeep.shopping.MixWarning.Grade;
+import limberboard.words.Sentences;
 
 /** Materials that spoil what they touch: in the same job, or elsewhere on this boat. */
 final class AttackRule implements MixRule {
@@ -41,7 +42,7 @@ final class AttackRule implements MixRule {
                     + " on "
                     + attack.what().spoken()
                     + ", which "
-                    + Chosen.lower(other.title())
+                    + Sentences.lowered(other.title())
                     + " lies against ("
                     + Chosen.titles(both)
                     + ")",

@@ -15,6 +15,7 @@ import limberboard.library.page.Mixing;
 import limberboard.library.page.Model.Choice;
 import limberboard.library.page.Page;
 import limberboard.library.value.Substance;
+import limberboard.words.Sentences;
 
 /**
  * What the rules of mixing look at: the boat, what is on the list with the jobs that need it, and
@@ -62,7 +63,7 @@ record Chosen(Library library, Fitting fitting, Map<Page<Material>, List<Job>> j
                       .forEach(
                           substance ->
                               made.computeIfAbsent(substance, s -> new ArrayList<>())
-                                  .add(lower(choice.title())));
+                                  .add(Sentences.lowered(choice.title())));
                 }
               }
             });
@@ -77,13 +78,5 @@ record Chosen(Library library, Fitting fitting, Map<Page<Material>, List<Job>> j
   /** Titles of procedures, as a person lists them. */
   static String titles(List<Job> jobs) {
     return String.join("; ", jobs.stream().map(job -> job.work().title()).distinct().toList());
-  }
-
-  /** A title within a sentence. */
-  static String lower(String title) {
-    boolean abbreviation = title.length() > 1 && !Character.isLowerCase(title.charAt(1));
-    return abbreviation || title.isEmpty()
-        ? title
-        : Character.toLowerCase(title.charAt(0)) + title.substring(1);
   }
 }

@@ -8,6 +8,7 @@ import limberboard.library.page.Material;
 import limberboard.library.page.Page;
 import limberboard.library.value.Substance;
 import limberboard.upkeep.shopping.MixWarning.Grade;
+import limberboard.words.Sentences;
 
 /** Stainless steel against aluminium or carbon needs something between that keeps water out. */
 final class MetalRule implements MixRule {
@@ -74,7 +75,7 @@ final class MetalRule implements MixRule {
     List<String> titles =
         chosen.library().all(Material.class).stream()
             .filter(page -> Chosen.mixing(page).insulates())
-            .map(page -> Chosen.lower(page.title()))
+            .map(page -> Sentences.lowered(page.title()))
             .toList();
     return titles.isEmpty() ? "an insulating paste or sleeve" : String.join(" or ", titles);
   }

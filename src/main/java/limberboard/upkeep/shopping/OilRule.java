@@ -6,6 +6,7 @@ import limberboard.library.page.Material;
 import limberboard.library.page.Mixing;
 import limberboard.library.page.Page;
 import limberboard.upkeep.shopping.MixWarning.Grade;
+import limberboard.words.Sentences;
 
 /** Oils and coolants for the same purpose but of different grades. */
 final class OilRule implements MixRule {
@@ -45,7 +46,7 @@ final class OilRule implements MixRule {
         grade,
         one.title()
             + " and "
-            + Chosen.lower(other.title())
+            + Sentences.lowered(other.title())
             + (grade == Grade.NEVER ? "" : " from the store")
             + " in one "
             + Chosen.mixing(one).oil()

@@ -6,6 +6,7 @@ import java.util.Optional;
 import limberboard.library.page.Material;
 import limberboard.library.page.Page;
 import limberboard.upkeep.shopping.MixWarning.Grade;
+import limberboard.words.Sentences;
 
 /** Families of sealant that spoil each other: in one job, or on one list. */
 final class SealantRule implements MixRule {
@@ -35,7 +36,7 @@ final class SealantRule implements MixRule {
 
   private static MixWarning warning(
       Page<Material> one, Page<Material> other, List<Job> both, String why) {
-    String pair = one.title() + " and " + Chosen.lower(other.title());
+    String pair = one.title() + " and " + Sentences.lowered(other.title());
     return new MixWarning(
         both.isEmpty() ? Grade.TAKE_CARE : Grade.NEVER,
         both.isEmpty()

@@ -9,6 +9,7 @@ import limberboard.boat.Fit;
 import limberboard.library.page.Material;
 import limberboard.library.page.Page;
 import limberboard.library.value.Substance;
+import limberboard.words.Sentences;
 
 /** Looks at what may be taken instead of a material, and what speaks against it. */
 record Substitutes(Chosen chosen, LocalDate today) {
@@ -80,7 +81,7 @@ record Substitutes(Chosen chosen, LocalDate today) {
         SealantPairs.why(
                 Chosen.mixing(page).family().orElseThrow(),
                 Chosen.mixing(other).family().orElseThrow())
-            .map(why -> "not beside " + Chosen.lower(other.title()) + ": " + why)
+            .map(why -> "not beside " + Sentences.lowered(other.title()) + ": " + why)
             .ifPresent(against::add);
       }
     }

@@ -114,8 +114,8 @@ class PageCutterTest {
   void theIntervalIsTheBoats() {
     assertThat(part(avocets, Part.Role.FACTS))
         .contains(
-            "every 2 years or every four seasons, whichever comes first, ashore with the mast"
-                + " stepped; from the boat's third season on; halved for Avocet (used for"
+            "every 2 years or every four seasons, whichever comes first, ashore with the mast up;"
+                + " from the boat's third season on; halved for Avocet (used for"
                 + " charter)");
     assertThat(part(knots, Part.Role.FACTS))
         .contains("from the boat's third season on")

@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import limberboard.boat.AccessWays;
-import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.CautionBox;
 import limberboard.desktop.parts.Column;
@@ -28,6 +27,8 @@ import limberboard.library.value.Skill;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Upkeep;
 import limberboard.words.Minutes;
+import limberboard.words.Sentences;
+import limberboard.words.SkillWords;
 
 /**
  * The selected work in full, with what can be done about it: mark it done, read its page. The
@@ -151,7 +152,7 @@ public final class DueDetails extends Docked {
     fact(form, "Why", line.why());
     fact(form, "When", line.when() + ".");
     fact(form, "Takes", takes(due));
-    fact(form, "Who", FigureWords.capital(FigureWords.who(due.work().details().skill())) + ".");
+    fact(form, "Who", Sentences.capital(SkillWords.of(due.work().details().skill())) + ".");
     due.work()
         .details()
         .lookFor()

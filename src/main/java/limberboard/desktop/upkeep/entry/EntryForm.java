@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,8 +13,8 @@ import limberboard.boat.LogHours;
 import limberboard.boat.LogNote;
 import limberboard.boat.Typed;
 import limberboard.desktop.base.Days;
-import limberboard.desktop.base.FigureWords;
 import limberboard.words.DayText;
+import limberboard.words.Sentences;
 
 /**
  * Entries for the log while they are typed: what is in the fields and what is wrong with it,
@@ -151,7 +150,7 @@ public final class EntryForm {
     return switch (field.kind()) {
       case DAY -> "Day";
       case HOURS -> "Engine hours";
-      case COUNT -> field.of().substring(0, 1).toUpperCase(Locale.ROOT) + field.of().substring(1);
+      case COUNT -> Sentences.capital(field.of());
       case NOTE ->
           doings.stream()
               .filter(doing -> doing.key().equals(field.of()))
@@ -191,7 +190,7 @@ public final class EntryForm {
   private static String wrong(Typed<?> typed) {
     return typed
         .bad()
-        .map(bad -> FigureWords.capital(bad.wrong() + ": " + bad.right()) + ".")
+        .map(bad -> Sentences.capital(bad.wrong() + ": " + bad.right()) + ".")
         .orElse("");
   }
 

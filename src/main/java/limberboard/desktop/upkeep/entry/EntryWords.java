@@ -9,10 +9,10 @@ import java.util.stream.Collectors;
 import limberboard.boat.LogEntry;
 import limberboard.boat.LogWords;
 import limberboard.desktop.base.Days;
-import limberboard.desktop.base.FigureWords;
 import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.library.problem.Problem;
+import limberboard.words.Sentences;
 
 /**
  * Entries of a log in words.
@@ -61,7 +61,7 @@ public record EntryWords(Library library) {
     return switch (event) {
       case LogWords.READING -> "Reading or remark";
       case LogWords.NEW_METER -> "New hour meter";
-      default -> FigureWords.capital(event.replace('-', ' '));
+      default -> Sentences.capital(event.replace('-', ' '));
     };
   }
 
@@ -88,7 +88,7 @@ public record EntryWords(Library library) {
         + (problem.line() > 0 ? ", line " + problem.line() : "")
         + ": "
         + problem.wrong()
-        + (problem.right().isEmpty() ? "" : ". " + FigureWords.capital(problem.right()));
+        + (problem.right().isEmpty() ? "" : ". " + Sentences.capital(problem.right()));
   }
 
   /** Why a file could not be written, in words. */

@@ -3,13 +3,14 @@ package limberboard.desktop.upkeep.state;
 import java.time.LocalDate;
 import java.util.Optional;
 import limberboard.desktop.base.Days;
-import limberboard.desktop.base.FigureWords;
 import limberboard.library.value.Phase;
 import limberboard.library.value.Skill;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Due.Group;
 import limberboard.words.Minutes;
 import limberboard.words.PhaseWords;
+import limberboard.words.Sentences;
+import limberboard.words.SkillWords;
 
 /**
  * What is due, in words.
@@ -43,7 +44,7 @@ public record DueWords(LocalDate on) {
 
   /** The reason, as a sentence. */
   public String why(Due due) {
-    return FigureWords.capital(Days.inWords(due.why())) + ".";
+    return Sentences.capital(Days.inWords(due.why())) + ".";
   }
 
   /** When to do it, and in which part of the year. */
@@ -58,26 +59,18 @@ public record DueWords(LocalDate on) {
   static String effort(Due due) {
     return Minutes.words(due.work().details().minutes())
         + ", "
-        + FigureWords.who(due.work().details().skill());
+        + SkillWords.of(due.work().details().skill());
   }
 
   /** Whose work it is, for choosing. */
   public static String who(Optional<Skill> skill) {
-    if (skill.isEmpty()) {
-      return "For anybody";
-    }
-    return switch (skill.get()) {
-      case OWNER -> "For any owner";
-      case HANDY -> "For a handy owner";
-      case YARD -> "For the yard";
-      case LICENSED -> "Licensed work";
-    };
+    return skill.map(SkillWords::whose).map(Sentences::capital).orElse("For anybody");
   }
 
   /** Which part of the year, for choosing. */
   public static String when(Optional<Phase> phase) {
     return phase
-        .map(known -> FigureWords.capital(PhaseWords.of(known)).replace(" with the", ","))
+        .map(known -> Sentences.capital(PhaseWords.of(known)).replace(" with the", ","))
         .orElse("All year");
   }
 }

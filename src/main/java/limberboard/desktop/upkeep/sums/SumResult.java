@@ -2,12 +2,12 @@ package limberboard.desktop.upkeep.sums;
 
 import java.util.List;
 import javax.swing.JComponent;
-import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Form;
 import limberboard.desktop.parts.RaisedColumn;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
+import limberboard.words.Sentences;
 import limberboard.workings.QuantityWords;
 import limberboard.workings.sums.Answer;
 import limberboard.workings.sums.Reckoning;
@@ -47,7 +47,7 @@ final class SumResult extends RaisedColumn {
     if (reckoning instanceof Reckoning.Done done) {
       show(done.answer());
     } else if (reckoning instanceof Reckoning.Refused refused) {
-      refused.reasons().forEach(why -> add(Text.strong(FigureWords.capital(why) + ".")));
+      refused.reasons().forEach(why -> add(Text.strong(Sentences.capital(why) + ".")));
       getAccessibleContext().setAccessibleName("Cannot be reckoned");
     }
   }

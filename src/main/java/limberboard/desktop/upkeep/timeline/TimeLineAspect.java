@@ -13,7 +13,6 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import limberboard.desktop.base.FigureWords;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Card;
@@ -27,6 +26,7 @@ import limberboard.desktop.upkeep.state.UpkeepTools;
 import limberboard.desktop.upkeep.timeline.TimeLineModel.Drawn;
 import limberboard.print.drawing.TimeLineWords;
 import limberboard.upkeep.TimeLine;
+import limberboard.words.Sentences;
 
 /** The work of the coming seasons, drawn along the time, or in words. */
 public final class TimeLineAspect implements UpkeepAspect {
@@ -119,7 +119,7 @@ public final class TimeLineAspect implements UpkeepAspect {
   }
 
   private Card card(TimeLine.Row row) {
-    Card card = Card.of(row.title(), FigureWords.capital(TimeLineWords.when(row)));
+    Card card = Card.of(row.title(), Sentences.capital(TimeLineWords.when(row)));
     return onScreen
         .flatMap(
             drawn ->

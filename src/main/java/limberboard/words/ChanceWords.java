@@ -1,7 +1,6 @@
-package limberboard.trace;
+package limberboard.words;
 
 import java.util.Comparator;
-import java.util.List;
 import java.util.Map;
 import limberboard.library.value.Likelihood;
 
@@ -10,7 +9,7 @@ import limberboard.library.value.Likelihood;
  * {@link Likelihood#scale()} is taken, the higher one half-way between two, and said as one says it
  * of a single thing: what happens <i>very often</i> is <i>very likely</i>.
  */
-final class ChanceWord {
+public final class ChanceWords {
   private static final Map<String, String> SAID =
       Map.ofEntries(
           Map.entry("always", "as good as certain"),
@@ -25,12 +24,10 @@ final class ChanceWord {
           Map.entry("almost-never", "most unlikely"),
           Map.entry("never", "as good as ruled out"));
 
-  private static final List<String> NUMBERS =
-      List.of("two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
   private static final double LEADING = 0.39;
   private static final double RARE = 0.02;
 
-  private ChanceWord() {}
+  private ChanceWords() {}
 
   /**
    * The chance in words for a list of causes, the likeliest first: where many causes share it, the
@@ -39,18 +36,18 @@ final class ChanceWord {
    *
    * @param chance 0 to 1
    */
-  static String listed(double chance) {
+  public static String listed(double chance) {
     if (chance >= LEADING || chance < RARE) {
       return of(chance);
     }
     long many = Math.round(1 / chance);
-    return "about one in " + (many <= 10 ? NUMBERS.get((int) many - 2) : rounded(many));
+    return "about one in " + CountWords.word(rounded(many));
   }
 
   /** To twelve, fifteen and twenty, and to tens from there. */
-  private static String rounded(long many) {
-    long step = many <= 12 ? 2 : many <= 20 ? 5 : 10;
-    return Long.toString(step * Math.round((double) many / step));
+  private static long rounded(long many) {
+    long step = many <= 10 ? 1 : many <= 12 ? 2 : many <= 20 ? 5 : 10;
+    return step * Math.round((double) many / step);
   }
 
   /**
@@ -58,10 +55,25 @@ final class ChanceWord {
    *
    * @param chance 0 to 1
    */
-  static String of(double chance) {
+  public static String of(double chance) {
+    String nearest = nearest(chance);
+    return SAID.getOrDefault(nearest, Sentences.spoken(nearest));
+  }
+
+  /**
+   * How often something happens, in the nearest word of the scale: {@code very often}.
+   *
+   * @param chance 0 to 1
+   */
+  public static String often(double chance) {
+    String nearest = nearest(chance);
+    return nearest.equals("even") ? "as often as not" : Sentences.spoken(nearest);
+  }
+
+  private static String nearest(double chance) {
     return Likelihood.scale().entrySet().stream()
         .min(Comparator.comparingDouble(entry -> Math.abs(entry.getValue() - chance)))
-        .map(entry -> SAID.getOrDefault(entry.getKey(), TraceWording.spoken(entry.getKey())))
+        .map(Map.Entry::getKey)
         .orElseThrow();
   }
 }

@@ -1,11 +1,11 @@
-package limberboard.desktop.base;
+package limberboard.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class FigureWordsTest {
+class PerCentTest {
   @ParameterizedTest
   @CsvSource({
     "0,0 %",
@@ -17,12 +17,6 @@ class FigureWordsTest {
     "1,100 %"
   })
   void onlyWhatIsCertainIsCalledCertain(double chance, String words) {
-    assertThat(FigureWords.percent(chance)).isEqualTo(words);
-  }
-
-  @ParameterizedTest
-  @CsvSource({"runs-from-screw,Runs from screw", "salt,Salt", "'',''"})
-  void answersAreReadWithoutHyphens(String answer, String words) {
-    assertThat(FigureWords.answer(answer)).isEqualTo(words);
+    assertThat(PerCent.words(chance)).isEqualTo(words);
   }
 }

@@ -1,4 +1,4 @@
-package limberboard.effort;
+package limberboard.library.value;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The rule for likelihoods in {@code docs/file-formats.md}; {@code -} is an answer not given. */
-class NormalisedTest {
+class AnswerSharesTest {
 
   @ParameterizedTest(name = "{0} becomes {1}: {2}")
   @CsvSource({
@@ -37,6 +37,6 @@ class NormalisedTest {
             .toList();
     double[] wanted =
         Arrays.stream(expected.trim().split(" ")).mapToDouble(Double::parseDouble).toArray();
-    assertThat(Normalised.ofAnswers(answers)).as(why).containsExactly(wanted, within(1e-12));
+    assertThat(Likelihood.shares(answers)).as(why).containsExactly(wanted, within(1e-12));
   }
 }
