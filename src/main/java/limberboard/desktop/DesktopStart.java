@@ -6,11 +6,9 @@ import java.awt.datatransfer.StringSelection;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.Duration;
-import java.util.List;
 import java.util.Optional;
 import limberboard.boat.BoatWriter;
 import limberboard.boat.LogBook;
-import limberboard.boat.WorkspaceReader;
 import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.KeptValues;
 import limberboard.desktop.base.Memory;
@@ -30,9 +28,6 @@ import limberboard.desktop.window.FileQuestion;
 import limberboard.library.file.LastNet;
 import limberboard.library.file.UserFolders;
 import limberboard.library.file.WorkspaceFolders;
-import limberboard.search.SearchWords;
-import limberboard.workings.sums.SumUseCheck;
-import limberboard.workings.sums.Sums;
 
 /**
  * Starts the window, in this order: system properties, preferences, executors; then on the event
@@ -58,11 +53,7 @@ final class DesktopStart {
     KeptValues person = own.person();
     Memory memory = new Memory(new PersonAndWorkspace(person, own.workspace(folders.root())));
     Recent recent = new Recent(person);
-    WorkspaceReader reader =
-        new WorkspaceReader(folders, List.of(new SumUseCheck(Sums.ofTheTrade())));
-    WatchedReader watched =
-        new WatchedReader(
-            folders, () -> reader.read().with(SearchWords.read(folders).problems()), QUIET);
+    WatchedReader watched = new WatchedReader(folders, WindowServices.Reader.of(folders), QUIET);
     WindowServices outside = outside(memory, workers, watched);
     EventQueue.invokeLater(() -> open(outside, workers, watched, recent));
   }

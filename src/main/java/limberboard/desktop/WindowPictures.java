@@ -7,13 +7,11 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import limberboard.boat.BoatWriter;
 import limberboard.boat.LogBook;
-import limberboard.boat.WorkspaceReader;
 import limberboard.desktop.base.Forgetful;
 import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Memory;
@@ -26,8 +24,6 @@ import limberboard.desktop.trace.TraceStore;
 import limberboard.desktop.upkeep.entry.LogStore;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.search.SearchResults;
-import limberboard.workings.sums.SumUseCheck;
-import limberboard.workings.sums.Sums;
 
 /**
  * Makes pictures of the real window in its usual states, for the user guide and the front page:
@@ -110,11 +106,9 @@ public final class WindowPictures {
   /** Everything in step on the event thread, so that a picture shows what has been asked for. */
   private WindowServices outside(Memory memory) {
     Executor direct = Runnable::run;
-    WorkspaceReader reader =
-        new WorkspaceReader(folders, List.of(new SumUseCheck(Sums.ofTheTrade())));
     return new WindowServices(
         folders,
-        reader::read,
+        WindowServices.Reader.of(folders),
         library -> query -> SearchResults.none(),
         (library, base, boat) -> new BoatWriter.Saved(boat),
         LogStore.of(new LogBook(folders)),

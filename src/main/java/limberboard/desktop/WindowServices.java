@@ -2,9 +2,11 @@ package limberboard.desktop;
 
 import java.io.IOException;
 import java.time.Clock;
+import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import limberboard.boat.Workspace;
+import limberboard.boat.WorkspaceReader;
 import limberboard.desktop.base.Delay;
 import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Memory;
@@ -16,6 +18,9 @@ import limberboard.desktop.trace.TraceStore;
 import limberboard.desktop.upkeep.entry.LogStore;
 import limberboard.library.Library;
 import limberboard.library.file.WorkspaceFolders;
+import limberboard.search.SearchWords;
+import limberboard.workings.sums.SumUseCheck;
+import limberboard.workings.sums.Sums;
 
 /**
  * Everything outside the window that it touches.
@@ -60,6 +65,13 @@ record WindowServices(
      * @throws IOException when it cannot be read at all
      */
     Workspace read() throws IOException;
+
+    /** Reads it from its files, with the sums of the trade and the words for search checked. */
+    static Reader of(WorkspaceFolders folders) {
+      WorkspaceReader reader =
+          new WorkspaceReader(folders, List.of(new SumUseCheck(Sums.ofTheTrade())));
+      return () -> reader.read().with(SearchWords.read(folders).problems());
+    }
   }
 
   /** The search index. */

@@ -463,7 +463,11 @@ class TerminalTest {
     assertThat(bad.code()).isEqualTo(ExitCode.PROBLEMS);
     assertThat(bad.out()).contains("articles/topics/a.md:1: has no header").contains("1 problem");
     workspace.write("index/words/synonyms.txt", "alone\n");
-    assertThat(run("validate").out()).contains("index/words/synonyms.txt:1").contains("2 problems");
+    workspace.write("index/words/spellings.txt", "sheet: sheat\nhalyard halliard\n");
+    assertThat(run("validate").out())
+        .contains("index/words/synonyms.txt:1: \"alone\" stands alone; two or more words")
+        .contains("index/words/spellings.txt:2: there is no colon; the right word, a colon, and")
+        .contains("3 problems");
     JsonNode json = run("validate", "--json").json();
     assertThat(names(json)).containsExactly("counts", "problems");
     assertThat(names(json.get("problems").get(0)))

@@ -17,7 +17,9 @@ import java.util.Optional;
 import javax.accessibility.AccessibleExtendedText;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.MouseClickInfo;
@@ -322,5 +324,24 @@ class ReadingWindowTest extends RealWindow {
     window.press(KeyEvent.VK_DOWN);
     window.press(KeyEvent.VK_ENTER);
     assertThat(clipboard(DataFlavor.stringFlavor)).isEqualTo("Line number 4 of the long page.");
+  }
+
+  @Test
+  void mistakesInTheWordsForSearchAreInTheListOfProblems() throws IOException {
+    Path words = Files.createDirectories(window.folders().words());
+    Files.writeString(words.resolve("synonyms.txt"), "hatch, hatch lid\nalone\n");
+    Files.writeString(words.resolve("spellings.txt"), "halyard halliard\n");
+    load();
+    openPage("tighten-hose", "Turn the clip");
+    window.until("the problems are counted", () -> window.shows("problems"));
+    window.click("problems");
+    window.focus("problem-list");
+    assertThat(window.ask(() -> window.find("problem-list", JList.class).getModel().toString()))
+        .contains("index/words/synonyms.txt:2: \"alone\" stands alone; two or more words")
+        .contains("index/words/spellings.txt:1: there is no colon; the right word, a colon");
+    window.press(KeyEvent.VK_DOWN);
+    window.press(KeyEvent.VK_ENTER);
+    assertThat(window.find("problem-source", JTextArea.class).getText())
+        .isEqualTo("hatch, hatch lid\nalone\n");
   }
 }

@@ -31,7 +31,6 @@ import limberboard.boat.LogBook;
 import limberboard.boat.LogChange;
 import limberboard.boat.LogEntry;
 import limberboard.boat.Workspace;
-import limberboard.boat.WorkspaceReader;
 import limberboard.desktop.base.Forgetful;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Settings;
@@ -132,7 +131,7 @@ final class SmallWindow implements AutoCloseable {
   }
 
   private WindowServices outside(Memory memory) {
-    WorkspaceReader reader = new WorkspaceReader(folders);
+    WindowServices.Reader reader = WindowServices.Reader.of(folders);
     OpenIndex index = new OpenIndex(folders);
     BoatWriter writer = new BoatWriter(folders);
     return new WindowServices(
@@ -157,7 +156,7 @@ final class SmallWindow implements AutoCloseable {
         reply -> copied.set(reply.plain()));
   }
 
-  private Workspace read(WorkspaceReader reader) throws IOException {
+  private Workspace read(WindowServices.Reader reader) throws IOException {
     watch("reading the workspace");
     Optional<IOException> failing = failure.get();
     if (failing.isPresent()) {
