@@ -3,7 +3,6 @@ package limberboard.desktop.trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import limberboard.boat.Fitting;
 import limberboard.library.Library;
 import limberboard.library.page.Page;
@@ -11,8 +10,8 @@ import limberboard.library.page.Procedure;
 import limberboard.print.cut.PageCutter;
 import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
-import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
+import limberboard.print.text.InlineText;
 
 /**
  * What keeps a fault from coming back: how often the mend itself is due, when to look again, and
@@ -45,21 +44,7 @@ record Prevention(Library library, Fitting fitting) {
         .filter(Block.Facts.class::isInstance)
         .flatMap(block -> ((Block.Facts) block).facts().stream())
         .filter(fact -> TELLING.contains(fact.name()))
-        .map(fact -> page.title() + ". " + fact.name() + ": " + words(fact.value()) + ".")
+        .map(fact -> page.title() + ". " + fact.name() + ": " + InlineText.of(fact.value()) + ".")
         .toList();
-  }
-
-  private static String words(List<Inline> runs) {
-    return runs.stream().map(Prevention::word).collect(Collectors.joining());
-  }
-
-  private static String word(Inline run) {
-    if (run instanceof Inline.Text text) {
-      return text.text();
-    }
-    if (run instanceof Inline.PageLink link) {
-      return words(link.parts());
-    }
-    return "";
   }
 }

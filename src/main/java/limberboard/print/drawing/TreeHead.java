@@ -87,7 +87,7 @@ final class TreeHead {
     List<String> texts = new ArrayList<>();
     for (Block block : part.blocks()) {
       TextLines lines = new TextLines(Integer.MAX_VALUE);
-      new BlockText(lines).block(block);
+      block.to(new BlockText(lines));
       lines.toString().lines().filter(line -> !line.isBlank()).forEach(texts::add);
     }
     return texts;

@@ -5,6 +5,8 @@ import java.util.Optional;
 
 /** A piece of a page that stands by itself. */
 public sealed interface Block {
+  /** Hands itself to whatever writes blocks of its kind. */
+  void to(BlockWriter out);
 
   /**
    * A heading within the page.
@@ -16,6 +18,11 @@ public sealed interface Block {
     /** Copies the list. */
     public Heading {
       text = List.copyOf(text);
+    }
+
+    @Override
+    public void to(BlockWriter out) {
+      out.heading(this);
     }
   }
 
@@ -33,6 +40,11 @@ public sealed interface Block {
     /** A paragraph of plain text. */
     public static Paragraph of(String text) {
       return new Paragraph(Inline.text(text));
+    }
+
+    @Override
+    public void to(BlockWriter out) {
+      out.paragraph(this);
     }
   }
 
@@ -56,6 +68,11 @@ public sealed interface Block {
       return new Items(
           false, 1, true, lines.stream().map(line -> List.<Block>of(new Paragraph(line))).toList());
     }
+
+    @Override
+    public void to(BlockWriter out) {
+      out.items(this);
+    }
   }
 
   /**
@@ -68,6 +85,11 @@ public sealed interface Block {
     public Quote {
       blocks = List.copyOf(blocks);
     }
+
+    @Override
+    public void to(BlockWriter out) {
+      out.quote(this);
+    }
   }
 
   /**
@@ -75,10 +97,20 @@ public sealed interface Block {
    *
    * @param text the lines
    */
-  record Verbatim(String text) implements Block {}
+  record Verbatim(String text) implements Block {
+    @Override
+    public void to(BlockWriter out) {
+      out.verbatim(this);
+    }
+  }
 
   /** A line across. */
-  record Rule() implements Block {}
+  record Rule() implements Block {
+    @Override
+    public void to(BlockWriter out) {
+      out.rule(this);
+    }
+  }
 
   /**
    * A table; every row has as many cells as there are columns.
@@ -94,6 +126,11 @@ public sealed interface Block {
       columns = List.copyOf(columns);
       head = head.stream().map(List::copyOf).toList();
       rows = rows.stream().map(row -> row.stream().map(List::copyOf).toList()).toList();
+    }
+
+    @Override
+    public void to(BlockWriter out) {
+      out.table(this);
     }
   }
 
@@ -124,6 +161,11 @@ public sealed interface Block {
     public CautionBox {
       act = List.copyOf(act);
     }
+
+    @Override
+    public void to(BlockWriter out) {
+      out.caution(this);
+    }
   }
 
   /**
@@ -136,6 +178,11 @@ public sealed interface Block {
     public Notice {
       text = List.copyOf(text);
     }
+
+    @Override
+    public void to(BlockWriter out) {
+      out.notice(this);
+    }
   }
 
   /**
@@ -144,7 +191,12 @@ public sealed interface Block {
    * @param svg the drawing
    * @param alt what it shows, in words
    */
-  record Drawing(String svg, String alt) implements Block {}
+  record Drawing(String svg, String alt) implements Block {
+    @Override
+    public void to(BlockWriter out) {
+      out.drawing(this);
+    }
+  }
 
   /**
    * A fork of a diagnostic tree; never divided between two sheets.
@@ -163,6 +215,11 @@ public sealed interface Block {
       what = List.copyOf(what);
       facts = List.copyOf(facts);
       ways = List.copyOf(ways);
+    }
+
+    @Override
+    public void to(BlockWriter out) {
+      out.fork(this);
     }
   }
 
@@ -187,6 +244,11 @@ public sealed interface Block {
     /** Copies the list. */
     public TickList {
       ticks = List.copyOf(ticks);
+    }
+
+    @Override
+    public void to(BlockWriter out) {
+      out.ticks(this);
     }
   }
 
@@ -221,6 +283,11 @@ public sealed interface Block {
     /** Copies the list. */
     public Facts {
       facts = List.copyOf(facts);
+    }
+
+    @Override
+    public void to(BlockWriter out) {
+      out.facts(this);
     }
   }
 

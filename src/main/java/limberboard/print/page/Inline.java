@@ -4,13 +4,20 @@ import java.util.List;
 
 /** A run of text within a block. */
 public sealed interface Inline {
+  /** Hands itself to whatever writes runs of its kind. */
+  void to(InlineWriter out);
 
   /**
    * Plain text.
    *
    * @param text the text, never interpreted
    */
-  record Text(String text) implements Inline {}
+  record Text(String text) implements Inline {
+    @Override
+    public void to(InlineWriter out) {
+      out.text(this);
+    }
+  }
 
   /**
    * Stressed text.
@@ -21,6 +28,11 @@ public sealed interface Inline {
     /** Copies the list. */
     public Emphasis {
       parts = List.copyOf(parts);
+    }
+
+    @Override
+    public void to(InlineWriter out) {
+      out.emphasis(this);
     }
   }
 
@@ -34,6 +46,11 @@ public sealed interface Inline {
     public Strong {
       parts = List.copyOf(parts);
     }
+
+    @Override
+    public void to(InlineWriter out) {
+      out.strong(this);
+    }
   }
 
   /**
@@ -41,7 +58,12 @@ public sealed interface Inline {
    *
    * @param text the text
    */
-  record Code(String text) implements Inline {}
+  record Code(String text) implements Inline {
+    @Override
+    public void to(InlineWriter out) {
+      out.code(this);
+    }
+  }
 
   /**
    * A link to a page of the library.
@@ -54,6 +76,11 @@ public sealed interface Inline {
     public PageLink {
       parts = List.copyOf(parts);
     }
+
+    @Override
+    public void to(InlineWriter out) {
+      out.link(this);
+    }
   }
 
   /**
@@ -62,10 +89,20 @@ public sealed interface Inline {
    * @param path relative to the workspace, with {@code /}, within {@code articles/}
    * @param alt what it shows, in words
    */
-  record Picture(String path, String alt) implements Inline {}
+  record Picture(String path, String alt) implements Inline {
+    @Override
+    public void to(InlineWriter out) {
+      out.picture(this);
+    }
+  }
 
   /** The end of a line that its author wanted there. */
-  record LineBreak() implements Inline {}
+  record LineBreak() implements Inline {
+    @Override
+    public void to(InlineWriter out) {
+      out.lineBreak(this);
+    }
+  }
 
   /** Text as a list of one. */
   static List<Inline> text(String text) {

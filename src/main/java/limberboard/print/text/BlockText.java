@@ -4,9 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import limberboard.print.markdown.InlineReader;
 import limberboard.print.page.Block;
+import limberboard.print.page.BlockWriter;
 
 /** Writes blocks as plain text. For one page, on one thread. */
-public final class BlockText {
+public final class BlockText implements BlockWriter {
   private final TextLines out;
   private final TableText tables;
 
@@ -15,44 +16,55 @@ public final class BlockText {
     this.tables = new TableText(out);
   }
 
-  public void block(Block block) {
-    if (block instanceof Block.Paragraph paragraph) {
-      out.paragraph(InlineText.of(paragraph.text()));
-    } else if (block instanceof Block.Heading heading) {
-      out.underlined(InlineText.of(heading.text()), heading.level() == 2 ? '-' : '.');
-    } else if (block instanceof Block.Items items) {
-      items(items);
-    } else if (block instanceof Block.Quote quote) {
-      out.in("  ");
-      quote.blocks().forEach(this::block);
-      out.out();
-      out.gap();
-    } else if (block instanceof Block.Verbatim verbatim) {
-      out.in("    ");
-      verbatim.text().lines().forEach(out::wrapped);
-      out.out();
-      out.gap();
-    } else if (block instanceof Block.Rule) {
-      out.line("-".repeat(out.room()));
-      out.gap();
-    } else if (block instanceof Block.Table table) {
-      tables.table(table);
-    } else if (block instanceof Block.CautionBox box) {
-      caution(box);
-    } else if (block instanceof Block.Notice notice) {
-      out.paragraph(InlineText.of(notice.text()));
-    } else if (block instanceof Block.Facts facts) {
-      facts(facts);
-    } else if (block instanceof Block.Drawing drawing) {
-      out.paragraph(InlineReader.notShown(drawing.alt()));
-    } else if (block instanceof Block.Fork fork) {
-      fork(fork);
-    } else if (block instanceof Block.TickList list) {
-      ticks(list);
-    }
+  @Override
+  public void paragraph(Block.Paragraph paragraph) {
+    out.paragraph(InlineText.of(paragraph.text()));
   }
 
-  private void ticks(Block.TickList list) {
+  @Override
+  public void heading(Block.Heading heading) {
+    out.underlined(InlineText.of(heading.text()), heading.level() == 2 ? '-' : '.');
+  }
+
+  @Override
+  public void quote(Block.Quote quote) {
+    out.in("  ");
+    quote.blocks().forEach(block -> block.to(this));
+    out.out();
+    out.gap();
+  }
+
+  @Override
+  public void verbatim(Block.Verbatim verbatim) {
+    out.in("    ");
+    verbatim.text().lines().forEach(out::wrapped);
+    out.out();
+    out.gap();
+  }
+
+  @Override
+  public void rule(Block.Rule rule) {
+    out.line("-".repeat(out.room()));
+    out.gap();
+  }
+
+  @Override
+  public void table(Block.Table table) {
+    tables.table(table);
+  }
+
+  @Override
+  public void notice(Block.Notice notice) {
+    out.paragraph(InlineText.of(notice.text()));
+  }
+
+  @Override
+  public void drawing(Block.Drawing drawing) {
+    out.paragraph(InlineReader.notShown(drawing.alt()));
+  }
+
+  @Override
+  public void ticks(Block.TickList list) {
     for (Block.Tick tick : list.ticks()) {
       out.item(tick.number().isEmpty() ? "[ ] " : "[ ] " + tick.number() + ". ");
       out.wrapped(InlineText.of(tick.what()));
@@ -63,7 +75,8 @@ public final class BlockText {
     out.gap();
   }
 
-  private void fork(Block.Fork fork) {
+  @Override
+  public void fork(Block.Fork fork) {
     out.item(fork.number() + ". ");
     String from = fork.from().map(number -> " (from " + number + ")").orElse("");
     out.wrapped(InlineText.of(fork.what()) + from);
@@ -77,7 +90,8 @@ public final class BlockText {
     out.gap();
   }
 
-  private void items(Block.Items items) {
+  @Override
+  public void items(Block.Items items) {
     int number = items.start();
     for (List<Block> item : items.items()) {
       out.item(items.numbered() ? number + ". " : "- ");
@@ -86,7 +100,7 @@ public final class BlockText {
         if (items.tight() && block instanceof Block.Paragraph paragraph) {
           out.wrapped(InlineText.of(paragraph.text()));
         } else {
-          block(block);
+          block.to(this);
         }
       }
       out.out();
@@ -94,7 +108,8 @@ public final class BlockText {
     out.gap();
   }
 
-  private void caution(Block.CautionBox box) {
+  @Override
+  public void caution(Block.CautionBox box) {
     String because = box.because().isEmpty() ? "" : " (" + box.because() + ")";
     out.wrapped("CAUTION: " + box.title() + because);
     out.in("  ");
@@ -111,7 +126,8 @@ public final class BlockText {
     out.gap();
   }
 
-  private void facts(Block.Facts facts) {
+  @Override
+  public void facts(Block.Facts facts) {
     int widest =
         facts.facts().stream().mapToInt(fact -> TextLines.length(fact.name())).max().orElse(0);
     for (Block.Fact fact : facts.facts()) {

@@ -23,7 +23,7 @@ public final class PlainText {
       if (!part.title().isEmpty()) {
         out.underlined(part.title(), '-');
       }
-      part.blocks().forEach(blocks::block);
+      part.blocks().forEach(block -> block.to(blocks));
     }
     return out.toString();
   }

@@ -5,6 +5,7 @@ import java.util.Locale;
 import limberboard.print.drawing.Markup;
 import limberboard.print.drawing.TreeDrawing;
 import limberboard.print.page.Block;
+import limberboard.print.page.BlockWriter;
 import limberboard.print.page.Inline;
 import limberboard.print.picture.DrawnInPage;
 import limberboard.print.picture.Look;
@@ -13,7 +14,7 @@ import limberboard.print.picture.Pictures;
 import limberboard.print.type.Typography;
 
 /** Writes blocks as XHTML. For one page, on one thread. */
-final class BlockXhtml {
+final class BlockXhtml implements BlockWriter {
   private final Markup out;
   private final Pictures pictures;
   private final Look look;
@@ -26,40 +27,41 @@ final class BlockXhtml {
     this.inlines = new InlineXhtml(out, pictures, look);
   }
 
-  void block(Block block) {
-    if (block instanceof Block.Paragraph paragraph) {
-      paragraph(paragraph);
-    } else if (block instanceof Block.Heading heading) {
-      element("h" + heading.level(), heading.text());
-    } else if (block instanceof Block.Items items) {
-      items(items);
-    } else if (block instanceof Block.Quote quote) {
-      out.open("blockquote");
-      quote.blocks().forEach(this::block);
-      out.close("blockquote").line();
-    } else if (block instanceof Block.Verbatim verbatim) {
-      out.element("pre", verbatim.text()).line();
-    } else if (block instanceof Block.Rule) {
-      out.empty("hr").line();
-    } else if (block instanceof Block.Table table) {
-      table(table);
-    } else if (block instanceof Block.CautionBox box) {
-      caution(box);
-    } else if (block instanceof Block.Notice notice) {
-      element("p", notice.text(), "class", "notice");
-    } else if (block instanceof Block.Facts facts) {
-      facts(facts);
-    } else if (block instanceof Block.Drawing drawing) {
-      drawing(drawing);
-    } else if (block instanceof Block.Fork fork) {
-      fork(fork);
-    } else if (block instanceof Block.TickList list) {
-      new TickListXhtml(out, inlines).list(list);
-    }
+  @Override
+  public void heading(Block.Heading heading) {
+    element("h" + heading.level(), heading.text());
+  }
+
+  @Override
+  public void quote(Block.Quote quote) {
+    out.open("blockquote");
+    quote.blocks().forEach(block -> block.to(this));
+    out.close("blockquote").line();
+  }
+
+  @Override
+  public void verbatim(Block.Verbatim verbatim) {
+    out.element("pre", verbatim.text()).line();
+  }
+
+  @Override
+  public void rule(Block.Rule rule) {
+    out.empty("hr").line();
+  }
+
+  @Override
+  public void notice(Block.Notice notice) {
+    element("p", notice.text(), "class", "notice");
+  }
+
+  @Override
+  public void ticks(Block.TickList list) {
+    new TickListXhtml(out, inlines).list(list);
   }
 
   /** The drawing stands in the page itself, so that it needs no file. */
-  private void drawing(Block.Drawing drawing) {
+  @Override
+  public void drawing(Block.Drawing drawing) {
     String source = DrawnInPage.source(drawing.svg());
     pictures
         .find(source, look)
@@ -81,7 +83,8 @@ final class BlockXhtml {
                     .line());
   }
 
-  private void fork(Block.Fork fork) {
+  @Override
+  public void fork(Block.Fork fork) {
     out.open("table", "class", "fork").open("tbody").open("tr").line();
     out.open("td", "class", "fork-number").text(Integer.toString(fork.number()));
     fork.from().ifPresent(from -> out.element("div", "from\u00a0" + from, "class", "fork-from"));
@@ -104,7 +107,8 @@ final class BlockXhtml {
   }
 
   /** A paragraph with a picture is marked, so that it is not divided between two pages. */
-  private void paragraph(Block.Paragraph paragraph) {
+  @Override
+  public void paragraph(Block.Paragraph paragraph) {
     boolean picture = paragraph.text().stream().anyMatch(Inline.Picture.class::isInstance);
     if (picture) {
       element("p", paragraph.text(), "class", "picture");
@@ -119,7 +123,8 @@ final class BlockXhtml {
     out.close(name).line();
   }
 
-  private void items(Block.Items items) {
+  @Override
+  public void items(Block.Items items) {
     String list = items.numbered() ? "ol" : "ul";
     if (items.numbered() && items.start() != 1) {
       out.open(list, "start", Integer.toString(items.start()));
@@ -145,12 +150,13 @@ final class BlockXhtml {
           element("div", paragraph.text());
         }
       } else {
-        block(item.get(i));
+        item.get(i).to(this);
       }
     }
   }
 
-  private void table(Block.Table table) {
+  @Override
+  public void table(Block.Table table) {
     out.open("table", "class", "grid").open("thead").open("tr");
     cells("th", table.head(), table.columns());
     out.close("tr").close("thead").open("tbody").line();
@@ -173,7 +179,8 @@ final class BlockXhtml {
     }
   }
 
-  private void caution(Block.CautionBox box) {
+  @Override
+  public void caution(Block.CautionBox box) {
     out.open("div", "class", "caution").line();
     out.open("p", "class", "caution-title").element("span", "Caution: ", "class", "word");
     out.text(box.title());
@@ -193,7 +200,8 @@ final class BlockXhtml {
     out.close("div").line();
   }
 
-  private void facts(Block.Facts facts) {
+  @Override
+  public void facts(Block.Facts facts) {
     out.open("table", "class", "facts").open("tbody").line();
     for (Block.Fact fact : facts.facts()) {
       out.open("tr").element("th", fact.name()).open("td");

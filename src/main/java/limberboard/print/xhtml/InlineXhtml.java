@@ -5,6 +5,7 @@ import java.util.Optional;
 import limberboard.print.drawing.Markup;
 import limberboard.print.markdown.InlineReader;
 import limberboard.print.page.Inline;
+import limberboard.print.page.InlineWriter;
 import limberboard.print.picture.Look;
 import limberboard.print.picture.Picture;
 import limberboard.print.picture.PictureSize;
@@ -12,7 +13,7 @@ import limberboard.print.picture.Pictures;
 import limberboard.print.type.Typography;
 
 /** Writes runs of text as XHTML. For one page, on one thread. */
-final class InlineXhtml {
+final class InlineXhtml implements InlineWriter {
   private final Markup out;
   private final Pictures pictures;
   private final Look look;
@@ -24,25 +25,32 @@ final class InlineXhtml {
   }
 
   void all(List<Inline> runs) {
-    runs.forEach(this::run);
+    runs.forEach(run -> run.to(this));
   }
 
-  private void run(Inline run) {
-    if (run instanceof Inline.Text text) {
-      out.text(Typography.joined(text.text()));
-    } else if (run instanceof Inline.Emphasis emphasis) {
-      wrapped("em", emphasis.parts());
-    } else if (run instanceof Inline.Strong strong) {
-      wrapped("strong", strong.parts());
-    } else if (run instanceof Inline.Code code) {
-      out.element("code", code.text());
-    } else if (run instanceof Inline.PageLink link) {
-      link(link);
-    } else if (run instanceof Inline.Picture picture) {
-      picture(picture);
-    } else if (run instanceof Inline.LineBreak) {
-      out.empty("br");
-    }
+  @Override
+  public void text(Inline.Text text) {
+    out.text(Typography.joined(text.text()));
+  }
+
+  @Override
+  public void emphasis(Inline.Emphasis emphasis) {
+    wrapped("em", emphasis.parts());
+  }
+
+  @Override
+  public void strong(Inline.Strong strong) {
+    wrapped("strong", strong.parts());
+  }
+
+  @Override
+  public void code(Inline.Code code) {
+    out.element("code", code.text());
+  }
+
+  @Override
+  public void lineBreak(Inline.LineBreak end) {
+    out.empty("br");
   }
 
   private void wrapped(String element, List<Inline> parts, String... attributes) {
@@ -51,7 +59,8 @@ final class InlineXhtml {
     out.close(element);
   }
 
-  private void link(Inline.PageLink link) {
+  @Override
+  public void link(Inline.PageLink link) {
     if (look == Look.PAPER) {
       wrapped("span", link.parts(), "class", "link");
     } else {
@@ -59,7 +68,8 @@ final class InlineXhtml {
     }
   }
 
-  private void picture(Inline.Picture picture) {
+  @Override
+  public void picture(Inline.Picture picture) {
     Optional<Picture> found = pictures.find(picture.path(), look);
     if (found.isEmpty()) {
       String why = pictures.wrong(picture.path(), look).map(told -> "; it " + told).orElse("");

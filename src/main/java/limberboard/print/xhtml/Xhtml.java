@@ -69,7 +69,7 @@ public final class Xhtml {
     if (!part.title().isEmpty()) {
       out.element("h2", part.title()).line();
     }
-    part.blocks().forEach(blocks::block);
+    part.blocks().forEach(block -> block.to(blocks));
     out.close("div").line();
   }
 

@@ -205,7 +205,7 @@ class PageCutterTest {
     page.parts().stream()
         .filter(part -> part.role() == role)
         .flatMap(part -> part.blocks().stream())
-        .forEach(new BlockText(out)::block);
+        .forEach(block -> block.to(new BlockText(out)));
     assertThat(out.toString()).as("the part %s of %s", role, page.title()).isNotEmpty();
     return out.toString();
   }

@@ -60,7 +60,7 @@ class MarkdownSpecTest {
     BlockXhtml blocks = new BlockXhtml(out, Pictures.none(), Look.LIGHT);
     new MarkdownReader(new LinkTargets("articles/topics/here.md", PAGES::contains))
         .read(markdown)
-        .forEach(read -> blocks.block(read.block()));
+        .forEach(read -> read.block().to(blocks));
     return out.toString().strip();
   }
 }
