@@ -1,13 +1,10 @@
 package limberboard.cli;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.print.page.CutPage;
 import limberboard.print.pdf.Pdf;
-import limberboard.print.picture.Look;
 import limberboard.print.picture.Pictures;
-import limberboard.print.xhtml.Xhtml;
 
 /** Puts sheets on paper. */
 final class Paper {
@@ -20,9 +17,6 @@ final class Paper {
    * @throws IOException when it cannot be laid out
    */
   static byte[] pdf(CutPage sheet, WorkspaceFolders folders) throws IOException {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    String xhtml = new Xhtml(Pictures.in(folders)).render(sheet, Look.PAPER);
-    new Pdf().write(xhtml, folders.root(), bytes);
-    return bytes.toByteArray();
+    return new Pdf(Pictures.in(folders)).of(sheet);
   }
 }

@@ -257,7 +257,7 @@ final class WindowAssembly {
   }
 
   private Papers papers(PageRenderer renderer) {
-    return new Papers(outside.folders(), renderer, pages, notices, outside.outlets());
+    return new Papers(renderer, pages, notices, outside.outlets());
   }
 
   private Divider.Memory dividers() {

@@ -1,12 +1,11 @@
 package limberboard.print;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Path;
+import limberboard.library.file.WorkspaceFolders;
 import limberboard.print.page.CutPage;
 import limberboard.print.pdf.Pdf;
-import limberboard.print.picture.Look;
+import limberboard.print.picture.Pictures;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -15,11 +14,10 @@ import org.apache.pdfbox.text.PDFTextStripper;
 public final class PdfText {
   private PdfText() {}
 
-  public static byte[] bytes(String xhtml, Path base) {
+  /** A page as PDF, with the pictures of a workspace. */
+  public static byte[] bytes(CutPage page, WorkspaceFolders folders) {
     try {
-      ByteArrayOutputStream out = new ByteArrayOutputStream();
-      new Pdf().write(xhtml, base, out);
-      return out.toByteArray();
+      return new Pdf(Pictures.in(folders)).of(page);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -27,8 +25,7 @@ public final class PdfText {
 
   /** All text of a page written as PDF, with single spaces. */
   public static String of(SmallYard yard, CutPage page) {
-    try (PDDocument read =
-        Loader.loadPDF(bytes(yard.xhtml(page, Look.PAPER), yard.folders().root()))) {
+    try (PDDocument read = Loader.loadPDF(bytes(page, yard.folders()))) {
       PDFTextStripper stripper = new PDFTextStripper();
       stripper.setSortByPosition(true);
       return flat(stripper.getText(read));

@@ -10,6 +10,7 @@ import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.print.cut.PageCutter;
 import limberboard.print.page.CutPage;
+import limberboard.print.pdf.Pdf;
 import limberboard.print.pdf.StrictXml;
 import limberboard.print.picture.Look;
 import limberboard.print.picture.Picture;
@@ -98,10 +99,14 @@ public final class PageRenderer {
         cut, document, found, new PlainText().render(cut, SPOKEN_WIDTH), state.toString());
   }
 
-  /** A page for paper, as XHTML. */
-  public String paper(CutPage cut) {
+  /**
+   * A page or a sheet for paper, as a PDF file.
+   *
+   * @throws IOException when it cannot be laid out
+   */
+  public byte[] paper(CutPage cut) throws IOException {
     guard.begins("laying out a page for paper");
-    return new Xhtml(pictures).render(cut, Look.PAPER);
+    return new Pdf(pictures).of(cut);
   }
 
   private Map<String, Picture> read(Document document, Look look) {

@@ -1,6 +1,5 @@
 package limberboard.desktop.read;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -10,9 +9,7 @@ import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Notices.Offer;
 import limberboard.library.file.OutputFile;
-import limberboard.library.file.WorkspaceFolders;
 import limberboard.print.page.CutPage;
-import limberboard.print.pdf.Pdf;
 
 /**
  * Prints and saves whatever is read: pages, lists, sheets, tables. Laying out, writing, printing
@@ -20,7 +17,6 @@ import limberboard.print.pdf.Pdf;
  */
 public final class Papers {
   private static final String SAVING = "Saving the file";
-  private final WorkspaceFolders folders;
   private final PageRenderer renderer;
   private final Background background;
   private final Notices notices;
@@ -29,19 +25,12 @@ public final class Papers {
   /**
    * What prints and saves.
    *
-   * @param folders where pictures lie
    * @param renderer makes pages ready for paper
    * @param background does the work
    * @param notices is told what became of it
    * @param outlets where it goes
    */
-  public Papers(
-      WorkspaceFolders folders,
-      PageRenderer renderer,
-      Background background,
-      Notices notices,
-      Outlets outlets) {
-    this.folders = folders;
+  public Papers(PageRenderer renderer, Background background, Notices notices, Outlets outlets) {
     this.renderer = renderer;
     this.background = background;
     this.notices = notices;
@@ -60,7 +49,7 @@ public final class Papers {
    * @param sheet makes the sheet, off the event thread
    */
   public void save(String name, Supplier<CutPage> sheet) {
-    write(name + ".pdf", () -> pdf(sheet.get()));
+    write(name + ".pdf", () -> renderer.paper(sheet.get()));
   }
 
   /**
@@ -110,19 +99,13 @@ public final class Papers {
                   background.run(
                       "Printing",
                       () -> {
-                        order.print(pdf(sheet.get()));
+                        order.print(renderer.paper(sheet.get()));
                         return name;
                       },
                       printed -> notices.tell("Sent to the printer: " + printed + ".")));
     } catch (IOException e) {
       notices.failure("Printing", e);
     }
-  }
-
-  private byte[] pdf(CutPage sheet) throws IOException {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    new Pdf().write(renderer.paper(sheet), folders.root(), out);
-    return out.toByteArray();
   }
 
   private void write(String name, Callable<byte[]> content) {

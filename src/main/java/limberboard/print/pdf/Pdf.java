@@ -1,10 +1,10 @@
 package limberboard.print.pdf;
 
 import com.lowagie.text.DocumentException;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Path;
-import limberboard.library.file.WorkspaceFolders;
+import limberboard.print.page.CutPage;
+import limberboard.print.picture.Look;
 import limberboard.print.picture.Pictures;
 import limberboard.print.type.InterFonts;
 import limberboard.print.xhtml.Xhtml;
@@ -15,20 +15,28 @@ import org.xhtmlrenderer.pdf.ITextRenderer;
 import org.xhtmlrenderer.pdf.ITextTextRenderer;
 
 /**
- * Writes pages as PDF: A4, with Inter embedded, page numbers at the foot, drawings as lines.
- * Stateless; any thread.
+ * Writes pages as PDF: A4, with Inter embedded, page numbers at the foot, drawings as lines. Any
+ * thread.
  */
 public final class Pdf {
+  private final Pictures pictures;
+
+  /** A writer of pages with these pictures. */
+  public Pdf(Pictures pictures) {
+    this.pictures = pictures;
+  }
 
   /**
-   * Writes a page.
+   * A page, or a sheet, as a PDF file.
    *
-   * @param xhtml what {@link Xhtml} made of it, in the look of paper
-   * @param base the workspace's folder, below whose {@code articles/} pictures are read
-   * @param out where the PDF goes; it is not closed
-   * @throws IOException when it cannot be written, or the XHTML is not well formed
+   * @throws IOException when it cannot be laid out
    */
-  public void write(String xhtml, Path base, OutputStream out) throws IOException {
+  public byte[] of(CutPage page) throws IOException {
+    return of(new Xhtml(pictures).render(page, Look.PAPER));
+  }
+
+  /** What was rendered for paper, as a PDF file. */
+  byte[] of(String xhtml) throws IOException {
     Document document = StrictXml.parse(xhtml);
     float dotsPerPoint = ITextRenderer.DEFAULT_DOTS_PER_POINT;
     int dotsPerPixel = ITextRenderer.DEFAULT_DOTS_PER_PIXEL;
@@ -42,12 +50,14 @@ public final class Pdf {
             device,
             new PdfUserAgent(device, dotsPerPixel),
             fonts,
-            new PdfPictures(Pictures.in(new WorkspaceFolders(base))),
+            new PdfPictures(pictures),
             new ITextTextRenderer());
     try {
       renderer.setDocument(document, null);
       renderer.layout();
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
       renderer.createPDF(out);
+      return out.toByteArray();
     } catch (DocumentException e) {
       throw new IOException("the page cannot be written as PDF: " + e.getMessage(), e);
     }

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.picture.PictureSafety;
 
@@ -24,8 +25,8 @@ public final class Pictures {
   private final Optional<WorkspaceFolders> folders;
   private final Map<Asked, SoftReference<Found>> kept = new Kept();
 
-  /** A picture file in the colours of a look. */
-  private record Asked(Path file, Look look) {}
+  /** A picture file, or a drawing that stands in a page, in the colours of a look. */
+  private record Asked(Object source, Look look) {}
 
   /** What came of reading: a picture, or why there is none. */
   private record Found(String state, Optional<Picture> picture, Optional<String> wrong) {
@@ -70,9 +71,7 @@ public final class Pictures {
    * @return the picture; empty when there is none, or it cannot be read or must not be shown
    */
   public Optional<Picture> find(String path, Look look) {
-    return DrawnInPage.is(path)
-        ? DrawnInPage.svg(path).flatMap(svg -> SvgPicture.parse(svg, look)).map(p -> p)
-        : found(path, look).picture();
+    return found(path, look).picture();
   }
 
   /** Why a picture is not shown, such as {@code is broken}; empty when it is. */
@@ -109,18 +108,30 @@ public final class Pictures {
   }
 
   private synchronized Found found(String path, Look look) {
+    if (DrawnInPage.is(path)) {
+      return kept(new Asked(path, look), "drawn", () -> drawn(path, look));
+    }
     Optional<Path> file = folders.flatMap(known -> file(known, path));
     if (file.isEmpty()) {
       return Found.wrong("", "is not there");
     }
-    Asked asked = new Asked(file.get(), look);
     String state = state(file.get());
+    return kept(new Asked(file.get(), look), state, () -> read(file.get(), state, look));
+  }
+
+  private Found kept(Asked asked, String state, Supplier<Found> reading) {
     Found known = kept.getOrDefault(asked, new SoftReference<>(null)).get();
     if (known == null || state.isEmpty() || !known.state().equals(state)) {
-      known = read(file.get(), state, look);
+      known = reading.get();
       kept.put(asked, new SoftReference<>(known));
     }
     return known;
+  }
+
+  private static Found drawn(String path, Look look) {
+    Optional<Picture> picture =
+        DrawnInPage.svg(path).flatMap(svg -> SvgPicture.parse(svg, look)).map(p -> p);
+    return new Found("drawn", picture, Optional.empty());
   }
 
   private static Found read(Path file, String state, Look look) {

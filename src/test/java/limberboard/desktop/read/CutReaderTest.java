@@ -37,7 +37,6 @@ class CutReaderTest {
     PageRenderer renderer = new PageRenderer(Pictures.in(folders));
     Papers papers =
         new Papers(
-            folders,
             renderer,
             steps.background(),
             new Notices(),

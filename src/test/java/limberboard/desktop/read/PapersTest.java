@@ -44,7 +44,6 @@ class PapersTest {
   private Papers papers(Opening opening) {
     WorkspaceFolders folders = new WorkspaceFolders(folder);
     return new Papers(
-        folders,
         new PageRenderer(Pictures.in(folders)),
         Steps.atOnce(notices),
         notices,
@@ -147,11 +146,8 @@ class PapersTest {
                 throw new IllegalStateException(e);
               }
             });
-    ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-    WorkspaceFolders folders = new WorkspaceFolders(folder);
-    new limberboard.print.pdf.Pdf()
-        .write(new PageRenderer(Pictures.in(folders)).paper(sheet()), folders.root(), pdf);
-    printing.ask("a sheet").orElseThrow().print(pdf.toByteArray());
+    byte[] pdf = new PageRenderer(Pictures.in(new WorkspaceFolders(folder))).paper(sheet());
+    printing.ask("a sheet").orElseThrow().print(pdf);
     assertThat(out.toString(StandardCharsets.ISO_8859_1))
         .startsWith("%!PS-Adobe")
         .contains("%%Page: 1 1");

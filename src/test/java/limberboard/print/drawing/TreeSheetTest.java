@@ -13,7 +13,6 @@ import limberboard.print.cut.CheckCutter;
 import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
 import limberboard.print.page.Part;
-import limberboard.print.picture.Look;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.DiagnosticTree.Fork;
 import limberboard.trace.NextStep.DoCheck;
@@ -207,7 +206,7 @@ class TreeSheetTest {
   }
 
   private byte[] bytes(DiagnosticTree printed) {
-    return PdfText.bytes(yard.xhtml(sheet(printed), Look.PAPER), yard.folders().root());
+    return PdfText.bytes(sheet(printed), yard.folders());
   }
 
   private String pdf(DiagnosticTree printed) {

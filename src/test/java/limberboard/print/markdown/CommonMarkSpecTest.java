@@ -2,10 +2,8 @@ package limberboard.print.markdown;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +15,7 @@ import limberboard.print.Layouts;
 import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
 import limberboard.print.page.Part;
-import limberboard.print.pdf.Pdf;
+import limberboard.print.pdf.RawPdf;
 import limberboard.print.pdf.StrictXml;
 import limberboard.print.picture.Look;
 import limberboard.print.picture.Pictures;
@@ -67,9 +65,8 @@ class CommonMarkSpecTest {
                 DynamicTest.dynamicTest(
                     section.getKey(),
                     () -> {
-                      ByteArrayOutputStream out = new ByteArrayOutputStream();
-                      new Pdf().write(xhtml(section.getValue()), Path.of("."), out);
-                      assertThat(out.toString(StandardCharsets.ISO_8859_1)).startsWith("%PDF-");
+                      byte[] pdf = RawPdf.bytes(xhtml(section.getValue()), Pictures.none());
+                      assertThat(new String(pdf, StandardCharsets.ISO_8859_1)).startsWith("%PDF-");
                     }));
   }
 

@@ -15,10 +15,10 @@ import java.util.concurrent.atomic.AtomicInteger;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Kind;
 import limberboard.print.Layouts;
-import limberboard.print.PdfText;
 import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
 import limberboard.print.page.Part;
+import limberboard.print.pdf.RawPdf;
 import limberboard.print.pdf.StrictXml;
 import limberboard.print.picture.Look;
 import limberboard.print.picture.Pictures;
@@ -121,7 +121,7 @@ class NothingIsFetchedTest {
   }
 
   private void assertThatNothingIsFetched(String xhtml) throws IOException {
-    assertThat(PdfText.bytes(xhtml, folder)).isNotEmpty();
+    assertThat(RawPdf.bytes(xhtml, Pictures.in(new WorkspaceFolders(folder)))).isNotEmpty();
     Layouts.painted(StrictXml.parse(xhtml), Pictures.in(new WorkspaceFolders(folder)), Look.LIGHT);
     assertThat(asked).hasValue(0);
   }

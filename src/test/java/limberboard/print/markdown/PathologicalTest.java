@@ -3,7 +3,6 @@ package limberboard.print.markdown;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,10 +10,10 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import limberboard.library.page.Kind;
 import limberboard.print.Layouts;
-import limberboard.print.PdfText;
 import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
 import limberboard.print.page.Part;
+import limberboard.print.pdf.RawPdf;
 import limberboard.print.pdf.StrictXml;
 import limberboard.print.picture.Look;
 import limberboard.print.picture.Pictures;
@@ -65,7 +64,7 @@ class PathologicalTest {
     assertThat(text).contains("x").doesNotContain("\u001b");
     String xhtml = new Xhtml(Pictures.none()).render(page, Look.LIGHT);
     assertThat(Layouts.heightOf(StrictXml.parse(xhtml))).isPositive();
-    assertThat(PdfText.bytes(xhtml, Path.of("."))).isNotEmpty();
+    assertThat(RawPdf.bytes(xhtml, Pictures.none())).isNotEmpty();
   }
 
   private static String nested(String mark) {

@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -17,7 +15,7 @@ import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
 import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
-import limberboard.print.picture.Look;
+import limberboard.print.picture.Pictures;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -138,16 +136,11 @@ class PdfTest {
 
   @Test
   void whatIsNotWellFormedIsRefused() {
-    assertThatThrownBy(() -> new Pdf().write("<p>", Path.of("."), new ByteArrayOutputStream()))
+    assertThatThrownBy(() -> new Pdf(Pictures.none()).of("<p>"))
         .isInstanceOf(IOException.class)
         .hasMessageContaining("not well-formed");
     assertThatThrownBy(
-            () ->
-                new Pdf()
-                    .write(
-                        "<!DOCTYPE html [<!ENTITY a 'b'>]><html/>",
-                        Path.of("."),
-                        new ByteArrayOutputStream()))
+            () -> new Pdf(Pictures.none()).of("<!DOCTYPE html [<!ENTITY a 'b'>]><html/>"))
         .isInstanceOf(IOException.class);
   }
 
@@ -157,7 +150,7 @@ class PdfTest {
   }
 
   private PDDocument read(CutPage page) throws IOException {
-    return Loader.loadPDF(PdfText.bytes(yard.xhtml(page, Look.PAPER), yard.folders().root()));
+    return Loader.loadPDF(PdfText.bytes(page, yard.folders()));
   }
 
   private static String text(PDDocument pdf, int page) throws IOException {

@@ -16,10 +16,7 @@ import limberboard.print.PdfText;
 import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
 import limberboard.print.page.Part;
-import limberboard.print.picture.Look;
-import limberboard.print.picture.Pictures;
 import limberboard.print.text.PlainText;
-import limberboard.print.xhtml.Xhtml;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Due.Group;
 import limberboard.upkeep.Upkeep;
@@ -79,8 +76,7 @@ class DueSheetTest {
             sheet.part(Part.Role.TIME_LINE).orElseThrow().blocks().stream()
                 .filter(Block.Drawing.class::isInstance)
                 .count();
-    byte[] pdf =
-        PdfText.bytes(new Xhtml(Pictures.in(folders)).render(sheet, Look.PAPER), folders.root());
+    byte[] pdf = PdfText.bytes(sheet, folders);
     List<String> pages = new ArrayList<>();
     try (PDDocument read = Loader.loadPDF(pdf)) {
       for (int page = 1; page <= read.getNumberOfPages(); page++) {

@@ -13,10 +13,7 @@ import limberboard.print.PdfText;
 import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
 import limberboard.print.page.Part;
-import limberboard.print.picture.Look;
-import limberboard.print.picture.Pictures;
 import limberboard.print.text.PlainText;
-import limberboard.print.xhtml.Xhtml;
 import limberboard.rigging.Rigs;
 import limberboard.rigging.Rope;
 import limberboard.rigging.RunningRigging;
@@ -46,9 +43,8 @@ class RiggingSheetTest {
     assertThat(WORKSPACE.boats()).hasSize(6);
     for (Boat boat : WORKSPACE.boats()) {
       RunningRigging rigging = rigging(boat);
-      String xhtml =
-          new Xhtml(Pictures.in(new WorkspaceFolders(HERE))).render(sheet(rigging), Look.PAPER);
-      try (PDDocument read = Loader.loadPDF(PdfText.bytes(xhtml, HERE))) {
+      byte[] pdf = PdfText.bytes(sheet(rigging), new WorkspaceFolders(HERE));
+      try (PDDocument read = Loader.loadPDF(pdf)) {
         assertThat(read.getNumberOfPages()).as(boat.name()).isBetween(1, 2);
         assertThat(read.getPage(0).getMediaBox().getHeight()).isBetween(841f, 843f);
         PDFTextStripper stripper = new PDFTextStripper();

@@ -17,10 +17,7 @@ import limberboard.print.PdfText;
 import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
 import limberboard.print.page.Part;
-import limberboard.print.picture.Look;
-import limberboard.print.picture.Pictures;
 import limberboard.print.text.PlainText;
-import limberboard.print.xhtml.Xhtml;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.shopping.MixWarning;
 import limberboard.upkeep.shopping.SeasonJobs;
@@ -59,9 +56,8 @@ class ShoppingSheetTest {
   }
 
   private static List<String> pages() throws IOException {
-    String xhtml = new Xhtml(Pictures.in(folders)).render(onPaper(), Look.PAPER);
     List<String> pages = new ArrayList<>();
-    try (PDDocument pdf = Loader.loadPDF(PdfText.bytes(xhtml, folders.root()))) {
+    try (PDDocument pdf = Loader.loadPDF(PdfText.bytes(onPaper(), folders))) {
       PDFTextStripper stripper = new PDFTextStripper();
       stripper.setSortByPosition(true);
       for (int page = 1; page <= pdf.getNumberOfPages(); page++) {

@@ -20,10 +20,7 @@ import limberboard.print.PdfText;
 import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
 import limberboard.print.page.Part;
-import limberboard.print.picture.Look;
-import limberboard.print.picture.Pictures;
 import limberboard.print.text.PlainText;
-import limberboard.print.xhtml.Xhtml;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.list.ListKind;
 import limberboard.upkeep.list.ListLine;
@@ -82,8 +79,7 @@ class WorkListSheetTest {
 
     Printed(WorkList list) throws IOException {
       CutPage sheet = new WorkListSheet(workspace.library()).onPaper(list);
-      String xhtml = new Xhtml(Pictures.in(folders)).render(sheet, Look.PAPER);
-      try (PDDocument pdf = Loader.loadPDF(PdfText.bytes(xhtml, folders.root()))) {
+      try (PDDocument pdf = Loader.loadPDF(PdfText.bytes(sheet, folders))) {
         for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
           setStartPage(page);
           setEndPage(page);
