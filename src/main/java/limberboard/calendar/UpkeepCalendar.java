@@ -127,7 +127,7 @@ public final class UpkeepCalendar {
     }
     lines.add(
         due.runsOut().map(day -> "Runs out on " + day + ": ").orElse("No day can be told: ")
-            + due.why()
+            + due.why().said()
             + ".");
     due.phase().ifPresent(phase -> lines.add("Done " + PhaseWords.of(phase) + "."));
     lines.add(

@@ -254,7 +254,7 @@ final class DoneCommand implements Callable<Integer> {
     session.out().println(did + entry.date() + " " + said(entry));
     for (Due due : next) {
       String day = due.runsOut().map(on -> " by " + on).orElse("");
-      session.out().println("Next: " + due.title() + day + " (" + due.why() + ")");
+      session.out().println("Next: " + due.title() + day + " (" + due.why().said() + ")");
     }
   }
 }

@@ -19,7 +19,8 @@ record DoneView(
   /** Work that is due now that the log has changed. */
   record NextView(String id, String title, Optional<String> runsOut, String why) {
     static NextView of(Due due) {
-      return new NextView(due.id(), due.title(), due.runsOut().map(Object::toString), due.why());
+      return new NextView(
+          due.id(), due.title(), due.runsOut().map(Object::toString), due.why().said());
     }
   }
 

@@ -78,7 +78,7 @@ final class DueText {
           each.work().details().skill() == Skill.OWNER
               ? ""
               : ", " + SkillWords.brief(each.work().details().skill()));
-      out.printf("              %s; %s%n", each.why(), doing(each));
+      out.printf("              %s; %s%n", each.why().said(), doing(each));
     }
   }
 

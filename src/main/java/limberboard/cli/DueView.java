@@ -96,7 +96,7 @@ record DueView(
           SinceView.of(due.since()),
           due.estimated(),
           due.expires(),
-          due.why(),
+          due.why().said(),
           due.limits().stream().map(LimitView::of).toList(),
           upkeep.cautions(due.work()).stream().map(WorkCaution::id).toList());
     }

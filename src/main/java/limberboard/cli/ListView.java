@@ -75,7 +75,7 @@ record ListView(
           line.zone().map(Zone::id),
           line.minutes(),
           procedure.skill().word(),
-          line.task().why(),
+          line.task().why().said(),
           line.task().due().map(Object::toString),
           procedure.lookFor().map(Procedure.LookFor::good),
           procedure.lookFor().map(Procedure.LookFor::bad),

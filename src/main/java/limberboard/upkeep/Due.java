@@ -22,7 +22,7 @@ import limberboard.library.value.Phase;
  * @param limits what ends the interval
  * @param estimated whether {@code runsOut} is an estimate from counts
  * @param expires whether it runs out by its date even unused
- * @param why the reason, in a sentence
+ * @param why the reason
  */
 public record Due(
     WorkId which,
@@ -37,7 +37,7 @@ public record Due(
     List<Limit> limits,
     boolean estimated,
     boolean expires,
-    String why) {
+    Why why) {
   /** Copies the list. */
   public Due {
     limits = List.copyOf(limits);

@@ -33,7 +33,11 @@ final class FollowUps {
    * @param with the inspection to do it with; the same page where it is the work's own last test
    */
   record FollowUp(
-      Page<Procedure> work, LocalDate done, Period length, LocalDate due, Page<Procedure> with) {}
+      Page<Procedure> work, LocalDate done, Period length, LocalDate due, Page<Procedure> with) {
+    Why.LookAgain why() {
+      return new Why.LookAgain(length, work.title(), done);
+    }
+  }
 
   private final Library library;
   private final List<LogEntry> log;

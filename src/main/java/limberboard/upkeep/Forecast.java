@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import limberboard.library.Library;
 import limberboard.upkeep.FollowUps.FollowUp;
 import limberboard.upkeep.IntervalStart.Origin;
 
@@ -20,7 +21,7 @@ final class Forecast {
   private final Map<String, RunningInterval> running = new HashMap<>();
   private final FollowUps followUps;
   private final PhaseWindows windows;
-  private final Why why;
+  private final Library library;
   private final int lastSeason;
   private final Map<String, LocalDate> bases = new HashMap<>();
   private final PriorityQueue<Planned> queue =
@@ -31,12 +32,12 @@ final class Forecast {
       List<RunningInterval> running,
       FollowUps followUps,
       PhaseWindows windows,
-      Why why,
+      Library library,
       int lastSeason) {
     running.forEach(each -> this.running.put(each.page().id(), each));
     this.followUps = followUps;
     this.windows = windows;
-    this.why = why;
+    this.library = library;
     this.lastSeason = lastSeason;
   }
 
@@ -112,7 +113,7 @@ final class Forecast {
                   last,
                   each.phase(),
                   windows.season(each.phase(), plan),
-                  why.of(each, since, runsOut));
+                  each.why(since, runsOut, library));
             })
         .ifPresent(this::expect);
   }
@@ -126,7 +127,7 @@ final class Forecast {
         followUp.due(),
         Optional.empty(),
         windows.season(Optional.empty(), followUp.due()),
-        why.of(followUp));
+        followUp.why());
   }
 
   private void expect(Planned next) {

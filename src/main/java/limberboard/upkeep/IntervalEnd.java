@@ -12,11 +12,15 @@ import java.util.Optional;
  * @param deciding the one that comes first; empty when none can be told
  * @param waits why the day is later than the limit alone would have it
  */
-record IntervalEnd(
+public record IntervalEnd(
     Optional<LocalDate> day, List<Limit> limits, Optional<Limit> deciding, Waits waits) {
+  /** Copies the list. */
+  public IntervalEnd {
+    limits = List.copyOf(limits);
+  }
 
   /** Why work is due later than its limit. */
-  enum Waits {
+  public enum Waits {
     /** It is not. */
     NOT,
     /** The boat is too young for it. */

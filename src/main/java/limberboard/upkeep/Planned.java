@@ -16,7 +16,7 @@ import limberboard.library.value.Phase;
  * @param runsOut the last day within its interval
  * @param phase when in the boat's year it is done, if the page says
  * @param season the year of the season it belongs to
- * @param why the reason, in a sentence
+ * @param why the reason
  */
 public record Planned(
     WorkId which,
@@ -26,7 +26,7 @@ public record Planned(
     LocalDate runsOut,
     Optional<Phase> phase,
     int season,
-    String why) {
+    Why why) {
   /** As {@link WorkId#text}. */
   public String id() {
     return which.text();

@@ -5,11 +5,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.value.Interval;
 import limberboard.library.value.Phase;
 import limberboard.upkeep.IntervalEnd.Waits;
+import limberboard.words.Sentences;
 
 /**
  * The interval of one procedure on one boat: tells when it is over, whatever day it began on. The
@@ -34,16 +36,22 @@ final class RunningInterval {
     return page;
   }
 
-  BoatInterval rhythm() {
-    return rhythm;
-  }
-
   Optional<Phase> phase() {
     return interval.phase();
   }
 
   boolean expires() {
     return interval.expires();
+  }
+
+  /** Why it is over when it is. */
+  Why why(IntervalStart since, IntervalEnd end, Library library) {
+    String by =
+        library
+            .procedure(since.by())
+            .map(Page::title)
+            .orElseGet(() -> Sentences.spoken(since.by()));
+    return new Why.Runs(since, by, end, rhythm.changes(), expires());
   }
 
   /** When it is over if it began on this day. */
@@ -123,7 +131,7 @@ final class RunningInterval {
             (use, allowed) ->
                 limits.add(
                     counted(
-                        use.replace('-', ' '),
+                        Sentences.spoken(use),
                         calendar.meters().use(use, calendar.seasons()),
                         allowed,
                         base)));

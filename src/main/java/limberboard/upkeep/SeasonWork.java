@@ -45,14 +45,14 @@ public record SeasonWork(AfloatSeason season, List<Planned> planned, List<Due> n
                 new Task(
                     due.work(),
                     phase(due.phase(), due.work(), due.plan()),
-                    due.runsOut().map(day -> "not before " + day + ": ").orElse("") + due.why(),
+                    due.runsOut().<Why>map(day -> new Why.NotYet(day, due.why())).orElse(due.why()),
                     due.runsOut()))
         .filter(task -> phases.contains(task.phase()))
         .toList();
   }
 
-  private static String why(Planned each) {
-    return each.after().isPresent() ? "look again " + each.why() : each.why();
+  private static Why why(Planned each) {
+    return each.why() instanceof Why.LookAgain again ? new Why.Named(again) : each.why();
   }
 
   /**

@@ -11,7 +11,7 @@ import limberboard.library.value.Phase;
  *
  * @param work the procedure's page
  * @param phase when in the boat's year it is done
- * @param why the reason in a sentence: {@code 2 seasons since 2024-04-12}
+ * @param why the reason
  * @param due the day on which it runs out; empty when it is done without being due
  */
-public record Task(Page<Procedure> work, Phase phase, String why, Optional<LocalDate> due) {}
+public record Task(Page<Procedure> work, Phase phase, Why why, Optional<LocalDate> due) {}

@@ -97,7 +97,7 @@ public final class Upkeep {
         runsOut.limits(),
         runsOut.deciding().filter(Limit::isEstimated).isPresent(),
         each.expires(),
-        new Why(library).of(each, since, runsOut));
+        each.why(since, runsOut, library));
   }
 
   private Due due(FollowUp followUp) {
@@ -116,7 +116,7 @@ public final class Upkeep {
         List.of(),
         false,
         false,
-        new Why(library).of(followUp));
+        followUp.why());
   }
 
   private LocalDate plan(RunningInterval each, LocalDate base, LocalDate runsOut) {
@@ -190,7 +190,7 @@ public final class Upkeep {
   }
 
   private List<Planned> until(int lastSeason) {
-    return new Forecast(running, followUps, windows, new Why(library), lastSeason).from(all);
+    return new Forecast(running, followUps, windows, library, lastSeason).from(all);
   }
 
   /** The cautions of work on this boat. */

@@ -1,108 +1,155 @@
 package limberboard.upkeep;
 
+import java.time.LocalDate;
+import java.time.Period;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import limberboard.library.Library;
-import limberboard.library.page.Page;
-import limberboard.upkeep.FollowUps.FollowUp;
+import java.util.function.Function;
 import limberboard.upkeep.IntervalEnd.Waits;
+import limberboard.words.Sentences;
 import limberboard.words.TimeWords;
 
-/**
- * Says why work is due when it is: {@code 2 seasons since 2024-04-12; halved: used for charter}.
- */
-final class Why {
-  private final Library library;
+/** Why work is due when it is. Data; in words only once an output asks, with its own days. */
+public sealed interface Why {
 
-  Why(Library library) {
-    this.library = library;
+  /**
+   * In words: {@code 2 seasons since 12 Apr 2024; halved: used for charter}.
+   *
+   * @param day how a day is written
+   */
+  String said(Function<LocalDate, String> day);
+
+  /** In words, with days as files have them. */
+  default String said() {
+    return said(LocalDate::toString);
   }
 
-  /** The reason for work with an interval. */
-  String of(RunningInterval running, IntervalStart since, IntervalEnd runsOut) {
-    List<String> parts = new ArrayList<>();
-    parts.add(runsOut.deciding().map(limit -> limit(limit, since)).orElseGet(() -> open(runsOut)));
-    parts.addAll(running.rhythm().changes());
-    if (runsOut.deciding().filter(Limit::isEstimated).isPresent()) {
-      parts.add("estimated from the log's readings");
+  /**
+   * Its interval.
+   *
+   * @param since from when it runs
+   * @param by the title of what {@code since} names
+   * @param end when and how it ends
+   * @param changes what shortened or lengthened it, in words: {@code halved: used for charter}
+   * @param expires whether it runs out by its date even unused
+   */
+  record Runs(
+      IntervalStart since, String by, IntervalEnd end, List<String> changes, boolean expires)
+      implements Why {
+    /** Copies the list. */
+    public Runs {
+      changes = List.copyOf(changes);
     }
-    if (runsOut.waits() == Waits.FOR_AGE) {
-      parts.add("begins only at this age of the boat");
-    } else if (runsOut.waits() == Waits.FOR_LAUNCH) {
-      parts.add("rests while she is laid up");
-    } else if (runsOut.waits() == Waits.FOR_LAYING_UP) {
-      parts.add("waits for the next laying up");
+
+    @Override
+    public String said(Function<LocalDate, String> day) {
+      List<String> parts = new ArrayList<>();
+      parts.add(end.deciding().map(limit -> length(limit) + since(day)).orElseGet(this::open));
+      parts.addAll(changes);
+      if (end.deciding().filter(Limit::isEstimated).isPresent()) {
+        parts.add("estimated from the log's readings");
+      }
+      if (end.waits() == Waits.FOR_AGE) {
+        parts.add("begins only at this age of the boat");
+      } else if (end.waits() == Waits.FOR_LAUNCH) {
+        parts.add("rests while she is laid up");
+      } else if (end.waits() == Waits.FOR_LAYING_UP) {
+        parts.add("waits for the next laying up");
+      }
+      if (expires) {
+        parts.add("runs out by its date even unused");
+      }
+      return String.join("; ", parts);
     }
-    if (running.expires()) {
-      parts.add("runs out by its date even unused");
+
+    private String since(Function<LocalDate, String> day) {
+      String on = day.apply(since.date());
+      return switch (since.origin()) {
+        case DONE -> " since " + on;
+        case RESET, EVENT -> " since " + Sentences.quoted(by) + " on " + on;
+        case NEW -> " since she was new on " + on + ", not in the log";
+      };
     }
-    return String.join("; ", parts);
-  }
 
-  /** The reason for a look again. */
-  String of(FollowUp followUp) {
-    return TimeWords.period(followUp.length())
-        + " after “"
-        + followUp.work().title()
-        + "” on "
-        + followUp.done();
-  }
-
-  private String limit(Limit limit, IntervalStart since) {
-    return length(limit) + " " + since(since);
-  }
-
-  private static String length(Limit limit) {
-    if (limit instanceof Limit.Calendar calendar) {
-      return TimeWords.period(calendar.every());
-    } else if (limit instanceof Limit.SeasonsAfloat afloat) {
-      return number(afloat.seasons()) + (afloat.seasons() == 1 ? " season" : " seasons");
+    private static String length(Limit limit) {
+      if (limit instanceof Limit.Calendar calendar) {
+        return TimeWords.period(calendar.every());
+      } else if (limit instanceof Limit.SeasonsAfloat afloat) {
+        return number(afloat.seasons()) + (afloat.seasons() == 1 ? " season" : " seasons");
+      }
+      Limit.Counted counted = (Limit.Counted) limit;
+      String rate =
+          counted.perSeason() > 0 ? ", about " + Math.round(counted.perSeason()) + " a season" : "";
+      return Math.round(counted.allowed())
+          + " "
+          + counted.what()
+          + " ("
+          + Math.round(counted.used())
+          + " gone"
+          + rate
+          + ")";
     }
-    Limit.Counted counted = (Limit.Counted) limit;
-    String rate =
-        counted.perSeason() > 0 ? ", about " + Math.round(counted.perSeason()) + " a season" : "";
-    return number(Math.round(counted.allowed()))
-        + " "
-        + counted.what()
-        + " ("
-        + Math.round(counted.used())
-        + " gone"
-        + rate
-        + ")";
-  }
 
-  private String since(IntervalStart since) {
-    return switch (since.origin()) {
-      case DONE -> "since " + since.date();
-      case RESET -> "since “" + title(since.by()) + "” on " + since.date();
-      case EVENT -> "since “" + title(since.by()) + "” on " + since.date();
-      case NEW -> "since she was new on " + since.date() + ", not in the log";
-    };
-  }
-
-  private String title(String word) {
-    return library.procedure(word).map(Page::title).orElse(word.replace('-', ' '));
-  }
-
-  private static String open(IntervalEnd runsOut) {
-    if (runsOut.limits().isEmpty()) {
-      return "its page gives no interval that can be read; validate says where";
+    private String open() {
+      if (end.limits().isEmpty()) {
+        return "its page gives no interval that can be read; validate says where";
+      }
+      Optional<String> what =
+          end.limits().stream()
+              .filter(Limit.Counted.class::isInstance)
+              .map(limit -> ((Limit.Counted) limit).what())
+              .findFirst();
+      return "the log has too few readings of "
+          + what.orElse("what ends it")
+          + " to tell; log one with its date";
     }
-    Optional<String> what =
-        runsOut.limits().stream()
-            .filter(Limit.Counted.class::isInstance)
-            .map(limit -> ((Limit.Counted) limit).what())
-            .findFirst();
-    return "the log has too few readings of "
-        + what.orElse("what ends it")
-        + " to tell; log one with its date";
+
+    private static String number(double value) {
+      return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+    }
   }
 
-  private static String number(double value) {
-    return value == Math.rint(value)
-        ? Long.toString((long) value)
-        : String.format(Locale.ROOT, "%s", value);
+  /**
+   * Other work was done that is to be looked at again.
+   *
+   * @param after how long after it
+   * @param work its title
+   * @param done when it was done
+   */
+  record LookAgain(Period after, String work, LocalDate done) implements Why {
+    @Override
+    public String said(Function<LocalDate, String> day) {
+      return TimeWords.period(after)
+          + " after "
+          + Sentences.quoted(work)
+          + " on "
+          + day.apply(done);
+    }
+  }
+
+  /**
+   * The look again, named where no title says that it is one.
+   *
+   * @param again the reason for it
+   */
+  record Named(LookAgain again) implements Why {
+    @Override
+    public String said(Function<LocalDate, String> day) {
+      return "look again " + again.said(day);
+    }
+  }
+
+  /**
+   * It is not due yet.
+   *
+   * @param before the day before which it is not
+   * @param then why it is then
+   */
+  record NotYet(LocalDate before, Why then) implements Why {
+    @Override
+    public String said(Function<LocalDate, String> day) {
+      return "not before " + day.apply(before) + ": " + then.said(day);
+    }
   }
 }

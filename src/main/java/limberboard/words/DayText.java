@@ -38,6 +38,7 @@ public final class DayText {
       Pattern.compile("(\\d{4})" + BETWEEN + "(\\d{1,2})" + BETWEEN + "(\\d{1,2})");
   private static final Pattern DAY_FIRST =
       Pattern.compile("(\\d{1,2})" + BETWEEN + "(\\d{1,2})" + BETWEEN + "(\\d{4}|\\d{2})");
+  private static final Pattern YEAR_IN_FULL = Pattern.compile("\\d{4}");
   private static final Pattern TOGETHER = Pattern.compile("(\\d{4})(\\d{2})(\\d{2})");
   private static final String ORDINAL = "(\\d{1,2})(?:st|nd|rd|th)?";
   private static final String NAME = "(\\p{L}+)";
@@ -94,6 +95,13 @@ public final class DayText {
   /** A day in words: {@code 20 May 2014}. */
   public static String written(LocalDate day) {
     return WORDS.format(day);
+  }
+
+  /** A day with all four digits of its year, in any way that is read; empty for any other text. */
+  public static Optional<LocalDate> withYear(String text) {
+    return YEAR_IN_FULL.matcher(text).find()
+        ? new DayText(LocalDate.EPOCH).read(text).day()
+        : Optional.empty();
   }
 
   /** Reads a day. */

@@ -105,7 +105,7 @@ class UpkeepCalendarTest {
         .isEqualTo(anodes.plan().plusDays(1).toString().replace("-", ""));
     assertThat(value(event, Property.DESCRIPTION))
         .startsWith("Cautions first: ")
-        .contains(anodes.why());
+        .contains(anodes.why().said());
     assertThat(event.getAlarms().get(0).getProperty(Property.TRIGGER).orElseThrow().getValue())
         .isIn("-P7D", "-P1W");
   }

@@ -74,7 +74,7 @@ class IntervalSpecTest {
                     + " "
                     + due.group().name().toLowerCase(Locale.ROOT).replace('_', '-')
                     + ": "
-                    + due.why())
+                    + due.why().said())
         .collect(Collectors.joining("\n"));
   }
 

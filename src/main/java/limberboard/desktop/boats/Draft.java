@@ -7,10 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.Boat;
 import limberboard.boat.Season;
-import limberboard.desktop.base.Days;
 import limberboard.library.value.Exposure;
 import limberboard.library.value.Use;
 import limberboard.library.value.Water;
+import limberboard.words.DayText;
+import limberboard.words.TimeWords;
 
 /**
  * What is in the form. Immutable.
@@ -48,12 +49,12 @@ public record Draft(Map<Field, String> texts, Map<String, String> equipment) {
     texts.put(Field.MODEL, boat.model().id());
     texts.put(Field.HULL, Integer.toString(boat.hull()));
     texts.put(Field.BUILT, Integer.toString(boat.built()));
-    texts.put(Field.LAUNCHED, boat.launched().map(Days::written).orElse(""));
+    texts.put(Field.LAUNCHED, boat.launched().map(DayText::written).orElse(""));
     texts.put(Field.USE, boat.use().word());
     texts.put(Field.WATER, boat.water().word());
     texts.put(Field.EXPOSURE, boat.exposure().word());
-    texts.put(Field.SEASON_FROM, boat.season().map(Season::from).map(Days::written).orElse(""));
-    texts.put(Field.SEASON_TO, boat.season().map(Season::to).map(Days::written).orElse(""));
+    texts.put(Field.SEASON_FROM, boat.season().map(Season::from).map(TimeWords::day).orElse(""));
+    texts.put(Field.SEASON_TO, boat.season().map(Season::to).map(TimeWords::day).orElse(""));
     texts.put(Field.NOTE, boat.note());
     return new Draft(texts, boat.equipment());
   }

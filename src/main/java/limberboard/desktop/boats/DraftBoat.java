@@ -6,12 +6,12 @@ import java.util.Locale;
 import java.util.Optional;
 import limberboard.boat.Boat;
 import limberboard.boat.Season;
-import limberboard.desktop.base.Days;
 import limberboard.library.page.Model;
 import limberboard.library.page.Page;
 import limberboard.library.value.Exposure;
 import limberboard.library.value.Use;
 import limberboard.library.value.Water;
+import limberboard.words.DayText;
 
 /** Makes boats of forms that have been checked. */
 final class DraftBoat {
@@ -33,7 +33,7 @@ final class DraftBoat {
         model,
         draft.number(Field.HULL).orElseThrow(),
         draft.number(Field.BUILT).orElseThrow(),
-        Days.day(draft.text(Field.LAUNCHED)),
+        DayText.withYear(draft.text(Field.LAUNCHED)),
         use(draft.text(Field.USE)),
         water(draft.text(Field.WATER)),
         exposure(draft.text(Field.EXPOSURE)),
@@ -71,9 +71,9 @@ final class DraftBoat {
   }
 
   private static Optional<Season> season(Draft draft) {
-    return Days.monthDay(draft.text(Field.SEASON_FROM))
+    return DayText.monthDay(draft.text(Field.SEASON_FROM))
         .flatMap(
-            from -> Days.monthDay(draft.text(Field.SEASON_TO)).map(to -> new Season(from, to)));
+            from -> DayText.monthDay(draft.text(Field.SEASON_TO)).map(to -> new Season(from, to)));
   }
 
   /** A folder name made of the boat's name: small letters, digits, hyphens, and not yet taken. */

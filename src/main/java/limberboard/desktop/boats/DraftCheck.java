@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.Boat;
 import limberboard.boat.LogDay;
-import limberboard.desktop.base.Days;
 import limberboard.library.Library;
 import limberboard.library.page.Model;
 import limberboard.library.page.Page;
 import limberboard.library.value.Range;
+import limberboard.words.DayText;
 
 /**
  * Says what in a form cannot be saved, and what would be right.
@@ -90,7 +90,7 @@ record DraftCheck(Library library, List<Boat> boats, Optional<String> own) {
     if (text.isBlank()) {
       return Optional.empty();
     }
-    Optional<LocalDate> day = Days.day(text);
+    Optional<LocalDate> day = DayText.withYear(text);
     if (day.isEmpty()) {
       return Optional.of("Write the day as 20 May 2014 or 2014-05-20, or leave it empty.");
     }
@@ -110,10 +110,10 @@ record DraftCheck(Library library, List<Boat> boats, Optional<String> own) {
     if (from.isBlank() && to.isBlank()) {
       return;
     }
-    if (Days.monthDay(from).isEmpty()) {
+    if (DayText.monthDay(from).isEmpty()) {
       problems.put(Field.SEASON_FROM, "Write the day as 15 April, or leave both empty.");
     }
-    if (Days.monthDay(to).isEmpty()) {
+    if (DayText.monthDay(to).isEmpty()) {
       problems.put(Field.SEASON_TO, "Write the day as 15 October, or leave both empty.");
     }
   }

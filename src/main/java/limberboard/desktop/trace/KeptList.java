@@ -3,12 +3,12 @@ package limberboard.desktop.trace;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
-import limberboard.desktop.base.Days;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
 import limberboard.words.CountWords;
+import limberboard.words.DayText;
 
 /** Offers to go on with traces of the chosen boat that were begun on an earlier day. */
 final class KeptList extends Column {
@@ -55,7 +55,7 @@ final class KeptList extends Column {
             Text.plain(
                 title
                     + ", started on "
-                    + Days.written(trace.started())
+                    + DayText.written(trace.started())
                     + ", "
                     + CountWords.of(answers, "answer")),
             goOn,

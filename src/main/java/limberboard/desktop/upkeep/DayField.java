@@ -6,7 +6,6 @@ import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
-import limberboard.desktop.base.Days;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Text;
@@ -94,7 +93,7 @@ final class DayField extends JPanel {
     DayText.Read read = model.read(text);
     String told =
         read.day()
-            .map(on -> "Read as " + Days.written(on) + ". Enter shows it.")
+            .map(on -> "Read as " + DayText.written(on) + ". Enter shows it.")
             .orElse(read.why());
     words.setText(same ? "" : told);
     words.setVisible(!same);
@@ -105,7 +104,7 @@ final class DayField extends JPanel {
   }
 
   private void refresh() {
-    String now = Days.written(model.day());
+    String now = DayText.written(model.day());
     if (!now.equals(shown) && model.refusedDay().isEmpty()) {
       shown = now;
       input.setText(now);

@@ -2,7 +2,6 @@ package limberboard.desktop.upkeep;
 
 import java.util.List;
 import javax.swing.JButton;
-import limberboard.desktop.base.Days;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.RaisedColumn;
@@ -61,7 +60,7 @@ final class QuestionsBox extends RaisedColumn {
     lines.removeAll();
     shown.stream()
         .limit(all ? Long.MAX_VALUE : FEW)
-        .map(problem -> Text.plain(Days.inWords(EntryWords.reason(problem)) + "."))
+        .map(problem -> Text.plain(EntryWords.reason(problem) + "."))
         .forEach(lines::add);
     more.setVisible(shown.size() > FEW);
     more.setText(all ? "Show fewer" : "Show all " + shown.size());

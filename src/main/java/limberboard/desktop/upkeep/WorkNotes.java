@@ -4,10 +4,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.LogEntry;
-import limberboard.desktop.base.Days;
 import limberboard.desktop.upkeep.state.DueWords;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.upkeep.Due;
+import limberboard.words.DayText;
 
 /**
  * What is known of one piece of work on the chosen boat, for somebody who reads its page: when it
@@ -81,6 +81,7 @@ public final class WorkNotes {
   }
 
   private static String worded(LogEntry entry) {
-    return Days.written(entry.date()) + (entry.note().isBlank() ? "" : " (" + entry.note() + ")");
+    return DayText.written(entry.date())
+        + (entry.note().isBlank() ? "" : " (" + entry.note() + ")");
   }
 }

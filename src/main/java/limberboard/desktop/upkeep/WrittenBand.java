@@ -3,7 +3,6 @@ package limberboard.desktop.upkeep;
 import java.util.Optional;
 import javax.swing.JButton;
 import limberboard.boat.LogEntry;
-import limberboard.desktop.base.Days;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.RaisedColumn;
 import limberboard.desktop.parts.Row;
@@ -15,6 +14,7 @@ import limberboard.desktop.upkeep.entry.UndoButtons;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.WorkId;
+import limberboard.words.DayText;
 
 /** What was changed in the log and when the work comes next, with the way back and forth. */
 final class WrittenBand extends RaisedColumn {
@@ -70,6 +70,6 @@ final class WrittenBand extends RaisedColumn {
         .filter(known -> known.fitting().boat().log().stream().anyMatch(entry::saysTheSame))
         .flatMap(known -> known.all().stream().filter(due -> due.which().equals(done)).findFirst())
         .flatMap(Due::runsOut)
-        .map(day -> " It comes next by " + Days.written(day) + ".");
+        .map(day -> " It comes next by " + DayText.written(day) + ".");
   }
 }

@@ -149,7 +149,7 @@ public final class DueSheet {
         due.runsOut()
             .map(last -> (due.estimated() ? "about " : "") + DayWords.of(last))
             .orElse("?");
-    return List.of(what, Inline.text(day), Inline.text(DayWords.in(due.why())));
+    return List.of(what, Inline.text(day), Inline.text(due.why().said(DayWords::of)));
   }
 
   private static Part timeLine(TimeLine line) {

@@ -62,7 +62,7 @@ public final class WorkListCsv {
         line.zone().map(Zone::id).orElse(""),
         Integer.toString(line.minutes()),
         line.work().details().skill().word(),
-        line.task().why(),
+        line.task().why().said(),
         line.task().due().map(Object::toString).orElse(""),
         look.map(Procedure.LookFor::good).orElse(""),
         look.map(Procedure.LookFor::bad).orElse(""),

@@ -243,8 +243,8 @@ public final class WorkListSheet {
             });
     LocalDate on = list.fitting().on();
     boolean overdue = line.task().due().filter(day -> day.isBefore(on)).isPresent();
-    if (!line.task().why().isEmpty() && (overdue || !onPaper)) {
-      beside.add(Block.Fact.of("Why", DayWords.in(line.task().why())));
+    if (overdue || !onPaper) {
+      beside.add(Block.Fact.of("Why", line.task().why().said(DayWords::of)));
     }
     if (onPaper && !line.close().isEmpty()) {
       beside.add(Block.Fact.of("Then put back", ListWords.closed(line)));

@@ -7,8 +7,8 @@ import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.Boat;
-import limberboard.desktop.base.Days;
 import limberboard.desktop.support.SmallWorkspace;
+import limberboard.words.DayText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -38,20 +38,20 @@ class DraftBoatTest {
   @ParameterizedTest
   @CsvSource({"20 May 2014", "20 MAY 2014", "20  may 2014", "2014-05-20", "20 May 2014"})
   void daysAreReadAsPeopleWriteThem(String text) {
-    assertThat(Days.day(text)).contains(LocalDate.of(2014, 5, 20));
-    assertThat(Days.day(Days.written(LocalDate.of(2014, 5, 20))))
+    assertThat(DayText.withYear(text)).contains(LocalDate.of(2014, 5, 20));
+    assertThat(DayText.withYear(DayText.written(LocalDate.of(2014, 5, 20))))
         .contains(LocalDate.of(2014, 5, 20));
   }
 
   @ParameterizedTest
   @CsvSource({"15 April", "15 apr", "--04-15", "04-15"})
   void daysOfTheYearAreReadAsPeopleWriteThem(String text) {
-    assertThat(Days.monthDay(text)).contains(MonthDay.of(4, 15));
+    assertThat(DayText.monthDay(text)).contains(MonthDay.of(4, 15));
   }
 
   @ParameterizedTest
   @CsvSource({"31 February 2015", "tomorrow", "5/20/2014", "''"})
   void whatIsNoDayIsNotGuessed(String text) {
-    assertThat(Days.day(text)).isEmpty();
+    assertThat(DayText.withYear(text)).isEmpty();
   }
 }

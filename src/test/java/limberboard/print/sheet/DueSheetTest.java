@@ -55,7 +55,7 @@ class DueSheetTest {
     for (Group group : List.of(Group.OVERDUE, Group.THIS_SEASON)) {
       assertThat(upkeep.of(group)).isNotEmpty();
       for (Due due : upkeep.of(group)) {
-        assertThat(text).contains(due.title()).contains(PdfText.flat(DayWords.in(due.why())));
+        assertThat(text).contains(due.title()).contains(PdfText.flat(due.why().said(DayWords::of)));
       }
     }
     assertThat(text).doesNotContainPattern("\\d{4}-\\d{2}-\\d{2}");

@@ -69,7 +69,7 @@ class WorkListMakerTest {
     List<Task> tasks =
         Arrays.stream(pages)
             .map(id -> read.library().procedure(id).orElseThrow())
-            .map(page -> new Task(page, Works.phase(page), "a reason", Optional.empty()))
+            .map(page -> new Task(page, Works.phase(page), Works.reason(page), Optional.empty()))
             .toList();
     return new WorkListMaker(fitting).list(kind, tasks);
   }

@@ -1,5 +1,7 @@
 package limberboard.upkeep.list;
 
+import java.time.LocalDate;
+import java.time.Period;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.Fitting;
@@ -10,6 +12,7 @@ import limberboard.library.value.Interval;
 import limberboard.library.value.Phase;
 import limberboard.upkeep.Task;
 import limberboard.upkeep.Upkeep;
+import limberboard.upkeep.Why;
 
 /** Work for lists of tests. */
 public final class Works {
@@ -25,9 +28,14 @@ public final class Works {
   static List<Task> withMends(Library library, Fitting fitting, ListKind kind) {
     return library.all(Procedure.class).stream()
         .filter(page -> fitting.fits(page.head().fits()))
-        .map(page -> new Task(page, phase(page), "", Optional.empty()))
+        .map(page -> new Task(page, phase(page), reason(page), Optional.empty()))
         .filter(task -> kind.phases().contains(task.phase()))
         .toList();
+  }
+
+  /** That it has been done, and is to be looked at again. */
+  static Why reason(Page<Procedure> page) {
+    return new Why.LookAgain(Period.ofMonths(1), page.title(), LocalDate.of(2026, 1, 1));
   }
 
   /** The phase that a page names; ashore with the mast up where it names none. */

@@ -3,10 +3,10 @@ package limberboard.desktop.upkeep.due;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import limberboard.desktop.base.Days;
 import limberboard.upkeep.AfloatSeason;
 import limberboard.upkeep.Due.Group;
 import limberboard.upkeep.Upkeep;
+import limberboard.words.DayText;
 
 /**
  * What there is on the list, in a sentence.
@@ -35,9 +35,9 @@ record DueSummary(DueModel model) {
     return "Season "
         + season.label()
         + ": afloat from "
-        + Days.written(season.from())
+        + DayText.written(season.from())
         + " to "
-        + Days.written(season.to())
+        + DayText.written(season.to())
         + (upkeep.seasons().areAssumed() ? ", assumed, because her particulars give none." : ".");
   }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import limberboard.boat.Boat;
 import limberboard.library.value.Interval;
+import limberboard.words.DayText;
 
 /** What is counted on a boat. */
 public final class Counted {
@@ -25,8 +26,6 @@ public final class Counted {
         .reduce((earlier, later) -> later)
         .map(
             entry ->
-                EntryWords.hours(entry.engineHours())
-                    + " on "
-                    + limberboard.desktop.base.Days.written(entry.date()));
+                EntryWords.hours(entry.engineHours()) + " on " + DayText.written(entry.date()));
   }
 }

@@ -12,7 +12,6 @@ import limberboard.boat.LogEntry;
 import limberboard.boat.LogHours;
 import limberboard.boat.LogNote;
 import limberboard.boat.Typed;
-import limberboard.desktop.base.Days;
 import limberboard.words.DayText;
 import limberboard.words.Sentences;
 
@@ -81,7 +80,7 @@ public final class EntryForm {
     this.doings = List.copyOf(doings);
     this.today = today;
     this.uses = List.copyOf(uses);
-    begin(Field.DAY, Days.written(today));
+    begin(Field.DAY, DayText.written(today));
   }
 
   /** A form for one piece of work. */
@@ -94,7 +93,7 @@ public final class EntryForm {
     List<String> counted = new ArrayList<>(uses);
     entry.uses().keySet().stream().filter(use -> !uses.contains(use)).forEach(counted::add);
     EntryForm form = new EntryForm(entry.work(), entry.of(), today, counted);
-    form.begin(Field.DAY, Days.written(entry.date()));
+    form.begin(Field.DAY, DayText.written(entry.date()));
     form.begin(Field.HOURS, EntryWords.hours(entry.engineHours()));
     entry.uses().forEach((use, count) -> form.begin(Field.count(use), count.toString()));
     form.begin(Field.NOTE, entry.note());
@@ -207,7 +206,9 @@ public final class EntryForm {
       return "";
     }
     LocalDate on = day();
-    return Days.written(on).equals(text(field).strip()) ? "" : "Read as " + Days.written(on) + ".";
+    return DayText.written(on).equals(text(field).strip())
+        ? ""
+        : "Read as " + DayText.written(on) + ".";
   }
 
   private LocalDate day() {

@@ -8,10 +8,10 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import limberboard.boat.LogEntry;
 import limberboard.boat.LogWords;
-import limberboard.desktop.base.Days;
 import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.library.problem.Problem;
+import limberboard.words.DayText;
 import limberboard.words.Sentences;
 
 /**
@@ -23,14 +23,14 @@ public record EntryWords(Library library) {
 
   /** An entry in a line: {@code 20 May 2026, Replace the locker gasket}. */
   public String line(LogEntry entry) {
-    return Days.written(entry.date()) + ", " + work(entry);
+    return DayText.written(entry.date()) + ", " + work(entry);
   }
 
   /** Entries in a line; several share their day where it is the same. */
   String lines(List<LogEntry> entries) {
     boolean oneDay = entries.stream().map(LogEntry::date).distinct().count() == 1;
     return entries.size() > 1 && oneDay
-        ? Days.written(entries.get(0).date())
+        ? DayText.written(entries.get(0).date())
             + ", "
             + entries.stream().map(this::work).collect(Collectors.joining("; "))
         : entries.stream().map(this::line).collect(Collectors.joining("; "));
@@ -40,8 +40,8 @@ public record EntryWords(Library library) {
   String named(List<LogEntry> entries) {
     LogEntry first = entries.get(0);
     return entries.size() == 1
-        ? "“" + work(first) + "”, " + Days.written(first.date())
-        : entries.size() + " lines, " + Days.written(first.date());
+        ? "“" + work(first) + "”, " + DayText.written(first.date())
+        : entries.size() + " lines, " + DayText.written(first.date());
   }
 
   /** What was done. */

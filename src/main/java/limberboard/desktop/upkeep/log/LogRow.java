@@ -4,9 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import limberboard.boat.LogEntry;
-import limberboard.desktop.base.Days;
 import limberboard.desktop.upkeep.entry.EntryWords;
 import limberboard.library.Library;
+import limberboard.words.DayText;
 
 /**
  * A line of a log as it is shown.
@@ -25,7 +25,7 @@ public record LogRow(String day, String work, String hours, String counted, Stri
   /** An entry in words. */
   static LogRow of(EntryWords words, LogEntry entry) {
     return new LogRow(
-        Days.written(entry.date()),
+        DayText.written(entry.date()),
         words.work(entry),
         EntryWords.hours(entry.engineHours()),
         EntryWords.counted(entry.uses()),

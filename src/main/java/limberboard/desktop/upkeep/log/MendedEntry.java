@@ -9,7 +9,6 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import limberboard.boat.Boat;
 import limberboard.boat.LogEntry;
-import limberboard.desktop.base.Days;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Later;
@@ -192,7 +191,7 @@ public final class MendedEntry extends Column {
                 done.map(
                     day ->
                         "Writing it also plans the look again for "
-                            + Days.written(day.plus(look.after()))
+                            + DayText.written(day.plus(look.after()))
                             + look.with()
                                 .flatMap(upkeep.library()::procedure)
                                 .map(with -> ": " + with.title())
@@ -213,7 +212,7 @@ public final class MendedEntry extends Column {
               for (Due due : known.all()) {
                 if (due.runsOut().isPresent() && due.which().procedure().equals(entry.work())) {
                   text.append(due.isLookAgain() ? " Look again by " : " It comes next by ")
-                      .append(Days.written(due.runsOut().get()))
+                      .append(DayText.written(due.runsOut().get()))
                       .append('.');
                 }
               }

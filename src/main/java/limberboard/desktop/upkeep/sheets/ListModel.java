@@ -17,6 +17,7 @@ import limberboard.upkeep.AfloatSeason;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Task;
 import limberboard.upkeep.Upkeep;
+import limberboard.upkeep.Why;
 import limberboard.upkeep.list.ListKind;
 import limberboard.upkeep.list.ListLine;
 import limberboard.upkeep.list.ListPart;
@@ -157,7 +158,7 @@ final class ListModel {
 
   /** The due work that a line stands for: the work itself, or the look again done with its page. */
   private static Optional<String> due(ListLine line, Upkeep upkeep) {
-    boolean again = line.task().why().startsWith("look again");
+    boolean again = line.task().why() instanceof Why.Named;
     return upkeep.all().stream()
         .filter(due -> due.work().id().equals(line.work().id()))
         .min(Comparator.comparing(due -> due.isLookAgain() != again))

@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.stream.Collectors;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
-import limberboard.desktop.base.Days;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.upkeep.sheets.ShoppingModel.Offer;
+import limberboard.words.DayText;
 
 /** The work of a season with boxes to tick. Up and Down go from box to box, Space ticks. */
 final class OfferList extends Column {
@@ -78,7 +78,7 @@ final class OfferList extends Column {
   }
 
   private static String days(Offer offer) {
-    return offer.days().stream().map(Days::written).collect(Collectors.joining(", "));
+    return offer.days().stream().map(DayText::written).collect(Collectors.joining(", "));
   }
 
   private void step(int by) {

@@ -2,11 +2,11 @@ package limberboard.desktop.upkeep.state;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import limberboard.desktop.base.Days;
 import limberboard.library.value.Phase;
 import limberboard.library.value.Skill;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Due.Group;
+import limberboard.words.DayText;
 import limberboard.words.Minutes;
 import limberboard.words.PhaseWords;
 import limberboard.words.Sentences;
@@ -39,19 +39,19 @@ public record DueWords(LocalDate on) {
     if (day.isEqual(on)) {
       return "Due today";
     }
-    return (day.isBefore(on) ? "Was due by " : "Due by ") + about + Days.written(day);
+    return (day.isBefore(on) ? "Was due by " : "Due by ") + about + DayText.written(day);
   }
 
   /** The reason, as a sentence. */
   public String why(Due due) {
-    return Sentences.capital(Days.inWords(due.why())) + ".";
+    return Sentences.capital(due.why().said(DayText::written)) + ".";
   }
 
   /** When to do it, and in which part of the year. */
   public String plan(Due due) {
     String where = due.phase().map(phase -> ", " + PhaseWords.of(phase)).orElse("");
     return due.plan().isAfter(on)
-        ? "Plan it for " + Days.written(due.plan()) + where
+        ? "Plan it for " + DayText.written(due.plan()) + where
         : "Do it now" + where;
   }
 
