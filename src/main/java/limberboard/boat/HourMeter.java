@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import limberboard.library.value.LogEvents;
 
 /**
  * The readings of a boat's hour meter that can be believed: hours never run backwards, so the
@@ -34,7 +35,7 @@ public record HourMeter(List<Reading> readings, List<LogEntry> doubted) {
     List<LogEntry> doubted = new ArrayList<>();
     List<LogEntry> oneMeter = new ArrayList<>();
     for (LogEntry entry : log) {
-      if (entry.work().equals(LogWords.NEW_METER)) {
+      if (entry.work().equals(LogEvents.NEW_METER)) {
         close(oneMeter, trusted, doubted);
         oneMeter.clear();
         oneMeter.add(entry);
@@ -51,7 +52,7 @@ public record HourMeter(List<Reading> readings, List<LogEntry> doubted) {
     if (oneMeter.isEmpty()) {
       return;
     }
-    boolean renewed = oneMeter.get(0).work().equals(LogWords.NEW_METER);
+    boolean renewed = oneMeter.get(0).work().equals(LogEvents.NEW_METER);
     double stood = trusted.isEmpty() ? 0 : trusted.get(trusted.size() - 1).hours();
     double before = renewed ? stood - hours(oneMeter.get(0)) : 0;
     List<LogEntry> kept = neverFalling(oneMeter);

@@ -5,7 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import limberboard.boat.CsvText.Row;
+import limberboard.library.file.CsvText;
+import limberboard.library.file.CsvText.Row;
 import limberboard.library.problem.Problem;
 
 /**
@@ -72,25 +73,20 @@ record LogEdit(String name, LogText was) {
 
   /** What is wrong with the log or with what is to be written. */
   private Optional<Problem> unfit(List<LogEntry> put) {
-    if (was.brokenFrom().isPresent()) {
+    if (was.csv().brokenFrom().isPresent()) {
       return Optional.of(
           Problem.error(
               name,
-              was.brokenFrom().getAsInt(),
+              was.csv().brokenFrom().getAsInt(),
               "",
               "cannot be read to its end",
               "close the double quote that is open on this line first, so that nothing is lost"
                   + NOTHING_WRITTEN));
     }
-    Optional<LogText.BadHeader> header = was.badHeader();
+    Optional<Problem> header = was.badHeader(name);
     if (header.isPresent()) {
-      return Optional.of(
-          Problem.error(
-              name,
-              1,
-              header.get().key(),
-              header.get().wrong(),
-              "begin the log with " + String.join(",", LogWords.COLUMNS) + NOTHING_WRITTEN));
+      return header.map(
+          bad -> Problem.error(name, 1, bad.key(), bad.wrong(), bad.right() + NOTHING_WRITTEN));
     }
     return put.stream()
         .flatMap(entry -> LogLine.wrong(entry).stream())

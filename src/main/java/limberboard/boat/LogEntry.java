@@ -4,12 +4,13 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import limberboard.library.value.LogEvents;
 
 /**
  * One line of a boat's log.
  *
  * @param date the day
- * @param work a procedure id, or one of {@link LogWords#EVENTS}
+ * @param work a procedure id, or one of {@link LogEvents#ALL}
  * @param engineHours the hour meter's reading, 0 or more
  * @param uses counted uses since the last line, by name
  * @param note anything else

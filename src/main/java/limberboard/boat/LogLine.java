@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
-import limberboard.boat.CsvText.Row;
+import limberboard.library.file.CsvText;
+import limberboard.library.file.CsvText.Row;
 
 /**
  * The one grammar of a line of a log, for reading it and for writing it: which cell says what, and
@@ -36,10 +36,7 @@ final class LogLine {
   static Read read(List<String> columns, Row row) {
     int size = row.cells().size();
     if (size > columns.size() || size < needed(columns)) {
-      return new Unusable(
-          "",
-          "has " + size + " fields, not as many as the first line",
-          "put text that holds a comma in double quotes");
+      return uneven(row);
     }
     Typed<LocalDate> day = LogDay.read(cell(columns, row, LogWords.DATE));
     if (day instanceof Typed.Bad<LocalDate> bad) {
@@ -71,6 +68,14 @@ final class LogLine {
             LogNote.plain(cell(columns, row, LogWords.NOTE)),
             Optional.of(cell(columns, row, LogWords.OF).strip()).filter(id -> !id.isEmpty()),
             row.line()));
+  }
+
+  /** That a line has more or fewer cells than it may. */
+  static Unusable uneven(Row row) {
+    return new Unusable(
+        "",
+        "has " + row.cells().size() + " fields, not as many as the first line",
+        "put text that holds a comma in double quotes");
   }
 
   /** How many cells a line has at least: up to the last of the columns that every log has. */
@@ -108,9 +113,8 @@ final class LogLine {
 
   /** An entry as a line without its end; a line break within a note is written as given. */
   static String write(List<String> columns, LogEntry entry, String lineEnd) {
-    return columns.stream()
-        .map(column -> CsvText.cell(value(column, entry).replace("\n", lineEnd)))
-        .collect(Collectors.joining(","));
+    return CsvText.line(
+        columns.stream().map(column -> value(column, entry).replace("\n", lineEnd)).toList());
   }
 
   private static String value(String column, LogEntry entry) {

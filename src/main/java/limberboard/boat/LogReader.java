@@ -7,9 +7,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import limberboard.library.Library;
+import limberboard.library.file.CsvText;
 import limberboard.library.file.TextFile;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.problem.Problem;
+import limberboard.library.value.LogEvents;
 
 /** Reads a boat's log (RFC 4180); a broken line is reported and left out, the rest is read. */
 final class LogReader {
@@ -40,15 +42,9 @@ final class LogReader {
 
   private void read(String file, String text, List<LogEntry> entries, List<Problem> problems) {
     LogText log = LogText.read(text);
-    Optional<LogText.BadHeader> bad = log.badHeader();
+    Optional<Problem> bad = log.badHeader(file);
     if (bad.isPresent()) {
-      problems.add(
-          Problem.error(
-              file,
-              1,
-              bad.get().key(),
-              bad.get().wrong(),
-              "begin with " + String.join(",", LogWords.COLUMNS)));
+      problems.add(bad.get());
       return;
     }
     for (CsvText.Row line : log.lines()) {
@@ -59,18 +55,7 @@ final class LogReader {
         known(file, ((LogLine.Says) read).entry(), entries, problems);
       }
     }
-    log.brokenFrom()
-        .ifPresent(
-            from ->
-                problems.add(
-                    Problem.error(
-                        file,
-                        from,
-                        "",
-                        "cannot be read from here on, so that nothing from this line to the end of"
-                            + " the file is counted and much may look overdue",
-                        "look for a double quote that is not closed; double a quote within quoted"
-                            + " text")));
+    log.csv().broken(file, " and much may look overdue").ifPresent(problems::add);
   }
 
   private void known(String file, LogEntry entry, List<LogEntry> entries, List<Problem> problems) {
@@ -84,15 +69,15 @@ final class LogReader {
               LogWords.WORK,
               "is not counted while the page " + broken.get() + " cannot be read",
               "mend that page; this line is right as it is"));
-    } else if (!LogWords.EVENTS.contains(work) && library.procedure(work).isEmpty()) {
+    } else if (!LogEvents.ALL.contains(work) && library.procedure(work).isEmpty()) {
       problems.add(
           Problem.error(
               file,
               entry.line(),
               LogWords.WORK,
               "\"" + work + "\" is neither a procedure nor an event",
-              "write a procedure id or one of " + String.join(", ", LogWords.EVENTS)));
-    } else if (work.equals(LogWords.LOOKED_AGAIN)
+              "write a procedure id or one of " + String.join(", ", LogEvents.ALL)));
+    } else if (work.equals(LogEvents.LOOKED_AGAIN)
         && entry.of().flatMap(library::procedure).isEmpty()) {
       problems.add(
           Problem.error(
@@ -108,7 +93,8 @@ final class LogReader {
 
   /** The page of the work, when it is there but could not be read. */
   private Optional<String> brokenPage(LogEntry entry) {
-    String work = entry.work().equals(LogWords.LOOKED_AGAIN) ? entry.of().orElse("") : entry.work();
+    String work =
+        entry.work().equals(LogEvents.LOOKED_AGAIN) ? entry.of().orElse("") : entry.work();
     if (!work.matches(AN_ID) || library.page(work).isPresent()) {
       return Optional.empty();
     }

@@ -1,60 +1,59 @@
 package limberboard.boat;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
-import limberboard.boat.CsvText.Row;
+import limberboard.library.file.CsvText;
+import limberboard.library.file.CsvText.Row;
+import limberboard.library.problem.Problem;
 
 /**
  * The text of a log, read line by line.
  *
  * @param text the text, to the letter
- * @param columns what its first line names
- * @param lines its other lines
- * @param brokenFrom the line from which on it cannot be read
+ * @param csv what it says
  */
-record LogText(String text, List<String> columns, List<Row> lines, OptionalInt brokenFrom) {
+record LogText(String text, CsvText csv) {
   static final String NEW = String.join(",", LogWords.COLUMNS) + "\r\n";
 
   /** Reads a text. */
   static LogText read(String text) {
-    CsvText csv = CsvText.read(text);
-    List<String> columns = csv.rows().isEmpty() ? List.of() : csv.rows().get(0).cells();
-    List<Row> lines = csv.rows().stream().skip(1).toList();
-    return new LogText(text, columns, lines, csv.brokenFrom());
+    return new LogText(text, CsvText.read(text));
   }
 
-  /**
-   * What is wrong with the first line.
-   *
-   * @param key the column, or empty
-   * @param wrong what is wrong with it
-   */
-  record BadHeader(String key, String wrong) {}
+  /** What its first line names. */
+  List<String> columns() {
+    return csv.columns();
+  }
 
-  /** What is wrong with the first line; empty when nothing is. */
-  Optional<BadHeader> badHeader() {
-    for (String column : LogWords.COLUMNS) {
-      if (!columns.contains(column)) {
-        return Optional.of(new BadHeader(column, "has no such column"));
-      }
-    }
-    for (String column : columns) {
-      if (column.isBlank()) {
-        return Optional.of(new BadHeader("", "has a column without a name"));
-      }
-    }
-    return new HashSet<>(columns).size() < columns.size()
-        ? Optional.of(new BadHeader("", "has two columns of one name"))
-        : Optional.empty();
+  /** Its other lines. */
+  List<Row> lines() {
+    return csv.lines();
+  }
+
+  /** What is wrong with the first line of the file; empty when nothing is. */
+  Optional<Problem> badHeader(String file) {
+    return csv.badHeader(file, LogWords.COLUMNS)
+        .or(
+            () ->
+                columns().stream()
+                    .filter(String::isBlank)
+                    .findFirst()
+                    .map(
+                        blank ->
+                            Problem.error(
+                                file,
+                                1,
+                                "",
+                                "has a column without a name",
+                                "begin with " + String.join(",", LogWords.COLUMNS))));
   }
 
   /** What a line says, if it can be read. */
   Optional<LogEntry> entry(Row line) {
-    return LogLine.read(columns, line) instanceof LogLine.Says says
+    return LogLine.read(columns(), line) instanceof LogLine.Says says
         ? Optional.of(says.entry())
         : Optional.empty();
   }
@@ -66,6 +65,7 @@ record LogText(String text, List<String> columns, List<Row> lines, OptionalInt b
    * @param taken places that are meant by others already
    */
   OptionalInt place(LogEntry entry, List<Integer> taken) {
+    List<Row> lines = lines();
     OptionalInt last = OptionalInt.empty();
     for (int i = 0; i < lines.size(); i++) {
       Optional<LogEntry> said = taken.contains(i) ? Optional.empty() : entry(lines.get(i));
@@ -81,7 +81,7 @@ record LogText(String text, List<String> columns, List<Row> lines, OptionalInt b
 
   /** The header's row. */
   Row header() {
-    return CsvText.read(text).rows().get(0);
+    return csv.rows().get(0);
   }
 
   /** The letters of a line, without its end. */
@@ -91,6 +91,6 @@ record LogText(String text, List<String> columns, List<Row> lines, OptionalInt b
 
   /** The letters of all lines. */
   List<String> letters() {
-    return lines.stream().map(this::letters).collect(Collectors.toCollection(ArrayList::new));
+    return lines().stream().map(this::letters).collect(Collectors.toCollection(ArrayList::new));
   }
 }

@@ -6,8 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import javax.measure.Quantity;
 import limberboard.library.Library;
+import limberboard.library.file.CsvText;
 import limberboard.library.file.TextFile;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Material;
@@ -54,27 +56,37 @@ final class StockReader {
     if (!text.problems().isEmpty()) {
       return new Read(Stock.NONE, text.problems());
     }
-    CsvLines csv = CsvLines.read(file, text.text(), COLUMNS);
-    List<Problem> problems = new ArrayList<>(csv.problems());
+    CsvText csv = CsvText.read(text.text());
+    Optional<Problem> bad = csv.badHeader(file, COLUMNS);
+    if (bad.isPresent()) {
+      return new Read(Stock.NONE, List.of(bad.get()));
+    }
+    List<Problem> problems = new ArrayList<>();
     List<StockItem> items = new ArrayList<>();
-    for (CsvLines.Line line : csv.lines()) {
+    for (CsvText.Row line : csv.lines()) {
       try {
-        items.add(item(line));
+        items.add(item(csv.columns(), line));
       } catch (Unusable e) {
-        problems.add(Problem.error(file, line.number(), e.key, e.getMessage(), e.right));
+        problems.add(Problem.error(file, line.line(), e.key, e.getMessage(), e.right));
       }
     }
+    csv.broken(file, "").ifPresent(problems::add);
     return new Read(new Stock(items), problems);
   }
 
-  private StockItem item(CsvLines.Line line) throws Unusable {
-    Page<Material> material = material(line.get("material"));
+  private StockItem item(List<String> columns, CsvText.Row line) throws Unusable {
+    if (line.cells().size() != columns.size()) {
+      LogLine.Unusable uneven = LogLine.uneven(line);
+      throw new Unusable(uneven.key(), uneven.wrong(), uneven.right());
+    }
+    UnaryOperator<String> cells = column -> line.cells().get(columns.indexOf(column)).strip();
+    Page<Material> material = material(cells.apply("material"));
     return new StockItem(
         material,
-        left(line.get("left"), material),
-        date(line, "opened"),
-        date(line, "best-before"),
-        line.get("note"));
+        left(cells.apply("left"), material),
+        date(cells, "opened"),
+        date(cells, "best-before"),
+        cells.apply("note"));
   }
 
   private Page<Material> material(String id) throws Unusable {
@@ -115,8 +127,9 @@ final class StockReader {
     return unit == CountingUnit.PIECE ? "pieces, a plain number" : unit.word();
   }
 
-  private static Optional<LocalDate> date(CsvLines.Line line, String column) throws Unusable {
-    String text = line.get(column);
+  private static Optional<LocalDate> date(UnaryOperator<String> cells, String column)
+      throws Unusable {
+    String text = cells.apply(column);
     Typed<LocalDate> day = LogDay.read(text);
     if (!text.isEmpty() && day instanceof Typed.Bad<LocalDate> bad) {
       throw new Unusable(column, bad.wrong(), bad.right());

@@ -19,13 +19,13 @@ import limberboard.boat.LogDay;
 import limberboard.boat.LogEntry;
 import limberboard.boat.LogHours;
 import limberboard.boat.LogNote;
-import limberboard.boat.LogWords;
 import limberboard.boat.Typed;
 import limberboard.boat.Workspace;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.problem.Nearest;
+import limberboard.library.value.LogEvents;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Upkeep;
 import picocli.CommandLine.Command;
@@ -135,7 +135,7 @@ final class DoneCommand implements Callable<Integer> {
   }
 
   private void check(Workspace read) {
-    if (LogWords.EVENTS.contains(work) && !work.equals(LogWords.LOOKED_AGAIN) && !again) {
+    if (LogEvents.ALL.contains(work) && !work.equals(LogEvents.LOOKED_AGAIN) && !again) {
       return;
     }
     if (read.library().procedure(work).isEmpty()) {
@@ -163,7 +163,7 @@ final class DoneCommand implements Callable<Integer> {
                 value("", LogCount.name(use)), value("--count " + use, LogCount.read(count))));
     return new LogEntry(
         value("--on", LogDay.check(on)),
-        again ? LogWords.LOOKED_AGAIN : work,
+        again ? LogEvents.LOOKED_AGAIN : work,
         hours
             .map(text -> OptionalDouble.of(value("--hours", LogHours.typed(text))))
             .orElseGet(OptionalDouble::empty),

@@ -7,11 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.LogEntry;
-import limberboard.boat.LogWords;
 import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.page.Procedure.LookAgain;
+import limberboard.library.value.LogEvents;
 
 /**
  * Work that is to be looked at again. It counts as looked at once the log says so: with the event
@@ -99,7 +99,7 @@ final class FollowUps {
   private static boolean looksAt(LogEntry entry, FollowUp followUp) {
     String work = followUp.work().id();
     String with = followUp.with().id();
-    return entry.work().equals(LogWords.LOOKED_AGAIN)
+    return entry.work().equals(LogEvents.LOOKED_AGAIN)
         ? entry.of().filter(work::equals).isPresent()
         : !with.equals(work) && entry.work().equals(with);
   }

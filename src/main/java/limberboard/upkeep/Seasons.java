@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import limberboard.boat.Boat;
 import limberboard.boat.LogEntry;
-import limberboard.boat.LogWords;
 import limberboard.boat.Season;
+import limberboard.library.value.LogEvents;
 
 /**
  * A boat's seasons afloat, one a year: as her log has them, otherwise as her {@code season} says. A
@@ -40,10 +40,10 @@ public final class Seasons {
     this.assumed = season.isEmpty();
     for (LogEntry entry : log) {
       int year = usualYear(entry.date());
-      if (entry.work().equals(LogWords.LAUNCHED)) {
+      if (entry.work().equals(LogEvents.LAUNCHED)) {
         launched.putIfAbsent(year, entry.date());
         launchedLast.put(year, entry.date());
-      } else if (entry.work().equals(LogWords.HAULED_OUT)) {
+      } else if (entry.work().equals(LogEvents.HAULED_OUT)) {
         hauledOut.put(year, entry.date());
       }
     }

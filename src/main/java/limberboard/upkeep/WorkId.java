@@ -1,7 +1,7 @@
 package limberboard.upkeep;
 
 import limberboard.boat.LogEntry;
-import limberboard.boat.LogWords;
+import limberboard.library.value.LogEvents;
 
 /**
  * What tells one piece of a boat's recurring work from another.
@@ -12,7 +12,7 @@ import limberboard.boat.LogWords;
 public record WorkId(String procedure, boolean again) {
   /** What an entry of the log says was done. */
   public static WorkId of(LogEntry entry) {
-    boolean again = entry.work().equals(LogWords.LOOKED_AGAIN);
+    boolean again = entry.work().equals(LogEvents.LOOKED_AGAIN);
     return new WorkId(again ? entry.of().orElse("") : entry.work(), again);
   }
 

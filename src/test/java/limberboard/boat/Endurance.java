@@ -18,6 +18,7 @@ import limberboard.library.Library;
 import limberboard.library.LibraryReader;
 import limberboard.library.TestWorkspace;
 import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.value.LogEvents;
 
 /**
  * Writes a boat's files from several programs at once, and from programs that are killed, and looks
@@ -169,7 +170,7 @@ final class Endurance {
                     .ifPresentOrElse(
                         entry -> notes.add(entry.note()),
                         () -> wrong.add("half a line: " + log.letters(line))));
-    hold(log.brokenFrom().isEmpty(), "the log is broken");
+    hold(log.csv().brokenFrom().isEmpty(), "the log is broken");
     return notes;
   }
 
@@ -196,7 +197,7 @@ final class Endurance {
 
   private static LogEntry entry(String note) {
     return new LogEntry(
-        DAY, LogWords.READING, OptionalDouble.empty(), Map.of(), note, Optional.empty(), 0);
+        DAY, LogEvents.READING, OptionalDouble.empty(), Map.of(), note, Optional.empty(), 0);
   }
 
   private static Boat changed(Boat boat, String what, int number) {

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.value.LogEvents;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -52,7 +53,7 @@ class LogFieldsPropertiesTest {
     boolean again = random.nextInt(4) == 0;
     return new LogEntry(
         LocalDate.of(1900 + random.nextInt(301), 1 + random.nextInt(12), 1 + random.nextInt(28)),
-        again ? LogWords.LOOKED_AGAIN : "mend",
+        again ? LogEvents.LOOKED_AGAIN : "mend",
         random.nextBoolean() ? OptionalDouble.empty() : OptionalDouble.of(reading),
         random.nextBoolean() ? Map.of() : Map.of("hoists", random.nextInt(200_000_000)),
         note(random),

@@ -13,10 +13,10 @@ import java.util.OptionalDouble;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.LogEntry;
-import limberboard.boat.LogWords;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.value.LogEvents;
 
 /** The demo workspace, and boats whose logs go on. */
 final class Demo {
@@ -61,7 +61,7 @@ final class Demo {
   private static LogEntry entry(Due due, LocalDate on) {
     return new LogEntry(
         on,
-        due.isLookAgain() ? LogWords.LOOKED_AGAIN : due.id(),
+        due.isLookAgain() ? LogEvents.LOOKED_AGAIN : due.id(),
         OptionalDouble.empty(),
         Map.of(),
         "",

@@ -7,14 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import limberboard.boat.LogEntry;
-import limberboard.boat.LogWords;
+import limberboard.library.value.LogEvents;
 import org.junit.jupiter.api.Test;
 
 class WorkIdTest {
   @Test
   void aLookAgainIsNotTheWorkItFollows() {
     WorkId work = WorkId.of(entry("bed", Optional.empty()));
-    WorkId look = WorkId.of(entry(LogWords.LOOKED_AGAIN, Optional.of("bed")));
+    WorkId look = WorkId.of(entry(LogEvents.LOOKED_AGAIN, Optional.of("bed")));
     assertThat(work).isEqualTo(new WorkId("bed", false)).isNotEqualTo(look);
     assertThat(look).isEqualTo(new WorkId("bed", true));
     assertThat(look.text()).isEqualTo("bed/again");

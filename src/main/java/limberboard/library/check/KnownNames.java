@@ -19,12 +19,10 @@ import limberboard.library.problem.Nearest;
 import limberboard.library.problem.Report;
 import limberboard.library.value.Amount;
 import limberboard.library.value.Condition;
+import limberboard.library.value.LogEvents;
 
 /** All names that headers may refer to, gathered from the whole library. */
 public final class KnownNames {
-  private static final Set<String> LOG_EVENTS =
-      Set.of("launched", "hauled-out", "mast-up", "mast-down", "new-meter");
-
   private final Map<Kind, Set<String>> pages = new HashMap<>();
   private final Set<String> tools = new HashSet<>();
   private final Set<String> unusable = new HashSet<>();
@@ -91,7 +89,7 @@ public final class KnownNames {
   /** Reports a word that can never stand in a log: neither a procedure nor an event. */
   void logWord(String word, String pointer, Report report) {
     Set<String> known = new TreeSet<>(pages.get(Kind.PROCEDURE));
-    known.addAll(LOG_EVENTS);
+    known.addAll(LogEvents.TURNS);
     if (!known.contains(word) && !unusable.contains(word)) {
       report.error(
           pointer,

@@ -1,12 +1,9 @@
 package limberboard.print.sheet;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
+import limberboard.library.file.CsvText;
 
 /**
  * A table for other programs as CSV (RFC 4180) with a head line, lines ended by CR LF. A text that
@@ -19,15 +16,10 @@ public final class CsvTable {
   private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d+)?");
 
   private final StringBuilder text = new StringBuilder();
-  private final CSVPrinter rows;
 
   /** A table with these columns. */
   public CsvTable(String... columns) {
-    try {
-      rows = new CSVPrinter(text, CSVFormat.RFC4180.builder().setHeader(columns).get());
-    } catch (IOException e) {
-      throw new UncheckedIOException("a text in memory cannot be written", e);
-    }
+    row(Arrays.asList(columns));
   }
 
   /** Adds a row. */
@@ -37,21 +29,17 @@ public final class CsvTable {
 
   /** Adds a row. */
   public void row(List<?> cells) {
-    try {
-      rows.printRecord(cells.stream().map(CsvTable::harmless).toList());
-    } catch (IOException e) {
-      throw new UncheckedIOException("a text in memory cannot be written", e);
-    }
+    text.append(CsvText.line(cells.stream().map(CsvTable::harmless).toList())).append("\r\n");
   }
 
   /** What stands in a cell. */
-  private static Object harmless(Object cell) {
+  private static String harmless(Object cell) {
     boolean formula =
         cell instanceof CharSequence text
             && !text.isEmpty()
             && FORMULA.indexOf(text.charAt(0)) >= 0
             && !NUMBER.matcher(text).matches();
-    return formula ? "'" + cell : cell;
+    return formula ? "'" + cell : cell.toString();
   }
 
   /** The whole table. */

@@ -12,7 +12,6 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import limberboard.boat.Boat;
 import limberboard.boat.LogEntry;
-import limberboard.boat.LogWords;
 import limberboard.desktop.base.Listeners;
 import limberboard.desktop.base.Observed;
 import limberboard.desktop.upkeep.entry.Counted;
@@ -21,6 +20,7 @@ import limberboard.desktop.upkeep.entry.EntryForm.Doing;
 import limberboard.desktop.upkeep.entry.LogModel;
 import limberboard.desktop.upkeep.state.DueLine;
 import limberboard.desktop.upkeep.state.UpkeepModel;
+import limberboard.library.value.LogEvents;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Due.Group;
 
@@ -252,7 +252,7 @@ public final class DueModel extends Observed {
 
   private static Doing doing(Due due) {
     Optional<String> of = due.after().map(page -> page.id());
-    return new Doing(of.isPresent() ? LogWords.LOOKED_AGAIN : due.work().id(), of, due.title());
+    return new Doing(of.isPresent() ? LogEvents.LOOKED_AGAIN : due.work().id(), of, due.title());
   }
 
   /** Closes the form without writing anything. */

@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import limberboard.boat.LogEntry;
-import limberboard.boat.LogWords;
 import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.library.problem.Problem;
+import limberboard.library.value.LogEvents;
 import limberboard.words.DayText;
 import limberboard.words.Sentences;
 
@@ -46,7 +46,7 @@ public record EntryWords(Library library) {
 
   /** What was done. */
   public String work(LogEntry entry) {
-    return entry.work().equals(LogWords.LOOKED_AGAIN)
+    return entry.work().equals(LogEvents.LOOKED_AGAIN)
         ? "Looked again: " + title(entry.of().orElse(""))
         : title(entry.work());
   }
@@ -59,8 +59,8 @@ public record EntryWords(Library library) {
   /** An event in words. */
   public static String event(String event) {
     return switch (event) {
-      case LogWords.READING -> "Reading or remark";
-      case LogWords.NEW_METER -> "New hour meter";
+      case LogEvents.READING -> "Reading or remark";
+      case LogEvents.NEW_METER -> "New hour meter";
       default -> Sentences.capital(event.replace('-', ' '));
     };
   }

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import limberboard.boat.LogEntry;
-import limberboard.boat.LogWords;
 import limberboard.desktop.upkeep.entry.EntryForm;
 import limberboard.desktop.upkeep.state.UpkeepModel.Work;
+import limberboard.library.value.LogEvents;
 
 /**
  * A line of the log while it is typed or corrected. Immutable but for what is typed into the form.
@@ -33,7 +33,7 @@ public record LogDraft(
 
   /** A draft that corrects a line. */
   static LogDraft of(LogEntry entry, String title, LocalDate today, List<String> uses) {
-    boolean event = LogWords.EVENTS.contains(entry.work());
+    boolean event = LogEvents.ALL.contains(entry.work());
     Optional<Work> work =
         event
             ? entry.of().map(of -> new Work(of, title))
@@ -48,7 +48,7 @@ public record LogDraft(
 
   /** Whether work has to be named. */
   boolean needsWork() {
-    return kind.equals(WORK) || kind.equals(LogWords.LOOKED_AGAIN);
+    return kind.equals(WORK) || kind.equals(LogEvents.LOOKED_AGAIN);
   }
 
   LogDraft kind(String other) {
@@ -71,7 +71,7 @@ public record LogDraft(
     EntryForm other =
         switch (kind) {
           case WORK -> form.with(id.orElse(""), Optional.empty());
-          case LogWords.LOOKED_AGAIN -> form.with(kind, id);
+          case LogEvents.LOOKED_AGAIN -> form.with(kind, id);
           default -> form.with(kind, Optional.empty());
         };
     return new LogDraft(kind, typed, work, other, original);
@@ -112,7 +112,7 @@ public record LogDraft(
   }
 
   private static boolean tells(LogEntry entry) {
-    return !entry.work().equals(LogWords.READING)
+    return !entry.work().equals(LogEvents.READING)
         || entry.engineHours().isPresent()
         || !entry.uses().isEmpty()
         || !entry.note().isEmpty();

@@ -7,7 +7,6 @@ import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JList;
-import limberboard.boat.LogWords;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Docked;
@@ -20,6 +19,7 @@ import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.upkeep.entry.Counted;
 import limberboard.desktop.upkeep.entry.EntryFields;
 import limberboard.desktop.upkeep.entry.EntryWords;
+import limberboard.library.value.LogEvents;
 
 /** A form that adds a line to the log or corrects one; what writes it stays in sight. */
 final class LogFormPanel extends Docked {
@@ -84,7 +84,7 @@ final class LogFormPanel extends Docked {
       String spoken =
           value.equals(LogDraft.WORK)
               ? "Work was done"
-              : value.equals(LogWords.LOOKED_AGAIN)
+              : value.equals(LogEvents.LOOKED_AGAIN)
                   ? "Work was looked at again"
                   : EntryWords.event((String) value);
       return super.getListCellRendererComponent(list, spoken, index, selected, focused);
@@ -142,11 +142,11 @@ final class LogFormPanel extends Docked {
   private static String hint(String kind) {
     return switch (kind) {
       case LogDraft.WORK -> "Any work that fits her, also such as has no interval.";
-      case LogWords.READING ->
+      case LogEvents.READING ->
           "The engine’s hours, what was counted since the line before, or a remark of any kind.";
-      case LogWords.LAUNCHED -> "Her season afloat begins.";
-      case LogWords.HAULED_OUT -> "Her season afloat ends.";
-      case LogWords.NEW_METER -> "Hours are what the new meter shows; 0 if left out.";
+      case LogEvents.LAUNCHED -> "Her season afloat begins.";
+      case LogEvents.HAULED_OUT -> "Her season afloat ends.";
+      case LogEvents.NEW_METER -> "Hours are what the new meter shows; 0 if left out.";
       default -> "";
     };
   }

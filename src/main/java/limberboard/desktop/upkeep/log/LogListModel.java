@@ -10,7 +10,6 @@ import java.util.TreeSet;
 import java.util.function.Consumer;
 import limberboard.boat.Boat;
 import limberboard.boat.LogEntry;
-import limberboard.boat.LogWords;
 import limberboard.desktop.base.Observed;
 import limberboard.desktop.upkeep.entry.Counted;
 import limberboard.desktop.upkeep.entry.EntryForm;
@@ -18,6 +17,7 @@ import limberboard.desktop.upkeep.entry.EntryWords;
 import limberboard.desktop.upkeep.entry.LogModel;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.desktop.upkeep.state.UpkeepModel.Work;
+import limberboard.library.value.LogEvents;
 
 /**
  * A boat's log, the newest first, with a filter and a form that adds a line or corrects one,
@@ -28,13 +28,13 @@ public final class LogListModel extends Observed {
   static final List<String> KINDS =
       List.of(
           LogDraft.WORK,
-          LogWords.READING,
-          LogWords.LAUNCHED,
-          LogWords.MAST_UP,
-          LogWords.MAST_DOWN,
-          LogWords.HAULED_OUT,
-          LogWords.NEW_METER,
-          LogWords.LOOKED_AGAIN);
+          LogEvents.READING,
+          LogEvents.LAUNCHED,
+          LogEvents.MAST_UP,
+          LogEvents.MAST_DOWN,
+          LogEvents.HAULED_OUT,
+          LogEvents.NEW_METER,
+          LogEvents.LOOKED_AGAIN);
 
   private final UpkeepModel upkeep;
   private final LogModel log;
@@ -114,7 +114,7 @@ public final class LogListModel extends Observed {
   }
 
   private LogDraft newDraft(Boat boat) {
-    return LogDraft.empty(LogWords.READING, upkeep.today(), Counted.uses(boat, Optional.empty()));
+    return LogDraft.empty(LogEvents.READING, upkeep.today(), Counted.uses(boat, Optional.empty()));
   }
 
   /** Chooses what happened; what was typed stays. */

@@ -1,18 +1,23 @@
-package limberboard.boat;
+package limberboard.library.file;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import limberboard.library.problem.Problem;
 
 /**
- * A CSV text (RFC 4180) with the place of each line in it, so that one can be changed and all
- * others stay as they are, to the letter. Empty lines are passed over, and so is a byte-order mark.
+ * The one grammar of CSV (RFC 4180), read and written: a text with the place of each line in it, so
+ * that one can be changed and all others stay as they are, to the letter. Empty lines are passed
+ * over, and so is a byte-order mark.
  *
  * @param rows its lines, the header first
  * @param brokenFrom the line, from 1, from which on it cannot be read, because a quoted cell is not
  *     closed or is followed by more text; empty when it can be read to its end
  */
-record CsvText(List<Row> rows, OptionalInt brokenFrom) {
+public record CsvText(List<Row> rows, OptionalInt brokenFrom) {
   private static final char MARK = '\uFEFF';
 
   /**
@@ -24,22 +29,71 @@ record CsvText(List<Row> rows, OptionalInt brokenFrom) {
    * @param next where the line after it begins
    * @param line the line of the file on which it ends, from 1
    */
-  record Row(List<String> cells, int from, int to, int next, int line) {}
+  public record Row(List<String> cells, int from, int to, int next, int line) {}
 
   /** Reads a text. */
-  static CsvText read(String text) {
+  public static CsvText read(String text) {
     return new Scan(text).read();
   }
 
-  /** A cell as it is written. */
-  static String cell(String value) {
+  /** What the first line names; nothing when there is none. */
+  public List<String> columns() {
+    return rows.isEmpty() ? List.of() : rows.get(0).cells();
+  }
+
+  /** All lines but the first. */
+  public List<Row> lines() {
+    return rows.stream().skip(1).toList();
+  }
+
+  /** What is wrong with the first line of a file that must have these columns. */
+  public Optional<Problem> badHeader(String file, List<String> needed) {
+    String right = "begin with " + String.join(",", needed);
+    for (String column : needed) {
+      if (!columns().contains(column)) {
+        return Optional.of(Problem.error(file, 1, column, "has no such column", right));
+      }
+    }
+    return new HashSet<>(columns()).size() < columns().size()
+        ? Optional.of(Problem.error(file, 1, "", "has two columns of one name", right))
+        : Optional.empty();
+  }
+
+  /**
+   * That the file cannot be read to its end.
+   *
+   * @param so what follows from it, as the end of the sentence, or empty
+   */
+  public Optional<Problem> broken(String file, String so) {
+    return brokenFrom.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Problem.error(
+                file,
+                brokenFrom.getAsInt(),
+                "",
+                "cannot be read from here on, so that nothing from this line to the end of the file"
+                    + " is counted"
+                    + so,
+                "look for a double quote that is not closed; double a quote within quoted text"));
+  }
+
+  /** A line as it is written, without its end. */
+  public static String line(List<String> cells) {
+    return cells.equals(List.of(""))
+        ? "\"\""
+        : cells.stream().map(CsvText::cell).collect(Collectors.joining(","));
+  }
+
+  private static String cell(String value) {
     boolean plain = !value.isEmpty() && value.chars().noneMatch(c -> ",\"\r\n".indexOf(c) >= 0);
-    boolean open = plain && !Character.isWhitespace(value.charAt(0)) && value.charAt(0) != '#';
+    char first = plain ? value.charAt(0) : ' ';
+    boolean open = !Character.isWhitespace(first) && first != '#' && first != MARK;
     return value.isEmpty() || open ? value : '"' + value.replace("\"", "\"\"") + '"';
   }
 
   /** The line end that a text uses. */
-  static String lineEnd(String text) {
+  public static String lineEnd(String text) {
     return text.contains("\r\n") || !text.contains("\n") ? "\r\n" : "\n";
   }
 
