@@ -11,6 +11,19 @@
  *   <li>{@code Display} opens {@link limberboard.desktop.DesktopApp} where there is a display.
  * </ol>
  *
+ * <pre>{@code
+ * var program =
+ *     new ProcessBuilder(
+ *             System.getProperty("java.home") + "/bin/java",
+ *             "-cp",
+ *             System.getProperty("java.class.path"),
+ *             "limberboard.Limberboard",
+ *             "--version")
+ *         .start();
+ * String said = new String(program.getInputStream().readAllBytes());
+ * assert program.waitFor() == 0 && said.startsWith("Limberboard ") : said;
+ * }</pre>
+ *
  * <p><b>Choices made.</b> Only here are the process's own streams and its exit touched. What
  * libraries print goes into the file of failures ({@link limberboard.library.file.FailureLog}),
  * what nobody expected through the {@link limberboard.library.file.LastNet}; words that lost

@@ -11,6 +11,21 @@
  *       limberboard.boat.WorkCautions} for the cautions of any work on that boat.
  * </ol>
  *
+ * <pre>{@code
+ * import java.nio.file.Path;
+ * import java.time.LocalDate;
+ * import limberboard.boat.*;
+ * import limberboard.library.file.WorkspaceFolders;
+ *
+ * Workspace workspace = new WorkspaceReader(new WorkspaceFolders(Path.of(""))).read();
+ * Fitting dunlin = new Fitting(workspace.boat("dunlin").orElseThrow(), LocalDate.of(2026, 3, 15));
+ * var symptom = workspace.library().symptom("water-in-forward-cabin").orElseThrow();
+ * Fit fit = dunlin.judge(symptom.head().fits());
+ * assert fit.fits() && !fit.reason().isEmpty();
+ * var cautions = WorkCautions.on(workspace.library(), dunlin).first(symptom.details());
+ * assert !cautions.isEmpty(); // to be read before any check
+ * }</pre>
+ *
  * <p><b>Choices made.</b> A boat carries its model's page and its complete equipment (what the file
  * leaves out is what the yard fitted in that year), so nothing has to be looked up again. Reasons
  * are sentences for the owner, made where the decision is made, so that they cannot disagree.

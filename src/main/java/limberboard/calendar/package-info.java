@@ -1,14 +1,23 @@
 /**
  * Calendar: what is due on a boat as a file that any calendar program reads (RFC 5545).
  *
- * <p>To use it:
+ * <p>To use it: make an {@link limberboard.calendar.UpkeepCalendar}, saying how many days before
+ * the day it is to remind, and write the text it gives to a file ending in {@code .ics}:
  *
- * <ol>
- *   <li>reckon what is due with {@link limberboard.upkeep.Upkeep};
- *   <li>make an {@link limberboard.calendar.UpkeepCalendar} with how long before the day it is to
- *       remind;
- *   <li>write the text it gives for the boat to a file ending in {@code .ics}.
- * </ol>
+ * <pre>{@code
+ * import java.nio.file.Path;
+ * import java.time.LocalDate;
+ * import limberboard.boat.*;
+ * import limberboard.calendar.UpkeepCalendar;
+ * import limberboard.library.file.WorkspaceFolders;
+ * import limberboard.upkeep.Upkeep;
+ *
+ * Workspace workspace = new WorkspaceReader(new WorkspaceFolders(Path.of(""))).read();
+ * Fitting dunlin = new Fitting(workspace.boat("dunlin").orElseThrow(), LocalDate.of(2026, 3, 15));
+ * Upkeep upkeep = Upkeep.of(workspace.library(), dunlin);
+ * String text = new UpkeepCalendar(7).text(upkeep); // reminds a week before
+ * assert text.startsWith("BEGIN:VCALENDAR") && text.contains("BEGIN:VEVENT");
+ * }</pre>
  *
  * <p><b>Choices made.</b> One event for each piece of work, on the day it is best done, for the
  * whole day and without blocking it. Its UID is made of the boat and the work alone, so that a

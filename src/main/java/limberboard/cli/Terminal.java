@@ -53,8 +53,10 @@ public final class Terminal {
      * @return whether there is a display to make them on
      * @throws IOException when one cannot be written
      */
-    boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order)
-        throws IOException;
+    default boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order)
+        throws IOException {
+      return false;
+    }
   }
 
   /**

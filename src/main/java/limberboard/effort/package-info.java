@@ -15,6 +15,25 @@
  *   <li>{@link limberboard.effort.Following} works out what following a policy costs.
  * </ol>
  *
+ * <pre>{@code
+ * import java.util.BitSet;
+ * import java.util.List;
+ * import limberboard.effort.*;
+ *
+ * double[][] check = {{0.9, 0.1}, {0.1, 0.9}}; // each answer, given each cause
+ * var answers = new AnswerModel(new double[] {3, 1}, List.<double[][]>of(check));
+ * assert Math.abs(answers.chances(new int[] {1})[1] - 0.75) < 1e-9; // after the second answer
+ *
+ * var asking = new EffortModel.CheckEffort(5, new BitSet(), 0, false);
+ * var mending = new EffortModel.MendEffort(60, new BitSet(), 1, true);
+ * var model =
+ *     new EffortModel(answers, List.of(asking), List.of(mending, mending), new double[0], 600);
+ * Advice advice = new Planner().advise(model, model.beginning());
+ * assert advice.best().action() == Advice.Action.CHECK; // five minutes that may save an hour
+ * assert new Following(model, new Planner()).minutes()
+ *     < new Following(model, new MendsOnly()).minutes();
+ * }</pre>
+ *
  * <p><b>How the planner is made.</b> {@code MendOrder} is the cheapest way on without further
  * checks (chance of cure per minute, accesses in blocks), {@code LowerBound} what no strategy can
  * go below, {@code Search} closes the gap between the two over a graph of {@code Node}s, whose

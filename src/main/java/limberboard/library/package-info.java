@@ -17,6 +17,21 @@
  * sealed interface) and its Markdown. Nothing here knows a boat: conditions such as {@code fits}
  * are data ({@link limberboard.library.value.Condition}), judged one layer up.
  *
+ * <pre>{@code
+ * import java.nio.file.*;
+ * import limberboard.library.*;
+ *
+ * var folders = NewWorkspace.in(Files.createTempDirectory("pages"));
+ * Path page = folders.articles().resolve("topics/knots.md");
+ * Files.writeString(
+ *     page, "---\ntitle: Knots\ncolour: red\n---\nA [bend](bends.md) joins two ropes.\n");
+ *
+ * Library library = new LibraryReader(folders).read();
+ * assert library.page("knots").orElseThrow().title().equals("Knots");
+ * assert library.problems().stream().anyMatch(problem -> problem.key().equals("colour"));
+ * assert library.problems().stream().anyMatch(problem -> problem.line() == 5); // no such page
+ * }</pre>
+ *
  * <p><b>Choices made.</b> A header is composed to nodes with line numbers, and then bound to
  * records; every problem is collected with file, line, key, what is wrong and what would be right.
  * A page whose required keys cannot be read is left out of the snapshot and reported; a wrong

@@ -10,6 +10,26 @@
  *   <li>{@link limberboard.search.SearchIndex#find} with a {@link limberboard.search.SearchQuery}.
  * </ol>
  *
+ * <pre>{@code
+ * import java.nio.file.*;
+ * import limberboard.library.*;
+ * import limberboard.search.*;
+ *
+ * var folders = NewWorkspace.in(Files.createTempDirectory("pages"));
+ * Path page = folders.articles().resolve("topics/splicing.md");
+ * Files.writeString(page, "---\ntitle: Splicing an eye\n---\nWork the strands under.\n");
+ * try (SearchIndex index = SearchIndex.open(folders)) {
+ *   index.update(new LibraryReader(folders).read());
+ *   assert index
+ *       .find(SearchQuery.of("how do I splice this"))
+ *       .hits()
+ *       .get(0)
+ *       .id()
+ *       .equals("splicing");
+ *   assert index.find(SearchQuery.of("splicng")).didYouMean().isPresent();
+ * }
+ * }</pre>
+ *
  * <p><b>Choices made.</b> A text is read word by word into slots ({@code QuestionReader}): each
  * slot holds everything that may stand for one thing asked, from the word's stem over synonyms and
  * trade spellings to words that a misspelt one resembles. Pages are scored by which slots they have

@@ -22,6 +22,24 @@
  * the boats there are, and {@link limberboard.trace.review.Sensitivity} which of its estimates are
  * worth measuring.
  *
+ * <pre>{@code
+ * import java.nio.file.Path;
+ * import java.time.LocalDate;
+ * import limberboard.boat.*;
+ * import limberboard.library.file.WorkspaceFolders;
+ * import limberboard.trace.*;
+ *
+ * Workspace workspace = new WorkspaceReader(new WorkspaceFolders(Path.of(""))).read();
+ * Fitting dunlin = new Fitting(workspace.boat("dunlin").orElseThrow(), LocalDate.of(2026, 3, 15));
+ * var symptom = workspace.library().symptom("clutch-slips").orElseThrow();
+ * Trace trace = Trace.begin(Fault.of(symptom, dunlin, workspace.library(), workspace.cases()));
+ * while (trace.next() instanceof NextStep.DoCheck step) {
+ *   trace = trace.answer(step.check().id(), step.check().answers().get(0));
+ * }
+ * double all = trace.ranking().stream().mapToDouble(RankedCause::chance).sum();
+ * assert Math.abs(all - 1) < 1e-9 && !trace.next().why().isEmpty();
+ * }</pre>
+ *
  * <p><b>Choices made.</b> One fault at a time, with <i>something else</i> always on the list, so
  * that no list is ever taken as complete. Answers are independent of each other given the cause.
  * Chances are worked out anew from all answers each time, in the checks' order, so that changing

@@ -13,6 +13,23 @@
  *       limberboard.upkeep.SeasonWork} of one season, from which lists and shopping are made.
  * </ol>
  *
+ * <pre>{@code
+ * import java.nio.file.Path;
+ * import java.time.LocalDate;
+ * import limberboard.boat.*;
+ * import limberboard.library.file.WorkspaceFolders;
+ * import limberboard.upkeep.*;
+ *
+ * Workspace workspace = new WorkspaceReader(new WorkspaceFolders(Path.of(""))).read();
+ * LocalDate day = LocalDate.of(2026, 3, 15);
+ * Fitting dunlin = new Fitting(workspace.boat("dunlin").orElseThrow(), day);
+ * Upkeep upkeep = Upkeep.of(workspace.library(), dunlin);
+ * for (Due due : upkeep.of(Due.Group.OVERDUE)) {
+ *   assert due.runsOut().orElseThrow().isBefore(day) && !due.why().isEmpty() : due.title();
+ * }
+ * assert !upkeep.forecast(2).isEmpty();
+ * }</pre>
+ *
  * <p><b>Choices made.</b> An interval runs from the day the work was last done, or was reset by
  * other work, or from when the boat was new. Of several limits the first counts. Seasons are
  * counted by the days afloat ({@link limberboard.upkeep.Seasons}), so that winter costs nothing and

@@ -14,6 +14,21 @@
  *       limberboard.workings.Totals}.
  * </ol>
  *
+ * <pre>{@code
+ * import java.util.List;
+ * import limberboard.library.page.Material.Pack;
+ * import limberboard.library.value.Amount;
+ * import limberboard.library.value.CountingUnit;
+ * import limberboard.workings.*;
+ *
+ * var tube = new Pack("tube", (Amount.Fixed) Amount.of("80 ml"));
+ * var cartridge = new Pack("cartridge", (Amount.Fixed) Amount.of("290 ml"));
+ * var purchase =
+ *     new PackChooser(List.of(tube, cartridge), CountingUnit.ML).choose(350).orElseThrow();
+ * assert purchase.count() == 2 && purchase.leftOver() == 20;
+ * assert new PackWords(QuantityWords.METRIC).of(purchase).contains("cartridge");
+ * }</pre>
+ *
  * <p><b>Choices made.</b> Amounts are JSR 385 quantities. Whether dimensions agree is looked at
  * before anything is converted, and what does not agree is an outcome, never an exception: a page
  * with one wrong unit still prints. Nothing is converted from volume to weight, since no page says

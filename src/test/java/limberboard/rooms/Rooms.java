@@ -92,6 +92,6 @@ record Rooms(String within, Map<String, Set<String>> needs) {
             .replaceAll("\\{@link(?:plain)? [^\\s}]+ ([^}]+)}", "$1")
             .replaceAll("\\{@link (?:[\\w.]+\\.)?(\\w+)}", "$1")
             .strip();
-    return text.replaceFirst("(?<=[a-z0-9)])[.;] .*", "").replaceFirst("\\.$", "");
+    return text.replaceFirst("(?<=[A-Za-z0-9)])[.;] .*", "").replaceFirst("\\.$", "");
   }
 }

@@ -10,6 +10,25 @@
  *   <li>keep what should be there next time in a {@link limberboard.desktop.base.Memory}.
  * </ol>
  *
+ * <pre>{@code
+ * import java.io.IOException;
+ * import java.util.Optional;
+ * import limberboard.desktop.base.*;
+ *
+ * var notices = new Notices();
+ * var memory = new Memory(new Forgetful());
+ * var background = new Background(Runnable::run, Runnable::run, new Activity(), notices);
+ * background.run("Measuring", () -> 6 * 7, length -> memory.remember("length", "" + length));
+ * assert memory.text("length").equals(Optional.of("42"));
+ * background.run(
+ *     "Failing",
+ *     () -> {
+ *       throw new IOException("no room");
+ *     },
+ *     length -> {});
+ * assert notices.current().isPresent();
+ * }</pre>
+ *
  * <p><b>Choices made.</b> Nothing here is a Swing component, so models built on it are tested
  * without a display. Executors are made in one place ({@code DesktopStart}) and handed in; tests
  * hand in ones that they drive step by step.

@@ -69,7 +69,7 @@ public final class Guide {
    *
    * @param books the Markdown of a book by its name; a book that is missing is left out
    */
-  static Guide of(Function<String, Optional<String>> books) {
+  public static Guide of(Function<String, Optional<String>> books) {
     List<Section> sections = new ArrayList<>();
     for (String book : BOOKS) {
       books.apply(book).ifPresent(text -> sections.addAll(sections(book, text)));

@@ -11,6 +11,19 @@
  *   <li>make text with {@code parts.Text}, which keeps sizes right when the text size changes.
  * </ol>
  *
+ * <pre>{@code
+ * import java.awt.image.BufferedImage;
+ * import limberboard.desktop.look.*;
+ *
+ * var light = ThemeChoice.LIGHT.lookAndFeel().getDefaults();
+ * var dark = ThemeChoice.DARK.lookAndFeel().getDefaults();
+ * assert !light.getColor("Limberboard.ink").equals(dark.getColor("Limberboard.ink"));
+ *
+ * var image = new BufferedImage(16, 16, BufferedImage.TYPE_INT_ARGB);
+ * LineIcon.caution(16).paintIcon(new javax.swing.JLabel(), image.createGraphics(), 0, 0);
+ * assert image.getRGB(8, 2) != 0;
+ * }</pre>
+ *
  * <p><b>Choices made.</b> Colours and measures are FlatLaf properties, one file a theme; orange is
  * kept for cautions, so that it means one thing. Contrast of every pair in use is held by a test
  * against WCAG 2.1, success criterion 1.4.3.

@@ -11,6 +11,18 @@
  *   <li>show the column with {@link limberboard.desktop.parts.Column#scrolling}.
  * </ol>
  *
+ * <pre>{@code
+ * import limberboard.desktop.parts.*;
+ *
+ * Column column = new Column(8);
+ * column.add(Text.heading("The bilge"));
+ * column.add(Text.plain("Look under the boards first. ".repeat(10)));
+ * column.setSize(600, 1);
+ * int low = column.getPreferredSize().height;
+ * column.setSize(150, 1);
+ * assert column.getPreferredSize().height > low; // the text wraps, and nothing is cut off
+ * }</pre>
+ *
  * <p><b>Choices made.</b> Wrapped text needs to know its width before its height; {@link
  * limberboard.desktop.parts.ColumnLayout} and {@link limberboard.desktop.parts.RowLayout} hand
  * widths down before they ask for heights, so text never gets cut off at any size. Structures

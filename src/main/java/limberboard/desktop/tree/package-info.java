@@ -11,6 +11,30 @@
  *       is worked out before.
  * </ol>
  *
+ * <pre>{@code
+ * import java.nio.file.Path;
+ * import java.time.LocalDate;
+ * import java.util.Optional;
+ * import limberboard.boat.*;
+ * import limberboard.desktop.base.*;
+ * import limberboard.desktop.tree.*;
+ * import limberboard.library.file.WorkspaceFolders;
+ * import limberboard.trace.*;
+ *
+ * Workspace workspace = new WorkspaceReader(new WorkspaceFolders(Path.of(""))).read();
+ * Fitting dunlin = new Fitting(workspace.boat("dunlin").orElseThrow(), LocalDate.of(2026, 3, 15));
+ * var symptom = workspace.library().symptom("masthead-light-dead").orElseThrow();
+ * Trace trace = Trace.begin(Fault.of(symptom, dunlin, workspace.library(), workspace.cases()));
+ * var background = new Background(Runnable::run, Runnable::run, new Activity(), new Notices());
+ * TreeModel model = new TreeModel(background);
+ * model.follow(Optional.of(trace));
+ * assert model.walk().isEmpty(); // nobody looks yet
+ * model.want(true);
+ * TreeWalk walk = model.walk().orElseThrow();
+ * walk.right();
+ * assert walk.isHere(walk.tree().root()) && walk.visible().contains(walk.selected());
+ * }</pre>
+ *
  * <p><b>Choices made.</b> The tree grows from the beginning of the trace, so that the way gone is
  * seen as well as the ways that are left; only when the owner has gone another way does it grow
  * from where the trace stands. {@link limberboard.desktop.tree.TreeWalk} knows what is selected and

@@ -12,6 +12,23 @@
  *       before and closed after each; and say its problems.
  * </ol>
  *
+ * <pre>{@code
+ * import java.nio.file.Path;
+ * import java.time.LocalDate;
+ * import limberboard.boat.*;
+ * import limberboard.library.file.WorkspaceFolders;
+ * import limberboard.upkeep.Upkeep;
+ * import limberboard.upkeep.list.*;
+ *
+ * Workspace workspace = new WorkspaceReader(new WorkspaceFolders(Path.of(""))).read();
+ * Fitting dunlin = new Fitting(workspace.boat("dunlin").orElseThrow(), LocalDate.of(2026, 3, 15));
+ * ListWork work = new ListWork(Upkeep.of(workspace.library(), dunlin));
+ * var tasks = work.everything(ListKind.FITTING_OUT, 2026);
+ * WorkList list = new WorkListMaker(dunlin).list(ListKind.FITTING_OUT, tasks);
+ * var works = list.lines().map(line -> line.work().id()).toList();
+ * assert !works.isEmpty() && works.stream().distinct().count() == works.size(); // each once
+ * }</pre>
+ *
  * <p><b>Choices made.</b> What comes before what is never broken, and each access is opened once a
  * part. Under these, access stands open for as few minutes of other work as can be, then the walk
  * over the zones, in the order of the model's page and beginning at the first, is as short as can

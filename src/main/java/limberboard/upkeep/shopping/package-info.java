@@ -12,6 +12,24 @@
  *       packs to buy, the cuts of ropes and hoses, substitutes, and what must not be mixed.
  * </ol>
  *
+ * <pre>{@code
+ * import java.nio.file.Path;
+ * import java.time.LocalDate;
+ * import java.util.Optional;
+ * import limberboard.boat.*;
+ * import limberboard.library.file.WorkspaceFolders;
+ * import limberboard.upkeep.Upkeep;
+ * import limberboard.upkeep.shopping.*;
+ *
+ * Workspace workspace = new WorkspaceReader(new WorkspaceFolders(Path.of(""))).read();
+ * Fitting dunlin = new Fitting(workspace.boat("dunlin").orElseThrow(), LocalDate.of(2026, 3, 15));
+ * var jobs = SeasonJobs.of(Upkeep.of(workspace.library(), dunlin), Optional.of(2026));
+ * Stock store = workspace.stock(dunlin.boat());
+ * var list = ShoppingList.of(jobs, dunlin, store, workspace.library());
+ * var bare = ShoppingList.of(jobs, dunlin, Stock.NONE, workspace.library());
+ * assert !list.lines().isEmpty() && list.toGet().size() <= bare.toGet().size();
+ * }</pre>
+ *
  * <p><b>Choices made.</b> The store is drawn on day by day, what runs out soonest first; what has
  * run out on its day is not counted, and the line says so. Uses that lie further apart than a pack
  * keeps are bought in separate lots, and the lots do not depend on the store: having something can

@@ -20,6 +20,18 @@
  * limberboard.workings.sums.ShownSum} puts a boat's own numbers in, and {@link
  * limberboard.workings.sums.SumUseCheck} says what is wrong with such keys.
  *
+ * <pre>{@code
+ * import java.util.Map;
+ * import limberboard.library.value.KnownUnit;
+ * import limberboard.workings.sums.*;
+ *
+ * Sum turns = Sums.ofTheTrade().sum("lashing-turns").orElseThrow();
+ * var done = (Reckoning.Done) turns.reckon(Map.of("load", Value.of(3, KnownUnit.KILONEWTON)));
+ * assert !done.answer().results().isEmpty() && !done.answer().working().isEmpty();
+ * var refused = (Reckoning.Refused) turns.reckon(Map.of("load", Value.of(3, KnownUnit.LITRES)));
+ * assert refused.reasons().size() == 1;
+ * }</pre>
+ *
  * <p><b>Choices made.</b> A sum never throws for what a person put in. What cannot be computed is
  * refused, what can be computed but lies where the formula is not known to hold is computed with a
  * warning. Within a sum, numbers are doubles in the unit that the input declares; every number that

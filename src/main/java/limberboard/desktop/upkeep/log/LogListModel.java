@@ -92,12 +92,12 @@ public final class LogListModel extends Observed {
   }
 
   /** The same in words. */
-  List<LogRow> rows() {
+  public List<LogRow> rows() {
     return lines.stream().map(Line::row).toList();
   }
 
   /** Shows only lines with all of these words. */
-  void filter(String words) {
+  public void filter(String words) {
     filter = words;
     sift();
     tell();

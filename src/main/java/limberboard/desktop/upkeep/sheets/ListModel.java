@@ -26,12 +26,12 @@ import limberboard.upkeep.list.WorkList;
 import limberboard.upkeep.list.WorkListMaker;
 
 /** The fitting-out or laying-up list of the chosen boat. For the event thread only. */
-final class ListModel {
+public final class ListModel {
   private static final int AHEAD = 2;
   private final UpkeepModel upkeep;
   private final SheetModel<Choice, Listed> sheet;
 
-  ListModel(UpkeepModel upkeep, Background background) {
+  public ListModel(UpkeepModel upkeep, Background background) {
     this.upkeep = upkeep;
     Choice first = new Choice(ListKind.FITTING_OUT, Optional.empty(), false);
     this.sheet = new SheetModel<>(upkeep, background, first, ListModel::make);
@@ -54,7 +54,7 @@ final class ListModel {
    * @param title its number and what it is called
    * @param facts how long it takes, and by when
    */
-  record Line(String due, String page, String part, String title, String facts) {}
+  public record Line(String due, String page, String part, String title, String facts) {}
 
   /**
    * What came of it.
@@ -70,12 +70,12 @@ final class ListModel {
   }
 
   /** The lines, in the order of the walk round the boat. */
-  List<Line> lines() {
+  public List<Line> lines() {
     return sheet.made().map(Listed::lines).orElse(List.of());
   }
 
   /** The sheet. */
-  SheetModel<Choice, Listed> sheet() {
+  public SheetModel<Choice, Listed> sheet() {
     return sheet;
   }
 

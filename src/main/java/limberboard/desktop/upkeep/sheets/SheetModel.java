@@ -18,7 +18,7 @@ import limberboard.upkeep.Upkeep;
  * @param <C> what can be chosen; compared by {@code equals}
  * @param <T> what is worked out
  */
-final class SheetModel<C, T extends SheetModel.HasSheet> extends Observed {
+public final class SheetModel<C, T extends SheetModel.HasSheet> extends Observed {
   private final UpkeepModel upkeep;
   private final Latest latest;
   private final Making<C, T> making;
@@ -95,7 +95,7 @@ final class SheetModel<C, T extends SheetModel.HasSheet> extends Observed {
   }
 
   /** Whether somebody looks at it; while nobody does, nothing is worked out. */
-  void attend(boolean looking) {
+  public void attend(boolean looking) {
     if (looking != attended) {
       attended = looking;
       follow();

@@ -19,7 +19,7 @@ import limberboard.workings.sums.Value;
  * What is put into one sum: what was typed, and where nothing was, the boat's own numbers or the
  * usual ones. Reckons as often as asked. For the event thread only.
  */
-final class SumForm {
+public final class SumForm {
   private static final double FAR = 2000;
   private final Sum sum;
   private final Map<String, String> typed = new HashMap<>();
@@ -27,7 +27,7 @@ final class SumForm {
   private Map<String, Value> own;
 
   /** A form with the boat's own numbers. */
-  SumForm(Sum sum, Optional<Boat> boat) {
+  public SumForm(Sum sum, Optional<Boat> boat) {
     this.sum = sum;
     this.own = own(boat);
   }
@@ -52,7 +52,7 @@ final class SumForm {
   }
 
   /** Types into a field, or chooses a word; what stands there anyway does not count as typed. */
-  void type(Input input, String text) {
+  public void type(Input input, String text) {
     if (text.equals(standing(input))) {
       typed.remove(input.id());
     } else {
@@ -143,7 +143,7 @@ final class SumForm {
   }
 
   /** What is wrong with what was typed, and what would be right; empty when nothing is. */
-  String problem(Input input) {
+  public String problem(Input input) {
     if (!(input instanceof Input.Number number) || isLeftOut(input)) {
       return "";
     }
@@ -167,7 +167,7 @@ final class SumForm {
   }
 
   /** Reckons with what stands in the fields; what is empty or wrong has its usual value. */
-  Reckoning reckoning() {
+  public Reckoning reckoning() {
     Map<String, Value> values = new LinkedHashMap<>();
     for (Input input : sum.inputs()) {
       if (origin(input) == Origin.BOAT) {

@@ -15,7 +15,7 @@ import limberboard.upkeep.Upkeep;
  * The time line of the coming seasons, worked out and drawn only while it is looked at, without
  * Swing. For the event thread only.
  */
-final class TimeLineModel extends Observed {
+public final class TimeLineModel extends Observed {
   /** How many seasons are shown. */
   static final int SEASONS = 3;
 
@@ -34,7 +34,7 @@ final class TimeLineModel extends Observed {
    * @param line the work by seasons
    * @param picture the drawing
    */
-  record Drawn(Upkeep of, TimeLine line, Optional<SvgPicture> picture) {}
+  public record Drawn(Upkeep of, TimeLine line, Optional<SvgPicture> picture) {}
 
   private record Asked(Upkeep upkeep, boolean dark) {
     boolean isSame(Asked other) {
@@ -42,21 +42,21 @@ final class TimeLineModel extends Observed {
     }
   }
 
-  TimeLineModel(UpkeepModel upkeep, Background background) {
+  public TimeLineModel(UpkeepModel upkeep, Background background) {
     this.upkeep = upkeep;
     this.latest = new Latest(background);
     upkeep.onChange(this::follow);
   }
 
   /** Says whether it is looked at, and on what ground. */
-  void want(boolean now, boolean onDark) {
+  public void want(boolean now, boolean onDark) {
     wanted = now;
     dark = onDark;
     follow();
   }
 
   /** What is shown; empty until it has been drawn for the chosen boat. */
-  Optional<Drawn> drawn() {
+  public Optional<Drawn> drawn() {
     return drawn;
   }
 
