@@ -97,12 +97,14 @@ public final class Markup {
     return this;
   }
 
-  private void attributes(String... attributes) {
+  /** Attributes as names and values in turn. */
+  Markup attributes(String... attributes) {
     for (int i = 0; i + 1 < attributes.length; i += 2) {
       out.append(' ').append(attributes[i]).append("=\"");
       attributes[i + 1].codePoints().forEach(this::character);
       out.append('"');
     }
+    return this;
   }
 
   private void character(int c) {

@@ -21,7 +21,7 @@ public final class TimeLineDrawing {
   public static String whole(TimeLine line) {
     TimeLineStyle style = TimeLineStyle.WIDE;
     TimeLineLayout placed = new TimeLineLayout(line, line.groups(), style).withCautions();
-    return new TimeLineSvg(placed, style).write(line);
+    return new TimeLineSvg(line, placed, style).write();
   }
 
   /** How high the head of the whole drawing is, with the seasons' names and totals. */
@@ -37,7 +37,8 @@ public final class TimeLineDrawing {
   public static List<String> sheets(TimeLine line, double taken) {
     TimeLineStyle style = TimeLineStyle.PAPER;
     return divided(line, style, taken).stream()
-        .map(groups -> new TimeLineSvg(new TimeLineLayout(line, groups, style), style).write(line))
+        .map(
+            groups -> new TimeLineSvg(line, new TimeLineLayout(line, groups, style), style).write())
         .toList();
   }
 

@@ -1,5 +1,6 @@
 package limberboard.print.drawing;
 
+import java.awt.geom.Rectangle2D;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -22,9 +23,9 @@ final class TimeLineLayout {
   private final TimeLine line;
   private final TimeLineStyle style;
   private final List<Placed> texts = new ArrayList<>();
-  private final List<Area> areas = new ArrayList<>();
+  private final List<Rectangle2D> areas = new ArrayList<>();
   private final List<DayMark> marks = new ArrayList<>();
-  private final List<Area> bars = new ArrayList<>();
+  private final List<Rectangle2D> bars = new ArrayList<>();
   private final List<Double> rules = new ArrayList<>();
   private double bottom;
   private double headBottom;
@@ -36,14 +37,7 @@ final class TimeLineLayout {
    * @param x left edge
    * @param y upper edge
    */
-  record Placed(Line line, double x, double y) {
-    double right() {
-      return x + TextWidth.of(line.text(), line.size(), line.bold());
-    }
-  }
-
-  /** A rectangle. */
-  record Area(double x, double y, double width, double height) {}
+  record Placed(Line line, double x, double y) {}
 
   /**
    * A day on which work is planned.
@@ -204,11 +198,12 @@ final class TimeLineLayout {
     return top + height(row, style);
   }
 
-  private Area bar(Run run, double middle) {
+  private Rectangle2D bar(Run run, double middle) {
     double half = style.size() * 0.32;
     double from = x(run.from());
     double width = Math.max(LEAST_RUN, x(run.to()) - from);
-    return new Area(Math.min(from, style.width() - width), middle - half, width, 2 * half);
+    return new Rectangle2D.Double(
+        Math.min(from, style.width() - width), middle - half, width, 2 * half);
   }
 
   private void afloat(Season season) {
@@ -216,7 +211,7 @@ final class TimeLineLayout {
     double to = Math.min(style.width(), x(season.season().to()));
     if (to > from) {
       double top = headHeight(style) - 2 * lineHeight(style) - 2 * PAD;
-      areas.add(new Area(from, top, to - from, bottom - top));
+      areas.add(new Rectangle2D.Double(from, top, to - from, bottom - top));
     }
   }
 
@@ -233,7 +228,7 @@ final class TimeLineLayout {
   }
 
   /** The times afloat. */
-  List<Area> areas() {
+  List<Rectangle2D> areas() {
     return List.copyOf(areas);
   }
 
@@ -242,7 +237,7 @@ final class TimeLineLayout {
   }
 
   /** What comes often. */
-  List<Area> bars() {
+  List<Rectangle2D> bars() {
     return List.copyOf(bars);
   }
 

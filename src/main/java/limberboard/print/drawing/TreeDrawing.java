@@ -33,14 +33,13 @@ public final class TreeDrawing {
         new TreeHead(new TreeSheet().front(tree, BY_LINE), EDGE, Math.max(measured.right(), 900));
     SheetTreeLayout placed =
         new SheetTreeLayout(tree, TreeStyle.WHOLE, TreeSheet::facts, EDGE, head.bottom());
-    TreeSvg out =
-        new TreeSvg(
+    SvgPen pen =
+        new SvgPen(
             tree.from().fault().page().title(),
             Math.max(placed.right(), head.right()) + EDGE,
             head.bottom() + placed.height() + EDGE);
-    head.draw(out);
-    draw(placed, out);
-    return out.finish();
+    head.draw(pen);
+    return drawn(placed, pen);
   }
 
   /**
@@ -55,15 +54,16 @@ public final class TreeDrawing {
       levels--;
       placed = new SheetTreeLayout(tree, TreeStyle.paper(levels), TreeWords::facts, 1, 1);
     }
-    TreeSvg out =
-        new TreeSvg(tree.from().fault().page().title(), placed.right() + 1, placed.height() + 2);
-    draw(placed, out);
-    return out.finish();
+    return drawn(
+        placed,
+        new SvgPen(tree.from().fault().page().title(), placed.right() + 1, placed.height() + 2));
   }
 
-  private static void draw(SheetTreeLayout placed, TreeSvg out) {
+  private static String drawn(SheetTreeLayout placed, SvgPen pen) {
+    TreeSvg out = new TreeSvg(pen);
     placed.edges().forEach(out::edge);
     placed.boxes().forEach(out::box);
+    return pen.finish();
   }
 
   /** What the forms mean. */

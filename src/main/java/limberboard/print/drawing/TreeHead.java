@@ -93,10 +93,11 @@ final class TreeHead {
     return texts;
   }
 
-  void draw(TreeSvg out) {
-    double y = out.lines(above, x, x);
+  void draw(SvgPen pen) {
+    TreeSvg out = new TreeSvg(pen);
+    pen.lines(above, x, x);
     cautions.forEach(out::box);
-    y = out.lines(reading, x, Math.max(y, readingTop));
+    pen.lines(reading, x, readingTop);
     legend.forEach(out::box);
   }
 
@@ -109,12 +110,5 @@ final class TreeHead {
   double right() {
     DrawnBox last = legend.get(legend.size() - 1);
     return last.x() + last.width();
-  }
-
-  /** All boxes in it. */
-  List<DrawnBox> boxes() {
-    List<DrawnBox> boxes = new ArrayList<>(cautions);
-    boxes.addAll(legend);
-    return boxes;
   }
 }

@@ -20,6 +20,7 @@ import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.picture.PictureSafety;
 import limberboard.print.drawing.TimeLineLayout.Placed;
 import limberboard.print.pdf.StrictXml;
+import limberboard.print.type.TextWidth;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Planned;
 import limberboard.upkeep.TimeLine;
@@ -156,12 +157,12 @@ class TimeLineTest {
         .allSatisfy(
             text -> {
               assertThat(text.x()).isNotNegative();
-              assertThat(text.right()).isLessThanOrEqualTo(style.width());
+              assertThat(right(text)).isLessThanOrEqualTo(style.width());
               assertThat(text.y() + text.line().height()).isLessThanOrEqualTo(placed.height());
               if (text.x() < style.title()) {
-                assertThat(text.right()).isLessThanOrEqualTo(style.title());
+                assertThat(right(text)).isLessThanOrEqualTo(style.title());
               } else if (text.x() < style.axis()) {
-                assertThat(text.right()).isLessThanOrEqualTo(style.axis());
+                assertThat(right(text)).isLessThanOrEqualTo(style.axis());
               }
             });
     for (int i = 0; i < texts.size(); i++) {
@@ -180,13 +181,17 @@ class TimeLineTest {
     assertThat(placed.bars())
         .allSatisfy(
             bar -> {
-              assertThat(bar.x()).isGreaterThanOrEqualTo(style.axis());
-              assertThat(bar.x() + bar.width()).isLessThanOrEqualTo(style.width());
+              assertThat(bar.getX()).isGreaterThanOrEqualTo(style.axis());
+              assertThat(bar.getMaxX()).isLessThanOrEqualTo(style.width());
             });
   }
 
+  private static double right(Placed text) {
+    return text.x() + TextWidth.of(text.line().text(), text.line().size(), text.line().bold());
+  }
+
   private static boolean overlap(Placed one, Placed other) {
-    boolean across = one.x() < other.right() && other.x() < one.right();
+    boolean across = one.x() < right(other) && other.x() < right(one);
     boolean upright =
         one.y() < other.y() + other.line().size() && other.y() < one.y() + one.line().size();
     return across && upright;
