@@ -106,11 +106,6 @@ public final class TreePanel extends JPanel {
     return model.walk().isPresent() ? List.of(view, details.region()) : List.of(waiting.first());
   }
 
-  /** What takes the focus when the tree comes up. */
-  public JComponent first() {
-    return regions().get(0);
-  }
-
   private void refresh() {
     Optional<TreeWalk> walk = model.walk();
     boolean waited = waiting.isFocused();
