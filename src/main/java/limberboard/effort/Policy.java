@@ -13,4 +13,16 @@ public interface Policy {
    * @param now how far the trace has come
    */
   Advice advise(EffortModel model, Situation now);
+
+  /**
+   * The same rule for somebody who wants to know of its planning.
+   *
+   * @param planning called each time something is about to be weighed, on the thread that weighs
+   */
+  default Policy telling(Runnable planning) {
+    return (model, now) -> {
+      planning.run();
+      return advise(model, now);
+    };
+  }
 }

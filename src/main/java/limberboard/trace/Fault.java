@@ -118,6 +118,25 @@ public final class Fault {
     return number("cause", id, causeNumbers);
   }
 
+  /** A check that comes first for safety; see {@link Trace#madeSafe}. */
+  FaultCheck comingFirst(String check) {
+    FaultCheck found = checks.get(checkNumber(check));
+    if (!found.check().comesFirst()) {
+      throw new IllegalArgumentException(
+          "\"" + check + "\" is no check that comes first for safety");
+    }
+    return found;
+  }
+
+  /** The id of a cause that has a mend; see {@link Trace#mendTried}. */
+  String mendable(String cause) {
+    if (causes.get(causeNumber(cause)).isSomethingElse()) {
+      throw new IllegalArgumentException(
+          "\"" + Symptom.SOMETHING_ELSE + "\" has no mend; name a cause of the list");
+    }
+    return cause;
+  }
+
   /**
    * The number of a check.
    *

@@ -1,5 +1,8 @@
 package limberboard.trace;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import limberboard.trace.TrailStep.Answered;
 import limberboard.trace.TrailStep.MadeSafe;
 import limberboard.trace.TrailStep.MendFailed;
@@ -12,6 +15,25 @@ import limberboard.words.Sentences;
  */
 record TrailLines(Fault fault) {
 
+  /** A line for everything that was done, in order. */
+  List<TrailEntry> all(Trail trail) {
+    List<TrailEntry> entries = new ArrayList<>();
+    double[] before = Trail.EMPTY.chances(fault);
+    for (int i = 0; i < trail.steps().size(); i++) {
+      double[] after = trail.first(i + 1).chances(fault);
+      entries.add(entry(trail.steps().get(i), before, after));
+      before = after;
+    }
+    return List.copyOf(entries);
+  }
+
+  /** The line for what was done last, beside all the rest; empty at the beginning. */
+  Optional<TrailEntry> latest(Trail trail) {
+    return trail
+        .latest()
+        .map(step -> entry(step, trail.without(step).chances(fault), trail.chances(fault)));
+  }
+
   /**
    * One line.
    *
@@ -19,7 +41,7 @@ record TrailLines(Fault fault) {
    * @param before the causes' chances before it
    * @param after and after it
    */
-  TrailEntry entry(TrailStep step, double[] before, double[] after) {
+  private TrailEntry entry(TrailStep step, double[] before, double[] after) {
     Changes changes = new Changes(fault.causes());
     if (step instanceof Answered answered) {
       String answer = Sentences.spoken(answered.answer());

@@ -166,7 +166,7 @@ class TraceTest {
     Trace hosed = trace.answer("hose", "drips-from-bolt");
     NextStep mend =
         hosed.alternatives().stream()
-            .map(Trace.Alternative::step)
+            .map(Alternative::step)
             .filter(step -> step.id().equals("rebed-stem-fitting"))
             .findFirst()
             .orElseThrow();
@@ -174,7 +174,7 @@ class TraceTest {
     assertThat(mend.toOpen()).isEmpty();
     NextStep before =
         trace.alternatives().stream()
-            .map(Trace.Alternative::step)
+            .map(Alternative::step)
             .filter(step -> step.id().equals("hose"))
             .findFirst()
             .orElseThrow();
@@ -221,7 +221,7 @@ class TraceTest {
     assertThat(trace.alternatives()).isNotEmpty();
     assertThat(trace.alternatives().get(0).step()).isEqualTo(trace.next());
     assertThat(trace.alternatives().get(0).expectedMinutes()).isEqualTo(trace.expectedMinutes());
-    assertThat(trace.alternatives()).extracting(Trace.Alternative::expectedMinutes).isSorted();
+    assertThat(trace.alternatives()).extracting(Alternative::expectedMinutes).isSorted();
     assertThat(trace.alternatives())
         .extracting(alternative -> alternative.step().id())
         .contains("yard", "taste", "hose", "seal-look", "tank-level", "replace-seal");

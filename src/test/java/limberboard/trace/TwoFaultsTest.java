@@ -46,7 +46,7 @@ class TwoFaultsTest {
     assertThat(chance(after, "stem-fitting") / chance(after, "tank"))
         .isCloseTo(chance(before, "stem-fitting") / chance(before, "tank"), within(1e-9));
     assertThat(failed.alternatives())
-        .extracting(Trace.Alternative::step)
+        .extracting(Alternative::step)
         .noneMatch(
             step -> step instanceof DoMend mend && mend.cause().id().equals("bowsprit-seal"));
     assertThat(failed.answers()).isEqualTo(sure.answers());

@@ -6,9 +6,9 @@ import javax.swing.JComponent;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import limberboard.desktop.parts.Buttons;
+import limberboard.trace.Alternative;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
-import limberboard.trace.Trace.Alternative;
 import limberboard.words.Minutes;
 
 /** A button that offers every other step than the one shown: other checks, mends, the yard. */

@@ -11,10 +11,10 @@ import limberboard.desktop.base.Guard;
 import limberboard.library.page.Check;
 import limberboard.library.page.Page;
 import limberboard.library.page.Symptom;
+import limberboard.trace.Alternative;
 import limberboard.trace.Fault;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
-import limberboard.trace.Trace.Alternative;
 import limberboard.trace.TrailEntry;
 import limberboard.trace.TrailStep;
 

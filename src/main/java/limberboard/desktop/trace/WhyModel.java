@@ -5,9 +5,9 @@ import java.util.Optional;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
 import limberboard.desktop.base.Observed;
+import limberboard.trace.Alternative;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
-import limberboard.trace.Trace.Alternative;
 import limberboard.words.Minutes;
 
 /**

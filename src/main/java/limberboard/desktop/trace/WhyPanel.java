@@ -17,8 +17,8 @@ import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
+import limberboard.trace.Alternative;
 import limberboard.trace.NextStep;
-import limberboard.trace.Trace.Alternative;
 import limberboard.words.Minutes;
 import limberboard.words.Sentences;
 

@@ -14,6 +14,7 @@ import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Page;
+import limberboard.trace.Alternative;
 import limberboard.trace.RankedCause;
 import limberboard.trace.Trace;
 import org.junit.jupiter.api.Test;
@@ -181,7 +182,7 @@ class TraceModelTest {
     trace();
     String advised = model.step().orElseThrow().id();
     model.trace().orElseThrow().alternatives().stream()
-        .map(Trace.Alternative::step)
+        .map(Alternative::step)
         .filter(step -> step.kind().equals("check") && !step.id().equals(advised))
         .findFirst()
         .ifPresent(model::pick);

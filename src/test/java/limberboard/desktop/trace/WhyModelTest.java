@@ -8,11 +8,11 @@ import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
+import limberboard.trace.Alternative;
 import limberboard.trace.Fault;
 import limberboard.trace.NextStep;
 import limberboard.trace.StepOutcome;
 import limberboard.trace.Trace;
-import limberboard.trace.Trace.Alternative;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 

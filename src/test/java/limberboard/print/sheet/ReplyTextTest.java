@@ -12,6 +12,7 @@ import limberboard.boat.WorkspaceReader;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.value.Skill;
 import limberboard.print.cut.CheckCutter;
+import limberboard.trace.Alternative;
 import limberboard.trace.Fault;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
@@ -44,7 +45,7 @@ class ReplyTextTest {
   @Test
   void everyStepThatCanBeNextComesWithAllItsCautionsInFullAndBeforeTheStep() {
     Trace trace = begin("water-in-forward-cabin");
-    for (Trace.Alternative other : trace.alternatives()) {
+    for (Alternative other : trace.alternatives()) {
       String text = reply(trace, other.step()).plain();
       int step = text.indexOf("Next");
       for (WorkCaution caution : TraceSheet.cautions(trace, other.step())) {
