@@ -25,7 +25,7 @@
  * Fitting dunlin = new Fitting(workspace.boat("dunlin").orElseThrow(), day);
  * Upkeep upkeep = Upkeep.of(workspace.library(), dunlin);
  * for (Due due : upkeep.of(Due.Group.OVERDUE)) {
- *   assert due.runsOut().orElseThrow().isBefore(day) && !due.why().isEmpty() : due.title();
+ *   assert !due.runsOut().orElseThrow().isAfter(day) : due; // its last day is today or gone
  * }
  * assert !upkeep.forecast(2).isEmpty();
  * }</pre>
