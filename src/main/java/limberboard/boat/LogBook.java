@@ -111,17 +111,6 @@ public final class LogBook {
     return undo(change.back());
   }
 
-  /**
-   * Takes what was written out again.
-   *
-   * @return why nothing was taken out, if so
-   */
-  public Optional<Problem> undo(Written written) {
-    return undo(written.change()) instanceof Refused refused
-        ? Optional.of(refused.problem())
-        : Optional.empty();
-  }
-
   private Outcome change(String boat, List<LogEntry> taken, List<LogEntry> put) {
     return kept(boat, now -> edited(boat, now, taken, put, List.of()));
   }

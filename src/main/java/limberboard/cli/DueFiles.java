@@ -1,6 +1,5 @@
 package limberboard.cli;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -55,12 +54,8 @@ final class DueFiles {
   private static byte[] paper(
       CommandContext session, WorkspaceFolders folders, Workspace read, Upkeep upkeep) {
     Doubts doubts = new Doubts(folders, session.today());
-    try {
-      return Paper.pdf(
-          DueSheet.of(upkeep, doubts.of(read, upkeep.fitting().boat()), SEASONS), folders);
-    } catch (IOException e) {
-      throw new Failure(ExitCode.IO, "the sheet cannot be laid out as PDF: " + e.getMessage());
-    }
+    return Paper.pdf(
+        DueSheet.of(upkeep, doubts.of(read, upkeep.fitting().boat()), SEASONS), folders);
   }
 
   private static byte[] bytes(String text) {

@@ -1,8 +1,5 @@
 package limberboard.cli;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +9,6 @@ import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.library.file.WorkspaceFolders;
-import limberboard.print.page.CutPage;
 import limberboard.print.sheet.WorkListCsv;
 import limberboard.print.sheet.WorkListSheet;
 import limberboard.print.text.PlainText;
@@ -61,14 +57,7 @@ final class ListCommand implements Callable<Integer> {
       description = "All work with an interval; what is not due says when it will be.")
   private boolean everything;
 
-  @Option(names = "--pdf", paramLabel = "FILE", description = "Write it as A4 PDF.")
-  private Optional<Path> pdf = Optional.empty();
-
-  @Option(names = "--csv", paramLabel = "FILE", description = "Write it as CSV.")
-  private Optional<Path> csv = Optional.empty();
-
-  @Option(names = "--json", description = "Print JSON.")
-  private boolean json;
+  @Mixin private ListOutput output;
 
   ListCommand(CommandContext session) {
     this.session = session;
@@ -83,17 +72,13 @@ final class ListCommand implements Callable<Integer> {
     Fitting fitting = new Fitting(found, SeasonDay.of(day.asked(), season, found, session.today()));
     WorkList made = new WorkListMaker(fitting).list(kind, tasks(kind, read, fitting));
     WorkListSheet sheets = new WorkListSheet(read.library());
-    pdf.ifPresent(file -> write(file, paper(sheets.onPaper(made), folders)));
-    csv.ifPresent(
-        file ->
-            write(
-                file,
-                new WorkListCsv(read.library()).render(made).getBytes(StandardCharsets.UTF_8)));
-    if (json) {
-      new JsonOutput(session.out()).print(ListView.of(made, read.library()));
-    } else if (pdf.isEmpty() && csv.isEmpty()) {
-      session.out().print(new PlainText().render(sheets.of(made), WIDTH));
-    }
+    output.write(
+        session,
+        folders,
+        () -> sheets.onPaper(made),
+        () -> new WorkListCsv(read.library()).render(made),
+        () -> ListView.of(made, read.library()),
+        () -> new PlainText().render(sheets.of(made), WIDTH));
     return ExitCode.OK;
   }
 
@@ -115,18 +100,5 @@ final class ListCommand implements Callable<Integer> {
                         + Arrays.stream(ListKind.values())
                             .map(ListKind::word)
                             .collect(Collectors.joining(" and "))));
-  }
-
-  private static byte[] paper(CutPage sheet, WorkspaceFolders folders) {
-    try {
-      return Paper.pdf(sheet, folders);
-    } catch (IOException e) {
-      throw new Failure(ExitCode.IO, "the list cannot be laid out as PDF: " + e.getMessage());
-    }
-  }
-
-  /** With {@code --json} only JSON goes to the output, so that it can be read by a program. */
-  private void write(Path asked, byte[] bytes) {
-    OutFile.write(session, asked, bytes, json);
   }
 }

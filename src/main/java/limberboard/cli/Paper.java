@@ -14,9 +14,13 @@ final class Paper {
    * The sheet as PDF.
    *
    * @param folders where its pictures lie
-   * @throws IOException when it cannot be laid out
+   * @throws Failure when it cannot be laid out
    */
-  static byte[] pdf(CutPage sheet, WorkspaceFolders folders) throws IOException {
-    return new Pdf(Pictures.in(folders)).of(sheet);
+  static byte[] pdf(CutPage sheet, WorkspaceFolders folders) {
+    try {
+      return new Pdf(Pictures.in(folders)).of(sheet);
+    } catch (IOException e) {
+      throw new Failure(ExitCode.IO, "the sheet cannot be laid out as PDF: " + e.getMessage());
+    }
   }
 }

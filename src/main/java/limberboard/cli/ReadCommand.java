@@ -1,6 +1,5 @@
 package limberboard.cli;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -56,7 +55,7 @@ final class ReadCommand implements Callable<Integer> {
     Page<?> page = page(read);
     CutPage cut = new PageCutter(read.library()).cut(page, session.fitting(read, boat.id()));
     if (pdf.isPresent()) {
-      OutFile.write(session, pdf.get(), pdf(folders, cut), false);
+      OutFile.write(session, pdf.get(), Paper.pdf(cut, folders), false);
       return ExitCode.OK;
     }
     String text = new PlainText().render(cut, width);
@@ -79,14 +78,6 @@ final class ReadCommand implements Callable<Integer> {
                   ExitCode.NOT_FOUND,
                   "there is no page \"" + id + "\"; " + Nearest.advice(id, ids, "try find"));
             });
-  }
-
-  private static byte[] pdf(WorkspaceFolders folders, CutPage cut) {
-    try {
-      return Paper.pdf(cut, folders);
-    } catch (IOException e) {
-      throw new Failure(ExitCode.IO, "the page cannot be laid out as PDF: " + e.getMessage());
-    }
   }
 
   /** What {@code --json} prints. */

@@ -1,8 +1,5 @@
 package limberboard.cli;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -79,21 +76,14 @@ final class ShoppingCommand implements Callable<Integer> {
       description = "With --work: the day it is done; the day of buying if not given.")
   private Optional<LocalDate> needed = Optional.empty();
 
-  @Option(names = "--pdf", paramLabel = "FILE", description = "Write the list as an A4 PDF.")
-  private Optional<Path> pdf = Optional.empty();
-
-  @Option(names = "--csv", paramLabel = "FILE", description = "Write the list as CSV (RFC 4180).")
-  private Optional<Path> csv = Optional.empty();
-
-  @Option(names = "--json", description = "Print JSON.")
-  private boolean json;
+  @Mixin private ListOutput output;
 
   ShoppingCommand(CommandContext session) {
     this.session = session;
   }
 
   @Override
-  public Integer call() throws IOException {
+  public Integer call() {
     if (!work.isEmpty() && season.isPresent()) {
       throw new Failure(ExitCode.USAGE, "give --work or --season, not both");
     }
@@ -107,19 +97,14 @@ final class ShoppingCommand implements Callable<Integer> {
             ? SeasonJobs.of(Upkeep.of(read.library(), fitting), season)
             : jobs(read, needed.orElse(day));
     ShoppingList list = ShoppingList.of(jobs, fitting, read.stock(found), read.library());
-    if (pdf.isPresent()) {
-      write(pdf.get(), Paper.pdf(new ShoppingSheet(read.library()).onPaper(list), folders));
-    }
-    if (csv.isPresent()) {
-      write(csv.get(), new ShoppingCsv().render(list).getBytes(StandardCharsets.UTF_8));
-    }
-    if (json) {
-      new JsonOutput(session.out()).print(ShoppingView.of(list));
-    } else if (pdf.isEmpty() && csv.isEmpty()) {
-      session
-          .out()
-          .println(new PlainText().render(new ShoppingSheet(read.library()).of(list), WIDTH));
-    }
+    ShoppingSheet sheets = new ShoppingSheet(read.library());
+    output.write(
+        session,
+        folders,
+        () -> sheets.onPaper(list),
+        () -> new ShoppingCsv().render(list),
+        () -> ShoppingView.of(list),
+        () -> new PlainText().render(sheets.of(list), WIDTH) + System.lineSeparator());
     return ExitCode.OK;
   }
 
@@ -146,10 +131,5 @@ final class ShoppingCommand implements Callable<Integer> {
                       + "\"; "
                       + Nearest.advice(id, ids, "name a page of articles/procedures"));
             });
-  }
-
-  /** With {@code --json} only JSON goes to the output, so that it can be read by a program. */
-  private void write(Path asked, byte[] bytes) {
-    OutFile.write(session, asked, bytes, json);
   }
 }

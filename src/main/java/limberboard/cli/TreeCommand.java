@@ -1,6 +1,5 @@
 package limberboard.cli;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -66,21 +65,13 @@ final class TreeCommand implements Callable<Integer> {
     DiagnosticTree tree = DiagnosticTree.of(trace, rarest);
     svg.ifPresent(
         file -> write(file, new TreeDrawing().whole(tree).getBytes(StandardCharsets.UTF_8)));
-    pdf.ifPresent(file -> write(file, pdf(tree, folders)));
+    pdf.ifPresent(file -> write(file, Paper.pdf(new TreeSheet().of(tree), folders)));
     if (json) {
       new JsonOutput(session.out()).print(TreeView.of(tree));
     } else if (svg.isEmpty() && pdf.isEmpty()) {
       session.out().print(new TreeText().render(tree, WIDTH));
     }
     return ExitCode.OK;
-  }
-
-  private static byte[] pdf(DiagnosticTree tree, WorkspaceFolders folders) {
-    try {
-      return Paper.pdf(new TreeSheet().of(tree), folders);
-    } catch (IOException e) {
-      throw new Failure(ExitCode.IO, "the tree cannot be laid out as PDF: " + e.getMessage());
-    }
   }
 
   /** With {@code --json} only JSON goes to the output, so that it can be read by a program. */

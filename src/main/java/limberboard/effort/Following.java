@@ -35,11 +35,6 @@ public final class Following {
     return minutes(model.beginning());
   }
 
-  /** In how many situations the policy was asked. */
-  public int situations() {
-    return known.size();
-  }
-
   /** Expected minutes from a situation on. */
   public double minutes(Situation now) {
     double[] chances = now.chances();

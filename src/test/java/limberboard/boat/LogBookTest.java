@@ -57,7 +57,7 @@ class LogBookTest {
     Files.writeString(log, before);
     Written written = (Written) book.add("knot", HOISTS);
     assertThat(Files.readString(log)).isNotEqualTo(before).contains("2026-05-20").contains("356.5");
-    assertThat(book.undo(written)).isEmpty();
+    assertThat(book.undo(written.change())).isInstanceOf(LogBook.Written.class);
     assertThat(Files.readString(log)).isEqualTo(before);
   }
 
@@ -65,7 +65,7 @@ class LogBookTest {
   void aLogThatWasNotThereIsGoneAgain() throws IOException {
     Written written = (Written) book.add("knot", HOISTS);
     assertThat(log).exists();
-    assertThat(book.undo(written)).isEmpty();
+    assertThat(book.undo(written.change())).isInstanceOf(LogBook.Written.class);
     assertThat(log).doesNotExist();
   }
 
@@ -74,7 +74,7 @@ class LogBookTest {
     Files.writeString(log, "date,work,engine-hours,note\n");
     Written written = (Written) book.add("knot", HOISTS);
     Files.writeString(log, Files.readString(log) + "2026-05-21,hauled-out,,,\n");
-    assertThat(book.undo(written)).isEmpty();
+    assertThat(book.undo(written.change())).isInstanceOf(LogBook.Written.class);
     assertThat(Files.readString(log))
         .contains("2026-05-21,hauled-out")
         .doesNotContain("2026-05-20");
@@ -86,7 +86,8 @@ class LogBookTest {
     Files.writeString(log, before);
     Written written = (Written) book.add("knot", HOISTS);
     Files.writeString(log, before + "2026-05-21,hauled-out,,\n");
-    assertThat(book.undo(written).orElseThrow().wrong()).contains("no line");
+    assertThat(((LogBook.Refused) book.undo(written.change())).problem().wrong())
+        .contains("no line");
     assertThat(Files.readString(log)).isEqualTo(before + "2026-05-21,hauled-out,,\n");
   }
 

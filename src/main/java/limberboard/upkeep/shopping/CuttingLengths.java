@@ -41,10 +41,6 @@ final class CuttingLengths {
     return bin < remnants;
   }
 
-  long capacity(int bin) {
-    return capacity.get(bin);
-  }
-
   long room(int bin) {
     return capacity.get(bin) - load.get(bin);
   }

@@ -90,11 +90,6 @@ public final class MendedEntry extends Column {
     return fields.isVisible() ? fields.first() : Optional.empty();
   }
 
-  /** Whether something is half typed and not written. */
-  public boolean isHalfTyped() {
-    return forms.values().stream().anyMatch(EntryForm::isTouched);
-  }
-
   private Optional<String> key() {
     return upkeep.boat().flatMap(boat -> mend.map(done -> boat.id() + " " + done.work()));
   }
