@@ -9,6 +9,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import limberboard.desktop.look.Palette;
+import limberboard.print.type.FontMeasure;
 import limberboard.trace.DiagnosticTree.Fork;
 import limberboard.trace.NextStep.CallYard;
 import limberboard.trace.NextStep.DoMend;
@@ -20,7 +21,7 @@ import limberboard.trace.NextStep.DoMend;
 final class BoxPainter {
   private static final String HERE = "You are here";
   private final Grid grid;
-  private final Fonts fonts;
+  private final FontMeasure fonts;
 
   /**
    * How a fork stands out.
@@ -32,7 +33,7 @@ final class BoxPainter {
    */
   record State(boolean selected, boolean focused, boolean onTheWay, boolean here) {}
 
-  BoxPainter(Grid grid, Fonts fonts) {
+  BoxPainter(Grid grid, FontMeasure fonts) {
     this.grid = grid;
     this.fonts = fonts;
   }

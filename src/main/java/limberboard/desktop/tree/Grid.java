@@ -1,11 +1,13 @@
 package limberboard.desktop.tree;
 
+import limberboard.print.type.TextMeasure;
+
 /**
  * The sizes that a tree is laid out with, all in proportion to the height of a line.
  *
  * @param measure how much room text takes
  */
-record Grid(Measure measure) {
+record Grid(TextMeasure measure) {
   private static final double USUAL_LINE = 17;
 
   private double unit() {

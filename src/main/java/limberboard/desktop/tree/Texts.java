@@ -17,17 +17,14 @@ record Texts(Grid grid) {
   /** What is to be done at a fork. */
   List<String> step(Fork fork) {
     double width = grid.boxWidth() - 2 * grid.padding();
-    return lines().of(fork.step().text(), width, MOST_LINES);
+    return grid.measure().lines(fork.step().text(), true, width, MOST_LINES);
   }
 
   /** What is found on a branch. */
   List<String> label(Branch branch) {
     double width = grid.gap() - grid.stub() - 2 * grid.small();
-    return lines().of(Sentences.capital(branch.finding().words()), width, MOST_LABEL_LINES);
-  }
-
-  private Lines lines() {
-    return new Lines(grid.measure(), true);
+    return grid.measure()
+        .lines(Sentences.capital(branch.finding().words()), true, width, MOST_LABEL_LINES);
   }
 
   /** The height of a fork's box: its kind, what is to be done, and what it costs from there. */

@@ -1,6 +1,7 @@
 package limberboard.desktop.tree;
 
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
@@ -17,7 +18,9 @@ import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
 import javax.swing.ToolTipManager;
+import javax.swing.UIManager;
 import limberboard.desktop.look.Palette;
+import limberboard.print.type.FontMeasure;
 import limberboard.trace.DiagnosticTree.Fork;
 
 /**
@@ -30,7 +33,7 @@ public final class TreeCanvas extends JComponent implements Scrollable, Accessib
   private transient Optional<TreeWalk> walk = Optional.empty();
   private transient TreeLayout layout;
   private transient TreePainter painter;
-  private transient Fonts fonts = Fonts.ofTheme();
+  private transient FontMeasure fonts = ofTheme();
   private transient Fork seen;
   private String laidOut = "";
 
@@ -47,6 +50,13 @@ public final class TreeCanvas extends JComponent implements Scrollable, Accessib
     addFocusListener(new Focus());
     TreeKeys.bind(this);
     ToolTipManager.sharedInstance().registerComponent(this);
+  }
+
+  private static FontMeasure ofTheme() {
+    Font plain = UIManager.getFont("Label.font");
+    Font semibold = UIManager.getFont("h4.font");
+    Font strong = semibold == null ? plain.deriveFont(Font.BOLD) : semibold;
+    return new FontMeasure(plain, strong.deriveFont(plain.getSize2D()));
   }
 
   /** Shows a tree as it is walked, or nothing. */
@@ -143,7 +153,7 @@ public final class TreeCanvas extends JComponent implements Scrollable, Accessib
 
   @Override
   public void updateUI() {
-    fonts = Fonts.ofTheme();
+    fonts = ofTheme();
     if (walk != null) {
       walk.ifPresent(this::layOut);
     }

@@ -3,6 +3,7 @@ package limberboard.desktop.tree;
 import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Optional;
+import limberboard.print.type.TextMeasure;
 import limberboard.trace.DiagnosticTree.Fork;
 
 /**
@@ -21,7 +22,7 @@ record TreeLayout(List<Box> boxes, List<Twig> twigs, Grid grid, double width, do
     twigs = List.copyOf(twigs);
   }
 
-  static TreeLayout of(TreeWalk walk, Measure measure) {
+  static TreeLayout of(TreeWalk walk, TextMeasure measure) {
     return new TreePlacement(walk, new Grid(measure)).layout();
   }
 

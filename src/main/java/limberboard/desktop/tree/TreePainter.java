@@ -4,6 +4,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import limberboard.desktop.look.Palette;
+import limberboard.print.type.FontMeasure;
 import limberboard.trace.DiagnosticTree.Fork;
 
 /** Paints the part of a tree that is in sight. */
@@ -14,7 +15,7 @@ final class TreePainter {
   private final BoxPainter boxes;
   private int painted;
 
-  TreePainter(TreeLayout layout, TreeWalk walk, Fonts fonts) {
+  TreePainter(TreeLayout layout, TreeWalk walk, FontMeasure fonts) {
     this.layout = layout;
     this.walk = walk;
     this.twigs = new TwigPainter(layout.grid(), fonts);

@@ -6,6 +6,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import limberboard.desktop.look.Palette;
+import limberboard.print.type.FontMeasure;
 import limberboard.trace.DiagnosticTree.End;
 import limberboard.words.PerCent;
 
@@ -15,9 +16,9 @@ final class TwigPainter {
   private static final float ON_THE_WAY = 3.4f;
   private static final float DASH = 4f;
   private final Grid grid;
-  private final Fonts fonts;
+  private final FontMeasure fonts;
 
-  TwigPainter(Grid grid, Fonts fonts) {
+  TwigPainter(Grid grid, FontMeasure fonts) {
     this.grid = grid;
     this.fonts = fonts;
   }

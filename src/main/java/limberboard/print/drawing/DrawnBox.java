@@ -1,7 +1,8 @@
 package limberboard.print.drawing;
 
 import java.util.List;
-import limberboard.print.type.TextWidth;
+import limberboard.print.type.FontMeasure;
+import limberboard.print.type.TextMeasure;
 
 /**
  * A box of a drawing with the lines of text in it, in user units.
@@ -45,15 +46,22 @@ record DrawnBox(Shape shape, double x, double y, double width, double height, Li
    */
   record Line(String text, double size, boolean bold) {
     private static final double SPACING = 1.32;
+    private static final int UNITS = 100;
+    private static final TextMeasure INTER = FontMeasure.inter(UNITS);
 
     /** From this line's upper edge to the next one's. */
     double height() {
       return size * SPACING;
     }
 
+    /** How wide it is in the typeface of the drawings. */
+    double width() {
+      return INTER.width(text, bold) * size / UNITS;
+    }
+
     /** The text broken into lines. */
     static List<Line> wrap(String text, double size, boolean bold, double room) {
-      return TextWidth.wrap(text, size, bold, room).stream()
+      return INTER.lines(text, bold, room * UNITS / size, Integer.MAX_VALUE).stream()
           .map(line -> new Line(line, size, bold))
           .toList();
     }

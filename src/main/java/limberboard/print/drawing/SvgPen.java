@@ -75,7 +75,8 @@ final class SvgPen {
   }
 
   /**
-   * Lines of text from this upper left corner.
+   * Lines of text from this upper left corner, as wide as Inter makes them in whatever typeface
+   * they are shown.
    *
    * @return where they end
    */
@@ -94,7 +95,9 @@ final class SvgPen {
               "font-weight",
               line.bold() ? "bold" : "normal",
               "fill",
-              INK)
+              INK,
+              "textLength",
+              number(line.width()))
           .line();
       top += line.height();
     }

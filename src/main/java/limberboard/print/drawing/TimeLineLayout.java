@@ -6,7 +6,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import limberboard.print.drawing.DrawnBox.Line;
-import limberboard.print.type.TextWidth;
 import limberboard.upkeep.TimeLine;
 import limberboard.upkeep.TimeLine.Group;
 import limberboard.upkeep.TimeLine.Row;
@@ -68,14 +67,12 @@ final class TimeLineLayout {
     return new Line("", style.size(), false).height();
   }
 
-  private static List<String> title(Row row, TimeLineStyle style) {
-    return TextWidth.wrap(row.title(), style.size(), false, style.title() - 2 * PAD);
+  private static List<Line> title(Row row, TimeLineStyle style) {
+    return Line.wrap(row.title(), style.size(), false, style.title() - 2 * PAD);
   }
 
-  private static List<String> note(Row row, TimeLineStyle style) {
-    return row.note().isEmpty()
-        ? List.of()
-        : TextWidth.wrap(row.note(), style.small(), true, style.note() - 2 * PAD);
+  private static List<Line> note(Row row, TimeLineStyle style) {
+    return Line.wrap(row.note(), style.small(), true, style.note() - 2 * PAD);
   }
 
   /** Places a time line of which only these groups are on the sheet. */
@@ -97,11 +94,7 @@ final class TimeLineLayout {
       rules.add(bottom);
       bottom += PAD;
       double room = style.width() - 2 * PAD;
-      for (String text : TextWidth.wrap(cautions(), style.size(), false, room)) {
-        texts.add(new Placed(new Line(text, style.size(), false), PAD, bottom));
-        bottom += lineHeight(style);
-      }
-      bottom += PAD;
+      bottom = column(Line.wrap(cautions(), style.size(), false, room), PAD, bottom) + PAD;
     }
     return this;
   }
@@ -151,16 +144,17 @@ final class TimeLineLayout {
   }
 
   private double width(String words) {
-    return TextWidth.of(words, style.small(), false);
+    return new Line(words, style.small(), false).width();
   }
 
   /** Puts words, or else fewer of them, where there is room. */
   private double inside(
-      String words, String fewer, double from, double room, double y, boolean bold) {
+      String most, String fewer, double from, double room, double y, boolean bold) {
     double size = bold ? style.size() : style.small();
-    for (String text : List.of(words, fewer)) {
-      if (!text.isEmpty() && TextWidth.of(text, size, bold) <= room - PAD) {
-        texts.add(new Placed(new Line(text, size, bold), from + PAD, y));
+    for (String text : List.of(most, fewer)) {
+      Line words = new Line(text, size, bold);
+      if (!text.isEmpty() && words.width() <= room - PAD) {
+        texts.add(new Placed(words, from + PAD, y));
         break;
       }
     }
@@ -179,16 +173,8 @@ final class TimeLineLayout {
   }
 
   private double row(Row row, double top) {
-    double y = top + PAD / 2;
-    for (String text : title(row, style)) {
-      texts.add(new Placed(new Line(text, style.size(), false), PAD, y));
-      y += lineHeight(style);
-    }
-    double noteY = top + PAD / 2;
-    for (String text : note(row, style)) {
-      texts.add(new Placed(new Line(text, style.small(), true), style.title() + PAD, noteY));
-      noteY += lineHeight(style);
-    }
+    column(title(row, style), PAD, top + PAD / 2);
+    column(note(row, style), style.title() + PAD, top + PAD / 2);
     double middle = top + (lineHeight(style) + PAD) / 2;
     row.days()
         .forEach(
@@ -196,6 +182,16 @@ final class TimeLineLayout {
                 marks.add(new DayMark(x(day), middle, row.overdue() && !day.isAfter(line.on()))));
     row.runs().forEach(run -> bars.add(bar(run, middle)));
     return top + height(row, style);
+  }
+
+  /** Puts lines below one another and says where they end. */
+  private double column(List<Line> lines, double x, double top) {
+    double y = top;
+    for (Line text : lines) {
+      texts.add(new Placed(text, x, y));
+      y += lineHeight(style);
+    }
+    return y;
   }
 
   private Rectangle2D bar(Run run, double middle) {

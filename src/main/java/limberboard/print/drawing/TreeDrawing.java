@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import limberboard.print.drawing.DrawnBox.Line;
 import limberboard.print.drawing.DrawnBox.Shape;
-import limberboard.print.type.TextWidth;
 import limberboard.trace.DiagnosticTree;
 
 /**
@@ -72,7 +71,7 @@ public final class TreeDrawing {
     double at = x;
     for (Meaning meaning : MEANINGS) {
       List<Line> lines = List.of(new Line(meaning.words(), size, false));
-      double width = TextWidth.of(meaning.words(), size, false) + 2 * DrawnBox.PADDING;
+      double width = lines.get(0).width() + 2 * DrawnBox.PADDING;
       boxes.add(new DrawnBox(meaning.shape(), at, y, width, DrawnBox.height(lines), lines));
       at += width + DrawnBox.PADDING;
     }

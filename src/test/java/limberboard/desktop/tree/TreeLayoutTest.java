@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import limberboard.print.type.TextMeasure;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.DiagnosticTree.Fork;
 import org.junit.jupiter.api.Test;
@@ -13,11 +14,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class TreeLayoutTest {
   /** Every character is seven wide, every line seventeen high. */
-  private static final Measure PLAIN =
-      new Measure() {
+  private static final TextMeasure PLAIN =
+      new TextMeasure() {
         @Override
-        public double width(String text, boolean strong) {
-          return text.length() * 7;
+        public double width(int letter, boolean strong) {
+          return 7;
         }
 
         @Override
@@ -124,7 +125,7 @@ class TreeLayoutTest {
     "'',42,2,''"
   })
   void linesBreakBetweenWords(String text, double width, int most, String lines) {
-    List<String> broken = new Lines(PLAIN, false).of(text, width, most);
+    List<String> broken = PLAIN.lines(text, false, width, most);
     assertThat(String.join("|", broken)).isEqualTo(lines);
     assertThat(broken).allMatch(line -> PLAIN.width(line, false) <= width);
   }

@@ -20,7 +20,6 @@ import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.picture.PictureSafety;
 import limberboard.print.drawing.TimeLineLayout.Placed;
 import limberboard.print.pdf.StrictXml;
-import limberboard.print.type.TextWidth;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Planned;
 import limberboard.upkeep.TimeLine;
@@ -187,7 +186,7 @@ class TimeLineTest {
   }
 
   private static double right(Placed text) {
-    return text.x() + TextWidth.of(text.line().text(), text.line().size(), text.line().bold());
+    return text.x() + text.line().width();
   }
 
   private static boolean overlap(Placed one, Placed other) {

@@ -24,7 +24,6 @@ import limberboard.print.drawing.DrawnBox.Line;
 import limberboard.print.pdf.StrictXml;
 import limberboard.print.picture.Look;
 import limberboard.print.picture.SvgPicture;
-import limberboard.print.type.TextWidth;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.DiagnosticTree.Fork;
 import limberboard.trace.Fault;
@@ -81,8 +80,7 @@ class TreeDrawingTest {
   private static void clear(SheetTreeLayout placed) {
     for (DrawnBox box : placed.boxes()) {
       for (Line line : box.lines()) {
-        assertThat(TextWidth.of(line.text(), line.size(), line.bold()))
-            .isLessThanOrEqualTo(DrawnBox.room(box.width()));
+        assertThat(line.width()).isLessThanOrEqualTo(DrawnBox.room(box.width()));
       }
       assertThat(DrawnBox.height(box.lines())).isLessThanOrEqualTo(box.height());
       assertThat(box.x() + box.width()).isLessThanOrEqualTo(placed.right());
@@ -106,7 +104,7 @@ class TreeDrawingTest {
       assertThat(texts)
           .allSatisfy(
               line ->
-                  assertThat(TextWidth.of(line.text(), line.size(), line.bold()))
+                  assertThat(line.width())
                       .isLessThanOrEqualTo(DrawnEdge.room(edge.toX() - edge.fromX())));
     }
   }
