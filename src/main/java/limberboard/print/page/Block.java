@@ -15,7 +15,6 @@ public sealed interface Block {
    * @param text its text
    */
   record Heading(int level, List<Inline> text) implements Block {
-    /** Copies the list. */
     public Heading {
       text = List.copyOf(text);
     }
@@ -32,7 +31,6 @@ public sealed interface Block {
    * @param text its text
    */
   record Paragraph(List<Inline> text) implements Block {
-    /** Copies the list. */
     public Paragraph {
       text = List.copyOf(text);
     }
@@ -58,7 +56,6 @@ public sealed interface Block {
    */
   record Items(boolean numbered, int start, boolean tight, List<List<Block>> items)
       implements Block {
-    /** Copies the lists. */
     public Items {
       items = items.stream().map(List::copyOf).toList();
     }
@@ -81,7 +78,6 @@ public sealed interface Block {
    * @param blocks what is quoted
    */
   record Quote(List<Block> blocks) implements Block {
-    /** Copies the list. */
     public Quote {
       blocks = List.copyOf(blocks);
     }
@@ -121,7 +117,6 @@ public sealed interface Block {
    */
   record Table(List<Side> columns, List<List<Inline>> head, List<List<List<Inline>>> rows)
       implements Block {
-    /** Copies the lists. */
     public Table {
       columns = List.copyOf(columns);
       head = head.stream().map(List::copyOf).toList();
@@ -136,11 +131,8 @@ public sealed interface Block {
 
   /** To which side a column is set. */
   enum Side {
-    /** To the left. */
     LEFT,
-    /** In the middle. */
     CENTRE,
-    /** To the right. */
     RIGHT
   }
 
@@ -157,7 +149,6 @@ public sealed interface Block {
   record CautionBox(
       String id, String title, String danger, List<String> act, String seek, String because)
       implements Block {
-    /** Copies the list. */
     public CautionBox {
       act = List.copyOf(act);
     }
@@ -174,7 +165,6 @@ public sealed interface Block {
    * @param text what it says
    */
   record Notice(List<Inline> text) implements Block {
-    /** Copies the list. */
     public Notice {
       text = List.copyOf(text);
     }
@@ -210,7 +200,6 @@ public sealed interface Block {
   record Fork(
       int number, Optional<Integer> from, List<Inline> what, List<String> facts, List<Way> ways)
       implements Block {
-    /** Copies the lists. */
     public Fork {
       what = List.copyOf(what);
       facts = List.copyOf(facts);
@@ -241,7 +230,6 @@ public sealed interface Block {
    *     it
    */
   record TickList(List<Tick> ticks, int notes, boolean close) implements Block {
-    /** Copies the list. */
     public TickList {
       ticks = List.copyOf(ticks);
     }
@@ -261,7 +249,6 @@ public sealed interface Block {
    * @param beside what to look for
    */
   record Tick(String number, List<Inline> what, List<String> facts, List<Fact> beside) {
-    /** Copies the lists. */
     public Tick {
       what = List.copyOf(what);
       facts = List.copyOf(facts);
@@ -280,7 +267,6 @@ public sealed interface Block {
    * @param facts at least one
    */
   record Facts(List<Fact> facts) implements Block {
-    /** Copies the list. */
     public Facts {
       facts = List.copyOf(facts);
     }
@@ -298,7 +284,6 @@ public sealed interface Block {
    * @param value what is said of it
    */
   record Fact(String name, List<Inline> value) {
-    /** Copies the list. */
     public Fact {
       value = List.copyOf(value);
     }
