@@ -158,7 +158,7 @@ public record Fitting(Boat boat, LocalDate on) {
   private String titleOf(String choice) {
     return choice(choice)
         .map(found -> Sentences.lowered(found.title()))
-        .orElseGet(() -> choice.replace('-', ' '));
+        .orElseGet(() -> Sentences.spoken(choice));
   }
 
   private Optional<Choice> choice(String id) {

@@ -117,7 +117,7 @@ public final class NotEntered {
             + " of "
             + year
             + with(other.stream().map(choice -> Sentences.lowered(choice.title())))
-            + surroundings.replace('-', ' '),
+            + Sentences.spoken(surroundings),
         model,
         NO_HULL,
         year,

@@ -8,6 +8,7 @@ import limberboard.library.page.Caution;
 import limberboard.library.page.Head;
 import limberboard.library.page.Page;
 import limberboard.library.value.Condition;
+import limberboard.words.Sentences;
 
 /**
  * A caution of some work, with what brings it in.
@@ -34,7 +35,7 @@ public record WorkCaution(Page<Caution> page, String because) {
   private static Page<Caution> inPlaceOf(String id) {
     Head head =
         new Head(
-            id.replace('-', ' '),
+            Sentences.spoken(id),
             "",
             List.of(),
             null,

@@ -38,11 +38,10 @@ final class DueText {
             + (upkeep.seasons().areAssumed() ? "; assumed, her file gives no season" : ""));
     questions.forEach(question -> out.println("Please look: " + question));
     cautions(upkeep, coming);
-    group("Overdue", upkeep.of(Group.OVERDUE));
-    group("This season", upkeep.of(Group.THIS_SEASON));
-    group("The log does not tell", upkeep.of(Group.UNKNOWN));
+    List.of(Group.OVERDUE, Group.THIS_SEASON, Group.UNKNOWN)
+        .forEach(each -> group(each.heading(), upkeep.of(each)));
     if (coming) {
-      group("Coming", upkeep.of(Group.COMING));
+      group(Group.COMING.heading(), upkeep.of(Group.COMING));
     } else if (!upkeep.of(Group.COMING).isEmpty()) {
       out.println();
       out.println(upkeep.of(Group.COMING).size() + " later; --coming lists them.");

@@ -11,6 +11,7 @@ import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
 import limberboard.trace.TrailEntry;
 import limberboard.trace.TrailStep;
+import limberboard.words.Sentences;
 
 /** Traces in the terminal: asks one question at a time until the fault is mended or handed over. */
 final class Interview {
@@ -62,7 +63,7 @@ final class Interview {
   private Optional<Trace> ask(Trace trace, NextStep.DoCheck check) throws IOException {
     List<String> answers = check.check().answers();
     for (int i = 0; i < answers.size(); i++) {
-      session.out().println("  " + (i + 1) + "  " + answers.get(i).replace('-', ' '));
+      session.out().println("  " + (i + 1) + "  " + Sentences.spoken(answers.get(i)));
     }
     session.out().println("  ?  can't tell    back  take back the last answer    stop");
     while (true) {

@@ -6,6 +6,7 @@ import limberboard.library.page.Model;
 import limberboard.library.page.Page;
 import limberboard.library.value.Amount;
 import limberboard.library.value.KnownUnit;
+import limberboard.words.Sentences;
 
 /**
  * The rig dimensions and measures of one model. Immutable.
@@ -36,6 +37,6 @@ record Dimensions(Page<Model> page) {
 
   /** A dimension as people say it. */
   static String spoken(String name) {
-    return name.replace('-', ' ');
+    return Sentences.spoken(name);
   }
 }

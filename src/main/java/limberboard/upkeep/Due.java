@@ -46,13 +46,24 @@ public record Due(
   /** How urgent work is. */
   public enum Group {
     /** Its interval is over: its last day is today or gone. */
-    OVERDUE,
+    OVERDUE("Overdue"),
     /** To be done for or in this season, or the coming one while the boat is laid up. */
-    THIS_SEASON,
+    THIS_SEASON("This season"),
     /** Later. */
-    COMING,
+    COMING("Coming after this season"),
     /** The log does not tell: it lacks readings. */
-    UNKNOWN
+    UNKNOWN("The log does not tell");
+
+    private final String heading;
+
+    Group(String heading) {
+      this.heading = heading;
+    }
+
+    /** What is written above it. */
+    public String heading() {
+      return heading;
+    }
   }
 
   /** As {@link WorkId#text}. */

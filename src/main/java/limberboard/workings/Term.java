@@ -6,6 +6,7 @@ import javax.measure.Quantity;
 import limberboard.library.page.Model;
 import limberboard.library.value.Amount;
 import limberboard.library.value.KnownUnit;
+import limberboard.words.Sentences;
 
 /** One factor of a working: what an amount is on a boat. */
 sealed interface Term {
@@ -52,7 +53,7 @@ sealed interface Term {
       String name = measured.measure();
       return model
           .map(known -> known.measures().get(name))
-          .<Term>map(fixed -> new Known(fixed.quantity(), measured.times(), name.replace('-', ' ')))
+          .<Term>map(fixed -> new Known(fixed.quantity(), measured.times(), Sentences.spoken(name)))
           .orElseGet(() -> new Missing(name));
     }
     return new Known(((Amount.Fixed) amount).quantity(), 1, "");

@@ -8,6 +8,7 @@ import limberboard.library.page.Model;
 import limberboard.library.page.Page;
 import limberboard.library.value.CountingUnit;
 import limberboard.library.value.KnownUnit;
+import limberboard.words.Sentences;
 
 /** Works out what a job needs of a material, for one boat or for none. Immutable. */
 public final class Workings {
@@ -67,7 +68,7 @@ public final class Workings {
   }
 
   private AmountOutcome toMeasure(String measure) {
-    String spoken = measure.replace('-', ' ');
+    String spoken = Sentences.spoken(measure);
     return new AmountOutcome.ToMeasure(
         measure,
         boat.map(

@@ -7,6 +7,7 @@ import limberboard.desktop.base.Session;
 import limberboard.library.page.Page;
 import limberboard.library.page.ToolUse;
 import limberboard.library.value.Skill;
+import limberboard.words.Sentences;
 
 /** Looks up what pages are called. */
 final class PageTitles {
@@ -26,7 +27,7 @@ final class PageTitles {
 
   /** What a page is called; its id when the library does not have it. */
   String title(String id) {
-    return session.library().page(id).map(Page::title).orElse(id.replace('-', ' '));
+    return session.library().page(id).map(Page::title).orElse(Sentences.spoken(id));
   }
 
   /** Who does what an owner must not. */

@@ -18,6 +18,7 @@ import limberboard.library.page.Page;
 import limberboard.trace.FaultCause;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
+import limberboard.words.Sentences;
 
 /**
  * What the trace place shows and does, without Swing. Whatever takes time is worked out in the
@@ -136,7 +137,7 @@ public final class TraceModel extends Observed {
 
   /** What a symptom is called; its id in words when the library has it no longer. */
   String symptomTitle(String id) {
-    return session.library().symptom(id).map(Page::title).orElseGet(() -> id.replace('-', ' '));
+    return session.library().symptom(id).map(Page::title).orElseGet(() -> Sentences.spoken(id));
   }
 
   /** Drops a trace kept from an earlier day. */
@@ -424,7 +425,7 @@ public final class TraceModel extends Observed {
     undos.remove(key);
     notices.warn(
         "The library no longer has the symptom \u201c"
-            + key.symptom().replace('-', ' ')
+            + Sentences.spoken(key.symptom())
             + "\u201d for this boat, so its trace has ended.");
     tell();
   }

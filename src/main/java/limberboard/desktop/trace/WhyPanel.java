@@ -156,7 +156,7 @@ final class WhyPanel extends JPanel {
 
   private String because(NextStep step) {
     return "Why this "
-        + (step instanceof NextStep.CallYard ? "goes to the yard" : step.kind().replace('-', ' '))
+        + (step instanceof NextStep.CallYard ? "goes to the yard" : Sentences.spoken(step.kind()))
         + ": "
         + step.why();
   }

@@ -13,6 +13,7 @@ import limberboard.print.page.Block;
 import limberboard.print.page.Block.Side;
 import limberboard.print.page.Inline;
 import limberboard.words.Minutes;
+import limberboard.words.Sentences;
 import limberboard.words.SkillWords;
 
 /** Writes one check: the question, how to do it, what it takes, and what each answer says. */
@@ -97,7 +98,7 @@ public final class CheckCutter {
     AnswerWords words = new AnswerWords(check, causes);
     List<List<List<Inline>>> rows = new ArrayList<>();
     for (String answer : check.answers()) {
-      rows.add(List.of(Inline.text(answer.replace('-', ' ')), words.of(answer)));
+      rows.add(List.of(Inline.text(Sentences.spoken(answer)), words.of(answer)));
     }
     return new Block.Table(
         List.of(Side.LEFT, Side.LEFT),

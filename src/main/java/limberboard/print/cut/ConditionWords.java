@@ -87,7 +87,7 @@ public final class ConditionWords {
         .filter(found -> found.id().equals(choice))
         .findFirst()
         .map(found -> Sentences.lowered(found.title()))
-        .orElseGet(() -> choice.replace('-', ' '));
+        .orElseGet(() -> Sentences.spoken(choice));
   }
 
   /** What a place is called on this boat, or on any model that has it. */
@@ -100,7 +100,7 @@ public final class ConditionWords {
                     .flatMap(model -> model.details().zone(id).stream())
                     .findFirst())
         .map(zone -> Sentences.lowered(zone.title()))
-        .orElseGet(() -> id.replace('-', ' '));
+        .orElseGet(() -> Sentences.spoken(id));
   }
 
   private static String words(List<? extends Word> words) {

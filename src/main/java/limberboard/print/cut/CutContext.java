@@ -9,6 +9,7 @@ import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.library.value.Condition;
 import limberboard.print.page.Inline;
+import limberboard.words.Sentences;
 import limberboard.workings.QuantityWords;
 
 /**
@@ -62,7 +63,7 @@ public final class CutContext {
   private String named(String reason, Condition condition) {
     String named = reason;
     for (String choice : condition.fitted().stream().filter(this::isForeign).toList()) {
-      named = named.replace("no " + choice.replace('-', ' '), "no " + words.title(choice));
+      named = named.replace("no " + Sentences.spoken(choice), "no " + words.title(choice));
     }
     for (Condition alternative : condition.any()) {
       named = named(named, alternative);
@@ -106,7 +107,7 @@ public final class CutContext {
 
   /** A page's title, or its id in words where there is no such page. */
   String title(String id) {
-    return library.page(id).map(Page::title).orElseGet(() -> id.replace('-', ' '));
+    return library.page(id).map(Page::title).orElseGet(() -> Sentences.spoken(id));
   }
 
   /** A link to a page, or its id in words where there is no such page. */
@@ -114,7 +115,7 @@ public final class CutContext {
     return library
         .page(id)
         .<Inline>map(page -> new Inline.PageLink(id, Inline.text(page.title())))
-        .orElseGet(() -> new Inline.Text(id.replace('-', ' ')));
+        .orElseGet(() -> new Inline.Text(Sentences.spoken(id)));
   }
 
   /** Makes a predicate of a reason: {@code built 2014 …} becomes {@code was built 2014 …}. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import limberboard.boat.Fit;
 import limberboard.library.value.Interval;
 import limberboard.words.PhaseWords;
+import limberboard.words.Sentences;
 import limberboard.words.TimeWords;
 import limberboard.workings.QuantityWords;
 
@@ -43,7 +44,7 @@ final class IntervalWords {
         .engineHours()
         .ifPresent(hours -> limits.add("every " + QuantityWords.plain(hours) + " engine hours"));
     for (Map.Entry<String, Integer> use : interval.uses().entrySet()) {
-      limits.add("every " + use.getValue() + " " + use.getKey().replace('-', ' '));
+      limits.add("every " + use.getValue() + " " + Sentences.spoken(use.getKey()));
     }
     return limits;
   }

@@ -14,6 +14,7 @@ import limberboard.print.page.Block.Side;
 import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
 import limberboard.words.Minutes;
+import limberboard.words.Sentences;
 
 /** Cuts a model page: its drawings, equipment by year, places, measures and ways to get there. */
 final class ModelCutter {
@@ -132,7 +133,7 @@ final class ModelCutter {
           (name, fixed) ->
               rows.add(
                   List.of(
-                      Inline.text(name.replace('-', ' ')),
+                      Inline.text(Sentences.spoken(name)),
                       Inline.text(cutting.quantities().written(fixed.quantity())))));
       cut.add(table(title, table(List.of(head, "Value"), rows)));
     }

@@ -70,6 +70,6 @@ final class WayThere {
         .flatMap(model -> model.access(id).stream())
         .map(Access::title)
         .findFirst()
-        .orElseGet(() -> id.replace('-', ' '));
+        .orElseGet(() -> Sentences.spoken(id));
   }
 }

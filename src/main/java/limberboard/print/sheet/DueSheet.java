@@ -110,7 +110,7 @@ public final class DueSheet {
                 + (upkeep.seasons().areAssumed() ? "; assumed, her file gives none" : "")));
     for (Group group : Group.values()) {
       if (!upkeep.of(group).isEmpty()) {
-        facts.add(Block.Fact.of(title(group), count(upkeep.of(group))));
+        facts.add(Block.Fact.of(group.heading(), count(upkeep.of(group))));
       }
     }
     return new Part(Part.Role.FACTS, "", List.of(new Block.Facts(facts)));
@@ -128,7 +128,7 @@ public final class DueSheet {
     List<List<List<Inline>>> rows = all.stream().map(DueSheet::row).toList();
     return new Part(
         Part.Role.DUE,
-        title(group) + " (" + all.size() + ")",
+        group.heading() + " (" + all.size() + ")",
         List.of(
             new Block.Table(
                 List.of(Side.LEFT, Side.LEFT, Side.LEFT),
@@ -170,20 +170,7 @@ public final class DueSheet {
                     ? ""
                     : " " + line.later() + " more come only after these seasons.")));
     TimeLineDrawing.sheets(line, ABOVE)
-        .forEach(svg -> blocks.add(new Block.Drawing(svg, alt(line))));
+        .forEach(svg -> blocks.add(new Block.Drawing(svg, TimeLineWords.summary(line))));
     return new Part(Part.Role.TIME_LINE, "The coming seasons", blocks);
-  }
-
-  private static String alt(TimeLine line) {
-    return TimeLineWords.summary(line);
-  }
-
-  private static String title(Group group) {
-    return switch (group) {
-      case OVERDUE -> "Overdue";
-      case THIS_SEASON -> "This season";
-      case UNKNOWN -> "The log does not tell";
-      case COMING -> "Coming after this season";
-    };
   }
 }

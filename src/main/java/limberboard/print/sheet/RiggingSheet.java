@@ -18,6 +18,7 @@ import limberboard.print.page.Part;
 import limberboard.rigging.Rope;
 import limberboard.rigging.RunningRigging;
 import limberboard.words.DayWords;
+import limberboard.words.Sentences;
 import limberboard.workings.QuantityWords;
 
 /**
@@ -73,7 +74,7 @@ public final class RiggingSheet {
             (name, fixed) -> {
               if (KnownUnit.METRES.measures(fixed.quantity())) {
                 rig.add(
-                    name.replace('-', ' ') + " " + QuantityWords.METRIC.written(fixed.quantity()));
+                    Sentences.spoken(name) + " " + QuantityWords.METRIC.written(fixed.quantity()));
               }
             });
     List<Block.Fact> facts = new ArrayList<>();

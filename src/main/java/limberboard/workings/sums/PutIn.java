@@ -8,6 +8,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import limberboard.boat.Boat;
 import limberboard.library.value.Amount;
+import limberboard.words.Sentences;
 
 /**
  * What a page or a person puts into a sum, in terms of a boat: what is known of the boat, and above
@@ -72,7 +73,7 @@ public record PutIn(Map<String, Value> values, List<String> notes) {
             .map(Input::title)
             .findFirst()
             .orElse(id);
-    String spoken = measure.replace('-', ' ');
+    String spoken = Sentences.spoken(measure);
     return boat.map(
             known ->
                 title

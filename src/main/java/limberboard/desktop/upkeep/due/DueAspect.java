@@ -167,7 +167,7 @@ public final class DueAspect implements UpkeepAspect {
     for (DueLine line : lines) {
       Group group = line.due().group();
       if (group != before) {
-        headings.put(line.id(), DueWords.heading(group) + " (" + model.count(group) + ")");
+        headings.put(line.id(), group.heading() + " (" + model.count(group) + ")");
       }
       before = group;
     }

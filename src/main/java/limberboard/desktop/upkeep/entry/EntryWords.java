@@ -61,7 +61,7 @@ public record EntryWords(Library library) {
     return switch (event) {
       case LogEvents.READING -> "Reading or remark";
       case LogEvents.NEW_METER -> "New hour meter";
-      default -> Sentences.capital(event.replace('-', ' '));
+      default -> Sentences.capital(Sentences.spoken(event));
     };
   }
 

@@ -5,7 +5,6 @@ import java.util.Optional;
 import limberboard.library.value.Phase;
 import limberboard.library.value.Skill;
 import limberboard.upkeep.Due;
-import limberboard.upkeep.Due.Group;
 import limberboard.words.DayText;
 import limberboard.words.Minutes;
 import limberboard.words.PhaseWords;
@@ -18,16 +17,6 @@ import limberboard.words.SkillWords;
  * @param on the day asked about
  */
 public record DueWords(LocalDate on) {
-
-  /** The heading of a group. */
-  public static String heading(Group group) {
-    return switch (group) {
-      case OVERDUE -> "Overdue";
-      case THIS_SEASON -> "This season";
-      case UNKNOWN -> "The log does not tell";
-      case COMING -> "Coming after this season";
-    };
-  }
 
   /** When it runs out: {@code Was due by 12 March 2026}. */
   public String state(Due due) {
