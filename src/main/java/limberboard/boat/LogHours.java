@@ -40,7 +40,7 @@ public final class LogHours {
   }
 
   /** The hours as they are written. */
-  static String write(double hours) {
+  public static String write(double hours) {
     return BigDecimal.valueOf(hours).stripTrailingZeros().toPlainString();
   }
 }

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import limberboard.upkeep.IntervalEnd.Waits;
 import limberboard.words.Sentences;
 import limberboard.words.TimeWords;
+import limberboard.workings.QuantityWords;
 
 /** Why work is due when it is. Data; in words only once an output asks, with its own days. */
 public sealed interface Why {
@@ -76,7 +77,8 @@ public sealed interface Why {
       if (limit instanceof Limit.Calendar calendar) {
         return TimeWords.period(calendar.every());
       } else if (limit instanceof Limit.SeasonsAfloat afloat) {
-        return number(afloat.seasons()) + (afloat.seasons() == 1 ? " season" : " seasons");
+        return QuantityWords.plain(afloat.seasons())
+            + (afloat.seasons() == 1 ? " season" : " seasons");
       }
       Limit.Counted counted = (Limit.Counted) limit;
       String rate =
@@ -103,10 +105,6 @@ public sealed interface Why {
       return "the log has too few readings of "
           + what.orElse("what ends it")
           + " to tell; log one with its date";
-    }
-
-    private static String number(double value) {
-      return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
     }
   }
 

@@ -12,6 +12,7 @@ import limberboard.library.page.Procedure;
 import limberboard.upkeep.list.ListLine;
 import limberboard.upkeep.list.ListPart;
 import limberboard.upkeep.list.WorkList;
+import limberboard.workings.QuantityWords;
 
 /**
  * A list of work as CSV after RFC 4180: a header line, then one line a piece of work. Immutable.
@@ -67,17 +68,12 @@ public final class WorkListCsv {
         look.map(Procedure.LookFor::good).orElse(""),
         look.map(Procedure.LookFor::bad).orElse(""),
         ids(line.open()),
-        number(line.open().stream().mapToDouble(Access::minutes).sum()),
+        QuantityWords.plain(line.open().stream().mapToDouble(Access::minutes).sum()),
         ids(line.close()),
         cautions.stream().map(WorkCaution::id).collect(Collectors.joining(";")));
   }
 
   private static String ids(List<Access> accesses) {
     return accesses.stream().map(Access::id).collect(Collectors.joining(";"));
-  }
-
-  /** Whole minutes without a point. */
-  private static String number(double minutes) {
-    return minutes == Math.rint(minutes) ? Long.toString((long) minutes) : Double.toString(minutes);
   }
 }

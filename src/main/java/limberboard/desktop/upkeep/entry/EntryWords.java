@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import limberboard.boat.LogEntry;
+import limberboard.boat.LogHours;
 import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.library.problem.Problem;
@@ -67,11 +68,7 @@ public record EntryWords(Library library) {
 
   /** The hour meter's reading, or nothing. */
   public static String hours(OptionalDouble hours) {
-    if (hours.isEmpty()) {
-      return "";
-    }
-    double value = hours.getAsDouble();
-    return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+    return hours.isPresent() ? LogHours.write(hours.getAsDouble()) : "";
   }
 
   /** What was counted, or nothing. */

@@ -28,6 +28,7 @@ import limberboard.desktop.upkeep.entry.UndoButtons;
 import limberboard.desktop.upkeep.state.UpkeepAspect;
 import limberboard.desktop.upkeep.state.UpkeepTools;
 import limberboard.print.page.CutPage;
+import limberboard.words.CountWords;
 
 /** The boat's log, each line of which can be corrected or deleted, and a form that adds to it. */
 public final class LogAspect implements UpkeepAspect {
@@ -171,7 +172,7 @@ public final class LogAspect implements UpkeepAspect {
     if (all == 0) {
       return "Nothing in it yet. It is kept in the file log.csv in the boat’s folder.";
     } else if (table.getRowCount() == all) {
-      return all + (all == 1 ? " line" : " lines, the newest first");
+      return CountWords.of(all, "line", "lines, the newest first");
     }
     return table.getRowCount() + " of " + all + " lines have all these words";
   }
