@@ -107,7 +107,7 @@ class UpkeepWindowTest extends RealWindow {
             window.showing().stream()
                 .filter(Wrapped.class::isInstance)
                 .map(shown -> window.ask(() -> ((Wrapped) shown).getText())))
-        .anyMatch(text -> text.startsWith("boats/knot/log.csv, line 4: 1 January 2027 lies in"));
+        .anyMatch(text -> text.startsWith("boats/knot/log.csv, line 4: 2027-01-01 lies in"));
   }
 
   @Test
