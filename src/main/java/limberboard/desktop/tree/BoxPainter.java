@@ -5,12 +5,11 @@ import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import limberboard.desktop.look.Palette;
+import limberboard.print.drawing.Outlines;
 import limberboard.print.type.FontMeasure;
-import limberboard.trace.DiagnosticTree.Fork;
 import limberboard.trace.NextStep.CallYard;
 import limberboard.trace.NextStep.DoMend;
 
@@ -48,7 +47,7 @@ final class BoxPainter {
   }
 
   void paint(Graphics2D g, Box box, State state) {
-    Shape shape = shape(box.fork(), box.bounds(), 0);
+    Shape shape = shape(box, 0);
     g.setColor((state.selected() ? Palette.CHOSEN : Palette.SHEET).color());
     g.fill(shape);
     boolean stands = state.onTheWay() || state.selected();
@@ -57,7 +56,7 @@ final class BoxPainter {
     g.draw(shape);
     if (box.fork().step() instanceof CallYard) {
       g.setStroke(new BasicStroke(1.1f));
-      g.draw(shape(box.fork(), box.bounds(), grid.small()));
+      g.draw(shape(box, grid.small()));
     }
     text(g, box);
     if (state.here()) {
@@ -66,31 +65,14 @@ final class BoxPainter {
     box.mark().ifPresent(mark -> mark(g, box, mark));
   }
 
-  private Shape shape(Fork fork, Rectangle2D box, double inside) {
-    double x = box.getX() + inside;
-    double y = box.getY() + inside;
-    double w = box.getWidth() - 2 * inside;
-    double h = box.getHeight() - 2 * inside;
-    if (fork.step() instanceof DoMend) {
-      return cut(x, y, w, h);
-    }
-    double arc = fork.step() instanceof CallYard ? 0 : 1.5 * grid.padding();
-    return new RoundRectangle2D.Double(x, y, w, h, arc, arc);
-  }
-
-  private Path2D cut(double x, double y, double w, double h) {
-    double c = 1.2 * grid.padding();
-    Path2D path = new Path2D.Double();
-    path.moveTo(x + c, y);
-    path.lineTo(x + w - c, y);
-    path.lineTo(x + w, y + c);
-    path.lineTo(x + w, y + h - c);
-    path.lineTo(x + w - c, y + h);
-    path.lineTo(x + c, y + h);
-    path.lineTo(x, y + h - c);
-    path.lineTo(x, y + c);
-    path.closePath();
-    return path;
+  private Shape shape(Box box, double inside) {
+    Rectangle2D all = box.bounds();
+    double w = all.getWidth() - 2 * inside;
+    double h = all.getHeight() - 2 * inside;
+    double arc = box.fork().step() instanceof CallYard ? 0 : 1.5 * grid.padding();
+    return box.fork().step() instanceof DoMend
+        ? Outlines.mend(all, 1.2 * grid.padding())
+        : new RoundRectangle2D.Double(all.getX() + inside, all.getY() + inside, w, h, arc, arc);
   }
 
   private void text(Graphics2D g, Box box) {
@@ -112,21 +94,20 @@ final class BoxPainter {
 
   /** A flag on top of the box that says where the trace stands. */
   private void flag(Graphics2D g, Rectangle2D box) {
-    double width = fonts.width(HERE, true) + 2 * grid.padding();
-    double top = box.getY() - grid.flag();
-    Path2D flag = new Path2D.Double();
-    flag.moveTo(box.getX(), box.getY());
-    flag.lineTo(box.getX(), top);
-    flag.lineTo(box.getX() + width + grid.padding(), top);
-    flag.lineTo(box.getX() + width, top + grid.flag() / 2);
-    flag.lineTo(box.getX() + width + grid.padding(), box.getY());
-    flag.closePath();
+    double pad = grid.padding();
+    double x = box.getX();
+    double low = box.getY();
+    double top = low - grid.flag();
+    double right = x + fonts.width(HERE, true) + 3 * pad;
     g.setColor(Palette.ACCENT.color());
-    g.fill(flag);
+    g.fill(
+        Outlines.polygon(
+            new double[] {x, x, right, right - pad, right},
+            new double[] {low, top, top, (top + low) / 2, low}));
     g.setColor(Palette.ON_ACCENT.color());
     g.setFont(fonts.font(true));
     double y = top + (grid.flag() - grid.line()) / 2 + fonts.ascent();
-    g.drawString(HERE, (float) (box.getX() + grid.padding()), (float) y);
+    g.drawString(HERE, (float) (x + pad), (float) y);
   }
 
   /** A minus where something can be folded away, a plus where something is. */

@@ -1,7 +1,6 @@
 package limberboard.print.drawing;
 
 import java.awt.Shape;
-import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
@@ -48,17 +47,6 @@ final class SvgPen {
     out.raw("<path fill=\"%s\" stroke=\"%s\"".formatted(fill, stroke));
     out.raw(" stroke-width=\"%s\" d=\"%s\"".formatted(number(strength), way(shape)));
     out.attributes(more).raw("/>").line();
-  }
-
-  /** A closed shape with these corners, x and y in turn. */
-  static Shape polygon(double... points) {
-    Path2D path = new Path2D.Double();
-    path.moveTo(points[0], points[1]);
-    for (int i = 2; i < points.length; i += 2) {
-      path.lineTo(points[i], points[i + 1]);
-    }
-    path.closePath();
-    return path;
   }
 
   private static String way(Shape shape) {

@@ -48,13 +48,9 @@ final class TimeLineSvg {
     double r = style.size() * 0.36;
     Shape shape =
         mark.overdue()
-            ? SvgPen.polygon(
-                mark.x() - r,
-                mark.y() - r * 1.2,
-                mark.x() + r * 1.3,
-                mark.y(),
-                mark.x() - r,
-                mark.y() + r * 1.2)
+            ? Outlines.polygon(
+                new double[] {mark.x() - r, mark.x() + r * 1.3, mark.x() - r},
+                new double[] {mark.y() - r * 1.2, mark.y(), mark.y() + r * 1.2})
             : new Ellipse2D.Double(mark.x() - r, mark.y() - r, 2 * r, 2 * r);
     String what = mark.overdue() ? "overdue" : "planned";
     pen.shape(shape, SvgPen.INK, SvgPen.NONE, 0, "class", what);

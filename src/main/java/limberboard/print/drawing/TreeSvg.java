@@ -45,10 +45,10 @@ final class TreeSvg {
   }
 
   private void outline(DrawnBox box) {
-    Shape square = new Rectangle2D.Double(box.x(), box.y(), box.width(), box.height());
+    Rectangle2D square = new Rectangle2D.Double(box.x(), box.y(), box.width(), box.height());
     switch (box.shape()) {
       case CHECK -> pen.shape(square, SHADED, SvgPen.INK, 1.2);
-      case MEND -> pen.shape(cutCorners(box), SvgPen.PAPER, ACCENT, 2.5);
+      case MEND -> pen.shape(Outlines.mend(square, NOTCH), SvgPen.PAPER, ACCENT, 2.5);
       case YARD -> pen.shape(arrow(box), SvgPen.PAPER, SvgPen.INK, 2.5);
       case MENDED -> pen.shape(rounded(box), SvgPen.PAPER, ACCENT, 1.5);
       case SELDOM ->
@@ -57,42 +57,15 @@ final class TreeSvg {
     }
   }
 
-  private static Shape cutCorners(DrawnBox box) {
-    double right = box.x() + box.width();
-    double low = box.y() + box.height();
-    return SvgPen.polygon(
-        box.x() + NOTCH,
-        box.y(),
-        right - NOTCH,
-        box.y(),
-        right,
-        box.y() + NOTCH,
-        right,
-        low - NOTCH,
-        right - NOTCH,
-        low,
-        box.x() + NOTCH,
-        low,
-        box.x(),
-        low - NOTCH,
-        box.x(),
-        box.y() + NOTCH);
-  }
-
   /** Pointed to the right, within the padding. */
   private static Shape arrow(DrawnBox box) {
-    double shoulder = box.x() + box.width() - DrawnBox.PADDING + 2;
-    return SvgPen.polygon(
-        box.x(),
-        box.y(),
-        shoulder,
-        box.y(),
-        box.x() + box.width(),
-        box.middle(),
-        shoulder,
-        box.y() + box.height(),
-        box.x(),
-        box.y() + box.height());
+    double left = box.x();
+    double right = left + box.width();
+    double low = box.y() + box.height();
+    double shoulder = right - DrawnBox.PADDING + 2;
+    return Outlines.polygon(
+        new double[] {left, shoulder, right, shoulder, left},
+        new double[] {box.y(), box.y(), box.middle(), low, low});
   }
 
   private static Shape rounded(DrawnBox box) {

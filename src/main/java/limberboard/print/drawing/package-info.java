@@ -22,8 +22,8 @@
  * assert svg.startsWith("<svg") && line.rows().size() > 0;
  * }</pre>
  *
- * <p><b>Choices made.</b> Laid out with the real widths of words; the window draws from the same
- * layout.
+ * <p><b>Choices made.</b> Laid out with the real widths of words, broken into lines as on screen;
+ * the window shows the same time line.
  *
  * <p><b>Threads.</b> Any thread; each drawing is made on the thread that asks for it.
  */
