@@ -101,24 +101,11 @@ public final class Library {
 
   /** All pages of a kind, given as its details' class, by id. */
   public <D extends Details> List<Page<D>> all(Class<D> kind) {
-    return pages.values().stream()
-        .filter(page -> kind.isInstance(page.details()))
-        .map(page -> narrow(page, kind))
-        .toList();
+    return pages.values().stream().flatMap(page -> page.as(kind).stream()).toList();
   }
 
   private <D extends Details> Optional<Page<D>> page(String id, Class<D> kind) {
-    return page(id).filter(page -> kind.isInstance(page.details())).map(page -> narrow(page, kind));
-  }
-
-  private static <D extends Details> Page<D> narrow(Page<?> page, Class<D> kind) {
-    return new Page<>(
-        page.id(),
-        page.path(),
-        page.head(),
-        kind.cast(page.details()),
-        page.body(),
-        page.bodyLine());
+    return page(id).flatMap(page -> page.as(kind));
   }
 
   /** Ids of the pages that this page refers to, in its header or body. */

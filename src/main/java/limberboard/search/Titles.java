@@ -27,11 +27,7 @@ final class Titles {
 
   /** A material's or tool's title; the words of its id where the library has no such page. */
   String ofMaterial(String id) {
-    return library
-        .page(id)
-        .filter(page -> page.details() instanceof Material)
-        .map(Page::title)
-        .orElse(spoken(id));
+    return library.material(id).map(Page::title).orElse(spoken(id));
   }
 
   /** All that a zone is called, the words of its id among them. */

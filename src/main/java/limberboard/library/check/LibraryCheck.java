@@ -55,21 +55,23 @@ public final class LibraryCheck {
     heads.check(page, parsed.scan().headings(), names, report);
     workings(page.details().workings(), report);
     further.forEach(check -> check.check(page, new PageFindings(names, report)));
+    check(page, Symptom.class, symptoms, report);
+    check(page, Procedure.class, procedures, report);
+    check(page, Material.class, materials, report);
+    check(page, Model.class, models, report);
+    check(page, Caution.class, cautions, report);
+    page.as(Procedure.class).ifPresent(procedure -> order.check(procedure, report));
     if (page.details() instanceof Symptom symptom) {
-      symptoms.check(as(page, symptom), names, report);
       pictures(parsed, symptom, report);
-    } else if (page.details() instanceof Procedure procedure) {
-      procedures.check(as(page, procedure), names, report);
-      order.check(page, procedure, report);
-    } else if (page.details() instanceof Material material) {
-      materials.check(as(page, material), names, report);
     } else if (page.details() instanceof Model model) {
-      models.check(as(page, model), names, report);
       links.headerPicture(parsed, model.drawing().profile(), "/drawing/profile", report);
       links.headerPicture(parsed, model.drawing().deck(), "/drawing/deck", report);
-    } else if (page.details() instanceof Caution caution) {
-      cautions.check(as(page, caution), names, report);
     }
+  }
+
+  private <D extends Details> void check(
+      Page<?> page, Class<D> kind, PageCheck<D> check, Report report) {
+    page.as(kind).ifPresent(narrow -> check.check(narrow, names, report));
   }
 
   private void workings(List<SumUse> workings, Report report) {
@@ -87,9 +89,5 @@ public final class LibraryCheck {
           .picture()
           .ifPresent(picture -> links.headerPicture(parsed, picture, pointer, report));
     }
-  }
-
-  private static <D extends Details> Page<D> as(Page<?> page, D details) {
-    return new Page<>(page.id(), page.path(), page.head(), details, page.body(), page.bodyLine());
   }
 }

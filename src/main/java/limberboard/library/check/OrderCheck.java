@@ -31,7 +31,8 @@ final class OrderCheck {
   }
 
   /** Reports a page that names itself, and each circle once, at its first page. */
-  void check(Page<?> page, Procedure procedure, Report report) {
+  void check(Page<Procedure> page, Report report) {
+    Procedure procedure = page.details();
     int itself = procedure.before().indexOf(page.id());
     if (itself >= 0) {
       report.error("/before/" + itself, "comes before itself", "take it out");

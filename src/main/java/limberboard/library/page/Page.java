@@ -1,5 +1,7 @@
 package limberboard.library.page;
 
+import java.util.Optional;
+
 /**
  * One page of the library.
  *
@@ -17,6 +19,13 @@ public record Page<D extends Details>(
   /** The page's title. */
   public String title() {
     return head.title();
+  }
+
+  /** The same page, if it is of this kind. */
+  public <E extends Details> Optional<Page<E>> as(Class<E> kind) {
+    return kind.isInstance(details)
+        ? Optional.of(new Page<>(id, path, head, kind.cast(details), body, bodyLine))
+        : Optional.empty();
   }
 
   /** The page's kind. */
