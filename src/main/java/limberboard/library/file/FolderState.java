@@ -6,7 +6,6 @@ import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
@@ -57,14 +56,14 @@ public final class FolderState {
   public synchronized boolean look() {
     Look look = new Look(files, clock.instant());
     for (Path root : roots.get()) {
-      look.at(root);
+      look.in(root);
     }
     boolean changed = look.changed || !look.found.keySet().equals(files.keySet());
     files = look.found;
     return changed;
   }
 
-  private static final class Look extends SimpleFileVisitor<Path> {
+  private static final class Look extends VisibleFiles {
     private final Map<Path, FileStamp> before;
     private final Instant now;
     private final Map<Path, FileStamp> found = new HashMap<>();
@@ -73,21 +72,6 @@ public final class FolderState {
     Look(Map<Path, FileStamp> before, Instant now) {
       this.before = before;
       this.now = now;
-    }
-
-    void at(Path root) {
-      try {
-        Files.walkFileTree(root, this);
-      } catch (IOException e) {
-        // what cannot be looked at now is looked at next time; reading it reports the trouble
-      }
-    }
-
-    @Override
-    public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
-      return WatchedFolders.isHidden(folder)
-          ? FileVisitResult.SKIP_SUBTREE
-          : FileVisitResult.CONTINUE;
     }
 
     @Override
@@ -99,16 +83,6 @@ public final class FolderState {
           // gone again meanwhile
         }
       }
-      return FileVisitResult.CONTINUE;
-    }
-
-    @Override
-    public FileVisitResult visitFileFailed(Path file, IOException e) {
-      return FileVisitResult.CONTINUE;
-    }
-
-    @Override
-    public FileVisitResult postVisitDirectory(Path folder, IOException e) {
       return FileVisitResult.CONTINUE;
     }
 

@@ -1,14 +1,11 @@
 package limberboard.library.file;
 
 import java.io.IOException;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardWatchEventKinds;
 import java.nio.file.WatchKey;
 import java.nio.file.WatchService;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -89,36 +86,9 @@ public final class WatchedFolders {
     Stream.of(workspace.root(), workspace.words().getParent())
         .filter(Files::isDirectory)
         .forEach(wanted::add);
-    ofInterest(workspace).forEach(root -> addAll(root, wanted));
+    VisibleFiles visible = new VisibleFiles();
+    ofInterest(workspace).forEach(visible::in);
+    wanted.addAll(visible.folders());
     return wanted;
-  }
-
-  private static void addAll(Path root, Set<Path> wanted) {
-    try {
-      Files.walkFileTree(
-          root,
-          new SimpleFileVisitor<>() {
-            @Override
-            public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
-              if (isHidden(folder)) {
-                return FileVisitResult.SKIP_SUBTREE;
-              }
-              wanted.add(folder);
-              return FileVisitResult.CONTINUE;
-            }
-
-            @Override
-            public FileVisitResult visitFileFailed(Path file, IOException e) {
-              return FileVisitResult.CONTINUE;
-            }
-
-            @Override
-            public FileVisitResult postVisitDirectory(Path folder, IOException e) {
-              return FileVisitResult.CONTINUE;
-            }
-          });
-    } catch (IOException e) {
-      // what cannot be walked through is not watched; the slow look still sees it
-    }
   }
 }
