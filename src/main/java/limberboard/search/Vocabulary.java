@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import limberboard.library.problem.Nearest;
 import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.MultiTerms;
 import org.apache.lucene.index.Term;
@@ -114,7 +115,7 @@ final class Vocabulary {
     for (SuggestWord found : checker.suggestSimilar(term, 12, reader, SuggestMode.SUGGEST_ALWAYS)) {
       boolean isWord = found.string.chars().allMatch(Character::isLetter);
       if (isWord && found.string.length() >= shortest) {
-        similar.add(new Similar(found.string, Edits.between(word, found.string), found.freq));
+        similar.add(new Similar(found.string, Nearest.distance(word, found.string), found.freq));
       }
     }
     return similar;

@@ -3,6 +3,7 @@ package limberboard.search;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Random;
+import limberboard.library.problem.Nearest;
 import org.apache.lucene.search.spell.LuceneLevenshteinDistance;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,14 +19,14 @@ class EditsTest {
   @ParameterizedTest
   @CsvSource({"kitten,sitting,3", "saturday,sunday,3", "ca,abc,3", "'',abc,3", "ab,ba,1", "a,a,0"})
   void publishedExamples(String one, String other, int edits) {
-    assertThat(Edits.between(one, other)).isEqualTo(edits);
-    assertThat(Edits.between(other, one)).isEqualTo(edits);
+    assertThat(Nearest.distance(one, other)).isEqualTo(edits);
+    assertThat(Nearest.distance(other, one)).isEqualTo(edits);
   }
 
   @ParameterizedTest
   @CsvFileSource(resources = "misspellings.csv", numLinesToSkip = 1)
   void misspellingsAreAsFarFromTheirWordsAsCountedByHand(String wrong, String right, int edits) {
-    assertThat(Edits.between(wrong, right)).isEqualTo(edits);
+    assertThat(Nearest.distance(wrong, right)).isEqualTo(edits);
   }
 
   /** Lucene computes the same distance, as a share of the shorter word. */
@@ -36,7 +37,7 @@ class EditsTest {
     for (int i = 0; i < 2000; i++) {
       String one = word(random);
       String other = word(random);
-      int edits = Edits.between(one, other);
+      int edits = Nearest.distance(one, other);
       float share = 1 - (float) edits / Math.min(one.length(), other.length());
       assertThat(lucene.getDistance(one, other)).isEqualTo(share);
     }

@@ -36,10 +36,12 @@ public final class Nearest {
   }
 
   /**
-   * Damerau's distance (optimal string alignment): the least number of letters to insert, leave
-   * out, change, or swap with their neighbour.
+   * The optimal string alignment distance of two words: the least number of letters to insert,
+   * leave out, change, or swap with their neighbour; 0 when they are equal. Defined in F. J.
+   * Damerau, <i>A technique for computer detection and correction of spelling errors</i>, CACM
+   * 7(3), 1964.
    */
-  static int distance(String a, String b) {
+  public static int distance(String a, String b) {
     int[][] cost = new int[a.length() + 1][b.length() + 1];
     for (int i = 0; i <= a.length(); i++) {
       for (int j = 0; j <= b.length(); j++) {
