@@ -3,12 +3,10 @@ package limberboard.cli;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.library.file.WorkspaceFolders;
-import limberboard.library.page.Kind;
 import limberboard.search.Hit;
 import limberboard.search.SearchIndex;
 import limberboard.search.SearchQuery;
@@ -76,7 +74,8 @@ final class FindCommand implements Callable<Integer> {
 
   private SearchResults find(SearchIndex index, Optional<Fitting> fitting, String text)
       throws IOException {
-    return index.find(new SearchQuery(text, fitting, onlyFitting, Set.<Kind>of(), limit, false));
+    SearchQuery query = SearchQuery.of(text).forBoat(fitting).atMost(limit);
+    return index.find(onlyFitting ? query.fittingOnly() : query);
   }
 
   private void print(String query, SearchResults results) {

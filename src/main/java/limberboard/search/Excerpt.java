@@ -27,9 +27,4 @@ public record Excerpt(String text, List<MarkedSpan> marks) {
       end = mark.end();
     }
   }
-
-  /** The marked words, as they stand in the text. */
-  public List<String> marked() {
-    return marks.stream().map(mark -> text.substring(mark.start(), mark.end())).toList();
-  }
 }

@@ -46,9 +46,9 @@ public record SearchQuery(
     return new SearchQuery(text, Optional.empty(), false, Set.of(), USUAL_LIMIT, false);
   }
 
-  /** The same for a boat; what does not fit it comes lower. */
-  public SearchQuery forBoat(Fitting fitting) {
-    return new SearchQuery(text, Optional.of(fitting), onlyFitting, kinds, limit, typing);
+  /** The same for a boat, if there is one; what does not fit it comes lower. */
+  public SearchQuery forBoat(Optional<Fitting> fitting) {
+    return new SearchQuery(text, fitting, onlyFitting, kinds, limit, typing);
   }
 
   /** The same without what does not fit the boat. */

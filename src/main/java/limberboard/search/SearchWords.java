@@ -36,11 +36,6 @@ public record SearchWords(
     problems = List.copyOf(problems);
   }
 
-  /** No words at all. */
-  public static SearchWords none() {
-    return new SearchWords(List.of(), Map.of(), List.of());
-  }
-
   /** Reads both files; one that is not there is empty, one that cannot be read is a problem. */
   public static SearchWords read(WorkspaceFolders folders) {
     List<Problem> problems = new ArrayList<>();

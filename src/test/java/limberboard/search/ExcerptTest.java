@@ -23,6 +23,12 @@ class ExcerptTest {
     }
   }
 
+  private static List<String> marked(Excerpt passage) {
+    return passage.marks().stream()
+        .map(mark -> passage.text().substring(mark.start(), mark.end()))
+        .toList();
+  }
+
   @Test
   void theSentenceThatAnswersBestIsShownWithItsWordsMarked() throws IOException {
     Excerpt passage =
@@ -30,28 +36,28 @@ class ExcerptTest {
             "The pump is red. Grease the pump's handles every spring. Handles are cheap.",
             "greasing pump handle");
     assertThat(passage.text()).isEqualTo("Grease the pump's handles every spring.");
-    assertThat(passage.marked()).containsExactly("Grease", "pump's", "handles");
+    assertThat(marked(passage)).containsExactly("Grease", "pump's", "handles");
     assertThat(passage.marks())
         .containsExactly(new MarkedSpan(0, 6), new MarkedSpan(11, 17), new MarkedSpan(18, 25));
   }
 
   @Test
   void misspeltWordsAndBeginningsMarkWhatTheyStandFor() throws IOException {
-    assertThat(passage("Bleed the hydraulic ram.", "hydrualic").marked())
+    assertThat(marked(passage("Bleed the hydraulic ram.", "hydrualic")))
         .containsExactly("hydraulic");
   }
 
   @Test
   void phrasesThatStandForAnotherWordAreMarkedWhole() throws IOException {
     Excerpt passage = passage("Open the sea cock first.", "hull valve", "sea cock, hull valve");
-    assertThat(passage.marked()).containsExactly("sea cock");
+    assertThat(marked(passage)).containsExactly("sea cock");
   }
 
   @Test
   void marksHoldInTextWithAccentsAndCharactersBeyondThePlane() throws IOException {
     Excerpt passage =
         passage("\uD83D\uDEA4 A na\u00efve caf\u00e9 \uD83D\uDEA4 \u00dcber pump.", "pump cafe");
-    assertThat(passage.marked()).containsExactly("caf\u00e9", "pump");
+    assertThat(marked(passage)).containsExactly("caf\u00e9", "pump");
   }
 
   @Test
@@ -61,14 +67,14 @@ class ExcerptTest {
     Excerpt passage = passage(filler + " the keystone here " + filler + ".", "keystone");
     assertThat(passage.text()).startsWith("\u2026").endsWith("\u2026");
     assertThat(passage.text().length()).isLessThan(260);
-    assertThat(passage.marked()).containsExactly("keystone");
+    assertThat(marked(passage)).containsExactly("keystone");
   }
 
   @Test
   void oneEndlessWordIsCutToo() throws IOException {
     Excerpt passage = passage("keystone" + " " + "x".repeat(5000), "keystone");
     assertThat(passage.text().length()).isLessThan(260);
-    assertThat(passage.marked()).containsExactly("keystone");
+    assertThat(marked(passage)).containsExactly("keystone");
   }
 
   @Test

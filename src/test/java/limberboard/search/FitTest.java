@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 class FitTest {
   @TempDir Path folder;
 
-  private static Fitting boatBuilt(int year) {
+  private static Optional<Fitting> boatBuilt(int year) {
     Head head = new Head("Plover 20", null, null, null, null, null, null, null);
     Model model =
         new Model(
@@ -55,7 +55,7 @@ class FitTest {
             Optional.empty(),
             "",
             List.of());
-    return new Fitting(boat, LocalDate.of(2024, 5, 1));
+    return Optional.of(new Fitting(boat, LocalDate.of(2024, 5, 1)));
   }
 
   @Test

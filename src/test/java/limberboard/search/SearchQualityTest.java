@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import limberboard.ContentTest;
 import limberboard.boat.Boat;
@@ -138,7 +139,8 @@ class SearchQualityTest {
   void aFaultThatTheBoatCannotHaveIsSaidToBeSoBeforeAMaterialIsOffered() throws IOException {
     Boat finKeel = NotEntered.of("a tarnwick-30 of 2014", library).orElseThrow();
     SearchQuery query =
-        SearchQuery.of("hydrolic oil leek").forBoat(new Fitting(finKeel, LocalDate.of(2026, 5, 1)));
+        SearchQuery.of("hydrolic oil leek")
+            .forBoat(Optional.of(new Fitting(finKeel, LocalDate.of(2026, 5, 1))));
     Hit first = index.find(query).hits().get(0);
     assertThat(first.id()).isEqualTo("oil-in-keel-compartment");
     assertThat(first.fit().fits()).isFalse();

@@ -44,7 +44,7 @@ class SearchWordsTest {
 
   @Test
   void withoutFilesThereAreNoWords() {
-    assertThat(read()).isEqualTo(SearchWords.none());
+    assertThat(read()).isEqualTo(new SearchWords(List.of(), Map.of(), List.of()));
   }
 
   @ParameterizedTest

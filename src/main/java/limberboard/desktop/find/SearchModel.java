@@ -2,7 +2,6 @@ package limberboard.desktop.find;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
 import limberboard.boat.Boat;
 import limberboard.boat.BoatFinder;
@@ -112,7 +111,7 @@ public final class SearchModel extends Observed {
     }
     SearchSource in = source.get();
     Optional<Fitting> fitting = session.fitting();
-    SearchQuery query = new SearchQuery(sought, fitting, false, Set.of(), LIMIT, true);
+    SearchQuery query = SearchQuery.of(sought).forBoat(fitting).atMost(LIMIT).whileTyping();
     BoatFinder finder = new BoatFinder(session.workspace(), session.today().getYear() + 1);
     latest.run(
         "Searching",
