@@ -24,7 +24,6 @@ import limberboard.boat.Workspace;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
-import limberboard.library.problem.Nearest;
 import limberboard.library.value.LogEvents;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Upkeep;
@@ -140,12 +139,7 @@ final class DoneCommand implements Callable<Integer> {
     }
     if (read.library().procedure(work).isEmpty()) {
       List<String> ids = read.library().all(Procedure.class).stream().map(Page::id).toList();
-      throw new Failure(
-          ExitCode.NOT_FOUND,
-          "there is no procedure \""
-              + work
-              + "\"; "
-              + Nearest.advice(work, ids, "try find, or one of the events"));
+      throw Failure.unknown("procedure", work, ids, "try find, or one of the events");
     }
   }
 

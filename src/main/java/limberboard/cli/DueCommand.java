@@ -1,6 +1,5 @@
 package limberboard.cli;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -70,7 +69,7 @@ final class DueCommand implements Callable<Integer> {
       throw new Failure(ExitCode.NOT_FOUND, "there are no boats yet; write boats/<id>/boat.yaml");
     }
     if (ics.isPresent()) {
-      calendar(read, fittings);
+      calendar(folders, read, fittings);
     }
     if (files.isAsked()) {
       write(folders, read, fittings);
@@ -96,7 +95,7 @@ final class DueCommand implements Callable<Integer> {
     files.write(session, folders, read, boats);
   }
 
-  private void calendar(Workspace read, List<Fitting> fittings) {
+  private void calendar(WorkspaceFolders folders, Workspace read, List<Fitting> fittings) {
     if (boat.id().isEmpty()) {
       throw new Failure(ExitCode.USAGE, "--ics needs --boat: one file is for one boat");
     }
@@ -104,7 +103,7 @@ final class DueCommand implements Callable<Integer> {
       throw new Failure(ExitCode.USAGE, "--remind is a number of days from 0 to 365");
     }
     String text = new UpkeepCalendar(remind).text(Upkeep.of(read.library(), fittings.get(0)));
-    OutFile.write(session, ics.orElseThrow(), text.getBytes(StandardCharsets.UTF_8), json);
+    new OutFiles(session, folders, json).text(ics.orElseThrow(), text);
   }
 
   private void print(Workspace read, List<Fitting> fittings, Doubts doubts) {

@@ -1,6 +1,5 @@
 package limberboard.cli;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -44,26 +43,13 @@ final class DueFiles {
 
   /** Writes them. */
   void write(CommandContext session, WorkspaceFolders folders, Workspace read, List<Upkeep> boats) {
-    csv.ifPresent(file -> write(session, file, bytes(DueCsv.of(boats))));
-    svg.ifPresent(
-        file ->
-            write(session, file, bytes(TimeLineDrawing.whole(TimeLine.of(boats.get(0), SEASONS)))));
-    pdf.ifPresent(file -> write(session, file, paper(session, folders, read, boats.get(0))));
-  }
-
-  private static byte[] paper(
-      CommandContext session, WorkspaceFolders folders, Workspace read, Upkeep upkeep) {
+    OutFiles files = new OutFiles(session, folders, true);
+    Upkeep first = boats.get(0);
     Doubts doubts = new Doubts(folders, session.today());
-    return Paper.pdf(
-        DueSheet.of(upkeep, doubts.of(read, upkeep.fitting().boat()), SEASONS), folders);
-  }
-
-  private static byte[] bytes(String text) {
-    return text.getBytes(StandardCharsets.UTF_8);
-  }
-
-  /** The name goes to the error output, so that what is printed can be read by a program. */
-  private static void write(CommandContext session, Path asked, byte[] bytes) {
-    OutFile.write(session, asked, bytes, true);
+    csv.ifPresent(file -> files.text(file, DueCsv.of(boats)));
+    svg.ifPresent(file -> files.text(file, TimeLineDrawing.whole(TimeLine.of(first, SEASONS))));
+    pdf.ifPresent(
+        file ->
+            files.pdf(file, DueSheet.of(first, doubts.of(read, first.fitting().boat()), SEASONS)));
   }
 }

@@ -1,6 +1,8 @@
 package limberboard.cli;
 
 import java.io.Serial;
+import java.util.Collection;
+import limberboard.library.problem.Nearest;
 
 /** A command cannot go on; the message tells the person why and what would be right. */
 final class Failure extends RuntimeException {
@@ -11,6 +13,13 @@ final class Failure extends RuntimeException {
   Failure(int exitCode, String message) {
     super(message);
     this.exitCode = exitCode;
+  }
+
+  /** Nothing has this id; says which one is nearest, or else what would be right. */
+  static Failure unknown(String kind, String id, Collection<String> known, String otherwise) {
+    return new Failure(
+        ExitCode.NOT_FOUND,
+        "there is no " + kind + " \"" + id + "\"; " + Nearest.advice(id, known, otherwise));
   }
 
   int exitCode() {

@@ -11,7 +11,6 @@ import limberboard.boat.Workspace;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.print.sheet.WorkListCsv;
 import limberboard.print.sheet.WorkListSheet;
-import limberboard.print.text.PlainText;
 import limberboard.upkeep.Task;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.list.ListKind;
@@ -38,6 +37,7 @@ final class ListCommand implements Callable<Integer> {
   @Mixin private WorkspaceOption workspace;
   @Mixin private BoatOption boat;
   @Mixin private DayOption day;
+  @Mixin private ListOutput output;
 
   @Parameters(paramLabel = "LIST", description = "fitting-out or laying-up.")
   private String list;
@@ -57,8 +57,6 @@ final class ListCommand implements Callable<Integer> {
       description = "All work with an interval; what is not due says when it will be.")
   private boolean everything;
 
-  @Mixin private ListOutput output;
-
   ListCommand(CommandContext session) {
     this.session = session;
   }
@@ -72,13 +70,15 @@ final class ListCommand implements Callable<Integer> {
     Fitting fitting = new Fitting(found, SeasonDay.of(day.asked(), season, found, session.today()));
     WorkList made = new WorkListMaker(fitting).list(kind, tasks(kind, read, fitting));
     WorkListSheet sheets = new WorkListSheet(read.library());
-    output.write(
+    output.put(
         session,
         folders,
-        () -> sheets.onPaper(made),
-        () -> new WorkListCsv(read.library()).render(made),
-        () -> ListView.of(made, read.library()),
-        () -> new PlainText().render(sheets.of(made), WIDTH));
+        new ListOutput.Forms(
+            () -> sheets.onPaper(made),
+            () -> new WorkListCsv(read.library()).render(made),
+            () -> ListView.of(made, read.library()),
+            () -> sheets.of(made),
+            WIDTH));
     return ExitCode.OK;
   }
 

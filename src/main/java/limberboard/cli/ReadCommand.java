@@ -7,7 +7,6 @@ import java.util.concurrent.Callable;
 import limberboard.boat.Workspace;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Page;
-import limberboard.library.problem.Nearest;
 import limberboard.print.cut.PageCutter;
 import limberboard.print.page.CutPage;
 import limberboard.print.text.PlainText;
@@ -55,7 +54,7 @@ final class ReadCommand implements Callable<Integer> {
     Page<?> page = page(read);
     CutPage cut = new PageCutter(read.library()).cut(page, session.fitting(read, boat.id()));
     if (pdf.isPresent()) {
-      OutFile.write(session, pdf.get(), Paper.pdf(cut, folders), false);
+      new OutFiles(session, folders, false).pdf(pdf.get(), cut);
       return ExitCode.OK;
     }
     String text = new PlainText().render(cut, width);
@@ -74,9 +73,7 @@ final class ReadCommand implements Callable<Integer> {
         .orElseThrow(
             () -> {
               List<String> ids = read.library().pages().stream().<String>map(Page::id).toList();
-              return new Failure(
-                  ExitCode.NOT_FOUND,
-                  "there is no page \"" + id + "\"; " + Nearest.advice(id, ids, "try find"));
+              return Failure.unknown("page", id, ids, "try find");
             });
   }
 

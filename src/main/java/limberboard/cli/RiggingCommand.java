@@ -7,7 +7,6 @@ import limberboard.library.file.WorkspaceFolders;
 import limberboard.print.page.CutPage;
 import limberboard.print.sheet.RiggingCsv;
 import limberboard.print.sheet.RiggingSheet;
-import limberboard.print.text.PlainText;
 import limberboard.rigging.RunningRigging;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -26,7 +25,6 @@ final class RiggingCommand implements Callable<Integer> {
   private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
   @Mixin private BoatOption boat;
-
   @Mixin private ListOutput output;
 
   RiggingCommand(CommandContext session) {
@@ -44,13 +42,15 @@ final class RiggingCommand implements Callable<Integer> {
                 () -> new Failure(ExitCode.USAGE, "say which boat's ropes are meant: --boat BOAT"));
     RunningRigging rigging = RunningRigging.of(read.library(), fitting);
     CutPage sheet = new RiggingSheet(read.library()).of(rigging);
-    output.write(
+    output.put(
         session,
         folders,
-        () -> sheet,
-        () -> new RiggingCsv().render(rigging),
-        () -> RiggingView.of(rigging),
-        () -> new PlainText().render(sheet, WIDTH) + System.lineSeparator());
+        new ListOutput.Forms(
+            () -> sheet,
+            () -> new RiggingCsv().render(rigging),
+            () -> RiggingView.of(rigging),
+            () -> sheet,
+            WIDTH));
     return ExitCode.OK;
   }
 }

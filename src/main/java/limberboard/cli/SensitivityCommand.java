@@ -1,13 +1,11 @@
 package limberboard.cli;
 
 import java.util.concurrent.Callable;
-import limberboard.boat.Workspace;
 import limberboard.trace.Trace;
 import limberboard.trace.review.Sensitivity;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code sensitivity}: which estimates of a symptom page are worth measuring first. */
 @Command(
@@ -21,12 +19,7 @@ import picocli.CommandLine.Parameters;
     })
 final class SensitivityCommand implements Callable<Integer> {
   private final CommandContext session;
-  @Mixin private WorkspaceOption workspace;
-  @Mixin private BoatOption boat;
-  @Mixin private AnswersOption answers;
-
-  @Parameters(paramLabel = "SYMPTOM", description = "The symptom's id.")
-  private String symptom;
+  @Mixin private TraceOptions asked;
 
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
@@ -37,8 +30,7 @@ final class SensitivityCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Workspace read = session.workspace(session.folders(workspace.folder()));
-    Trace trace = new TraceMaker(session, read).trace(answers.request(symptom, boat));
+    Trace trace = asked.trace(new TraceMaker(session, asked.workspace(session)));
     session.err().println("trying every estimate at twice and half of what it is");
     session.err().flush();
     Sensitivity sensitivity = Sensitivity.of(trace);

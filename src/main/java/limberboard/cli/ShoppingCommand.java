@@ -11,10 +11,8 @@ import limberboard.boat.Workspace;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
-import limberboard.library.problem.Nearest;
 import limberboard.print.sheet.ShoppingCsv;
 import limberboard.print.sheet.ShoppingSheet;
-import limberboard.print.text.PlainText;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.shopping.Job;
 import limberboard.upkeep.shopping.SeasonJobs;
@@ -38,6 +36,7 @@ final class ShoppingCommand implements Callable<Integer> {
 
   private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
+  @Mixin private ListOutput output;
 
   @Option(
       names = "--boat",
@@ -76,8 +75,6 @@ final class ShoppingCommand implements Callable<Integer> {
       description = "With --work: the day it is done; the day of buying if not given.")
   private Optional<LocalDate> needed = Optional.empty();
 
-  @Mixin private ListOutput output;
-
   ShoppingCommand(CommandContext session) {
     this.session = session;
   }
@@ -98,13 +95,15 @@ final class ShoppingCommand implements Callable<Integer> {
             : jobs(read, needed.orElse(day));
     ShoppingList list = ShoppingList.of(jobs, fitting, read.stock(found), read.library());
     ShoppingSheet sheets = new ShoppingSheet(read.library());
-    output.write(
+    output.put(
         session,
         folders,
-        () -> sheets.onPaper(list),
-        () -> new ShoppingCsv().render(list),
-        () -> ShoppingView.of(list),
-        () -> new PlainText().render(sheets.of(list), WIDTH) + System.lineSeparator());
+        new ListOutput.Forms(
+            () -> sheets.onPaper(list),
+            () -> new ShoppingCsv().render(list),
+            () -> ShoppingView.of(list),
+            () -> sheets.of(list),
+            WIDTH));
     return ExitCode.OK;
   }
 
@@ -121,15 +120,11 @@ final class ShoppingCommand implements Callable<Integer> {
     return read.library()
         .procedure(id)
         .orElseThrow(
-            () -> {
-              List<String> ids =
-                  read.library().all(Procedure.class).stream().map(Page::id).toList();
-              return new Failure(
-                  ExitCode.NOT_FOUND,
-                  "there is no procedure \""
-                      + id
-                      + "\"; "
-                      + Nearest.advice(id, ids, "name a page of articles/procedures"));
-            });
+            () ->
+                Failure.unknown(
+                    "procedure",
+                    id,
+                    read.library().all(Procedure.class).stream().map(Page::id).toList(),
+                    "name a page of articles/procedures"));
   }
 }

@@ -9,7 +9,6 @@ import limberboard.trace.Trace;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code trace}: follows a symptom to its cause. */
 @Command(
@@ -23,12 +22,7 @@ import picocli.CommandLine.Parameters;
     })
 final class TraceCommand implements Callable<Integer> {
   private final CommandContext session;
-  @Mixin private WorkspaceOption workspace;
-  @Mixin private BoatOption boat;
-  @Mixin private AnswersOption answers;
-
-  @Parameters(paramLabel = "SYMPTOM", description = "The symptom's id, or -.")
-  private String symptom;
+  @Mixin private TraceOptions asked;
 
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
@@ -44,20 +38,20 @@ final class TraceCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Workspace read = session.workspace(session.folders(workspace.folder()));
+    Workspace read = asked.workspace(session);
     TraceMaker tracing = new TraceMaker(session, read);
-    if (symptom.equals("-")) {
+    if (asked.symptom().equals("-")) {
       return answerLines(read, tracing);
     }
-    Trace trace = tracing.trace(answers.request(symptom, boat));
+    Trace trace = asked.trace(tracing);
     if (json) {
       new JsonOutput(session.out()).print(TraceView.of(trace));
     } else if (reply) {
       session.out().print(new ReplyText(read.library(), trace, trace.next()).plain());
-    } else if (answers.isEmpty()) {
-      new Interview(session, read.library()).run(trace);
-    } else {
+    } else if (asked.hasAnswers()) {
       new TraceText(session.out()).state(trace);
+    } else {
+      new Interview(session, read.library()).run(trace);
     }
     return ExitCode.OK;
   }
@@ -66,7 +60,7 @@ final class TraceCommand implements Callable<Integer> {
     JsonOutput out = new JsonOutput(session.out());
     for (String line = session.in().readLine(); line != null; line = session.in().readLine()) {
       try {
-        Trace trace = tracing.trace(TraceRequest.parse(line, boat.id()));
+        Trace trace = tracing.trace(TraceRequest.parse(line, asked.boat()));
         out.print(TraceView.of(trace));
       } catch (Failure e) {
         out.print(Map.of("error", e.getMessage()));

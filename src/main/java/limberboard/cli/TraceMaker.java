@@ -8,7 +8,6 @@ import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.library.page.Page;
 import limberboard.library.page.Symptom;
-import limberboard.library.problem.Nearest;
 import limberboard.trace.Fault;
 import limberboard.trace.Trace;
 
@@ -68,12 +67,7 @@ final class TraceMaker {
             () -> {
               List<String> ids =
                   workspace.library().all(Symptom.class).stream().map(Page::id).toList();
-              return new Failure(
-                  ExitCode.NOT_FOUND,
-                  "there is no symptom \""
-                      + id
-                      + "\"; "
-                      + Nearest.advice(id, ids, "there are " + String.join(", ", ids)));
+              return Failure.unknown("symptom", id, ids, "there are " + String.join(", ", ids));
             });
   }
 

@@ -9,7 +9,6 @@ import java.util.concurrent.Callable;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.library.page.Model;
-import limberboard.library.problem.Nearest;
 import limberboard.library.value.Amount;
 import limberboard.workings.sums.Input;
 import limberboard.workings.sums.PutIn;
@@ -157,11 +156,7 @@ final class WorkingsCommand implements Callable<Integer> {
   }
 
   private Failure noSum(String asked) {
-    return new Failure(
-        ExitCode.NOT_FOUND,
-        "there is no working \""
-            + asked
-            + "\"; "
-            + Nearest.advice(asked, sums.ids(), "there are " + String.join(", ", sums.ids())));
+    return Failure.unknown(
+        "working", asked, sums.ids(), "there are " + String.join(", ", sums.ids()));
   }
 }
