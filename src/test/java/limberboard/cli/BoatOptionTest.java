@@ -2,47 +2,16 @@ package limberboard.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
-import java.io.PrintWriter;
-import java.io.StringReader;
-import java.io.StringWriter;
-import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Optional;
-import limberboard.library.file.WorkspaceFolders;
+import limberboard.cli.TerminalRun.Ran;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The boat of a command, named as people name boats, on the demo's boats. */
 class BoatOptionTest {
-  private record Ran(int code, String out, String err) {}
-
-  private static final class NoWindow implements Terminal.Window {
-    @Override
-    public boolean open(WorkspaceFolders folders) {
-      return false;
-    }
-
-    @Override
-    public boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order) {
-      return false;
-    }
-  }
-
   private static Ran run(String... words) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    CommandContext session =
-        new CommandContext(
-            new BufferedReader(new StringReader("")),
-            new PrintWriter(out),
-            new PrintWriter(err),
-            Path.of("").toAbsolutePath(),
-            Optional.empty(),
-            LocalDate.of(2026, 5, 20));
-    int code = new Terminal(session, new NoWindow()).run(words);
-    return new Ran(code, out.toString(), err.toString());
+    return TerminalRun.ofDemo(LocalDate.of(2026, 5, 20)).run(words);
   }
 
   @ParameterizedTest

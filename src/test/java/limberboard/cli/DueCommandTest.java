@@ -2,17 +2,13 @@ package limberboard.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.StringReader;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
+import limberboard.cli.TerminalRun.Ran;
 import limberboard.desktop.support.SmallWorkspace;
-import limberboard.library.file.WorkspaceFolders;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeEach;
@@ -30,33 +26,10 @@ class DueCommandTest {
   }
 
   private int run(String... words) {
-    StringWriter written = new StringWriter();
-    StringWriter told = new StringWriter();
-    CommandContext session =
-        new CommandContext(
-            new BufferedReader(new StringReader("")),
-            new PrintWriter(written),
-            new PrintWriter(told),
-            folder,
-            Optional.empty(),
-            SmallWorkspace.TODAY);
-    int code = new Terminal(session, new NoWindow()).run(words);
-    out = written.toString();
-    err = told.toString();
-    return code;
-  }
-
-  private static final class NoWindow implements Terminal.Window {
-    @Override
-    public boolean open(WorkspaceFolders folders) {
-      return false;
-    }
-
-    @Override
-    public boolean pictures(
-        WorkspaceFolders folders, java.time.LocalDate today, PictureOrder order) {
-      return false;
-    }
+    Ran ran = new TerminalRun(folder, SmallWorkspace.TODAY).run(words);
+    out = ran.out();
+    err = ran.err();
+    return ran.code();
   }
 
   @Test

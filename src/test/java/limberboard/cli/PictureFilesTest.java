@@ -3,24 +3,18 @@ package limberboard.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
-import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringReader;
-import java.io.StringWriter;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
 import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
 import limberboard.library.TestWorkspace;
-import limberboard.library.file.WorkspaceFolders;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -105,30 +99,7 @@ class PictureFilesTest {
   }
 
   private String run(int expected, String... words) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    CommandContext session =
-        new CommandContext(
-            new BufferedReader(new StringReader("")),
-            new PrintWriter(out),
-            new PrintWriter(err),
-            folder,
-            Optional.empty(),
-            LocalDate.of(2026, 4, 1));
-    Terminal.Window none =
-        new Terminal.Window() {
-          @Override
-          public boolean open(WorkspaceFolders folders) {
-            return false;
-          }
-
-          @Override
-          public boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order) {
-            return false;
-          }
-        };
-    assertThat(new Terminal(session, none).run(words)).as(err.toString()).isEqualTo(expected);
-    return out.toString();
+    return new TerminalRun(folder, LocalDate.of(2026, 4, 1)).run(words).ended(expected).out();
   }
 
   @Test

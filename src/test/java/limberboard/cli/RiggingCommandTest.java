@@ -4,18 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.StringReader;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import limberboard.library.file.WorkspaceFolders;
+import limberboard.cli.TerminalRun.Ran;
 import limberboard.rigging.Rigs;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
@@ -35,30 +31,9 @@ class RiggingCommandTest {
   private String out = "";
 
   private int run(String... words) {
-    StringWriter written = new StringWriter();
-    CommandContext session =
-        new CommandContext(
-            new BufferedReader(new StringReader("")),
-            new PrintWriter(written),
-            new PrintWriter(written),
-            folder,
-            Optional.empty(),
-            LocalDate.of(2026, 4, 1));
-    int code = new Terminal(session, new NoWindow()).run(words);
-    out = written.toString();
-    return code;
-  }
-
-  private static final class NoWindow implements Terminal.Window {
-    @Override
-    public boolean open(WorkspaceFolders folders) {
-      return false;
-    }
-
-    @Override
-    public boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order) {
-      return false;
-    }
+    Ran ran = new TerminalRun(folder, LocalDate.of(2026, 4, 1)).run(words);
+    out = ran.all();
+    return ran.code();
   }
 
   private void boat() {

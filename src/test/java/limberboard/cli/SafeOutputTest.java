@@ -16,6 +16,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import limberboard.cli.TerminalRun.Ran;
 import limberboard.library.TestWorkspace;
 import limberboard.library.file.Controls;
 import limberboard.library.file.FailureLog;
@@ -101,8 +102,6 @@ class SafeOutputTest {
     Locale.setDefault(usual);
   }
 
-  private record Ran(int code, String out, String err) {}
-
   private Ran run(List<String> words) {
     StringWriter out = new StringWriter();
     return run(new PrintWriter(out), out, (folders) -> false, words);
@@ -123,15 +122,10 @@ class SafeOutputTest {
             Optional.empty(),
             TODAY);
     Terminal.Window window =
-        new Terminal.Window() {
+        new TerminalRun.NoWindow() {
           @Override
           public boolean open(WorkspaceFolders folders) {
             return opening.open(folders);
-          }
-
-          @Override
-          public boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order) {
-            return false;
           }
         };
     LastNet net = new LastNet(FailureLog.in(folder.resolve("state"), Clock.systemUTC()));

@@ -4,15 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringReader;
-import java.io.StringWriter;
-import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Optional;
-import limberboard.library.file.WorkspaceFolders;
 import org.junit.jupiter.api.Test;
 
 /** The check of the keel's pin, which safety puts first, on the demo's own pages. */
@@ -20,29 +13,10 @@ class SafetyFirstCommandTest {
   private static final String HOW = "push the locking pin home by hand";
 
   private String run(String typed, String... words) {
-    StringWriter written = new StringWriter();
-    CommandContext session =
-        new CommandContext(
-            new BufferedReader(new StringReader(typed)),
-            new PrintWriter(written),
-            new PrintWriter(written),
-            Path.of("").toAbsolutePath(),
-            Optional.empty(),
-            LocalDate.of(2026, 6, 1));
-    assertThat(new Terminal(session, new NoWindow()).run(words)).isEqualTo(ExitCode.OK);
-    return written.toString();
-  }
-
-  private static final class NoWindow implements Terminal.Window {
-    @Override
-    public boolean open(WorkspaceFolders folders) {
-      return false;
-    }
-
-    @Override
-    public boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order) {
-      return false;
-    }
+    return TerminalRun.ofDemo(LocalDate.of(2026, 6, 1))
+        .typing(typed, words)
+        .ended(ExitCode.OK)
+        .all();
   }
 
   private String interview(String typed) {

@@ -5,11 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.StringReader;
-import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,8 +14,7 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import limberboard.library.file.WorkspaceFolders;
+import limberboard.cli.TerminalRun.Ran;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
@@ -29,39 +25,21 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The command {@code shopping}, as a person and as a program use it. */
 class ShoppingCommandTest {
   @TempDir private Path folder;
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
+  private String out = "";
+  private String err = "";
 
   private int run(String... words) {
-    CommandContext session =
-        new CommandContext(
-            new BufferedReader(new StringReader("")),
-            new PrintWriter(out),
-            new PrintWriter(err),
-            Path.of("").toAbsolutePath(),
-            Optional.empty(),
-            LocalDate.of(2026, 11, 25));
-    return new Terminal(session, new NoWindow()).run(words);
-  }
-
-  /** No display. */
-  private static final class NoWindow implements Terminal.Window {
-    @Override
-    public boolean open(WorkspaceFolders folders) {
-      return false;
-    }
-
-    @Override
-    public boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order) {
-      return false;
-    }
+    Ran ran = TerminalRun.ofDemo(LocalDate.of(2026, 11, 25)).run(words);
+    out = ran.out();
+    err = ran.err();
+    return ran.code();
   }
 
   private List<CSVRecord> csv(String... words) throws IOException {
     Path file = folder.resolve("list.csv");
     List<String> line = new java.util.ArrayList<>(List.of(words));
     line.addAll(List.of("--csv", file.toString()));
-    assertThat(run(line.toArray(String[]::new))).as(err.toString()).isZero();
+    assertThat(run(line.toArray(String[]::new))).as(err).isZero();
     CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
     return format.parse(new StringReader(Files.readString(file))).getRecords();
   }
@@ -95,9 +73,8 @@ class ShoppingCommandTest {
   @Test
   void jsonSaysTheSameAsTheTable() throws IOException {
     List<CSVRecord> rows = csv("shopping", "--boat", "dunlin", "--work", "renew-lashings");
-    out.getBuffer().setLength(0);
     assertThat(run("shopping", "--boat", "dunlin", "--work", "renew-lashings", "--json")).isZero();
-    JsonNode list = new ObjectMapper().readTree(out.toString());
+    JsonNode list = new ObjectMapper().readTree(out);
     JsonNode cord = list.path("lines").get(0);
     assertThat(cord.path("material").asText()).isEqualTo("hmpe-cord-1-5mm");
     assertThat(cord.path("needed").asDouble()).isEqualTo(4.4);
@@ -112,7 +89,7 @@ class ShoppingCommandTest {
   void theSheetBeginsWithCautionsAndNamesLicensedWork() {
     assertThat(run("shopping", "--boat", "dunlin", "--work", "replace-gas-hose,rebed-deck-fitting"))
         .isZero();
-    String text = out.toString();
+    String text = out;
     assertThat(text.indexOf("isocyanates")).isPositive().isLessThan(text.indexOf("To get"));
     assertThat(text).contains("for the licensed");
     assertThat(text).doesNotContain("Gas hose\n");
@@ -122,7 +99,7 @@ class ShoppingCommandTest {
   void whatIsNotThereIsSaidSo() {
     assertThat(run("shopping", "--boat", "dunlin", "--work", "renew-lashing"))
         .isEqualTo(ExitCode.NOT_FOUND);
-    assertThat(err.toString()).contains("did you mean \"renew-lashings\"?");
+    assertThat(err).contains("did you mean \"renew-lashings\"?");
     assertThat(run("shopping", "--boat", "dunlin", "--work", "a", "--season", "2027"))
         .isEqualTo(ExitCode.USAGE);
     assertThat(run("shopping")).isEqualTo(ExitCode.USAGE);

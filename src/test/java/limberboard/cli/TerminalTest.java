@@ -5,20 +5,15 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringReader;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.StreamSupport;
+import limberboard.cli.TerminalRun.Ran;
 import limberboard.library.TestWorkspace;
-import limberboard.library.file.WorkspaceFolders;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -81,43 +76,16 @@ class TerminalTest {
         """);
   }
 
-  /** A machine without a display. */
-  private static final class NoDisplay implements Terminal.Window {
-    @Override
-    public boolean open(WorkspaceFolders folders) {
-      return false;
-    }
-
-    @Override
-    public boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order) {
-      return false;
-    }
-  }
-
-  /** What a command printed and returned. */
-  private record Ran(int code, String out, String err) {
-    JsonNode json() throws IOException {
-      return JsonMapper.builder().build().readTree(out);
-    }
+  private TerminalRun terminal() {
+    return new TerminalRun(folder, LocalDate.of(2026, 4, 1));
   }
 
   private Ran run(String... words) {
-    return runTyping("", words);
+    return terminal().run(words);
   }
 
   private Ran runTyping(String typed, String... words) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    CommandContext session =
-        new CommandContext(
-            new BufferedReader(new StringReader(typed)),
-            new PrintWriter(out),
-            new PrintWriter(err),
-            folder,
-            Optional.empty(),
-            LocalDate.of(2026, 4, 1));
-    int code = new Terminal(session, new NoDisplay()).run(words);
-    return new Ran(code, out.toString(), err.toString());
+    return terminal().typing(typed, words);
   }
 
   private static List<String> names(JsonNode node) {

@@ -15,8 +15,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import limberboard.cli.TerminalRun.Ran;
 import limberboard.library.TestWorkspace;
-import limberboard.library.file.WorkspaceFolders;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,7 +32,7 @@ class UpkeepCommandsTest {
 
   @TempDir Path folder;
   private TestWorkspace workspace;
-  private final StringWriter err = new StringWriter();
+  private final StringBuilder err = new StringBuilder();
 
   @BeforeEach
   void makeWorkspace() {
@@ -58,32 +58,9 @@ class UpkeepCommandsTest {
   }
 
   private String run(int expected, String... words) {
-    StringWriter out = new StringWriter();
-    CommandContext session =
-        new CommandContext(
-            new BufferedReader(new StringReader("")),
-            new PrintWriter(out),
-            new PrintWriter(err),
-            folder,
-            Optional.empty(),
-            TODAY);
-    assertThat(new Terminal(session, new NoWindow()).run(words))
-        .as(err.toString())
-        .isEqualTo(expected);
-    return out.toString();
-  }
-
-  /** A machine without a display. */
-  private static final class NoWindow implements Terminal.Window {
-    @Override
-    public boolean open(WorkspaceFolders folders) {
-      return false;
-    }
-
-    @Override
-    public boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order) {
-      return false;
-    }
+    Ran ran = new TerminalRun(folder, TODAY).run(words).ended(expected);
+    err.append(ran.err());
+    return ran.out();
   }
 
   private static JsonNode json(String text) throws IOException {
@@ -282,17 +259,18 @@ class UpkeepCommandsTest {
   void outsideAnyWorkspaceNothingIsWrittenIntoTheProgramsOwn(@TempDir Path elsewhere)
       throws IOException {
     StringWriter out = new StringWriter();
+    StringWriter told = new StringWriter();
     CommandContext outside =
         new CommandContext(
             new BufferedReader(new StringReader("")),
             new PrintWriter(out),
-            new PrintWriter(err),
+            new PrintWriter(told),
             elsewhere,
             Optional.of(folder),
             TODAY);
-    Terminal terminal = new Terminal(outside, new NoWindow());
+    Terminal terminal = new Terminal(outside, new TerminalRun.NoWindow());
     assertThat(terminal.run("done", "job", "--boat", "knot")).isEqualTo(ExitCode.NO_WORKSPACE);
-    assertThat(err.toString()).contains("--workspace");
+    assertThat(told.toString()).contains("--workspace");
     assertThat(Files.readString(folder.resolve("boats/knot/log.csv"))).isEqualTo(LOG);
     assertThat(terminal.run("due", "--boat", "knot")).isZero();
   }

@@ -3,54 +3,19 @@ package limberboard.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringReader;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Optional;
-import limberboard.library.file.WorkspaceFolders;
+import limberboard.cli.TerminalRun.Ran;
 import limberboard.workings.sums.Sums;
 import org.junit.jupiter.api.Test;
 
 /** {@code workings} on the demo workspace. */
 class WorkingsCommandTest {
 
-  private static final class NoWindow implements Terminal.Window {
-    @Override
-    public boolean open(WorkspaceFolders folders) {
-      return false;
-    }
-
-    @Override
-    public boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order) {
-      return false;
-    }
-  }
-
-  private record Ran(int code, String out, String err) {
-    JsonNode json() throws IOException {
-      return new ObjectMapper().readTree(out);
-    }
-  }
-
   private static Ran run(String... words) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    CommandContext session =
-        new CommandContext(
-            new BufferedReader(new StringReader("")),
-            new PrintWriter(out),
-            new PrintWriter(err),
-            Path.of(""),
-            Optional.empty(),
-            LocalDate.of(2026, 3, 15));
-    int code = new Terminal(session, new NoWindow()).run(words);
-    return new Ran(code, out.toString(), err.toString());
+    return TerminalRun.ofDemo(LocalDate.of(2026, 3, 15)).run(words);
   }
 
   @Test

@@ -19,9 +19,8 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import limberboard.cli.CommandContext;
-import limberboard.cli.PictureOrder;
 import limberboard.cli.Terminal;
-import limberboard.library.file.WorkspaceFolders;
+import limberboard.cli.TerminalRun;
 
 /** Runs commands of the terminal in a folder, each on a thread of its own that is looked at. */
 final class Watched {
@@ -56,18 +55,6 @@ final class Watched {
    * @param wrong what must not be, if anything
    */
   record Ran(int code, String out, String err, Optional<String> wrong) {}
-
-  private static final class NoWindow implements Terminal.Window {
-    @Override
-    public boolean open(WorkspaceFolders folders) {
-      return false;
-    }
-
-    @Override
-    public boolean pictures(WorkspaceFolders folders, LocalDate today, PictureOrder order) {
-      return false;
-    }
-  }
 
   /** Runs a command. */
   Ran run(String... words) {
@@ -148,7 +135,7 @@ final class Watched {
             folder,
             Optional.empty(),
             TODAY),
-        new NoWindow());
+        new TerminalRun.NoWindow());
   }
 
   /** What went past the program's own error output: a library that prints by itself. */
