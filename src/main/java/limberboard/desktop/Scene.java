@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.AbstractButton;
 import limberboard.desktop.trace.Aspect;
 import limberboard.desktop.trace.Stage;
@@ -17,132 +18,82 @@ import limberboard.trace.NextStep;
 /** The states of the window that pictures are made of. */
 enum Scene {
   /** A place on the boat is chosen, and a symptom is to be. */
-  TRACE_BEFORE {
-    @Override
-    void set(WindowAssembly desk) {
-      desk.trace().where().choose(Optional.of("forward-cabin"));
-      desk.window().go(desk.place("trace"));
-    }
-  },
+  TRACE_BEFORE(
+      desk -> {
+        desk.trace().where().choose(Optional.of("forward-cabin"));
+        desk.go("trace");
+      }),
   /** A check has been answered. */
-  TRACE_DURING {
-    @Override
-    void set(WindowAssembly desk) {
-      desk.window().go(desk.place("trace"));
-      begin(desk.trace());
-      answer(desk.trace(), 1);
-    }
-  },
+  TRACE_DURING(desk -> trace(desk, 1)),
   /** The cause is found. */
-  TRACE_AFTER {
-    @Override
-    void set(WindowAssembly desk) {
-      desk.window().go(desk.place("trace"));
-      begin(desk.trace());
-      answer(desk.trace(), 20);
-    }
-  },
+  TRACE_AFTER(desk -> trace(desk, 20)),
   /** Why a check comes next. */
-  TRACE_WHY {
-    @Override
-    void set(WindowAssembly desk) {
-      TRACE_DURING.set(desk);
-      desk.aspects().look(Aspect.WHY);
-    }
-  },
+  TRACE_WHY(
+      desk -> {
+        trace(desk, 1);
+        desk.aspects().look(Aspect.WHY);
+      }),
   /** The whole tree, after a check has been answered. */
-  TRACE_TREE {
-    @Override
-    void set(WindowAssembly desk) {
-      TRACE_DURING.set(desk);
-      desk.aspects().look(Aspect.TREE);
-    }
-  },
+  TRACE_TREE(
+      desk -> {
+        trace(desk, 1);
+        desk.aspects().look(Aspect.TREE);
+      }),
   /** A procedure is read. */
-  PAGES {
-    @Override
-    void set(WindowAssembly desk) {
-      desk.reading().open("rebed-deck-fitting");
-      desk.window().go(desk.place("pages"));
-    }
-  },
+  PAGES(
+      desk -> {
+        desk.reading().open("rebed-deck-fitting");
+        desk.go("pages");
+      }),
   /** What is due. */
-  UPKEEP_DUE {
-    @Override
-    void set(WindowAssembly desk) {
-      desk.window().go(desk.place("upkeep"));
-    }
-  },
+  UPKEEP_DUE(desk -> desk.go("upkeep")),
   /** Work is being marked done. */
-  UPKEEP_DONE {
-    @Override
-    void set(WindowAssembly desk) {
-      UPKEEP_DUE.set(desk);
-      press(desk.upkeepPlace().component(), "mark-done");
-    }
-  },
+  UPKEEP_DONE(
+      desk -> {
+        desk.go("upkeep");
+        press(desk.upkeepPlace().component(), "mark-done");
+      }),
   /** The work of the coming seasons. */
-  UPKEEP_TIME_LINE {
-    @Override
-    void set(WindowAssembly desk) {
-      UPKEEP_DUE.set(desk);
-      desk.upkeepPlace().look("time-line");
-    }
-  },
+  UPKEEP_TIME_LINE(desk -> upkeep(desk, "time-line")),
   /** The boat's log. */
-  UPKEEP_LOG {
-    @Override
-    void set(WindowAssembly desk) {
-      UPKEEP_DUE.set(desk);
-      desk.upkeepPlace().look("log");
-    }
-  },
+  UPKEEP_LOG(desk -> upkeep(desk, "log")),
   /** The list for fitting out. */
-  UPKEEP_LIST {
-    @Override
-    void set(WindowAssembly desk) {
-      UPKEEP_DUE.set(desk);
-      desk.upkeepPlace().look("list");
-    }
-  },
+  UPKEEP_LIST(desk -> upkeep(desk, "list")),
   /** What to get for a season. */
-  UPKEEP_SHOPPING {
-    @Override
-    void set(WindowAssembly desk) {
-      UPKEEP_DUE.set(desk);
-      desk.upkeepPlace().look("shopping");
-    }
-  },
+  UPKEEP_SHOPPING(desk -> upkeep(desk, "shopping")),
   /** Every rope of the boat. */
-  UPKEEP_RIGGING {
-    @Override
-    void set(WindowAssembly desk) {
-      UPKEEP_DUE.set(desk);
-      desk.upkeepPlace().look("rigging");
-    }
-  },
+  UPKEEP_RIGGING(desk -> upkeep(desk, "rigging")),
   /** A sum with the boat's numbers. */
-  UPKEEP_WORKINGS {
-    @Override
-    void set(WindowAssembly desk) {
-      UPKEEP_DUE.set(desk);
-      desk.upkeepPlace().look("workings");
-    }
-  },
+  UPKEEP_WORKINGS(desk -> upkeep(desk, "workings")),
   /** A boat's form. */
-  BOATS {
-    @Override
-    void set(WindowAssembly desk) {
-      desk.window().go(desk.place("boats"));
-    }
-  };
+  BOATS(desk -> desk.go("boats"));
 
   private static final String BOAT = "dunlin";
   private static final String SYMPTOM = "water-in-forward-cabin";
   private static final String CAUSE = "bowsprit-seal";
+  private final Consumer<WindowAssembly> state;
+
+  Scene(Consumer<WindowAssembly> state) {
+    this.state = state;
+  }
 
   /** Brings the window into this state. */
-  abstract void set(WindowAssembly desk);
+  void set(WindowAssembly desk) {
+    state.accept(desk);
+  }
+
+  private static void upkeep(WindowAssembly desk, String aspect) {
+    desk.go("upkeep");
+    desk.upkeepPlace().look(aspect);
+  }
+
+  /** Begins tracing, and answers so many times. */
+  private static void trace(WindowAssembly desk, int answers) {
+    desk.go("trace");
+    desk.trace().start(SYMPTOM);
+    desk.trace().cautionsRead();
+    answer(desk.trace(), answers);
+  }
 
   /** The name of the picture's file, without theme and ending. */
   String fileName() {
@@ -162,11 +113,6 @@ enum Scene {
         press(nested, button);
       }
     }
-  }
-
-  private static void begin(TraceModel trace) {
-    trace.start(SYMPTOM);
-    trace.cautionsRead();
   }
 
   /** Answers as the bowsprit's seal would make one answer, so many times or until it is found. */

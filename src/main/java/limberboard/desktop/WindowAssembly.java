@@ -144,7 +144,7 @@ final class WindowAssembly {
     reading.onPlace(
         id -> {
           if (!window.current().id().equals(id)) {
-            window.go(place(id));
+            go(id);
           }
         });
     window.onGo(place -> reading.wentTo(place.id()));
@@ -396,6 +396,11 @@ final class WindowAssembly {
 
   BoatFormModel boats() {
     return boats;
+  }
+
+  /** Goes to a place by its name. */
+  void go(String id) {
+    window.go(place(id));
   }
 
   /** The places by their names. */

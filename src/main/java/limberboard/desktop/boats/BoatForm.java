@@ -56,12 +56,9 @@ final class BoatForm extends JPanel {
     use = new ChoiceInput("boat-USE", word -> model.set(Field.USE, word));
     water = new ChoiceInput("boat-WATER", word -> model.set(Field.WATER, word));
     exposure = new ChoiceInput("boat-EXPOSURE", word -> model.set(Field.EXPOSURE, word));
-    save = Buttons.main("Save", model::save);
-    save.setName("save-boat");
+    save = Buttons.main("Save", "save-boat", model::save);
     save.setToolTipText("Ctrl+S");
-    undo = Buttons.plain("Undo", model::undo);
-    undo.setName("undo");
-    undo.setToolTipText("Ctrl+Z");
+    undo = Buttons.plain("Undo", "undo", "Ctrl+Z", model::undo);
     drop = Buttons.plain("Drop changes", model::dropChanges);
     choose = Buttons.plain("Work with this boat", model::chooseForAll);
     choose.setToolTipText("Makes it the boat that everything here is about");

@@ -33,8 +33,7 @@ final class BoatListPanel extends JPanel {
             list.selected().ifPresent(boat -> model.open(boat.id()));
           }
         });
-    fresh = Buttons.plain("New boat", model::newBoat);
-    fresh.setName("new-boat");
+    fresh = Buttons.plain("New boat", "new-boat", model::newBoat);
     fresh.setMnemonic('N');
     Column head = new Column(0);
     head.add(Text.title("Boats"));

@@ -111,18 +111,8 @@ public final class BoatsPlace implements Place {
   }
 
   @Override
-  public String id() {
-    return "boats";
-  }
-
-  @Override
-  public String title() {
-    return "Boats";
-  }
-
-  @Override
-  public char mnemonic() {
-    return 'B';
+  public Name name() {
+    return new Name("boats", "Boats", 'B');
   }
 
   @Override

@@ -14,7 +14,7 @@ import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Text;
-import limberboard.desktop.parts.Typing;
+import limberboard.desktop.parts.When;
 import limberboard.desktop.parts.Wrapped;
 
 /** A field to type into, with what is wrong below it. */
@@ -29,10 +29,11 @@ final class TextInput extends Column {
     input = field == Field.NOTE ? lines() : new JTextField();
     input.setName("boat-" + field.name());
     input.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, hint);
-    Typing.into(input, () -> typed(model, field));
+    When.typed(input, () -> typed(model, field));
     wrong.setVisible(false);
-    take = Buttons.plain("Take what the file has", () -> model.takeTheirs(field));
-    take.setName("take-" + field.name());
+    take =
+        Buttons.plain(
+            "Take what the file has", "take-" + field.name(), () -> model.takeTheirs(field));
     take.setVisible(false);
     add(input instanceof JTextArea ? framed() : input);
     add(wrong);

@@ -4,8 +4,6 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Point;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
@@ -19,6 +17,7 @@ import limberboard.desktop.look.Palette;
 import limberboard.desktop.parts.CardList;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.When;
 import limberboard.desktop.parts.Wrapped;
 
 /** The hits below the search field, in the window's layer for such things. */
@@ -46,13 +45,11 @@ final class Hits {
     panel.add(head, BorderLayout.NORTH);
     panel.add(scroller, BorderLayout.CENTER);
     model.onChange(this::refresh);
-    field.addComponentListener(
-        new ComponentAdapter() {
-          @Override
-          public void componentResized(ComponentEvent e) {
-            if (isShown()) {
-              place();
-            }
+    When.resized(
+        field,
+        () -> {
+          if (isShown()) {
+            place();
           }
         });
   }

@@ -8,7 +8,7 @@ import java.util.function.Consumer;
 import javax.swing.JTextField;
 import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Keys;
-import limberboard.desktop.parts.Typing;
+import limberboard.desktop.parts.When;
 
 /**
  * The search field. Hits appear below it as one types; arrows move through them, Enter opens the
@@ -37,7 +37,7 @@ public final class SearchField extends JTextField {
     putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, true);
     getAccessibleContext().setAccessibleName("Search everything");
     setToolTipText("Search everything (" + Keys.spoken("control L") + ")");
-    Typing.into(this, this::typed);
+    When.typed(this, this::typed);
     addFocusListener(new Leaving());
     Keys.focused(this, "DOWN", () -> hits.move(1));
     Keys.focused(this, "UP", () -> hits.move(-1));

@@ -97,18 +97,8 @@ public final class HelpPlace implements Place {
   }
 
   @Override
-  public String id() {
-    return "help";
-  }
-
-  @Override
-  public String title() {
-    return "Help";
-  }
-
-  @Override
-  public char mnemonic() {
-    return 'H';
+  public Name name() {
+    return new Name("help", "Help", 'H');
   }
 
   @Override

@@ -3,8 +3,6 @@ package limberboard.desktop.pages;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.BorderLayout;
 import java.awt.Rectangle;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
@@ -28,8 +26,8 @@ import javax.swing.tree.TreePath;
 import javax.swing.tree.TreeSelectionModel;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Keys;
-import limberboard.desktop.parts.Typing;
 import limberboard.words.CountWords;
+import limberboard.desktop.parts.When;
 
 /** The contents as a tree with a filter above it. */
 final class ContentsPanel extends JPanel {
@@ -52,8 +50,7 @@ final class ContentsPanel extends JPanel {
     this.read = read;
     setBorder(BorderFactory.createEmptyBorder(12, 14, 8, 6));
     setOpaque(false);
-    problems = Buttons.plain("", () -> model.showProblems(true));
-    problems.setName("problems");
+    problems = Buttons.plain("", "problems", () -> model.showProblems(true));
     add(filterField(), BorderLayout.NORTH);
     add(scrollingTree(), BorderLayout.CENTER);
     add(problems, BorderLayout.SOUTH);
@@ -70,7 +67,7 @@ final class ContentsPanel extends JPanel {
     filter.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, "Filter the contents");
     filter.putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, true);
     filter.getAccessibleContext().setAccessibleName("Filter the contents");
-    Typing.into(filter, () -> model.filter(filter.getText()));
+    When.typed(filter, () -> model.filter(filter.getText()));
     Keys.focused(filter, "DOWN", tree::requestFocusInWindow);
     Keys.focused(filter, "ESCAPE", () -> filter.setText(""));
     return filter;
@@ -101,7 +98,7 @@ final class ContentsPanel extends JPanel {
     JScrollPane pane =
         new JScrollPane(
             tree, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-    pane.getViewport().addComponentListener(new Resizes());
+    When.widened(pane.getViewport(), this::widened);
     pane.setBorder(BorderFactory.createEmptyBorder());
     pane.setOpaque(false);
     pane.getViewport().setOpaque(false);
@@ -125,15 +122,9 @@ final class ContentsPanel extends JPanel {
   }
 
   /** Titles wrap, so their heights follow the width. */
-  private final class Resizes extends ComponentAdapter {
-    private int before;
-
-    @Override
-    public void componentResized(ComponentEvent e) {
-      if (e.getComponent().getWidth() != before && tree.getUI() instanceof BasicTreeUI ui) {
-        before = e.getComponent().getWidth();
-        ui.setLeftChildIndent(ui.getLeftChildIndent());
-      }
+  private void widened() {
+    if (tree.getUI() instanceof BasicTreeUI ui) {
+      ui.setLeftChildIndent(ui.getLeftChildIndent());
     }
   }
 

@@ -87,18 +87,8 @@ public final class PagesPlace implements Place {
   }
 
   @Override
-  public String id() {
-    return "pages";
-  }
-
-  @Override
-  public String title() {
-    return "Pages";
-  }
-
-  @Override
-  public char mnemonic() {
-    return 'P';
+  public Name name() {
+    return new Name("pages", "Pages", 'P');
   }
 
   @Override

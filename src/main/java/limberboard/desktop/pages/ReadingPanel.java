@@ -47,10 +47,8 @@ final class ReadingPanel extends JPanel {
     forward = Buttons.icon(LineIcon.forward(ICON), "Forward (Alt+Right)", model::forward);
     forward.setName("forward");
     trace = Buttons.main("Trace this", traceIt);
-    print = Buttons.plain("Print …", reader::print);
-    print.setName("print-page");
-    save = Buttons.plain("Save as PDF …", reader::savePdf);
-    save.setName("save-page");
+    print = Buttons.plain("Print …", "print-page", reader::print);
+    save = Buttons.plain("Save as PDF …", "save-page", reader::savePdf);
     Column empty = new Column(0).padded(40, 40, 40, 40);
     empty.add(nothing);
     shown.setOpaque(false);

@@ -2,6 +2,7 @@ package limberboard.desktop.parts;
 
 import javax.swing.Icon;
 import javax.swing.JButton;
+import javax.swing.JMenuItem;
 import javax.swing.SwingConstants;
 import limberboard.desktop.look.LineIcon;
 
@@ -17,6 +18,33 @@ public final class Buttons {
     button.addActionListener(e -> action.run());
     Keys.focused(button, "ENTER", button::doClick);
     return button;
+  }
+
+  /** An ordinary button with a name, by which tests and menus know it. */
+  public static JButton plain(String text, String name, Runnable action) {
+    return named(plain(text, action), name);
+  }
+
+  /** An ordinary button that says what it does when pointed at. */
+  public static JButton plain(String text, String name, String tip, Runnable action) {
+    JButton button = plain(text, name, action);
+    button.setToolTipText(tip);
+    return button;
+  }
+
+  private static JButton named(JButton button, String name) {
+    button.setName(name);
+    return button;
+  }
+
+  /** An entry of a menu that does what a button does, for when the button has no room. */
+  public static JMenuItem item(JButton button) {
+    JMenuItem item = new JMenuItem(button.getText());
+    item.setName(button.getName());
+    item.setToolTipText(button.getToolTipText());
+    item.setEnabled(button.isEnabled());
+    item.addActionListener(e -> button.doClick(0));
+    return item;
   }
 
   /** An ordinary button that opens a menu below itself, with an angle that says so. */
@@ -40,9 +68,14 @@ public final class Buttons {
     return button;
   }
 
+  /** The same with a name. */
+  public static JButton main(String text, String name, Runnable action) {
+    return named(main(text, action), name);
+  }
+
   /** A large button, for answers. */
-  public static JButton large(String text, Runnable action) {
-    JButton button = plain(text, action);
+  public static JButton large(String text, String name, Runnable action) {
+    JButton button = plain(text, name, action);
     button.putClientProperty("FlatLaf.styleClass", "large");
     button.putClientProperty("FlatLaf.style", "margin: 9,20,9,20");
     return button;

@@ -1,8 +1,6 @@
 package limberboard.desktop.parts;
 
 import com.formdev.flatlaf.util.UIScale;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
@@ -47,7 +45,7 @@ public final class CardList<T> extends JList<T> {
     Keys.focused(this, "ENTER", this::chooseSelected);
     CardCopies.on(this, card);
     addMouseListener(new Clicks());
-    addComponentListener(new Resizes());
+    When.widened(this, this::widened);
   }
 
   /** Puts each entry on a sheet of its own, so that it looks like something to press. */
@@ -164,19 +162,11 @@ public final class CardList<T> extends JList<T> {
     setFixedCellHeight(-1);
   }
 
-  /** Heights depend on the width, and the list keeps heights until told that they have changed. */
-  private final class Resizes extends ComponentAdapter {
-    private int before;
-
-    @Override
-    public void componentResized(ComponentEvent e) {
-      if (getWidth() != before) {
-        before = getWidth();
-        refreshHeights();
-        if (getSelectedIndex() >= 0) {
-          ensureIndexIsVisible(getSelectedIndex());
-        }
-      }
+  /** The list keeps heights, which depend on the width, until told that they have changed. */
+  private void widened() {
+    refreshHeights();
+    if (getSelectedIndex() >= 0) {
+      ensureIndexIsVisible(getSelectedIndex());
     }
   }
 }

@@ -2,8 +2,6 @@ package limberboard.desktop.parts;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.OptionalInt;
@@ -46,9 +44,10 @@ public final class Divider extends JSplitPane {
     one.setMinimumSize(new Dimension(120, 80));
     other.setMinimumSize(new Dimension(120, 60));
     leaveRegionsAlone();
-    addComponentListener(new Resizes());
-    one.addComponentListener(new Comes());
-    other.addComponentListener(new Comes());
+    When.resized(this, this::place);
+    // a region that was hidden took no room; it gets its share again when it comes back
+    When.shown(one, this::place);
+    When.shown(other, this::place);
     addPropertyChangeListener(DIVIDER_LOCATION_PROPERTY, e -> movedByKey());
     listenToMouse();
   }
@@ -113,21 +112,6 @@ public final class Divider extends JSplitPane {
     @Override
     public void mouseReleased(MouseEvent e) {
       keep();
-    }
-  }
-
-  private final class Resizes extends ComponentAdapter {
-    @Override
-    public void componentResized(ComponentEvent e) {
-      place();
-    }
-  }
-
-  /** A region that was hidden took no room; it gets its share again when it comes back. */
-  private final class Comes extends ComponentAdapter {
-    @Override
-    public void componentShown(ComponentEvent e) {
-      place();
     }
   }
 

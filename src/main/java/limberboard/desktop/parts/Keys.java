@@ -6,6 +6,8 @@ import java.awt.Toolkit;
 import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.util.Collection;
+import java.util.List;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
@@ -34,6 +36,21 @@ public final class Keys {
   /** A key that works in the whole window. */
   public static void everywhere(JComponent component, String key, Runnable action) {
     bind(component, JComponent.WHEN_IN_FOCUSED_WINDOW, key, action);
+  }
+
+  /** Two keys that move the focus to the next and the one before of these, round and round. */
+  public static void step(
+      JComponent within, String next, String before, Collection<? extends JComponent> stops) {
+    within(within, next, () -> step(List.copyOf(stops), 1));
+    within(within, before, () -> step(List.copyOf(stops), -1));
+  }
+
+  private static void step(List<? extends JComponent> stops, int by) {
+    stops.stream()
+        .filter(JComponent::isFocusOwner)
+        .findFirst()
+        .map(at -> stops.get(Math.floorMod(stops.indexOf(at) + by, stops.size())))
+        .ifPresent(JComponent::requestFocusInWindow);
   }
 
   /**

@@ -2,8 +2,6 @@ package limberboard.desktop.parts;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import javax.swing.JPanel;
 
 /**
@@ -31,14 +29,12 @@ public final class StackedList extends JPanel {
     this.below = below;
     setOpaque(false);
     arrange(false);
-    addComponentListener(
-        new ComponentAdapter() {
-          @Override
-          public void componentResized(ComponentEvent e) {
-            boolean wanted = getHeight() < UIScale.scale(LEAST_HEIGHT);
-            if (wanted != low) {
-              arrange(wanted);
-            }
+    When.resized(
+        this,
+        () -> {
+          boolean wanted = getHeight() < UIScale.scale(LEAST_HEIGHT);
+          if (wanted != low) {
+            arrange(wanted);
           }
         });
   }

@@ -1,16 +1,13 @@
 package limberboard.desktop.parts;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.Insets;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
-import javax.swing.JRootPane;
 
 /**
  * Controls above something that is to be seen. They take two lines at most, and one in a low
@@ -18,7 +15,6 @@ import javax.swing.JRootPane;
  * height.
  */
 public final class Tools extends JPanel {
-  private static final int LOW = 480;
   private final int gap;
   private final transient List<JComponent> always;
   private final transient List<JButton> seldom;
@@ -50,12 +46,7 @@ public final class Tools extends JPanel {
     JPopupMenu menu = new JPopupMenu("More");
     for (JButton button : seldom) {
       if (!button.isVisible()) {
-        JMenuItem item = new JMenuItem(button.getText());
-        item.setName(button.getName());
-        item.setToolTipText(button.getToolTipText());
-        item.setEnabled(button.isEnabled());
-        item.addActionListener(e -> button.doClick(0));
-        menu.add(item);
+        menu.add(Buttons.item(button));
       }
     }
     menu.show(more, 0, more.getHeight());
@@ -106,8 +97,7 @@ public final class Tools extends JPanel {
   }
 
   private int mostLines() {
-    JRootPane root = getRootPane();
-    return root != null && root.getHeight() > 0 && root.getHeight() < UIScale.scale(LOW) ? 1 : 2;
+    return Widths.isInLowWindow(this) ? 1 : 2;
   }
 
   /** How many lines it takes with so many of the seldom pressed in sight. */

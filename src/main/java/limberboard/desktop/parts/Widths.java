@@ -1,17 +1,27 @@
 package limberboard.desktop.parts;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Insets;
+import javax.swing.JComponent;
+import javax.swing.JRootPane;
 import javax.swing.JViewport;
 
 /** Heights that depend on widths. */
-final class Widths {
+public final class Widths {
   private static final int UNKNOWN = 480;
   private static final int TALL = 20_000;
+  private static final int LOW = 480;
 
   private Widths() {}
+
+  /** Whether the window is so low that what stands above something else should be short. */
+  public static boolean isInLowWindow(JComponent component) {
+    JRootPane root = component.getRootPane();
+    return root != null && root.getHeight() > 0 && root.getHeight() < UIScale.scale(LOW);
+  }
 
   /** The width that a container has or, in a scroll pane, is about to get, without its insets. */
   static int inside(Container container) {

@@ -8,7 +8,7 @@ import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
-import limberboard.desktop.parts.Typing;
+import limberboard.desktop.parts.When;
 
 /** Finds words in what is read. Enter or F3 goes on, with Shift back; Escape puts it away. */
 final class FindBar extends Column {
@@ -31,7 +31,7 @@ final class FindBar extends Column {
     words.setName("find-words");
     words.getAccessibleContext().setAccessibleName("Find on this page");
     count.setName("find-count");
-    Typing.into(words, changed);
+    When.typed(words, changed);
     Keys.focused(words, "ENTER", () -> step.accept(1));
     Keys.focused(words, "shift ENTER", () -> step.accept(-1));
     Keys.within(this, "F3", () -> step.accept(1));

@@ -1,8 +1,6 @@
 package limberboard.desktop.trace;
 
 import com.formdev.flatlaf.util.UIScale;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
@@ -16,6 +14,7 @@ import limberboard.desktop.drawing.ZoneChoice;
 import limberboard.desktop.drawing.ZoneMap;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.When;
 import limberboard.desktop.read.PagePictures;
 import limberboard.library.page.Model;
 import limberboard.library.page.Model.Drawing;
@@ -61,7 +60,7 @@ final class BeforePanel extends JPanel {
     add(zoneList);
     add(symptoms);
     arrange();
-    addComponentListener(new Resizes());
+    When.resized(this, this::arrange);
     zones.onChange(() -> model.where().choose(zones.chosen()));
     model.onChange(this::refresh);
     refresh();
@@ -83,13 +82,6 @@ final class BeforePanel extends JPanel {
     layout.setComponentConstraints(
         symptoms, (narrow ? "cell 1 1" : "cell 2 0") + ", grow, wmin 0, hmin 0");
     revalidate();
-  }
-
-  private final class Resizes extends ComponentAdapter {
-    @Override
-    public void componentResized(ComponentEvent e) {
-      arrange();
-    }
   }
 
   private JComponent views() {

@@ -30,8 +30,7 @@ final class CautionsPanel extends JPanel {
     super(new BorderLayout());
     this.model = model;
     keys.named("cautions-title");
-    read = Buttons.main("Read. Go on to the first question", model::cautionsRead);
-    read.setName("cautions-read");
+    read = Buttons.main("Read. Go on to the first question", "cautions-read", model::cautionsRead);
     JButton back = Buttons.plain("Another symptom", model::leave);
     buttons = Row.wrapping(10, read, back);
     add(column.scrolling(), BorderLayout.CENTER);

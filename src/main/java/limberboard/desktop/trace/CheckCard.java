@@ -159,12 +159,12 @@ final class CheckCard extends Docked {
     for (String answer : check.answers()) {
       JButton button =
           Buttons.large(
-              Sentences.capital(Sentences.spoken(answer)), () -> model.answer(check.id(), answer));
-      button.setName("answer-" + answer);
+              Sentences.capital(Sentences.spoken(answer)),
+              "answer-" + answer,
+              () -> model.answer(check.id(), answer));
       answers.add(button);
     }
-    JButton unsure = Buttons.large("Can't tell", () -> model.cantTell(check.id()));
-    unsure.setName("cant-tell");
+    JButton unsure = Buttons.large("Can't tell", "cant-tell", () -> model.cantTell(check.id()));
     answers.add(unsure);
     others.offer(trace, step);
     answers.add(others.button());

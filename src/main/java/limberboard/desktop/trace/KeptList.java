@@ -40,11 +40,10 @@ final class KeptList extends Column {
 
   private Column line(KeptTrace trace) {
     String title = model.symptomTitle(trace.symptom());
-    JButton goOn = Buttons.plain("Go on", () -> model.start(trace.symptom()));
-    goOn.setName("go-on-" + trace.symptom());
+    JButton goOn =
+        Buttons.plain("Go on", "go-on-" + trace.symptom(), () -> model.start(trace.symptom()));
     goOn.getAccessibleContext().setAccessibleName("Go on with " + title);
-    JButton drop = Buttons.plain("Drop", () -> model.drop(trace));
-    drop.setName("drop-" + trace.symptom());
+    JButton drop = Buttons.plain("Drop", "drop-" + trace.symptom(), () -> model.drop(trace));
     drop.getAccessibleContext().setAccessibleName("Drop the trace of " + title);
     int answers = trace.steps().size();
     Column line = new Column(2);

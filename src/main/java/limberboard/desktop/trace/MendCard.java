@@ -38,16 +38,14 @@ final class MendCard extends JPanel {
     this.reader = reader;
     this.others = new OtherSteps(model);
     setOpaque(false);
-    mended = Buttons.main("It is mended", () -> model.itIsMended(cause));
-    mended.setName("it-is-mended");
+    mended = Buttons.main("It is mended", "it-is-mended", () -> model.itIsMended(cause));
     notMended =
         Buttons.plain(
-            "It did not help", () -> cause.ifPresent(tried -> model.didNotHelp(tried.id())));
-    notMended.setName("did-not-help");
-    print = Buttons.plain("Print page \u2026", reader::print);
-    print.setName("print-page");
-    save = Buttons.plain("Save page as PDF \u2026", reader::savePdf);
-    save.setName("save-pdf");
+            "It did not help",
+            "did-not-help",
+            () -> cause.ifPresent(tried -> model.didNotHelp(tried.id())));
+    print = Buttons.plain("Print page \u2026", "print-page", reader::print);
+    save = Buttons.plain("Save page as PDF \u2026", "save-pdf", reader::savePdf);
     more = Buttons.menu("More", this::openMore);
     more.setName("mend-more");
     more.getAccessibleContext().setAccessibleName("More to do with this mend");

@@ -43,8 +43,7 @@ final class MendedCard extends Docked {
     this.entry = entry;
     this.prevention = prevention;
     this.openPage = openPage;
-    again = Buttons.main("Trace another fault", model::finish);
-    again.setName("another-fault");
+    again = Buttons.main("Trace another fault", "another-fault", model::finish);
     JButton page =
         Buttons.plain(
             "Read the mend's page", () -> cause.ifPresent(c -> openPage.accept(c.mend())));

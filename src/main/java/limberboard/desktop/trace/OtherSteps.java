@@ -19,9 +19,9 @@ final class OtherSteps {
 
   OtherSteps(TraceModel model) {
     this.model = model;
-    button = Buttons.plain("Do something else …", this::open);
-    button.setName("other-step");
-    button.setToolTipText("Other checks, mends, or the yard");
+    button =
+        Buttons.plain(
+            "Do something else …", "other-step", "Other checks, mends, or the yard", this::open);
   }
 
   JButton button() {

@@ -30,10 +30,11 @@ final class SafetyCard extends Docked {
   SafetyCard(TraceModel model) {
     super(10);
     this.model = model;
-    done = Buttons.main("It is done, and it is safe now", () -> this.model.madeSafe(check));
-    done.setName("made-safe");
-    back = Buttons.plain("Back to the question", () -> this.model.takeBack(check));
-    back.setName("back-to-question");
+    done =
+        Buttons.main(
+            "It is done, and it is safe now", "made-safe", () -> this.model.madeSafe(check));
+    back =
+        Buttons.plain("Back to the question", "back-to-question", () -> this.model.takeBack(check));
     Column foot = new Column(0).padded(0, 2, 2, 2);
     foot.add(Row.wrapping(10, done, back));
     dock(sheet, foot);

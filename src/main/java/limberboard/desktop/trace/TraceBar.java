@@ -3,7 +3,6 @@ package limberboard.desktop.trace;
 import com.formdev.flatlaf.util.UIScale;
 import java.util.List;
 import javax.swing.JButton;
-import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import javax.swing.JToggleButton;
 import limberboard.desktop.parts.Buttons;
@@ -26,53 +25,26 @@ final class TraceBar extends Column {
   private final JToggleButton causes = new JToggleButton("Causes");
   private final JButton undo;
   private final JButton more = Buttons.menu("More", this::open);
-  private final transient List<Deed> deeds;
   private final transient List<JButton> buttons;
   private boolean tight;
   private boolean narrow;
 
   /**
-   * Something that can be done with the whole trace.
-   *
-   * @param words what the button says
-   * @param name the button's name
-   * @param tip what it does, in a sentence
-   * @param action does it
-   */
-  record Deed(String words, String name, String tip, Runnable action) {
-    JButton button() {
-      JButton button = Buttons.plain(words, action);
-      button.setName(name);
-      button.setToolTipText(tip);
-      return button;
-    }
-
-    JMenuItem item() {
-      JMenuItem item = new JMenuItem(words);
-      item.setName(name);
-      item.setToolTipText(tip);
-      item.addActionListener(e -> action.run());
-      return item;
-    }
-  }
-
-  /**
    * A bar.
    *
+   * @param deeds what can be done with the whole trace
    * @param showCauses shows the causes and answers in place of the step, or the step again
    */
   TraceBar(
       TraceModel model,
       Aspects aspects,
-      List<Deed> deeds,
+      List<JButton> deeds,
       java.util.function.Consumer<Boolean> showCauses) {
     super(GAP);
     this.model = model;
-    this.deeds = List.copyOf(deeds);
     this.looks = new AspectSwitch(aspects);
-    this.buttons = deeds.stream().map(Deed::button).toList();
-    undo = Buttons.plain("Undo", model::undo);
-    undo.setName("undo-trace");
+    this.buttons = List.copyOf(deeds);
+    undo = Buttons.plain("Undo", "undo-trace", model::undo);
     more.setName("trace-more");
     more.getAccessibleContext().setAccessibleName("More to do with this trace");
     causes.setName("look-causes");
@@ -115,11 +87,8 @@ final class TraceBar extends Column {
 
   private void open() {
     JPopupMenu menu = new JPopupMenu("More");
-    JMenuItem back = new JMenuItem(undo.getText());
-    back.setEnabled(undo.isEnabled());
-    back.addActionListener(e -> model.undo());
-    menu.add(back);
-    deeds.forEach(deed -> menu.add(deed.item()));
+    menu.add(Buttons.item(undo));
+    buttons.forEach(button -> menu.add(Buttons.item(button)));
     menu.show(more, 0, more.getHeight());
   }
 

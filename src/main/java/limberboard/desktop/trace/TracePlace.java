@@ -15,11 +15,11 @@ import limberboard.desktop.base.Place;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.boats.WhichBoatPanel;
 import limberboard.desktop.look.LineIcon;
+import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Copied;
 import limberboard.desktop.parts.Divider;
 import limberboard.desktop.read.CutReader;
 import limberboard.desktop.read.PagePictures;
-import limberboard.desktop.trace.TraceBar.Deed;
 import limberboard.desktop.upkeep.log.MendedEntry;
 import limberboard.library.Library;
 import limberboard.print.sheet.ReplyText;
@@ -96,25 +96,26 @@ public final class TracePlace implements Place {
   }
 
   /** What can be done with the whole trace. */
-  private static List<Deed> deeds(TraceModel model, TracePapers papers, Runnable copyAnswer) {
+  private static List<JButton> deeds(TraceModel model, TracePapers papers, Runnable copyAnswer) {
     return List.of(
-        new Deed(
+        Buttons.plain(
             "Copy as answer",
             "copy-answer",
             "The next step in plain words for a letter, with all cautions",
             copyAnswer),
-        new Deed(
+        Buttons.plain(
             "Print \u2026",
             "print-trace",
             "Where this trace stands, as a sheet",
             papers::printTrace),
-        new Deed(
+        Buttons.plain(
             "Save as PDF \u2026",
             "save-trace",
             "Where this trace stands, as a sheet to print",
             papers::saveTrace),
-        new Deed("Another symptom", "another-symptom", "This trace stays as it is", model::leave),
-        new Deed(
+        Buttons.plain(
+            "Another symptom", "another-symptom", "This trace stays as it is", model::leave),
+        Buttons.plain(
             "Start again",
             "start-again",
             "Takes all answers back; can be undone",
@@ -164,18 +165,8 @@ public final class TracePlace implements Place {
   }
 
   @Override
-  public String id() {
-    return "trace";
-  }
-
-  @Override
-  public String title() {
-    return "Trace";
-  }
-
-  @Override
-  public char mnemonic() {
-    return 'T';
+  public Name name() {
+    return new Name("trace", "Trace", 'T');
   }
 
   @Override

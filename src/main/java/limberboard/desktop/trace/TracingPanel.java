@@ -3,11 +3,10 @@ package limberboard.desktop.trace;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import limberboard.boat.Boat;
@@ -17,6 +16,7 @@ import limberboard.desktop.parts.Divider;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.LimitedHeight;
 import limberboard.desktop.parts.Sides;
+import limberboard.desktop.parts.When;
 import limberboard.desktop.tree.TreePanel;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
@@ -62,7 +62,7 @@ final class TracingPanel extends JPanel {
       Aspects aspects,
       TreePanel.Cautions cautions,
       TracePapers papers,
-      List<TraceBar.Deed> deeds,
+      List<JButton> deeds,
       Divider.Memory dividers) {
     super(new BorderLayout(0, 10));
     this.model = model;
@@ -101,13 +101,7 @@ final class TracingPanel extends JPanel {
     add(view, BorderLayout.CENTER);
     model.onChange(this::refresh);
     aspects.onChange(this::look);
-    addComponentListener(
-        new ComponentAdapter() {
-          @Override
-          public void componentResized(ComponentEvent e) {
-            fit();
-          }
-        });
+    When.resized(this, () -> fit());
     refresh();
   }
 
@@ -180,15 +174,8 @@ final class TracingPanel extends JPanel {
                 dividers)
             .withoutTabs();
     sides.onFold(this::fit);
-    slots
-        .left()
-        .addComponentListener(
-            new ComponentAdapter() {
-              @Override
-              public void componentResized(ComponentEvent e) {
-                place(model.stage());
-              }
-            });
+
+    When.resized(slots.left(), () -> place(model.stage()));
     return sides;
   }
 

@@ -55,8 +55,7 @@ final class WhyPanel extends JPanel {
     options.framed().onChoose(option -> model.choose(option.step()));
     options.addListSelectionListener(
         e -> options.selected().ifPresent(option -> model.choose(option.step())));
-    instead = Buttons.plain("", this::instead);
-    instead.setName("do-instead");
+    instead = Buttons.plain("", "do-instead", this::instead);
     proven.setName("proven");
     Column top = new Column(4);
     top.add(reason);

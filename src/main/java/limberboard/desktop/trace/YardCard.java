@@ -39,10 +39,8 @@ final class YardCard extends Docked {
     this.model = model;
     this.copy = copy;
     this.others = new OtherSteps(model);
-    copyButton = Buttons.main("Copy what was found", () -> this.copy.accept(report));
-    copyButton.setName("copy-report");
-    JButton mended = Buttons.plain("The yard has mended it", this::mended);
-    mended.setName("yard-mended");
+    copyButton = Buttons.main("Copy what was found", "copy-report", () -> this.copy.accept(report));
+    JButton mended = Buttons.plain("The yard has mended it", "yard-mended", this::mended);
     Column foot = new Column(0).padded(0, 2, 2, 2);
     foot.add(Row.wrapping(10, copyButton, mended, others.button()));
     dock(sheet, foot);

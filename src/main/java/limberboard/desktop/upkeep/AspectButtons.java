@@ -9,45 +9,34 @@ import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
+import limberboard.desktop.base.View;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Row;
-import limberboard.desktop.upkeep.state.UpkeepAspect;
 
 /** Chooses what of the upkeep is looked at. Left and Right go from one to the next. */
 final class AspectButtons extends JPanel {
   private static final int GAP = 6;
   private final Map<String, JToggleButton> buttons = new LinkedHashMap<>();
 
-  AspectButtons(List<UpkeepAspect> aspects, Consumer<UpkeepAspect> look) {
+  AspectButtons(List<View> aspects, Consumer<View> look) {
     super(new java.awt.BorderLayout());
     setOpaque(false);
     getAccessibleContext().setAccessibleName("What is looked at");
     ButtonGroup group = new ButtonGroup();
-    for (UpkeepAspect aspect : aspects) {
-      JToggleButton button = new JToggleButton(aspect.title());
+    for (View aspect : aspects) {
+      JToggleButton button = new JToggleButton(aspect.name().title());
       button.setName("upkeep-" + aspect.id());
-      button.setMnemonic(aspect.mnemonic());
+      button.setMnemonic(aspect.name().mnemonic());
       button.addActionListener(e -> look.accept(aspect));
       Keys.focused(button, "ENTER", button::doClick);
       group.add(button);
       buttons.put(aspect.id(), button);
     }
     add(Row.wrapping(GAP, buttons.values().toArray(JComponent[]::new)));
-    Keys.within(this, "RIGHT", () -> step(1));
-    Keys.within(this, "LEFT", () -> step(-1));
+    Keys.step(this, "RIGHT", "LEFT", buttons.values());
   }
 
-  private void step(int by) {
-    List<JToggleButton> all = List.copyOf(buttons.values());
-    for (int i = 0; i < all.size(); i++) {
-      if (all.get(i).isFocusOwner()) {
-        all.get(Math.floorMod(i + by, all.size())).requestFocusInWindow();
-        return;
-      }
-    }
-  }
-
-  void mark(UpkeepAspect aspect) {
+  void mark(View aspect) {
     buttons.get(aspect.id()).setSelected(true);
   }
 

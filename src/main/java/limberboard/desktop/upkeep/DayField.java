@@ -9,7 +9,7 @@ import javax.swing.JTextField;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Text;
-import limberboard.desktop.parts.Typing;
+import limberboard.desktop.parts.When;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.words.DayText;
@@ -34,11 +34,10 @@ final class DayField extends JPanel {
     input.getAccessibleContext().setAccessibleName("Day asked about");
     input.setToolTipText("What is due on this day: 20 May 2026, or 20.5.2026. Press Enter.");
     words.setName("upkeep-day-words");
-    today = Buttons.plain("Today", this::today);
-    today.setName("upkeep-today");
+    today = Buttons.plain("Today", "upkeep-today", this::today);
     Keys.focused(input, "ENTER", this::take);
     Keys.focused(input, "ESCAPE", this::back);
-    Typing.into(input, this::tellBack);
+    When.typed(input, this::tellBack);
     input.addFocusListener(
         new FocusAdapter() {
           @Override

@@ -20,6 +20,7 @@ import javax.swing.JPanel;
 import javax.swing.text.JTextComponent;
 import limberboard.boat.Boat;
 import limberboard.desktop.base.Place;
+import limberboard.desktop.base.View;
 import limberboard.desktop.boats.WhichBoatPanel;
 import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Buttons;
@@ -39,7 +40,6 @@ import limberboard.desktop.upkeep.sheets.ListAspect;
 import limberboard.desktop.upkeep.sheets.RiggingAspect;
 import limberboard.desktop.upkeep.sheets.ShoppingAspect;
 import limberboard.desktop.upkeep.state.TickedWork;
-import limberboard.desktop.upkeep.state.UpkeepAspect;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.desktop.upkeep.state.UpkeepTools;
 import limberboard.desktop.upkeep.sums.WorkingsAspect;
@@ -52,7 +52,7 @@ public final class UpkeepPlace implements Place {
   private static final int ICON = 26;
   private static final String WRONG_DAY = "wrong-day";
   private final UpkeepModel model;
-  private final List<UpkeepAspect> aspects;
+  private final List<View> aspects;
   private final CardLayout cards = new CardLayout();
   private final JPanel panel = new JPanel(cards);
   private final CardLayout views = new CardLayout();
@@ -62,7 +62,7 @@ public final class UpkeepPlace implements Place {
   private final Wrapped refused = Text.reading("");
   private Supplier<Set<String>> halfTyped = Set::of;
   private Consumer<String> logging = page -> {};
-  private UpkeepAspect now;
+  private View now;
 
   /** The place with its aspects, in the order of their buttons. */
   public static UpkeepPlace make(UpkeepTools tools) {
@@ -91,7 +91,7 @@ public final class UpkeepPlace implements Place {
     return place;
   }
 
-  UpkeepPlace(UpkeepTools tools, List<UpkeepAspect> aspects) {
+  UpkeepPlace(UpkeepTools tools, List<View> aspects) {
     this.model = tools.upkeep();
     this.aspects = List.copyOf(aspects);
     this.now = aspects.get(0);
@@ -171,7 +171,7 @@ public final class UpkeepPlace implements Place {
     return top.isShowing() ? now.find() : Optional.empty();
   }
 
-  private void look(UpkeepAspect aspect) {
+  private void look(View aspect) {
     now = aspect;
     refresh();
     top.mark(aspect);
@@ -236,18 +236,8 @@ public final class UpkeepPlace implements Place {
   }
 
   @Override
-  public String id() {
-    return "upkeep";
-  }
-
-  @Override
-  public String title() {
-    return "Upkeep";
-  }
-
-  @Override
-  public char mnemonic() {
-    return 'U';
+  public Name name() {
+    return new Name("upkeep", "Upkeep", 'U');
   }
 
   @Override

@@ -1,20 +1,20 @@
 package limberboard.desktop.upkeep;
 
 import com.formdev.flatlaf.util.UIScale;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JRootPane;
 import limberboard.boat.Boat;
+import limberboard.desktop.base.View;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.LimitedHeight;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.When;
+import limberboard.desktop.parts.Widths;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.upkeep.entry.LogModel;
-import limberboard.desktop.upkeep.state.UpkeepAspect;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 
 /**
@@ -22,7 +22,6 @@ import limberboard.desktop.upkeep.state.UpkeepModel;
  */
 final class UpkeepTop extends Column {
   private static final int ONE_LINE = 1100;
-  private static final int LOW = 480;
   private final transient UpkeepModel model;
   private final Wrapped what = Text.heading("");
   private final AspectButtons aspects;
@@ -32,12 +31,7 @@ final class UpkeepTop extends Column {
   private final WrittenBand written;
   private boolean roomy;
 
-  UpkeepTop(
-      UpkeepModel model,
-      LogModel log,
-      List<UpkeepAspect> all,
-      Consumer<UpkeepAspect> look,
-      Runnable back) {
+  UpkeepTop(UpkeepModel model, LogModel log, List<View> all, Consumer<View> look, Runnable back) {
     super(8);
     this.model = model;
     aspects = new AspectButtons(all, look);
@@ -45,20 +39,14 @@ final class UpkeepTop extends Column {
     questions = new QuestionsBox(model);
     limited = new LimitedHeight(questions, this::mostForQuestions);
     written = new WrittenBand(model, log, back);
-    addComponentListener(
-        new ComponentAdapter() {
-          @Override
-          public void componentResized(ComponentEvent e) {
-            fill();
-          }
-        });
+    When.resized(this, () -> fill());
     model.onChange(this::refresh);
     refresh();
     build(true);
   }
 
   /** Marks the aspect that is shown. */
-  void mark(UpkeepAspect aspect) {
+  void mark(View aspect) {
     aspects.mark(aspect);
   }
 
@@ -78,7 +66,7 @@ final class UpkeepTop extends Column {
     if (height == 0) {
       return Integer.MAX_VALUE;
     }
-    return height / (questions.isWhole() ? 3 : height < UIScale.scale(LOW) ? 7 : 5);
+    return height / (questions.isWhole() ? 3 : Widths.isInLowWindow(this) ? 7 : 5);
   }
 
   private void refresh() {

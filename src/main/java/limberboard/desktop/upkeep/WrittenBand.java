@@ -37,11 +37,11 @@ final class WrittenBand extends RaisedColumn {
     JButton away =
         Buttons.plain(
             "Put away",
+            "dismiss-log",
             () -> {
               log.dismiss();
               back.run();
             });
-    away.setName("dismiss-log");
     words.setName("written");
     add(words);
     add(Row.wrapping(8, undo.undo(), undo.redo(), away));

@@ -200,7 +200,9 @@ public final class MainWindow {
         .print()
         .ifPresentOrElse(
             Runnable::run,
-            () -> notices.tell("There is nothing to print in " + current.title() + " just now."));
+            () ->
+                notices.tell(
+                    "There is nothing to print in " + current.name().title() + " just now."));
   }
 
   private List<JComponent> regions() {
@@ -277,7 +279,7 @@ public final class MainWindow {
   /** What is shown, for which boat, of which workspace: so that two windows can be told apart. */
   private void retitle() {
     List<String> parts = new ArrayList<>();
-    parts.add(current.subject().orElse(current.title()));
+    parts.add(current.subject().orElse(current.name().title()));
     session.boat().map(Boat::name).ifPresent(parts::add);
     parts.add(workspace);
     parts.add("Limberboard");

@@ -65,10 +65,8 @@ public final class NoWorkspaceWindow {
     column.add(
         Text.plain(
             "A workspace is a folder with the pages in “articles” and the boats in “boats”."));
-    JButton another = Buttons.main("Open a workspace …", this::ask);
-    another.setName("open-workspace");
-    JButton fresh = Buttons.plain("Make a new one …", this::askNew);
-    fresh.setName("new-workspace");
+    JButton another = Buttons.main("Open a workspace …", "open-workspace", this::ask);
+    JButton fresh = Buttons.plain("Make a new one …", "new-workspace", this::askNew);
     JButton away = Buttons.plain("Quit", leave);
     column.add(Row.wrapping(GAP, another, fresh, away));
     List<Path> there = recent.stream().filter(Files::isDirectory).toList();

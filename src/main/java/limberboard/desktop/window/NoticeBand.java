@@ -32,8 +32,7 @@ final class NoticeBand extends Column {
   NoticeBand(Notices notices) {
     super(0);
     padded(8, 14, 8, 10);
-    away = Buttons.plain("Put away", notices::dismiss);
-    away.setName("put-away");
+    away = Buttons.plain("Put away", "put-away", notices::dismiss);
     mark.putClientProperty("FlatLaf.style", "foreground: $Limberboard.cautionInk");
     getAccessibleContext().setAccessibleName("Message");
     setVisible(false);

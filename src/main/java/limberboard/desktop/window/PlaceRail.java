@@ -42,8 +42,7 @@ final class PlaceRail extends JPanel {
       Keys.everywhere(this, "control " + number, button::doClick);
       number++;
     }
-    Keys.within(this, "DOWN", () -> step(1));
-    Keys.within(this, "UP", () -> step(-1));
+    Keys.step(this, "DOWN", "UP", buttons.values());
   }
 
   /** Where the height is too little for drawings and words, the words stay. */
@@ -69,25 +68,15 @@ final class PlaceRail extends JPanel {
   }
 
   private static JToggleButton button(Place place, int number) {
-    JToggleButton button = new JToggleButton(place.title(), place.icon());
+    JToggleButton button = new JToggleButton(place.name().title(), place.icon());
     button.setVerticalTextPosition(SwingConstants.BOTTOM);
     button.setHorizontalTextPosition(SwingConstants.CENTER);
-    button.setMnemonic(place.mnemonic());
-    button.setToolTipText(place.title() + " (Ctrl+" + number + ")");
+    button.setMnemonic(place.name().mnemonic());
+    button.setToolTipText(place.name().title() + " (Ctrl+" + number + ")");
     button.putClientProperty("FlatLaf.style", STYLE);
     button.setName("place-" + place.id());
     Keys.focused(button, "ENTER", button::doClick);
     return button;
-  }
-
-  private void step(int by) {
-    List<JToggleButton> all = List.copyOf(buttons.values());
-    for (int i = 0; i < all.size(); i++) {
-      if (all.get(i).isFocusOwner()) {
-        all.get(Math.floorMod(i + by, all.size())).requestFocusInWindow();
-        return;
-      }
-    }
   }
 
   /** Marks the place that is shown. */

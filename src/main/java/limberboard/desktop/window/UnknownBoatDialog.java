@@ -1,7 +1,6 @@
 package limberboard.desktop.window;
 
 import java.awt.BorderLayout;
-import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.util.List;
@@ -9,12 +8,10 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.BorderFactory;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JDialog;
 import javax.swing.JFrame;
-import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
@@ -22,11 +19,12 @@ import limberboard.boat.Boat;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Form;
+import limberboard.desktop.parts.ItemWords;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Scrolling;
 import limberboard.desktop.parts.Text;
-import limberboard.desktop.parts.Typing;
+import limberboard.desktop.parts.When;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.library.page.Model;
 import limberboard.library.page.Model.Choice;
@@ -49,8 +47,7 @@ final class UnknownBoatDialog {
   private UnknownBoatDialog(JFrame above, UnknownBoat model) {
     this.model = model;
     dialog = new JDialog(above, "A boat not entered", true);
-    use = Buttons.main("Use this boat", this::use);
-    use.setName("unknown-use");
+    use = Buttons.main("Use this boat", "unknown-use", this::use);
     equipment.setOpaque(false);
     dialog.setContentPane(content());
     dialog.getRootPane().setDefaultButton(use);
@@ -81,7 +78,7 @@ final class UnknownBoatDialog {
     line(form, "Model", "unknown-model", model.models(), Page::title, this::remodel);
     JTextField year = new JTextField(6);
     year.setName("unknown-year");
-    Typing.into(
+    When.typed(
         year,
         () -> {
           model.year(year.getText());
@@ -151,16 +148,7 @@ final class UnknownBoatDialog {
     JComboBox<T> box = new JComboBox<>();
     values.forEach(box::addItem);
     box.setName(name);
-    box.setRenderer(
-        new DefaultListCellRenderer() {
-          @Override
-          @SuppressWarnings("unchecked")
-          public Component getListCellRendererComponent(
-              JList<?> list, Object value, int index, boolean selected, boolean focused) {
-            String text = value == null ? " " : words.apply((T) value);
-            return super.getListCellRendererComponent(list, text, index, selected, focused);
-          }
-        });
+    box.setRenderer(new ItemWords<>(words));
     box.addActionListener(
         e -> {
           int at = box.getSelectedIndex();

@@ -8,16 +8,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.ListSelectionModel;
+import limberboard.desktop.base.View;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Card;
 import limberboard.desktop.parts.CardList;
 import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.ItemWords;
 import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Sides;
@@ -28,7 +29,6 @@ import limberboard.desktop.read.Papers;
 import limberboard.desktop.upkeep.state.DueLine;
 import limberboard.desktop.upkeep.state.DueWords;
 import limberboard.desktop.upkeep.state.TickedWork;
-import limberboard.desktop.upkeep.state.UpkeepAspect;
 import limberboard.desktop.upkeep.state.UpkeepTools;
 import limberboard.desktop.upkeep.timeline.DuePaper;
 import limberboard.library.value.Phase;
@@ -36,7 +36,7 @@ import limberboard.library.value.Skill;
 import limberboard.upkeep.Due.Group;
 
 /** What is due, in groups, with the selected work in full beside it. */
-public final class DueAspect implements UpkeepAspect {
+public final class DueAspect implements View {
   private static final int LEAST_WIDTH = 760;
   private final DueModel model;
   private final JPanel panel = new JPanel(new BorderLayout(0, 8));
@@ -58,8 +58,7 @@ public final class DueAspect implements UpkeepAspect {
     model = due;
     papers = tools.papers();
     Runnable printing = () -> new DuePaper(model.upkeep()).give(papers::print);
-    print = Buttons.plain("Print …", printing);
-    print.setName("due-print");
+    print = Buttons.plain("Print …", "due-print", printing);
     details = new DueDetails(model, tools.navigator()::openPage);
     together = new Together("due", this::markTicked, () -> shop(wanted), model::untick);
     model.afterWriting(this::back);
@@ -129,26 +128,9 @@ public final class DueAspect implements UpkeepAspect {
         .forEach(box::addItem);
     box.setName(name);
     box.getAccessibleContext().setAccessibleName(accessibleName);
-    box.setRenderer(new Spoken<>(words));
+    box.setRenderer(new ItemWords<>(words));
     box.addActionListener(e -> choose.accept(box.getItemAt(box.getSelectedIndex())));
     return box;
-  }
-
-  /** Values in words. */
-  private static final class Spoken<T> extends DefaultListCellRenderer {
-    private final transient Function<Optional<T>, String> words;
-
-    Spoken(Function<Optional<T>, String> words) {
-      this.words = words;
-    }
-
-    @Override
-    @SuppressWarnings("unchecked")
-    public java.awt.Component getListCellRendererComponent(
-        javax.swing.JList<?> list, Object value, int index, boolean selected, boolean focused) {
-      return super.getListCellRendererComponent(
-          list, words.apply((Optional<T>) value), index, selected, focused);
-    }
   }
 
   private Card card(DueLine line) {
@@ -237,18 +219,8 @@ public final class DueAspect implements UpkeepAspect {
   }
 
   @Override
-  public String id() {
-    return "due";
-  }
-
-  @Override
-  public String title() {
-    return "Due";
-  }
-
-  @Override
-  public char mnemonic() {
-    return 'D';
+  public Name name() {
+    return new Name("due", "Due", 'D');
   }
 
   @Override

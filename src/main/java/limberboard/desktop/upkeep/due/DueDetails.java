@@ -57,17 +57,15 @@ public final class DueDetails extends Docked {
     super(8);
     this.model = model;
     fields = new EntryFields("done", this::refresh, model::write, this::leave);
-    mark = Buttons.main("Mark done …", this::open);
-    mark.setName("mark-done");
+    mark = Buttons.main("Mark done …", "mark-done", this::open);
     mark.setMnemonic('M');
     JButton page =
         Buttons.plain(
-            "Open the page", () -> model.selected().ifPresent(d -> openPage.accept(d.work().id())));
-    page.setName("due-page");
-    write = Buttons.main("Write into the log", model::write);
-    write.setName("write-done");
-    JButton cancel = Buttons.plain("Cancel", this::leave);
-    cancel.setName("cancel-done");
+            "Open the page",
+            "due-page",
+            () -> model.selected().ifPresent(d -> openPage.accept(d.work().id())));
+    write = Buttons.main("Write into the log", "write-done", model::write);
+    JButton cancel = Buttons.plain("Cancel", "cancel-done", this::leave);
     reading = Row.wrapping(10, mark, page);
     writing = Row.wrapping(10, write, cancel);
     marking.add(heading);

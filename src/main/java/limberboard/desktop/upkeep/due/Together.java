@@ -26,12 +26,9 @@ public final class Together extends Column {
    */
   public Together(String name, Runnable markDone, Runnable shop, Runnable untick) {
     super(4);
-    mark = Buttons.main("", markDone);
-    mark.setName(name + "-mark-ticked");
-    JButton buy = Buttons.plain("Shop for them", shop);
-    buy.setName(name + "-shop-ticked");
-    JButton none = Buttons.plain("Untick", untick);
-    none.setName(name + "-untick");
+    mark = Buttons.main("", name + "-mark-ticked", markDone);
+    JButton buy = Buttons.plain("Shop for them", name + "-shop-ticked", shop);
+    JButton none = Buttons.plain("Untick", name + "-untick", untick);
     words.setName(name + "-ticked");
     buttons = Row.wrapping(8, mark, buy, none);
     add(words);

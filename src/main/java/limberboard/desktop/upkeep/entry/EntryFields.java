@@ -1,8 +1,6 @@
 package limberboard.desktop.upkeep.entry;
 
 import com.formdev.flatlaf.FlatClientProperties;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -14,7 +12,7 @@ import limberboard.desktop.parts.Form;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.Text;
-import limberboard.desktop.parts.Typing;
+import limberboard.desktop.parts.When;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.upkeep.entry.EntryForm.Field;
 import limberboard.desktop.upkeep.entry.EntryForm.Kind;
@@ -104,14 +102,8 @@ public final class EntryFields extends Column {
     input.setToolTipText(hint(field, lastHours));
     Keys.focused(input, "ENTER", write);
     Keys.focused(input, "ESCAPE", leave);
-    Typing.into(input, () -> typed(field, input));
-    input.addFocusListener(
-        new FocusAdapter() {
-          @Override
-          public void focusGained(FocusEvent e) {
-            Later.show(input);
-          }
-        });
+    When.typed(input, () -> typed(field, input));
+    When.focused(input, () -> Later.show(input));
     return new Line(field, input, Text.strong(""));
   }
 

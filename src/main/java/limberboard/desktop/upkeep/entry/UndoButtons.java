@@ -22,19 +22,19 @@ public final class UndoButtons {
     undo =
         Buttons.plain(
             "",
+            "undo-log" + where,
             () -> {
               log.undo();
               back.run();
             });
-    undo.setName("undo-log" + where);
     redo =
         Buttons.plain(
             "",
+            "redo-log" + where,
             () -> {
               log.redo();
               back.run();
             });
-    redo.setName("redo-log" + where);
     log.onChange(this::refresh);
     refresh();
   }

@@ -14,6 +14,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import limberboard.boat.Boat;
 import limberboard.boat.LogEntry;
+import limberboard.desktop.base.View;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Keys;
@@ -21,17 +22,16 @@ import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.Text;
-import limberboard.desktop.parts.Typing;
+import limberboard.desktop.parts.When;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.read.Papers;
 import limberboard.desktop.upkeep.entry.UndoButtons;
-import limberboard.desktop.upkeep.state.UpkeepAspect;
 import limberboard.desktop.upkeep.state.UpkeepTools;
 import limberboard.print.page.CutPage;
 import limberboard.words.CountWords;
 
 /** The boat's log, each line of which can be corrected or deleted, and a form that adds to it. */
-public final class LogAspect implements UpkeepAspect {
+public final class LogAspect implements View {
   private static final int LEAST_WIDTH = 760;
   private final LogListModel model;
   private final JPanel panel = new JPanel(new BorderLayout());
@@ -52,16 +52,16 @@ public final class LogAspect implements UpkeepAspect {
     this.model = model;
     this.papers = tools.papers();
     form = new LogFormPanel(model, this::backToTable);
-    correct = Buttons.plain("Correct …", this::correct);
-    correct.setName("correct-line");
-    correct.setToolTipText("Fills the form with the selected line (Enter or F2)");
-    delete = Buttons.plain("Delete", this::delete);
-    delete.setName("delete-line");
+    correct =
+        Buttons.plain(
+            "Correct …",
+            "correct-line",
+            "Fills the form with the selected line (Enter or F2)",
+            this::correct);
+    delete = Buttons.plain("Delete", "delete-line", this::delete);
     delete.setToolTipText("Takes the selected line out of the log (Delete); it can be undone");
-    print = Buttons.plain("Print …", this::printLog);
-    print.setName("log-print");
-    save = Buttons.plain("Save as PDF …", () -> give(papers::save));
-    save.setName("log-pdf");
+    print = Buttons.plain("Print …", "log-print", this::printLog);
+    save = Buttons.plain("Save as PDF …", "log-pdf", () -> give(papers::save));
     undo = new UndoButtons("-here", tools.log(), this::backToTable);
     panel.setOpaque(false);
     sides =
@@ -81,7 +81,7 @@ public final class LogAspect implements UpkeepAspect {
     filter.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, "Only lines with these words");
     filter.getAccessibleContext().setAccessibleName("Only lines with these words");
     Keys.focused(filter, "ESCAPE", () -> filter.setText(""));
-    Typing.into(filter, () -> model.filter(filter.getText()));
+    When.typed(filter, () -> model.filter(filter.getText()));
     Column head = new Column(6).padded(0, 0, 0, 6);
     head.add(filter);
     head.add(words);
@@ -178,18 +178,8 @@ public final class LogAspect implements UpkeepAspect {
   }
 
   @Override
-  public String id() {
-    return "log";
-  }
-
-  @Override
-  public String title() {
-    return "Log";
-  }
-
-  @Override
-  public char mnemonic() {
-    return 'G';
+  public Name name() {
+    return new Name("log", "Log", 'G');
   }
 
   @Override

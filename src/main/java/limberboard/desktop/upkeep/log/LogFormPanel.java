@@ -1,16 +1,14 @@
 package limberboard.desktop.upkeep.log;
 
-import java.awt.Component;
 import java.util.Optional;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
-import javax.swing.JList;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Docked;
 import limberboard.desktop.parts.Form;
+import limberboard.desktop.parts.ItemWords;
 import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.RaisedColumn;
 import limberboard.desktop.parts.Row;
@@ -48,13 +46,11 @@ final class LogFormPanel extends Docked {
     this.left = left;
     fields = new EntryFields("log", this::refresh, model::write, this::leave);
     works = new WorkField(model, this::toFields);
-    write = Buttons.main("Write into the log", model::write);
-    write.setName("write-event");
-    clear = Buttons.plain("Clear", this::leave);
-    clear.setName("clear-event");
+    write = Buttons.main("Write into the log", "write-event", model::write);
+    clear = Buttons.plain("Clear", "clear-event", this::leave);
     kinds.setName("log-event");
     kinds.setMaximumRowCount(LogListModel.KINDS.size());
-    kinds.setRenderer(new Spoken());
+    kinds.setRenderer(new ItemWords<>(LogFormPanel::words));
     kinds.addActionListener(
         e -> {
           if (!refreshing) {
@@ -76,19 +72,12 @@ final class LogFormPanel extends Docked {
     dock(sheet, foot);
   }
 
-  /** Kinds in words. */
-  private static final class Spoken extends DefaultListCellRenderer {
-    @Override
-    public Component getListCellRendererComponent(
-        JList<?> list, Object value, int index, boolean selected, boolean focused) {
-      String spoken =
-          value.equals(LogDraft.WORK)
-              ? "Work was done"
-              : value.equals(LogEvents.LOOKED_AGAIN)
-                  ? "Work was looked at again"
-                  : EntryWords.event((String) value);
-      return super.getListCellRendererComponent(list, spoken, index, selected, focused);
-    }
+  private static String words(String kind) {
+    return switch (kind) {
+      case LogDraft.WORK -> "Work was done";
+      case LogEvents.LOOKED_AGAIN -> "Work was looked at again";
+      default -> EntryWords.event(kind);
+    };
   }
 
   JComponent region() {

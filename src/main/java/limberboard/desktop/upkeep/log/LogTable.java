@@ -1,14 +1,13 @@
 package limberboard.desktop.upkeep.log;
 
 import com.formdev.flatlaf.util.UIScale;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import javax.swing.JTable;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableColumn;
+import limberboard.desktop.parts.When;
 
 /** A log as a table whose cells tell all they hold when pointed at. */
 public final class LogTable extends JTable {
@@ -28,13 +27,11 @@ public final class LogTable extends JTable {
     this.widths = widths.clone();
     setName(name);
     getAccessibleContext().setAccessibleName("Log, the newest first");
-    addFocusListener(
-        new FocusAdapter() {
-          @Override
-          public void focusGained(FocusEvent e) {
-            if (getSelectedRow() < 0 && getRowCount() > 0) {
-              setRowSelectionInterval(0, 0);
-            }
+    When.focused(
+        this,
+        () -> {
+          if (getSelectedRow() < 0 && getRowCount() > 0) {
+            setRowSelectionInterval(0, 0);
           }
         });
     setFillsViewportHeight(true);

@@ -61,8 +61,7 @@ public final class MendedEntry extends Column {
     this.log = log;
     words.setName("mended-words");
     plan.setName("mended-plan");
-    write = Buttons.main("Write into the log", this::write);
-    write.setName("write-mended");
+    write = Buttons.main("Write into the log", "write-mended", this::write);
     fields = new EntryFields("mended", this::refresh, write::requestFocusInWindow, () -> {});
     undo = new UndoButtons("-mended", log, () -> {});
     buttons = Row.wrapping(10, write, undo.undo());

@@ -8,7 +8,7 @@ import limberboard.desktop.parts.CardList;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Text;
-import limberboard.desktop.parts.Typing;
+import limberboard.desktop.parts.When;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.upkeep.state.UpkeepModel.Work;
 
@@ -37,7 +37,7 @@ final class WorkField extends Column {
           model.chooseWork(work);
           chosen.run();
         });
-    Typing.into(
+    When.typed(
         input,
         () -> {
           if (!refreshing) {

@@ -1,19 +1,16 @@
 package limberboard.desktop.upkeep.sheets;
 
-import java.awt.Component;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
-import javax.swing.JList;
-import limberboard.desktop.base.Place;
+import limberboard.desktop.base.View;
+import limberboard.desktop.parts.ItemWords;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.upkeep.due.DueModel;
 import limberboard.desktop.upkeep.state.TickedWork;
-import limberboard.desktop.upkeep.state.UpkeepAspect;
 import limberboard.desktop.upkeep.state.UpkeepTools;
 import limberboard.print.sheet.ListWords;
 import limberboard.upkeep.list.ListKind;
@@ -22,7 +19,7 @@ import limberboard.upkeep.list.ListKind;
  * The fitting-out and the laying-up list, in the order of the walk round the boat, with its lines
  * beside it to be ticked and written into the log together.
  */
-public final class ListAspect implements UpkeepAspect {
+public final class ListAspect implements View {
   private static final int LEAST_WIDTH = 860;
   private final ListModel model;
   private final JComboBox<ListKind> kind = new JComboBox<>(ListKind.values());
@@ -37,7 +34,7 @@ public final class ListAspect implements UpkeepAspect {
     model = new ListModel(tools.upkeep(), tools.background());
     kind.setName("list-kind");
     kind.getAccessibleContext().setAccessibleName("Which list");
-    kind.setRenderer(new Spoken());
+    kind.setRenderer(new ItemWords<ListKind>(ListWords::title));
     kind.addActionListener(e -> model.kind(kind.getItemAt(kind.getSelectedIndex())));
     season = new SeasonBox("list-season", model::season);
     everything.setName("list-everything");
@@ -67,29 +64,9 @@ public final class ListAspect implements UpkeepAspect {
     everything.setSelected(model.sheet().choice().everything());
   }
 
-  /** Lists in words. */
-  private static final class Spoken extends DefaultListCellRenderer {
-    @Override
-    public Component getListCellRendererComponent(
-        JList<?> list, Object value, int index, boolean selected, boolean focused) {
-      return super.getListCellRendererComponent(
-          list, ListWords.title((ListKind) value), index, selected, focused);
-    }
-  }
-
   @Override
-  public String id() {
-    return "list";
-  }
-
-  @Override
-  public String title() {
-    return "List";
-  }
-
-  @Override
-  public char mnemonic() {
-    return 'I';
+  public Name name() {
+    return new Name("list", "List", 'I');
   }
 
   @Override
@@ -98,7 +75,7 @@ public final class ListAspect implements UpkeepAspect {
   }
 
   @Override
-  public Optional<Place.Find> find() {
+  public Optional<Find> find() {
     return panel.finding();
   }
 

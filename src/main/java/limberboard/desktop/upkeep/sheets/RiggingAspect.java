@@ -4,9 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
 import limberboard.boat.Workspace;
-import limberboard.desktop.base.Place;
+import limberboard.desktop.base.View;
 import limberboard.desktop.upkeep.sheets.SheetModel.Made;
-import limberboard.desktop.upkeep.state.UpkeepAspect;
 import limberboard.desktop.upkeep.state.UpkeepTools;
 import limberboard.print.page.CutPage;
 import limberboard.print.sheet.RiggingCsv;
@@ -15,7 +14,7 @@ import limberboard.rigging.RunningRigging;
 import limberboard.upkeep.Upkeep;
 
 /** Every rope of the boat, with its length, its thickness and the sums. */
-public final class RiggingAspect implements UpkeepAspect {
+public final class RiggingAspect implements View {
   private final SheetPanel panel;
 
   /** The aspect. */
@@ -48,18 +47,8 @@ public final class RiggingAspect implements UpkeepAspect {
   }
 
   @Override
-  public String id() {
-    return "rigging";
-  }
-
-  @Override
-  public String title() {
-    return "Rigging";
-  }
-
-  @Override
-  public char mnemonic() {
-    return 'R';
+  public Name name() {
+    return new Name("rigging", "Rigging", 'R');
   }
 
   @Override
@@ -68,7 +57,7 @@ public final class RiggingAspect implements UpkeepAspect {
   }
 
   @Override
-  public Optional<Place.Find> find() {
+  public Optional<Find> find() {
     return panel.finding();
   }
 

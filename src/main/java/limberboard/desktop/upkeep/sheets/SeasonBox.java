@@ -1,12 +1,10 @@
 package limberboard.desktop.upkeep.sheets;
 
-import java.awt.Component;
 import java.util.List;
 import java.util.function.IntConsumer;
 import javax.swing.DefaultComboBoxModel;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
-import javax.swing.JList;
+import limberboard.desktop.parts.ItemWords;
 import limberboard.upkeep.AfloatSeason;
 
 /** Chooses a season of the boat. */
@@ -22,7 +20,7 @@ final class SeasonBox extends JComboBox<AfloatSeason> {
   SeasonBox(String name, IntConsumer choose) {
     setName(name);
     getAccessibleContext().setAccessibleName("Season");
-    setRenderer(new Spoken());
+    setRenderer(new ItemWords<AfloatSeason>(season -> "Season " + season.label()));
     addActionListener(
         e -> {
           if (!showing && getSelectedItem() instanceof AfloatSeason season) {
@@ -41,15 +39,5 @@ final class SeasonBox extends JComboBox<AfloatSeason> {
     shown.stream().filter(season -> season.year() == year).forEach(this::setSelectedItem);
     setEnabled(!shown.isEmpty());
     showing = false;
-  }
-
-  /** Seasons in words. */
-  private static final class Spoken extends DefaultListCellRenderer {
-    @Override
-    public Component getListCellRendererComponent(
-        JList<?> list, Object value, int index, boolean selected, boolean focused) {
-      Object words = value instanceof AfloatSeason season ? "Season " + season.label() : " ";
-      return super.getListCellRendererComponent(list, words, index, selected, focused);
-    }
   }
 }

@@ -2,7 +2,6 @@ package limberboard.desktop.upkeep.sheets;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
-import java.awt.event.HierarchyEvent;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
@@ -13,6 +12,7 @@ import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Tools;
+import limberboard.desktop.parts.When;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.read.PageAction;
 import limberboard.desktop.read.Papers;
@@ -45,13 +45,9 @@ final class SheetPanel extends JPanel {
     setOpaque(false);
     reader = tools.sheets().get();
     papers = tools.papers();
-    print = Buttons.plain("Print …", this::print);
-    print.setName(name + "-print");
-    pdf = Buttons.plain("Save as PDF …", this::savePdf);
-    pdf.setName(name + "-pdf");
-    csv = Buttons.plain("Save as CSV …", this::saveCsv);
-    csv.setName(name + "-csv");
-    csv.setToolTipText("A table for a spreadsheet");
+    print = Buttons.plain("Print …", name + "-print", this::print);
+    pdf = Buttons.plain("Save as PDF …", name + "-pdf", this::savePdf);
+    csv = Buttons.plain("Save as CSV …", name + "-csv", "A table for a spreadsheet", this::saveCsv);
     reader.pane().offer(new PageAction("Print …", "control P", this::print));
     reader.pane().offer(new PageAction("Save as PDF …", "control S", this::savePdf));
     add(tools(name, choices), BorderLayout.NORTH);
@@ -61,12 +57,7 @@ final class SheetPanel extends JPanel {
     shown.setOpaque(false);
     shown.add(empty, "words");
     shown.add(reader.pane(), "sheet");
-    addHierarchyListener(
-        e -> {
-          if ((e.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0) {
-            model.attend(isShowing());
-          }
-        });
+    When.showing(this, () -> model.attend(isShowing()));
     model.onChange(this::refresh);
     refresh();
   }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import limberboard.desktop.base.Place;
+import limberboard.desktop.base.View;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;
@@ -14,11 +14,10 @@ import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.upkeep.state.TickedWork;
-import limberboard.desktop.upkeep.state.UpkeepAspect;
 import limberboard.desktop.upkeep.state.UpkeepTools;
 
 /** What to get for the work of a season, with that work beside it to choose from. */
-public final class ShoppingAspect implements UpkeepAspect {
+public final class ShoppingAspect implements View {
   private static final int LEAST_WIDTH = 820;
   private final ShoppingModel model;
   private final SeasonBox season;
@@ -34,11 +33,9 @@ public final class ShoppingAspect implements UpkeepAspect {
     model = new ShoppingModel(tools.upkeep(), tools.background());
     season = new SeasonBox("shopping-season", model::season);
     offers = new OfferList(model);
-    all = Buttons.plain("All", () -> model.chooseAll(true));
-    all.setName("shopping-all");
+    all = Buttons.plain("All", "shopping-all", () -> model.chooseAll(true));
     all.getAccessibleContext().setAccessibleName("Shop for all work of the season");
-    none = Buttons.plain("None", () -> model.chooseAll(false));
-    none.setName("shopping-none");
+    none = Buttons.plain("None", "shopping-none", () -> model.chooseAll(false));
     none.getAccessibleContext().setAccessibleName("Shop for none of it");
     sheet = new SheetPanel("shopping", model.sheet(), tools, season);
     sides =
@@ -81,18 +78,8 @@ public final class ShoppingAspect implements UpkeepAspect {
   }
 
   @Override
-  public String id() {
-    return "shopping";
-  }
-
-  @Override
-  public String title() {
-    return "Shopping";
-  }
-
-  @Override
-  public char mnemonic() {
-    return 'S';
+  public Name name() {
+    return new Name("shopping", "Shopping", 'S');
   }
 
   @Override
@@ -101,7 +88,7 @@ public final class ShoppingAspect implements UpkeepAspect {
   }
 
   @Override
-  public Optional<Place.Find> find() {
+  public Optional<Find> find() {
     return sheet.finding();
   }
 

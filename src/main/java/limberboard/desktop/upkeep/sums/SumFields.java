@@ -1,30 +1,29 @@
 package limberboard.desktop.upkeep.sums;
 
 import com.formdev.flatlaf.FlatClientProperties;
-import java.awt.Component;
 import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
-import javax.swing.JList;
 import javax.swing.JTextField;
 import limberboard.boat.Boat;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.ItemWords;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
-import limberboard.desktop.parts.Typing;
+import limberboard.desktop.parts.When;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.library.value.KnownUnit;
 import limberboard.workings.sums.Input;
 
 /** The fields of a sum: numbers with their units, choices; what may be put in, what is wrong. */
 final class SumFields extends Column {
+  private static final String UNIT_BOX = "limberboard.unit";
   private final transient WorkingsModel model;
   private final transient List<Line> lines = new ArrayList<>();
   private final JButton reset;
@@ -37,9 +36,7 @@ final class SumFields extends Column {
     super(12);
     this.model = model;
     padded(2, 10, 10, 10);
-    reset = Buttons.plain("", model::reset);
-    reset.setName("sum-reset");
-    reset.setToolTipText("Takes back what you put in for this sum");
+    reset = Buttons.plain("", "sum-reset", "Takes back what you put in for this sum", model::reset);
     model.onChange(this::refresh);
     refresh();
   }
@@ -91,7 +88,7 @@ final class SumFields extends Column {
     JTextField field = new JTextField();
     field.setName("sum-" + input.id());
     field.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, input.usualText());
-    Typing.into(field, () -> typed(input, field.getText()));
+    When.typed(field, () -> typed(input, field.getText()));
     return field;
   }
 
@@ -102,7 +99,7 @@ final class SumFields extends Column {
     }
     JComboBox<KnownUnit> box = new JComboBox<>(units.toArray(KnownUnit[]::new));
     box.setName("sum-" + input.id() + "-unit");
-    box.setRenderer(new Symbols());
+    box.setRenderer(new ItemWords<>(KnownUnit::symbol));
     box.getAccessibleContext().setAccessibleName(input.title() + ", unit");
     box.setSelectedItem(model.form().unit(input));
     box.addActionListener(
@@ -112,14 +109,14 @@ final class SumFields extends Column {
             model.changed();
           }
         });
-    field.putClientProperty(Symbols.BOX, box);
+    field.putClientProperty(UNIT_BOX, box);
     return Row.growing(8, 0, field, box);
   }
 
   private JComponent choice(Input.Choice input) {
     JComboBox<Input.Option> box = new JComboBox<>(input.options().toArray(Input.Option[]::new));
     box.setName("sum-" + input.id());
-    box.setRenderer(new Symbols());
+    box.setRenderer(new ItemWords<>(Input.Option::title));
     box.addActionListener(
         e -> {
           if (!showing) {
@@ -145,7 +142,7 @@ final class SumFields extends Column {
       field.setText(text);
     }
     if (line.input() instanceof Input.Number number
-        && line.control().getClientProperty(Symbols.BOX) instanceof JComboBox<?> box) {
+        && line.control().getClientProperty(UNIT_BOX) instanceof JComboBox<?> box) {
       box.setSelectedItem(form.unit(number));
     }
     String problem = form.problem(line.input());
@@ -158,21 +155,6 @@ final class SumFields extends Column {
     line.control()
         .getAccessibleContext()
         .setAccessibleDescription(problem.isEmpty() ? hint : problem);
-  }
-
-  /** Units and options in words. */
-  private static final class Symbols extends DefaultListCellRenderer {
-    private static final String BOX = "limberboard.unit";
-
-    @Override
-    public Component getListCellRendererComponent(
-        JList<?> list, Object value, int index, boolean selected, boolean focused) {
-      Object words =
-          value instanceof KnownUnit unit
-              ? unit.symbol()
-              : value instanceof Input.Option option ? option.title() : value;
-      return super.getListCellRendererComponent(list, words, index, selected, focused);
-    }
   }
 
   /** A unit that cannot be changed, as high as its field so that both stand on one line. */

@@ -2,16 +2,16 @@ package limberboard.desktop.upkeep.sums;
 
 import java.util.List;
 import javax.swing.JComponent;
+import limberboard.desktop.base.View;
 import limberboard.desktop.parts.Card;
 import limberboard.desktop.parts.CardList;
 import limberboard.desktop.parts.Sides;
-import limberboard.desktop.upkeep.state.UpkeepAspect;
 import limberboard.desktop.upkeep.state.UpkeepTools;
 import limberboard.workings.sums.Sum;
 import limberboard.workings.sums.Sums;
 
 /** The sums of the trade, with the boat's numbers in them and room for one's own. */
-public final class WorkingsAspect implements UpkeepAspect {
+public final class WorkingsAspect implements View {
   private static final int LEAST_WIDTH = 880;
   private static final int LEAST_REST = 560;
   private final WorkingsModel model;
@@ -56,18 +56,8 @@ public final class WorkingsAspect implements UpkeepAspect {
   }
 
   @Override
-  public String id() {
-    return "workings";
-  }
-
-  @Override
-  public String title() {
-    return "Workings";
-  }
-
-  @Override
-  public char mnemonic() {
-    return 'W';
+  public Name name() {
+    return new Name("workings", "Workings", 'W');
   }
 
   @Override

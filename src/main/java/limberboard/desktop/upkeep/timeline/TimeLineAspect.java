@@ -3,9 +3,6 @@ package limberboard.desktop.upkeep.timeline;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
-import java.awt.event.HierarchyEvent;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
@@ -13,6 +10,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import limberboard.desktop.base.View;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Card;
@@ -20,8 +18,8 @@ import limberboard.desktop.parts.CardList;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.When;
 import limberboard.desktop.parts.Wrapped;
-import limberboard.desktop.upkeep.state.UpkeepAspect;
 import limberboard.desktop.upkeep.state.UpkeepTools;
 import limberboard.desktop.upkeep.timeline.TimeLineModel.Drawn;
 import limberboard.print.drawing.TimeLineWords;
@@ -29,7 +27,7 @@ import limberboard.upkeep.TimeLine;
 import limberboard.words.Sentences;
 
 /** The work of the coming seasons, drawn along the time, or in words. */
-public final class TimeLineAspect implements UpkeepAspect {
+public final class TimeLineAspect implements View {
   /** Where there is less height than this, the drawing takes it all. */
   private static final int ROOMY = 300;
 
@@ -55,11 +53,10 @@ public final class TimeLineAspect implements UpkeepAspect {
     words.setName("time-line-words");
     words.framed().onChoose(row -> tools.navigator().openPage(row.page()));
     turn.setName("time-line-turn");
-    JButton save = Buttons.plain("Save as PDF …", this::save);
-    save.setName("save-due");
-    JButton print = Buttons.plain("Print …", this::printSheet);
-    print.setName("time-line-print");
-    print.setToolTipText("What is due and this time line");
+    JButton save = Buttons.plain("Save as PDF …", "save-due", this::save);
+    JButton print =
+        Buttons.plain(
+            "Print …", "time-line-print", "What is due and this time line", this::printSheet);
     save.setToolTipText("What is due and this time line, as a sheet to print");
     Column top = new Column(6);
     top.add(seasons);
@@ -71,13 +68,7 @@ public final class TimeLineAspect implements UpkeepAspect {
     shown.add(scroller, "drawn");
     shown.add(words.scrolling(), "words");
     panel.add(top, BorderLayout.NORTH);
-    panel.addComponentListener(
-        new ComponentAdapter() {
-          @Override
-          public void componentResized(ComponentEvent e) {
-            seasons.setVisible(panel.getHeight() >= UIScale.scale(ROOMY));
-          }
-        });
+    When.resized(panel, () -> seasons.setVisible(panel.getHeight() >= UIScale.scale(ROOMY)));
     panel.add(shown, BorderLayout.CENTER);
     model.onChange(this::refresh);
     refresh();
@@ -88,12 +79,7 @@ public final class TimeLineAspect implements UpkeepAspect {
     Watched() {
       super(new BorderLayout(0, 8));
       setOpaque(false);
-      addHierarchyListener(
-          e -> {
-            if ((e.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0) {
-              model.want(isShowing(), Theme.isDark());
-            }
-          });
+      When.showing(this, () -> model.want(isShowing(), Theme.isDark()));
     }
 
     @Override
@@ -157,18 +143,8 @@ public final class TimeLineAspect implements UpkeepAspect {
   }
 
   @Override
-  public String id() {
-    return "time-line";
-  }
-
-  @Override
-  public String title() {
-    return "Time line";
-  }
-
-  @Override
-  public char mnemonic() {
-    return 'L';
+  public Name name() {
+    return new Name("time-line", "Time line", 'L');
   }
 
   @Override
