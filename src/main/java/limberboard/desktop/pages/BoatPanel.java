@@ -24,7 +24,7 @@ final class BoatPanel extends JPanel {
   private final transient WorkNotes notes;
   private final transient Navigator navigator;
   private final Column column = new Column(3).padded(14, 8, 14, 14);
-  private String shown = "";
+  private transient Optional<State> shown = Optional.empty();
 
   BoatPanel(PagesModel model, WorkNotes notes, Navigator navigator) {
     super(new BorderLayout());
@@ -47,7 +47,7 @@ final class BoatPanel extends JPanel {
   /** Nothing is made anew when nothing has changed, so that the focus stays where it is. */
   private void refresh() {
     Optional<Page<?>> page = model.problemsShown() ? Optional.empty() : model.page();
-    String now = page.map(this::state).orElse("");
+    Optional<State> now = page.map(this::state);
     if (!now.equals(shown)) {
       shown = now;
       column.removeAll();
@@ -57,16 +57,27 @@ final class BoatPanel extends JPanel {
     }
   }
 
-  private String state(Page<?> page) {
-    return String.join(
-        "\n",
+  /** All that the panel shows; it is filled anew when some of it is other. */
+  private record State(
+      String page,
+      Optional<String> boat,
+      Optional<String> called,
+      Optional<Fit> fit,
+      List<WorkNotes.Note> due,
+      Optional<String> lastDone,
+      boolean working,
+      List<Problem> problems) {}
+
+  private State state(Page<?> page) {
+    return new State(
         page.id(),
-        model.boat().map(boat -> boat.boat().id() + boat.boat().name()).orElse(""),
-        model.fit().map(fit -> fit.fits() + fit.reason()).orElse(""),
-        notes.due(page.id()).toString(),
-        notes.lastDone(page.id()).orElse(""),
-        Boolean.toString(notes.isWorking()),
-        model.problemsOfPage().toString());
+        model.boat().map(known -> known.boat().id()),
+        model.boat().map(known -> known.boat().name()),
+        model.fit(),
+        notes.due(page.id()),
+        notes.lastDone(page.id()),
+        notes.isWorking(),
+        model.problemsOfPage());
   }
 
   private void fill(Page<?> page) {

@@ -66,11 +66,4 @@ public final class Text {
     label.putClientProperty("FlatLaf.styleClass", "large");
     return label;
   }
-
-  /** A short label of the rank of a heading. */
-  public static JLabel boldLabel(String text) {
-    JLabel label = new JLabel(text);
-    label.putClientProperty("FlatLaf.styleClass", "h4");
-    return label;
-  }
 }

@@ -72,7 +72,7 @@ public final class Aspects extends Observed {
   }
 
   private Optional<Trace> underWay() {
-    return trace.stage().ordinal() < Stage.CHECK.ordinal() ? Optional.empty() : trace.trace();
+    return trace.stage().isUnderWay() ? trace.trace() : Optional.empty();
   }
 
   /** What a trace is about: its boat and symptom, however often their files are read. */

@@ -92,17 +92,13 @@ final class MendCard extends JPanel {
   private void openMore() {
     JPopupMenu menu = new JPopupMenu("More");
     if (others.isOffered()) {
-      menu.add(item(others.button(), () -> others.open(more)));
+      JMenuItem item = new JMenuItem(others.button().getText());
+      item.addActionListener(e -> others.open(more));
+      menu.add(item);
     }
-    menu.add(item(print, print::doClick));
-    menu.add(item(save, save::doClick));
+    menu.add(Buttons.item(print));
+    menu.add(Buttons.item(save));
     menu.show(more, 0, more.getHeight());
-  }
-
-  private static JMenuItem item(JButton like, Runnable action) {
-    JMenuItem item = new JMenuItem(like.getText());
-    item.addActionListener(e -> action.run());
-    return item;
   }
 
   void show(Trace trace, DoMend step) {

@@ -17,5 +17,10 @@ public enum Stage {
   /** The yard is to be called. */
   YARD,
   /** The fault is mended. */
-  MENDED
+  MENDED;
+
+  /** Whether the trace is under way: the cautions have been read. */
+  public boolean isUnderWay() {
+    return compareTo(CHECK) >= 0;
+  }
 }

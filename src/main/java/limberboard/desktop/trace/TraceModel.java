@@ -1,11 +1,7 @@
 package limberboard.desktop.trace;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
-import java.util.function.UnaryOperator;
 import limberboard.boat.Fitting;
 import limberboard.boat.WorkCaution;
 import limberboard.desktop.base.Background;
@@ -28,11 +24,7 @@ import limberboard.words.Sentences;
 public final class TraceModel extends Observed {
   private final Session session;
   private final KeptTraces kept;
-  private final Notices notices;
-  private final Guard guard;
-  private final Weighings weighings;
-  private final Tracings tracings = new Tracings();
-  private final Map<TraceKey, Undo> undos = new HashMap<>();
+  private final TraceKeeper traces;
   private final Whereabouts where;
 
   /** A model without a trace that keeps none until next time. */
@@ -58,9 +50,7 @@ public final class TraceModel extends Observed {
       Session session, Background background, KeptTraces kept, Notices notices, Guard guard) {
     this.session = session;
     this.kept = kept;
-    this.notices = notices;
-    this.guard = guard;
-    this.weighings = new Weighings(background);
+    this.traces = new TraceKeeper(session, background, kept, notices, guard, this::tell);
     this.where = new Whereabouts(session, background, guard, this::tell);
     session.onChange(this::sessionChanged);
   }
@@ -73,7 +63,15 @@ public final class TraceModel extends Observed {
     if (session.boat().isEmpty()) {
       return Stage.NO_BOAT;
     }
-    return tracing().map(BoatTrace::stage).orElse(Stage.CHOOSING);
+    return traces.now().map(BoatTrace::stage).orElse(Stage.CHOOSING);
+  }
+
+  /** Where somebody is who traces: the stage, and the step where there is one. */
+  record At(Stage stage, Optional<NextStep.Which> step) {}
+
+  /** Where things stand; the same as long as the same is to be done. */
+  At at() {
+    return new At(stage(), step().map(NextStep::which));
   }
 
   /** The chosen boat today. */
@@ -103,29 +101,8 @@ public final class TraceModel extends Observed {
                         .symptom(symptom)
                         .filter(page -> boat.fits(page.head().fits()))
                         .isPresent());
-    fitting.ifPresent(boat -> start(new TraceKey(boat.boat().id(), symptom), again(boat)));
+    fitting.ifPresent(boat -> traces.start(symptom, boat));
     return fitting.isPresent();
-  }
-
-  private void start(TraceKey key, TraceReplay again) {
-    tracings.go(key);
-    if (tracings.of(key).isPresent()) {
-      tell();
-      bringUpToDate(key);
-    } else if (kept.of(key).isPresent()) {
-      KeptTrace from = kept.of(key).get();
-      work(key, Optional.empty(), () -> again.of(from), found -> renewed(key, found));
-    } else {
-      work(
-          key,
-          Optional.empty(),
-          () -> again.begin(key.symptom()),
-          found -> found.ifPresentOrElse(this::keep, () -> gone(key)));
-    }
-  }
-
-  private TraceReplay again(Fitting fitting) {
-    return new TraceReplay(session.workspace(), fitting, guard);
   }
 
   /** Traces of the chosen boat kept from earlier days, the latest first. */
@@ -146,46 +123,24 @@ public final class TraceModel extends Observed {
     tell();
   }
 
-  /** How many answers have been given to a symptom's trace on the chosen boat. */
-  public int answersGiven(String symptom) {
-    return session
-        .boat()
-        .map(boat -> new TraceKey(boat.id(), symptom))
-        .map(
-            key ->
-                tracings
-                    .of(key)
-                    .map(tracing -> tracing.trace().trail().size())
-                    .orElseGet(() -> kept.of(key).map(trace -> trace.steps().size()).orElse(0)))
-        .orElse(0);
-  }
-
   /** The trace of the chosen boat. */
   public Optional<Trace> trace() {
-    return tracing().map(BoatTrace::trace);
-  }
-
-  private Optional<BoatTrace> tracing() {
-    return key().flatMap(tracings::of);
-  }
-
-  private Optional<TraceKey> key() {
-    return session.boat().flatMap(boat -> tracings.at(boat.id()));
+    return traces.now().map(BoatTrace::trace);
   }
 
   /** The step that is shown. */
   public Optional<NextStep> step() {
-    return tracing().map(BoatTrace::step);
+    return traces.now().map(BoatTrace::step);
   }
 
   /** What was mended. */
   public Optional<FaultCause> mended() {
-    return tracing().flatMap(BoatTrace::mended);
+    return traces.now().flatMap(BoatTrace::mended);
   }
 
   /** Whether something is being worked out for the trace that is shown or begun. */
   public boolean isWorking() {
-    return key().filter(weighings::isBusy).isPresent();
+    return traces.isBusy();
   }
 
   /** The pages of the cautions that come before any question. */
@@ -197,237 +152,100 @@ public final class TraceModel extends Observed {
 
   /** Says that the cautions have been read. */
   public void cautionsRead() {
-    tracing().ifPresent(tracing -> keep(tracing.read()));
+    traces.now().ifPresent(tracing -> traces.keep(tracing.read()));
   }
 
   /** Answers a check, or changes its answer. */
   public void answer(String check, String answer) {
-    change("the answer", trace -> trace.answer(check, answer));
+    traces.change("the answer", trace -> trace.answer(check, answer));
   }
 
   /** Says that a check could not be told. */
   public void cantTell(String check) {
-    change("the answer", trace -> trace.cantTell(check));
+    traces.change("the answer", trace -> trace.cantTell(check));
   }
 
   /** Says that what a check that comes first asks for has been made safe. */
   public void madeSafe(String check) {
-    change("saying that it is safe", trace -> trace.madeSafe(check));
+    traces.change("saying that it is safe", trace -> trace.madeSafe(check));
   }
 
   /** Takes back that it was made safe. */
   public void takeBackSafe(String check) {
-    change("taking it back", trace -> trace.takeBackSafe(check));
+    traces.change("taking it back", trace -> trace.takeBackSafe(check));
   }
 
   /** Takes an answer back. */
   public void takeBack(String check) {
-    change("taking an answer back", trace -> trace.takeBack(check));
+    traces.change("taking an answer back", trace -> trace.takeBack(check));
   }
 
   /** Says that a mend did not cure the fault. */
   public void didNotHelp(String cause) {
-    change("\u201cIt did not help\u201d", trace -> trace.mendTried(cause));
+    traces.change("\u201cIt did not help\u201d", trace -> trace.mendTried(cause));
   }
 
   /** Takes back that a mend did not cure the fault. */
   public void takeBackMend(String cause) {
-    change("taking a mend back", trace -> trace.takeBackMend(cause));
+    traces.change("taking a mend back", trace -> trace.takeBackMend(cause));
   }
 
   /** Makes another step than the one advised; not before what safety demands has been passed. */
   public void pick(NextStep step) {
     if (trace().filter(Trace::isSafe).isPresent()) {
-      atOnce("choosing another step", tracing -> tracing.pick(step));
+      traces.atOnce("choosing another step", tracing -> tracing.pick(step));
     }
   }
 
   /** Says that the fault is mended, and what it was if that is known. */
   public void itIsMended(Optional<FaultCause> cause) {
-    atOnce("\u201cIt is mended\u201d", tracing -> tracing.mended(cause));
+    traces.atOnce("\u201cIt is mended\u201d", tracing -> tracing.mended(cause));
   }
 
   /** Goes on after all, from where the fault was said to be mended. */
   public void notMendedAfterAll() {
-    atOnce("\u201cIt is not mended after all\u201d", tracing -> tracing.with(tracing.trace()));
+    traces.atOnce(
+        "\u201cIt is not mended after all\u201d", tracing -> tracing.with(tracing.trace()));
+  }
+
+  /** How many answers have been given to a symptom's trace on the chosen boat. */
+  public int answersGiven(String symptom) {
+    return traces.answersGiven(symptom);
   }
 
   /** Leaves the trace as it stands, to choose another symptom. */
   public void leave() {
-    key().filter(key -> tracings.of(key).isEmpty()).ifPresent(weighings::drop);
-    session.boat().ifPresent(boat -> tracings.leave(boat.id()));
-    tell();
+    traces.leave();
   }
 
   /** Forgets the trace that is shown, to choose another symptom. */
   public void finish() {
-    key().ifPresent(this::forget);
-    leave();
-  }
-
-  private void forget(TraceKey key) {
-    weighings.drop(key);
-    tracings.forget(key);
-    undos.remove(key);
-    kept.drop(key);
+    traces.finish();
   }
 
   /** Takes all answers back and begins the same trace anew. */
   public void startAgain() {
-    tracing()
-        .filter(tracing -> !tracing.trace().trail().isEmpty() || tracing.picked().isPresent())
-        .ifPresent(
-            tracing ->
-                weigh(
-                    "starting again",
-                    tracing.with(
-                        Trace.begin(
-                            tracing.trace().fault(), () -> guard.begins("planning a step")))));
+    traces.startAgain();
   }
 
   /** What would be undone in the trace that is shown, in words: "the answer". */
   public Optional<String> undoes() {
-    return key().map(undos::get).flatMap(Undo::what);
+    return traces.undoes();
   }
 
   /** What would be done again in the trace that is shown. */
   public Optional<String> redoes() {
-    return key().map(undos::get).flatMap(Undo::whatAgain);
+    return traces.redoes();
   }
 
   /** Undoes what was done last in the trace that is shown; without effect when nothing was. */
   public void undo() {
-    step(Undo::back);
+    traces.undo();
   }
 
   /** Does again what was undone last. */
   public void redo() {
-    step(Undo::forward);
-  }
-
-  private void step(java.util.function.BiFunction<Undo, BoatTrace, Optional<BoatTrace>> move) {
-    Optional<TraceKey> key = key();
-    Optional<BoatTrace> now = tracing();
-    if (key.isEmpty() || now.isEmpty() || !undos.containsKey(key.get())) {
-      return;
-    }
-    if (weighings.wanted(key.get()).isPresent()) {
-      weighings.drop(key.get());
-      tell();
-      bringUpToDate(key.get());
-      return;
-    }
-    move.apply(undos.get(key.get()), now.get())
-        .ifPresent(
-            other -> {
-              keep(other);
-              bringUpToDate(key.get());
-            });
-  }
-
-  private void change(String what, UnaryOperator<Trace> change) {
-    tracing()
-        .ifPresent(
-            shown -> {
-              BoatTrace base = weighings.wanted(shown.key()).orElse(shown);
-              Trace changed = change.apply(base.trace());
-              if (changed != base.trace()) {
-                weigh(what, base.with(changed));
-              }
-            });
-  }
-
-  private void weigh(String what, BoatTrace wanted) {
-    work(
-        wanted.key(),
-        Optional.of(wanted),
-        () -> {
-          wanted.trace().workedOut();
-          return wanted;
-        },
-        done -> {
-          note(what, done.key());
-          keep(done);
-          bringUpToDate(done.key());
-        });
-  }
-
-  private void atOnce(String what, UnaryOperator<BoatTrace> change) {
-    tracing()
-        .ifPresent(
-            tracing -> {
-              weighings.drop(tracing.key());
-              note(what, tracing.key());
-              keep(change.apply(tracing));
-              bringUpToDate(tracing.key());
-            });
-  }
-
-  private void note(String what, TraceKey key) {
-    tracings
-        .of(key)
-        .ifPresent(before -> undos.computeIfAbsent(key, unseen -> new Undo()).done(what, before));
-  }
-
-  private <T> void work(
-      TraceKey key,
-      Optional<BoatTrace> wanted,
-      java.util.concurrent.Callable<T> work,
-      Consumer<T> done) {
-    weighings.run(key, wanted, work, done, this::tell);
-    if (weighings.isBusy(key)) {
-      tell();
-    }
-  }
-
-  private void keep(BoatTrace tracing) {
-    tracings.keep(tracing);
-    kept.keep(tracing);
-    tell();
-  }
-
-  /** Works a trace out anew when files have changed or a day has passed since it was. */
-  private void bringUpToDate(TraceKey key) {
-    Optional<Fitting> fitting =
-        session.fitting().filter(boat -> boat.boat().id().equals(key.boat()));
-    Optional<BoatTrace> old =
-        tracings
-            .of(key)
-            .filter(tracing -> !tracing.isOf(session.workspace(), session.today()))
-            .filter(tracing -> weighings.wanted(key).isEmpty());
-    if (fitting.isPresent() && old.isPresent()) {
-      TraceReplay again = again(fitting.get());
-      work(key, Optional.empty(), () -> again.of(old.get()), found -> renewed(key, found));
-    }
-  }
-
-  private void renewed(TraceKey key, Optional<TraceReplay.Renewed> found) {
-    if (found.isEmpty()) {
-      gone(key);
-      return;
-    }
-    int leftOut = found.get().leftOut();
-    if (leftOut > 0) {
-      notices.warn(
-          "The library has changed: "
-              + (leftOut == 1 ? "1 of your answers fits" : leftOut + " of your answers fit")
-              + " no check any longer and "
-              + (leftOut == 1 ? "is" : "are")
-              + " left out of the trace.");
-    }
-    keep(found.get().tracing());
-    bringUpToDate(key);
-  }
-
-  private void gone(TraceKey key) {
-    weighings.drop(key);
-    tracings.forget(key);
-    undos.remove(key);
-    notices.warn(
-        "The library no longer has the symptom \u201c"
-            + Sentences.spoken(key.symptom())
-            + "\u201d for this boat, so its trace has ended.");
-    tell();
+    traces.redo();
   }
 
   private void sessionChanged() {
@@ -436,6 +254,6 @@ public final class TraceModel extends Observed {
     }
     where.check();
     tell();
-    key().ifPresent(this::bringUpToDate);
+    traces.bringUpToDate();
   }
 }

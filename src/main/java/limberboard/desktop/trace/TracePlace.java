@@ -37,7 +37,7 @@ public final class TracePlace implements Place {
   private final BeforePanel before;
   private final CautionsPanel cautions;
   private final TracingPanel tracing;
-  private String shown = "";
+  private Optional<TraceModel.At> shown = Optional.empty();
 
   /**
    * Puts the place together.
@@ -208,9 +208,9 @@ public final class TracePlace implements Place {
           default -> stage;
         };
     cards.show(panel, card.name());
-    String step = stage + " " + model.step().map(found -> found.kind() + found.id()).orElse("");
-    if (!step.equals(shown)) {
-      shown = step;
+    Optional<TraceModel.At> at = Optional.of(model.at());
+    if (!at.equals(shown)) {
+      shown = at;
       focus(stage);
     }
   }

@@ -50,7 +50,7 @@ final class TracingPanel extends JPanel {
   private final JPanel view = new JPanel(views);
   private final Column top = new Column(2);
   private Sides sides;
-  private String shown = "";
+  private transient Optional<TraceModel.At> shown = Optional.empty();
 
   TracingPanel(
       TraceModel model,
@@ -149,7 +149,7 @@ final class TracingPanel extends JPanel {
 
   /** Prints what is looked at: the tree, or else where the trace stands. */
   Optional<Runnable> print() {
-    if (model.stage().ordinal() < Stage.CHECK.ordinal()) {
+    if (!model.stage().isUnderWay()) {
       return Optional.empty();
     }
     return aspects.now() == Aspect.TREE ? tree.print() : Optional.of(papers::printTrace);
@@ -208,15 +208,15 @@ final class TracingPanel extends JPanel {
   private void refresh() {
     Stage stage = model.stage();
     Optional<Trace> trace = model.trace();
-    if (trace.isEmpty() || stage.ordinal() < Stage.CHECK.ordinal()) {
+    if (trace.isEmpty() || !stage.isUnderWay()) {
       return;
     }
     Boat boat = trace.get().fault().fitting().boat();
     bar.refresh(trace.get().fault().page().title() + ", on " + boat.name());
     fill(trace.get(), stage);
-    String step = stage + model.step().map(next -> next.kind() + next.id()).orElse("");
-    if (!step.equals(shown)) {
-      shown = step;
+    Optional<TraceModel.At> at = Optional.of(model.at());
+    if (!at.equals(shown)) {
+      shown = at;
       sides.showMain();
       bar.stepIsShown();
     }

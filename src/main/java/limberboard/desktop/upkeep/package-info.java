@@ -8,9 +8,8 @@
  *   <li>write a model without Swing that takes an {@link
  *       limberboard.desktop.upkeep.state.UpkeepModel}, listens to it, and works out in a {@link
  *       limberboard.desktop.base.Latest} what is to be shown; test it without a display;
- *   <li>write one class that implements {@link limberboard.desktop.base.View} and
- *       draws that model; what it may use comes in {@link
- *       limberboard.desktop.upkeep.state.UpkeepTools};
+ *   <li>write one class that implements {@link limberboard.desktop.base.View} and draws that model;
+ *       what it may use comes in {@link limberboard.desktop.upkeep.state.UpkeepTools};
  *   <li>add one line in {@link limberboard.desktop.upkeep.UpkeepPlace#make}.
  * </ol>
  *

@@ -36,8 +36,8 @@ import limberboard.words.DayText;
 public final class MendedEntry extends Column {
   private final transient UpkeepModel upkeep;
   private final transient LogModel log;
-  private final transient Map<String, EntryForm> forms = new HashMap<>();
-  private final transient Map<String, LogEntry> written = new HashMap<>();
+  private final transient Map<Key, EntryForm> forms = new HashMap<>();
+  private final transient Map<Key, LogEntry> written = new HashMap<>();
   private final Wrapped words = Text.plain("");
   private final Wrapped plan = Text.plain("");
   private final EntryFields fields;
@@ -53,6 +53,9 @@ public final class MendedEntry extends Column {
    * @param note what to remember, to be read over before it is written
    */
   public record Mend(String work, String note) {}
+
+  /** What is written of: one kind of work on one boat. */
+  private record Key(String boat, String work) {}
 
   /** Nothing to be written yet. */
   public MendedEntry(UpkeepModel upkeep, LogModel log) {
@@ -89,8 +92,8 @@ public final class MendedEntry extends Column {
     return fields.isVisible() ? fields.first() : Optional.empty();
   }
 
-  private Optional<String> key() {
-    return upkeep.boat().flatMap(boat -> mend.map(done -> boat.id() + " " + done.work()));
+  private Optional<Key> key() {
+    return upkeep.boat().flatMap(boat -> mend.map(done -> new Key(boat.id(), done.work())));
   }
 
   private Optional<Page<Procedure>> page() {
@@ -111,7 +114,7 @@ public final class MendedEntry extends Column {
   private void write() {
     Optional<LogEntry> entry = form().flatMap(EntryForm::entry);
     if (entry.isPresent()) {
-      String key = key().orElseThrow();
+      Key key = key().orElseThrow();
       log.add(
           List.of(entry.get()),
           () -> {

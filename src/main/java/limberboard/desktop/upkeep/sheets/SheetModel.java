@@ -76,11 +76,6 @@ public final class SheetModel<C, T extends SheetModel.HasSheet> extends Observed
     }
   }
 
-  /** What the sheet is made for. */
-  UpkeepModel upkeep() {
-    return upkeep;
-  }
-
   /** What is chosen. */
   C choice() {
     return choice;
