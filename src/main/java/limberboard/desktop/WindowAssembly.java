@@ -3,52 +3,33 @@ package limberboard.desktop;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import javax.swing.JComponent;
 import limberboard.boat.Boat;
 import limberboard.desktop.base.Activity;
 import limberboard.desktop.base.Background;
-import limberboard.desktop.base.Latest;
-import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Navigator;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.boats.BoatFormModel;
-import limberboard.desktop.boats.BoatsPlace;
-import limberboard.desktop.find.Found;
 import limberboard.desktop.find.SearchField;
 import limberboard.desktop.find.SearchModel;
-import limberboard.desktop.help.Guide;
-import limberboard.desktop.help.HelpPlace;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.pages.PagesModel;
-import limberboard.desktop.pages.PagesPlace;
-import limberboard.desktop.parts.Divider;
 import limberboard.desktop.parts.Keys;
-import limberboard.desktop.read.CutReader;
-import limberboard.desktop.read.PagePictures;
-import limberboard.desktop.read.PageRenderer;
-import limberboard.desktop.read.Papers;
-import limberboard.desktop.read.SheetReader;
 import limberboard.desktop.trace.Aspects;
 import limberboard.desktop.trace.KeptTraces;
 import limberboard.desktop.trace.TraceModel;
-import limberboard.desktop.trace.TracePlace;
 import limberboard.desktop.trace.WhyModel;
 import limberboard.desktop.tree.TreeModel;
 import limberboard.desktop.upkeep.UpkeepPlace;
-import limberboard.desktop.upkeep.WorkNotes;
 import limberboard.desktop.upkeep.entry.LogModel;
-import limberboard.desktop.upkeep.log.MendedEntry;
 import limberboard.desktop.upkeep.state.UpkeepModel;
-import limberboard.desktop.upkeep.state.UpkeepTools;
 import limberboard.desktop.window.Actions;
 import limberboard.desktop.window.MainWindow;
 import limberboard.library.file.UserFolders;
 import limberboard.library.file.WorkspaceFolders;
-import limberboard.print.picture.Pictures;
 
 /** Puts the window together: models, places, strip, and the ways between them. */
 final class WindowAssembly {
@@ -67,11 +48,7 @@ final class WindowAssembly {
   private final LogModel log;
   private final BoatFormModel boats;
   private final Loader loader;
-  private final Place tracePlace;
-  private final Place pagesPlace;
-  private final UpkeepPlace upkeepPlace;
-  private final Place boatsPlace;
-  private final HelpPlace helpPlace;
+  private final Places places;
   private final MainWindow window;
   private Opener opener = Opener.NONE;
 
@@ -104,18 +81,11 @@ final class WindowAssembly {
     this.log = new LogModel(session, outside.logs(), library);
     this.boats = new BoatFormModel(session, outside.boats(), library, notices);
     this.loader = new Loader(outside.reader(), outside.index(), library, session, search);
-    Pictures pictures = Pictures.in(outside.folders());
-    PagePictures drawings = new PagePictures(pictures);
-    PageRenderer renderer = new PageRenderer(pictures, outside.guard());
-    this.tracePlace = trace(drawings, renderer);
-    this.pagesPlace = pages(renderer);
-    this.upkeepPlace = upkeep(renderer);
-    this.boatsPlace = new BoatsPlace(boats, drawings, new Latest(pages), dividers());
+    this.places = new Places(this, outside);
     boats.afterSaving(loader::load);
     log.afterWriting(loader::load);
     session.onChange(this::rememberBoat);
     new VanishedBoat(session, notices);
-    this.helpPlace = help(renderer);
     this.window =
         new MainWindow(
             name(outside.folders()),
@@ -125,8 +95,9 @@ final class WindowAssembly {
             outside.memory(),
             activity,
             notices,
-            new SearchField(search, this::open),
-            List.of(tracePlace, pagesPlace, upkeepPlace, boatsPlace, helpPlace));
+            new SearchField(search, places::open),
+            places.all());
+    places.onGo(window::go);
     boats.onChange(() -> window.unsaved(unsaved()));
     wayBack();
   }
@@ -155,11 +126,6 @@ final class WindowAssembly {
     return last == null ? folders.root().toString() : last.toString();
   }
 
-  private HelpPlace help(PageRenderer renderer) {
-    return new HelpPlace(
-        Guide.packed(), follow -> new SheetReader(settings, renderer, pages, follow), dividers());
-  }
-
   /** Says who opens other workspaces. */
   void opener(Opener other) {
     opener = other;
@@ -169,7 +135,7 @@ final class WindowAssembly {
     return new Actions() {
       @Override
       public void newBoat() {
-        navigator().newBoat();
+        places.newBoat();
       }
 
       @Override
@@ -194,8 +160,7 @@ final class WindowAssembly {
 
       @Override
       public void help(String place) {
-        helpPlace.openFor(place);
-        window.go(helpPlace);
+        places.help(place);
       }
 
       @Override
@@ -210,72 +175,6 @@ final class WindowAssembly {
     return new Background(worker, outside.threads().event(), activity, notices);
   }
 
-  private Place trace(PagePictures drawings, PageRenderer renderer) {
-    return TracePlace.make(
-        session,
-        trace,
-        aspects,
-        pages,
-        drawings,
-        reader(renderer, navigator()::openPage),
-        navigator(),
-        new MendedEntry(upkeep, log),
-        outside.clipboard().andThen(text -> notices.tell("Copied.")),
-        reply -> {
-          outside.copied().accept(reply);
-          notices.tell("The answer is copied: paste it into your letter.");
-        },
-        dividers());
-  }
-
-  private Place pages(PageRenderer renderer) {
-    return new PagesPlace(
-        reading,
-        reader(renderer, reading::open).withFoot(),
-        outside.folders(),
-        new Latest(pages),
-        new WorkNotes(upkeep),
-        navigator(),
-        dividers());
-  }
-
-  private UpkeepPlace upkeep(PageRenderer renderer) {
-    return UpkeepPlace.make(
-        new UpkeepTools(
-            upkeep,
-            log,
-            pages,
-            papers(renderer),
-            () -> new SheetReader(settings, renderer, pages, id -> navigator().openPage(id)),
-            notices,
-            navigator(),
-            dividers()));
-  }
-
-  private CutReader reader(PageRenderer renderer, java.util.function.Consumer<String> follow) {
-    return new CutReader(session, settings, renderer, pages, papers(renderer), follow);
-  }
-
-  private Papers papers(PageRenderer renderer) {
-    return new Papers(renderer, pages, notices, outside.outlets());
-  }
-
-  private Divider.Memory dividers() {
-    Memory memory = outside.memory();
-    return new Divider.Memory() {
-      @Override
-      public OptionalInt place(String key) {
-        int place = memory.number("divider-" + key, 50, 950, -1);
-        return place < 0 ? OptionalInt.empty() : OptionalInt.of(place);
-      }
-
-      @Override
-      public void remember(String key, int thousandths) {
-        memory.remember("divider-" + key, Integer.toString(thousandths));
-      }
-    };
-  }
-
   private void rememberBoat() {
     if (session.isRead()) {
       outside.memory().remember("boat", session.chosen().orElse(""));
@@ -285,65 +184,6 @@ final class WindowAssembly {
   /** The first to hear of a change, so that the others find the new colours. */
   private void restyle() {
     Theme.apply(settings.theme(), settings.textPercent());
-  }
-
-  private void open(Found found) {
-    if (found.target() instanceof Found.BoatTarget boat) {
-      session.choose(Optional.of(boat.id()));
-      session.boat().filter(Boat::isEntered).ifPresentOrElse(this::showBoat, this::showTrace);
-    } else if (found.target() instanceof Found.MentionedBoat boat) {
-      session.choose(Optional.of(boat.id()));
-    } else if (found.target() instanceof Found.SymptomTarget symptom && symptom.fits()) {
-      navigator().trace(symptom.id());
-    } else {
-      navigator().openPage(found.target().id());
-    }
-  }
-
-  private void showBoat(Boat boat) {
-    navigator().openBoat(boat.id());
-  }
-
-  private void showTrace() {
-    window.go(tracePlace);
-  }
-
-  /** The ways between the places. */
-  Navigator navigator() {
-    return new Navigator() {
-      @Override
-      public void openPage(String id) {
-        reading.open(id);
-        window.go(pagesPlace);
-      }
-
-      @Override
-      public void trace(String symptom) {
-        if (trace.start(symptom)) {
-          window.go(tracePlace);
-        } else {
-          openPage(symptom);
-        }
-      }
-
-      @Override
-      public void openBoat(String id) {
-        boats.open(id);
-        window.go(boatsPlace);
-      }
-
-      @Override
-      public void logWork(String page) {
-        upkeepPlace.logWork(page);
-        window.go(upkeepPlace);
-      }
-
-      @Override
-      public void newBoat() {
-        window.go(boatsPlace);
-        boats.newBoat();
-      }
-    };
   }
 
   MainWindow window() {
@@ -390,8 +230,13 @@ final class WindowAssembly {
     return log;
   }
 
+  /** The ways between the places. */
+  Navigator navigator() {
+    return places;
+  }
+
   UpkeepPlace upkeepPlace() {
-    return upkeepPlace;
+    return places.upkeep();
   }
 
   BoatFormModel boats() {
@@ -405,9 +250,11 @@ final class WindowAssembly {
 
   /** The places by their names. */
   Place place(String id) {
-    return List.of(tracePlace, pagesPlace, upkeepPlace, boatsPlace, helpPlace).stream()
-        .filter(place -> place.id().equals(id))
-        .findFirst()
-        .orElseThrow();
+    return places.place(id);
+  }
+
+  /** What renders and works things out. */
+  Background pages() {
+    return pages;
   }
 }

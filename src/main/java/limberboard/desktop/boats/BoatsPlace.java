@@ -16,7 +16,7 @@ import limberboard.desktop.parts.Divider;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
-import limberboard.desktop.read.PagePictures;
+import limberboard.desktop.read.PlaceTools;
 
 /** The place where boats are entered and kept. */
 public final class BoatsPlace implements Place {
@@ -36,17 +36,15 @@ public final class BoatsPlace implements Place {
   /**
    * The place.
    *
+   * @param tools what places are made with
    * @param model what is shown
-   * @param pictures the models' drawings
-   * @param latest reads drawings
-   * @param dividers remembers dividers
    */
-  public BoatsPlace(
-      BoatFormModel model, PagePictures pictures, Latest latest, Divider.Memory dividers) {
+  public BoatsPlace(PlaceTools tools, BoatFormModel model) {
     this.model = model;
     list = new BoatListPanel(model);
     form = new BoatForm(model);
-    beside = new BesidePanel(model, pictures, latest, dividers);
+    beside =
+        new BesidePanel(model, tools.drawings(), new Latest(tools.background()), tools.dividers());
     Column empty = new Column(0).padded(40, 40, 40, 40);
     empty.add(nothing);
     shown.add(empty, "nothing");
@@ -59,9 +57,9 @@ public final class BoatsPlace implements Place {
             beside,
             "boats-beside",
             0.48,
-            dividers);
+            tools.dividers());
     shown.add(sides, "form");
-    panel.add(Divider.beside("boats-list", list, shown, 0.2, dividers));
+    panel.add(Divider.beside("boats-list", list, shown, 0.2, tools.dividers()));
     model.askUnsaved(this::ask);
     model.onChange(this::refresh);
     refresh();

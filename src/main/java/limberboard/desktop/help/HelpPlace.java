@@ -2,7 +2,6 @@ package limberboard.desktop.help;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.Icon;
 import javax.swing.JComponent;
@@ -12,6 +11,7 @@ import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Card;
 import limberboard.desktop.parts.CardList;
 import limberboard.desktop.parts.Divider;
+import limberboard.desktop.read.PlaceTools;
 import limberboard.desktop.read.SheetReader;
 
 /** The place where the user guide is read. */
@@ -27,13 +27,12 @@ public final class HelpPlace implements Place {
   /**
    * The place.
    *
+   * @param tools what places are made with
    * @param guide what is read
-   * @param readers makes a reader; given what follows a link
-   * @param dividers remembers the divider
    */
-  public HelpPlace(Guide guide, Readers readers, Divider.Memory dividers) {
+  public HelpPlace(PlaceTools tools, Guide guide) {
     this.guide = guide;
-    this.reader = readers.make(this::follow);
+    this.reader = tools.sheets(this::follow);
     contents =
         new CardList<Guide.Part>("Contents of the guide", HelpPlace::card)
             .framed()
@@ -48,14 +47,7 @@ public final class HelpPlace implements Place {
         });
     JScrollPane list = contents.scrolling();
     list.setBorder(BorderFactory.createEmptyBorder(14, 14, 10, 6));
-    panel = Divider.beside("help-contents", list, reader.pane(), 0.26, dividers);
-  }
-
-  /** Makes the reader of the place. */
-  @FunctionalInterface
-  public interface Readers {
-    /** A reader whose links lead here. */
-    SheetReader make(Consumer<String> follow);
+    panel = Divider.beside("help-contents", list, reader.pane(), 0.26, tools.dividers());
   }
 
   private static Card card(Guide.Part part) {

@@ -13,7 +13,7 @@ import limberboard.desktop.base.Place;
 import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Divider;
 import limberboard.desktop.parts.Sides;
-import limberboard.desktop.read.CutReader;
+import limberboard.desktop.read.PlaceTools;
 import limberboard.desktop.upkeep.WorkNotes;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Page;
@@ -34,29 +34,21 @@ public final class PagesPlace implements Place {
   /**
    * The place.
    *
+   * @param tools what places are made with
    * @param model what is shown
-   * @param reader shows pages
    * @param folders where the files of problems lie
-   * @param files reads files
    * @param notes tells when the work of a page is due
-   * @param navigator the ways to other places
-   * @param dividers remembers dividers
    */
-  public PagesPlace(
-      PagesModel model,
-      CutReader reader,
-      WorkspaceFolders folders,
-      Latest files,
-      WorkNotes notes,
-      Navigator navigator,
-      Divider.Memory dividers) {
+  public PagesPlace(PlaceTools tools, PagesModel model, WorkspaceFolders folders, WorkNotes notes) {
+    Navigator navigator = tools.navigator();
+    Divider.Memory dividers = tools.dividers();
     this.model = model;
     contents = new ContentsPanel(model, this::read);
     reading =
         new ReadingPanel(
             model,
-            reader,
-            new ProblemsPanel(model, folders, files, dividers),
+            tools.reader(model::open).withFoot(),
+            new ProblemsPanel(model, folders, new Latest(tools.background()), dividers),
             () -> model.page().ifPresent(page -> navigator.trace(page.id())));
     beside = new BoatPanel(model, notes, navigator);
     Sides right =

@@ -17,9 +17,8 @@ import limberboard.desktop.boats.WhichBoatPanel;
 import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Copied;
-import limberboard.desktop.parts.Divider;
 import limberboard.desktop.read.CutReader;
-import limberboard.desktop.read.PagePictures;
+import limberboard.desktop.read.PlaceTools;
 import limberboard.desktop.upkeep.log.MendedEntry;
 import limberboard.library.Library;
 import limberboard.print.sheet.ReplyText;
@@ -42,36 +41,30 @@ public final class TracePlace implements Place {
   /**
    * Puts the place together.
    *
-   * @param session tells library and boat
+   * @param tools what places are made with
    * @param model what is shown
    * @param aspects what of it is looked at
-   * @param background reads drawings
-   * @param drawings the drawings
-   * @param reader shows mends' pages
-   * @param navigator the ways to other places
    * @param entry offers to write a mend into the boat's log
    * @param clipboard takes text for other programs
    * @param answer takes the next step in words for a letter
-   * @param dividers remembers dividers
    */
   public static TracePlace make(
-      Session session,
+      PlaceTools tools,
       TraceModel model,
       Aspects aspects,
-      Background background,
-      PagePictures drawings,
-      CutReader reader,
-      Navigator navigator,
       MendedEntry entry,
       Consumer<String> clipboard,
-      Consumer<Copied> answer,
-      Divider.Memory dividers) {
+      Consumer<Copied> answer) {
+    Session session = tools.session();
+    Navigator navigator = tools.navigator();
+    Background background = tools.background();
+    CutReader reader = tools.reader(navigator::openPage);
     PageTitles names = new PageTitles(session);
-    TracePapers papers = new TracePapers(session, model, reader.papers());
+    TracePapers papers = new TracePapers(session, model, tools.papers());
     TracingPanel tracing =
         new TracingPanel(
             model,
-            new CheckCard(model, drawings, background, names),
+            new CheckCard(model, tools.drawings(), background, names),
             new MendCard(model, reader),
             new YardCard(model, clipboard),
             new MendedCard(model, entry, cause -> prevention(session, cause), navigator::openPage),
@@ -80,7 +73,7 @@ public final class TracePlace implements Place {
             new StepCautions(model),
             papers,
             deeds(model, papers, () -> copyAnswer(session, model, new Latest(background), answer)),
-            dividers);
+            tools.dividers());
     return new TracePlace(
         model,
         new WhichBoatPanel(
@@ -90,7 +83,7 @@ public final class TracePlace implements Place {
                 + " for it.",
             "Causes, checks and mends are cut to one boat.",
             navigator::newBoat),
-        new BeforePanel(model, drawings, background),
+        new BeforePanel(model, tools.drawings(), background),
         new CautionsPanel(model),
         tracing);
   }

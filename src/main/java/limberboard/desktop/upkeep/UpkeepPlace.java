@@ -101,7 +101,7 @@ public final class UpkeepPlace implements Place {
             "upkeep-boats",
             "what is due follows from its model, year, what is fitted, and its log.",
             "What is due is worked out for one boat.",
-            tools.navigator()::newBoat);
+            tools.place().navigator()::newBoat);
     this.top = new UpkeepTop(tools.upkeep(), tools.log(), this.aspects, this::look, this::back);
     view.setOpaque(false);
     aspects.forEach(aspect -> view.add(aspect.component(), aspect.id()));

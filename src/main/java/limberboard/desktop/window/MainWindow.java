@@ -5,11 +5,8 @@ import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
@@ -28,7 +25,6 @@ import limberboard.desktop.base.Settings;
 import limberboard.desktop.look.AppIcon;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.TextHabits;
-import limberboard.words.CountWords;
 
 /** The window. It remembers where it stood and which place was shown. */
 public final class MainWindow {
@@ -42,16 +38,13 @@ public final class MainWindow {
   private final JPanel shown = new JPanel(cards);
   private final List<Place> places;
   private final Memory memory;
-  private final Notices notices;
   private final PlaceRail rail;
   private final TopStrip strip;
   private final StatusLine status;
   private final Session session;
-  private final ViewMenu view;
   private final WindowMenu menu;
-  private final JComponent search;
   private final String workspace;
-  private final Actions actions;
+  private final WindowCommands commands;
   private Place current;
   private Runnable closed = () -> {};
   private Consumer<Place> went = place -> {};
@@ -80,17 +73,17 @@ public final class MainWindow {
       JComponent search,
       List<Place> places) {
     this.workspace = workspace;
-    this.actions = actions;
     this.session = session;
     this.memory = memory;
-    this.notices = notices;
     this.places = List.copyOf(places);
-    this.view = new ViewMenu(settings);
-    this.search = search;
-    this.menu = new WindowMenu(this::commands, view);
-    this.strip = new TopStrip(session, this::notEntered, search, menu);
+    ViewMenu view = new ViewMenu(settings);
+    this.commands =
+        new WindowCommands(
+            frame, actions, session, notices, view, search, () -> current, this::close);
+    this.menu = new WindowMenu(commands::all, view);
+    this.strip = new TopStrip(session, commands::notEntered, search, menu);
     this.rail = new PlaceRail(this.places, this::go);
-    this.status = new StatusLine(activity, this::atRest);
+    this.status = new StatusLine(activity, session);
     frame.setContentPane(content(new NoticeBand(notices)));
     frame.addPropertyChangeListener("graphicsConfiguration", e -> least());
     frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
@@ -127,82 +120,12 @@ public final class MainWindow {
     Keys.everywhere(root, "F6", () -> regions.move(1));
     Keys.everywhere(root, "shift F6", () -> regions.move(-1));
     Keys.everywhere(root, "F10", menu::open);
-    commands().values().forEach(group -> group.forEach(command -> command.bind(root)));
+    commands.all().values().forEach(group -> group.forEach(command -> command.bind(root)));
   }
 
   /** Marks the boat of this id, if any, as one whose form has changes that are not saved. */
   public void unsaved(Optional<String> boat) {
     strip.unsaved(boat);
-  }
-
-  /** Everything the window can do, by group. */
-  private Map<String, List<Command>> commands() {
-    Map<String, List<Command>> groups = new LinkedHashMap<>();
-    groups.put(
-        "Boat",
-        List.of(
-            Command.of("New boat", "control N", actions::newBoat),
-            new Command("A boat not entered …", List.of(), this::notEntered)));
-    groups.put(
-        "This place",
-        List.of(
-            Command.of("Print …", "control P", this::print),
-            Command.of("Find in it", "control F", this::find),
-            Command.of("Find the next", "F3", () -> findNext(true)),
-            Command.of("Find the one before", "shift F3", () -> findNext(false)),
-            Command.of("Search everything", "control L", () -> Regions.focus(search))));
-    groups.put(
-        "Text size",
-        List.of(
-            new Command(
-                "Larger",
-                List.of("control PLUS", "control EQUALS", "control shift EQUALS", "control ADD"),
-                () -> view.step(1)),
-            new Command(
-                "Smaller", List.of("control MINUS", "control SUBTRACT"), () -> view.step(-1)),
-            new Command("As usual", List.of("control 0", "control NUMPAD0"), view::usual)));
-    groups.put("Workspace", workspaces());
-    groups.put(
-        "Help",
-        List.of(
-            Command.of("User guide", "F1", () -> actions.help(current.id())),
-            new Command("About Limberboard", List.of(), actions::about)));
-    return groups;
-  }
-
-  private List<Command> workspaces() {
-    List<Command> all = new ArrayList<>();
-    all.add(Command.of("Open workspace …", "control O", actions::openWorkspace));
-    for (Path recent : actions.recent()) {
-      all.add(new Command("Open " + recent, List.of(), () -> actions.openWorkspace(recent)));
-    }
-    all.add(Command.of("Read the files again", "F5", actions::readAgain));
-    all.add(new Command("Close", List.of("control W", "control Q"), this::close));
-    return all;
-  }
-
-  private void notEntered() {
-    int lastYear = session.today().getYear() + 1;
-    UnknownBoatDialog.ask(frame, new UnknownBoat(session.library(), lastYear))
-        .ifPresent(boat -> session.choose(Optional.of(boat.id())));
-  }
-
-  private void find() {
-    current.find().ifPresentOrElse(Place.Find::begin, () -> Regions.focus(search));
-  }
-
-  private void findNext(boolean forward) {
-    current.find().ifPresent(find -> find.next(forward));
-  }
-
-  private void print() {
-    current
-        .print()
-        .ifPresentOrElse(
-            Runnable::run,
-            () ->
-                notices.tell(
-                    "There is nothing to print in " + current.name().title() + " just now."));
   }
 
   private List<JComponent> regions() {
@@ -284,20 +207,6 @@ public final class MainWindow {
     parts.add(workspace);
     parts.add("Limberboard");
     frame.setTitle(String.join(" \u00b7 ", parts));
-  }
-
-  private String atRest() {
-    if (!session.isRead()) {
-      return "The library has not been read yet";
-    }
-    int pages = session.library().pages().size();
-    int problems = session.workspace().problems().size();
-    return CountWords.of(pages, "page")
-        + ", "
-        + CountWords.of(session.workspace().boats().size(), "boat")
-        + (problems == 0
-            ? ""
-            : ", " + CountWords.of(problems, "problem") + " in the files: see Pages");
   }
 
   /** Closes the window once every place lets it. */

@@ -1,13 +1,14 @@
 package limberboard.desktop.window;
 
 import java.util.Optional;
-import java.util.function.Supplier;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import javax.swing.Timer;
 import limberboard.desktop.base.Activity;
+import limberboard.desktop.base.Session;
 import net.miginfocom.swing.MigLayout;
+import limberboard.words.CountWords;
 
 /** One line at the bottom: what is being done, or what there is. */
 final class StatusLine extends JPanel {
@@ -16,12 +17,12 @@ final class StatusLine extends JPanel {
   private final JProgressBar running = new JProgressBar();
   private final Timer pause = new Timer(MOMENT, e -> show(activity().now()));
   private final transient Activity activity;
-  private final transient Supplier<String> atRest;
+  private final transient Session session;
 
-  StatusLine(Activity activity, Supplier<String> atRest) {
+  StatusLine(Activity activity, Session session) {
     super(new MigLayout("insets 3 14 5 14, fillx", "[][grow]"));
     this.activity = activity;
-    this.atRest = atRest;
+    this.session = session;
     running.setIndeterminate(true);
     running.getAccessibleContext().setAccessibleName("Working");
     words.putClientProperty("FlatLaf.style", "foreground: $Limberboard.quiet");
@@ -48,6 +49,18 @@ final class StatusLine extends JPanel {
 
   private void show(Optional<String> doing) {
     running.setVisible(doing.isPresent());
-    words.setText(doing.map(what -> what + " …").orElseGet(atRest));
+    words.setText(doing.map(what -> what + " …").orElseGet(this::atRest));
+  }
+
+  private String atRest() {
+    if (!session.isRead()) {
+      return "The library has not been read yet";
+    }
+    int pages = session.library().pages().size();
+    int problems = session.workspace().problems().size();
+    return CountWords.of(pages, "page")
+        + ", "
+        + CountWords.of(session.workspace().boats().size(), "boat")
+        + (problems == 0 ? "" : ", " + CountWords.of(problems, "problem") + " in the files: see Pages");
   }
 }

@@ -56,10 +56,10 @@ public final class DueAspect implements View {
   /** The aspect. */
   public DueAspect(UpkeepTools tools, DueModel due, TickedWork wanted) {
     model = due;
-    papers = tools.papers();
+    papers = tools.place().papers();
     Runnable printing = () -> new DuePaper(model.upkeep()).give(papers::print);
     print = Buttons.plain("Print …", "due-print", printing);
-    details = new DueDetails(model, tools.navigator()::openPage);
+    details = new DueDetails(model, tools.place().navigator()::openPage);
     together = new Together("due", this::markTicked, () -> shop(wanted), model::untick);
     model.afterWriting(this::back);
     panel.setOpaque(false);
@@ -82,7 +82,7 @@ public final class DueAspect implements View {
             details,
             "upkeep-due",
             0.55,
-            tools.dividers());
+            tools.place().dividers());
     panel.add(sides);
     model.onChange(this::refresh);
     refresh();

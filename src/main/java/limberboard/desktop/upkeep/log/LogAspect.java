@@ -50,7 +50,7 @@ public final class LogAspect implements View {
   /** The aspect. */
   public LogAspect(UpkeepTools tools, LogListModel model) {
     this.model = model;
-    this.papers = tools.papers();
+    this.papers = tools.place().papers();
     form = new LogFormPanel(model, this::backToTable);
     correct =
         Buttons.plain(
@@ -65,7 +65,15 @@ public final class LogAspect implements View {
     undo = new UndoButtons("-here", tools.log(), this::backToTable);
     panel.setOpaque(false);
     sides =
-        new Sides(LEAST_WIDTH, "Log", left(), "Write", form, "upkeep-log", 0.64, tools.dividers());
+        new Sides(
+            LEAST_WIDTH,
+            "Log",
+            left(),
+            "Write",
+            form,
+            "upkeep-log",
+            0.64,
+            tools.place().dividers());
     panel.add(sides);
     Keys.focused(table, "ENTER", this::correct);
     Keys.focused(table, "F2", this::correct);

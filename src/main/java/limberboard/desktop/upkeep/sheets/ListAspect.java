@@ -31,7 +31,7 @@ public final class ListAspect implements View {
 
   /** The aspect. */
   public ListAspect(UpkeepTools tools, DueModel due, TickedWork wanted) {
-    model = new ListModel(tools.upkeep(), tools.background());
+    model = new ListModel(tools.upkeep(), tools.place().background());
     kind.setName("list-kind");
     kind.getAccessibleContext().setAccessibleName("Which list");
     kind.setRenderer(new ItemWords<ListKind>(ListWords::title));
@@ -44,7 +44,7 @@ public final class ListAspect implements View {
     everything.addActionListener(e -> model.everything(everything.isSelected()));
     Keys.focused(everything, "ENTER", everything::doClick);
     panel = new SheetPanel("list", model.sheet(), tools, kind, season, everything);
-    ticks = new ListTicks(model, due, wanted, tools.navigator()::openPage);
+    ticks = new ListTicks(model, due, wanted, tools.place().navigator()::openPage);
     sides =
         new Sides(
             LEAST_WIDTH,
@@ -54,7 +54,7 @@ public final class ListAspect implements View {
             ticks,
             "upkeep-list",
             0.62,
-            tools.dividers());
+            tools.place().dividers());
     model.sheet().onChange(this::refresh);
     refresh();
   }

@@ -23,7 +23,7 @@ public final class RiggingAspect implements View {
         new SheetPanel(
             "rigging",
             new SheetModel<>(
-                tools.upkeep(), tools.background(), Optional.empty(), RiggingAspect::make),
+                tools.upkeep(), tools.place().background(), Optional.empty(), RiggingAspect::make),
             tools);
   }
 

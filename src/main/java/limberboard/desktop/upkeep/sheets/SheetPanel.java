@@ -43,8 +43,8 @@ final class SheetPanel extends JPanel {
     super(new BorderLayout(0, 8));
     this.model = model;
     setOpaque(false);
-    reader = tools.sheets().get();
-    papers = tools.papers();
+    reader = tools.sheets();
+    papers = tools.place().papers();
     print = Buttons.plain("Print …", name + "-print", this::print);
     pdf = Buttons.plain("Save as PDF …", name + "-pdf", this::savePdf);
     csv = Buttons.plain("Save as CSV …", name + "-csv", "A table for a spreadsheet", this::saveCsv);

@@ -30,7 +30,7 @@ public final class ShoppingAspect implements View {
 
   /** The aspect. */
   public ShoppingAspect(UpkeepTools tools, TickedWork wanted) {
-    model = new ShoppingModel(tools.upkeep(), tools.background());
+    model = new ShoppingModel(tools.upkeep(), tools.place().background());
     season = new SeasonBox("shopping-season", model::season);
     offers = new OfferList(model);
     all = Buttons.plain("All", "shopping-all", () -> model.chooseAll(true));
@@ -47,7 +47,7 @@ public final class ShoppingAspect implements View {
             work(),
             "upkeep-shopping",
             0.72,
-            tools.dividers());
+            tools.place().dividers());
     wanted.onShop(model::chooseOnly);
     model.sheet().onChange(this::refresh);
     refresh();

@@ -40,7 +40,7 @@ public final class WorkingsAspect implements View {
             result.scrolling(),
             "upkeep-sum",
             0.42,
-            tools.dividers());
+            tools.place().dividers());
     rest.setOpaque(false);
     sides =
         new Sides(
@@ -51,7 +51,7 @@ public final class WorkingsAspect implements View {
             rest,
             "upkeep-workings",
             0.25,
-            tools.dividers());
+            tools.place().dividers());
     list.onChoose(sum -> sides.showOther());
   }
 

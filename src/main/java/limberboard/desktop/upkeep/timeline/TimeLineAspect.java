@@ -47,11 +47,11 @@ public final class TimeLineAspect implements View {
   /** The aspect. */
   public TimeLineAspect(UpkeepTools tools) {
     this.tools = tools;
-    this.model = new TimeLineModel(tools.upkeep(), tools.background());
+    this.model = new TimeLineModel(tools.upkeep(), tools.place().background());
     this.panel = new Watched();
     body.setName("time-line");
     words.setName("time-line-words");
-    words.framed().onChoose(row -> tools.navigator().openPage(row.page()));
+    words.framed().onChoose(row -> tools.place().navigator().openPage(row.page()));
     turn.setName("time-line-turn");
     JButton save = Buttons.plain("Save as PDF …", "save-due", this::save);
     JButton print =
@@ -97,11 +97,11 @@ public final class TimeLineAspect implements View {
   }
 
   private void save() {
-    new DuePaper(model.upkeep()).give(tools.papers()::save);
+    new DuePaper(model.upkeep()).give(tools.place().papers()::save);
   }
 
   private void printSheet() {
-    new DuePaper(model.upkeep()).give(tools.papers()::print);
+    new DuePaper(model.upkeep()).give(tools.place().papers()::print);
   }
 
   private Card card(TimeLine.Row row) {

@@ -1,0 +1,172 @@
+package limberboard.desktop;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Consumer;
+import limberboard.boat.Boat;
+import limberboard.desktop.base.Memory;
+import limberboard.desktop.base.Navigator;
+import limberboard.desktop.base.Place;
+import limberboard.desktop.boats.BoatsPlace;
+import limberboard.desktop.find.Found;
+import limberboard.desktop.help.Guide;
+import limberboard.desktop.help.HelpPlace;
+import limberboard.desktop.pages.PagesPlace;
+import limberboard.desktop.parts.Divider;
+import limberboard.desktop.read.PagePictures;
+import limberboard.desktop.read.PageRenderer;
+import limberboard.desktop.read.Papers;
+import limberboard.desktop.read.PlaceTools;
+import limberboard.desktop.trace.TracePlace;
+import limberboard.desktop.upkeep.UpkeepPlace;
+import limberboard.desktop.upkeep.WorkNotes;
+import limberboard.desktop.upkeep.log.MendedEntry;
+import limberboard.desktop.upkeep.state.UpkeepTools;
+import limberboard.print.picture.Pictures;
+
+/**
+ * The places of the window in their order, and the ways between them. A new place is one line in
+ * the constructor, and a way here only where other places lead to it.
+ */
+final class Places implements Navigator {
+  private final WindowAssembly desk;
+  private final UpkeepPlace upkeep;
+  private final HelpPlace help;
+  private final List<Place> all;
+  private Consumer<Place> go = place -> {};
+
+  Places(WindowAssembly desk, WindowServices outside) {
+    this.desk = desk;
+    PlaceTools tools = tools(outside);
+    upkeep = UpkeepPlace.make(new UpkeepTools(desk.upkeep(), desk.log(), tools));
+    help = new HelpPlace(tools, Guide.packed());
+    all =
+        List.of(
+            TracePlace.make(
+                tools,
+                desk.trace(),
+                desk.aspects(),
+                new MendedEntry(desk.upkeep(), desk.log()),
+                outside.clipboard().andThen(text -> desk.notices().tell("Copied.")),
+                outside
+                    .copied()
+                    .andThen(
+                        reply ->
+                            desk.notices()
+                                .tell("The answer is copied: paste it into your letter."))),
+            new PagesPlace(tools, desk.reading(), outside.folders(), new WorkNotes(desk.upkeep())),
+            upkeep,
+            new BoatsPlace(tools, desk.boats()),
+            help);
+  }
+
+  private PlaceTools tools(WindowServices outside) {
+    Pictures pictures = Pictures.in(outside.folders());
+    PageRenderer renderer = new PageRenderer(pictures, outside.guard());
+    return new PlaceTools(
+        desk.session(),
+        desk.settings(),
+        desk.pages(),
+        desk.notices(),
+        this,
+        dividers(outside.memory()),
+        new PagePictures(pictures),
+        renderer,
+        new Papers(renderer, desk.pages(), desk.notices(), outside.outlets()));
+  }
+
+  private static Divider.Memory dividers(Memory memory) {
+    return new Divider.Memory() {
+      @Override
+      public OptionalInt place(String key) {
+        int place = memory.number("divider-" + key, 50, 950, -1);
+        return place < 0 ? OptionalInt.empty() : OptionalInt.of(place);
+      }
+
+      @Override
+      public void remember(String key, int thousandths) {
+        memory.remember("divider-" + key, Integer.toString(thousandths));
+      }
+    };
+  }
+
+  /** Says what shows a place. */
+  void onGo(Consumer<Place> action) {
+    go = action;
+  }
+
+  /** All of them, in the order in which they are offered. */
+  List<Place> all() {
+    return all;
+  }
+
+  /** A place by its name. */
+  Place place(String id) {
+    return all.stream().filter(place -> place.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  UpkeepPlace upkeep() {
+    return upkeep;
+  }
+
+  private void go(String id) {
+    go.accept(place(id));
+  }
+
+  /** Goes to the guide's part about a place. */
+  void help(String place) {
+    help.openFor(place);
+    go.accept(help);
+  }
+
+  /** Goes to what was found. */
+  void open(Found found) {
+    if (found.target() instanceof Found.BoatTarget boat) {
+      desk.session().choose(Optional.of(boat.id()));
+      desk.session()
+          .boat()
+          .filter(Boat::isEntered)
+          .ifPresentOrElse(entered -> openBoat(entered.id()), () -> go("trace"));
+    } else if (found.target() instanceof Found.MentionedBoat boat) {
+      desk.session().choose(Optional.of(boat.id()));
+    } else if (found.target() instanceof Found.SymptomTarget symptom && symptom.fits()) {
+      trace(symptom.id());
+    } else {
+      openPage(found.target().id());
+    }
+  }
+
+  @Override
+  public void openPage(String id) {
+    desk.reading().open(id);
+    go("pages");
+  }
+
+  @Override
+  public void trace(String symptom) {
+    if (desk.trace().start(symptom)) {
+      go("trace");
+    } else {
+      openPage(symptom);
+    }
+  }
+
+  @Override
+  public void openBoat(String id) {
+    desk.boats().open(id);
+    go("boats");
+  }
+
+  @Override
+  public void logWork(String page) {
+    upkeep.logWork(page);
+    go.accept(upkeep);
+  }
+
+  @Override
+  public void newBoat() {
+    go("boats");
+    desk.boats().newBoat();
+  }
+}
