@@ -14,9 +14,7 @@ import limberboard.boat.Boat;
 import limberboard.boat.LogEntry;
 import limberboard.desktop.base.Listeners;
 import limberboard.desktop.base.Observed;
-import limberboard.desktop.upkeep.entry.Counted;
 import limberboard.desktop.upkeep.entry.EntryForm;
-import limberboard.desktop.upkeep.entry.EntryForm.Doing;
 import limberboard.desktop.upkeep.entry.LogModel;
 import limberboard.desktop.upkeep.state.DueLine;
 import limberboard.desktop.upkeep.state.UpkeepModel;
@@ -43,9 +41,6 @@ public final class DueModel extends Observed {
   private Filter filter = Filter.ALL;
   private boolean coming;
   private final Listeners afterWriting = new Listeners();
-
-  /** The form that is open, and what it is for. */
-  private record Marking(List<String> dues, EntryForm form) {}
 
   public DueModel(UpkeepModel upkeep, LogModel log) {
     this.upkeep = upkeep;
@@ -199,9 +194,9 @@ public final class DueModel extends Observed {
 
   /** The form for marking the selected or the ticked work done, while it is open. */
   public Optional<EntryForm> form() {
-    Optional<String> now = selected().map(Due::id);
+    Optional<Due> now = selected();
     return open()
-        .filter(open -> open.dues().size() > 1 || open.dues().equals(now.stream().toList()))
+        .filter(open -> open.dues().size() > 1 || open.isOf(now.stream().toList()))
         .map(Marking::form);
   }
 
@@ -233,7 +228,7 @@ public final class DueModel extends Observed {
   /** Opens one form for all that is ticked. */
   public void markTicked() {
     List<Due> dues = ticked();
-    Predicate<Marking> same = open -> open.dues().equals(dues.stream().map(Due::id).toList());
+    Predicate<Marking> same = open -> open.isOf(dues);
     if (!dues.isEmpty() && open().filter(same).isEmpty()) {
       dues.stream().findFirst().filter(due -> dues.size() == 1).ifPresent(d -> select(d.id()));
       open(dues);
@@ -242,17 +237,8 @@ public final class DueModel extends Observed {
 
   private void open(List<Due> dues) {
     Boat boat = boat().orElseThrow();
-    TreeSet<String> uses = new TreeSet<>();
-    dues.forEach(due -> uses.addAll(Counted.uses(boat, due.work().details().interval())));
-    List<Doing> doings = dues.stream().map(DueModel::doing).toList();
-    EntryForm form = new EntryForm(doings, upkeep.today(), List.copyOf(uses));
-    marking.put(boat.id(), new Marking(dues.stream().map(Due::id).toList(), form));
+    marking.put(boat.id(), Marking.of(boat, dues, upkeep.today()));
     tell();
-  }
-
-  private static Doing doing(Due due) {
-    Optional<String> of = due.after().map(page -> page.id());
-    return new Doing(of.isPresent() ? LogEvents.LOOKED_AGAIN : due.work().id(), of, due.title());
   }
 
   /** Closes the form without writing anything. */
