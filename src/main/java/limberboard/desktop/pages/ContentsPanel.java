@@ -26,8 +26,8 @@ import javax.swing.tree.TreePath;
 import javax.swing.tree.TreeSelectionModel;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Keys;
-import limberboard.words.CountWords;
 import limberboard.desktop.parts.When;
+import limberboard.words.CountWords;
 
 /** The contents as a tree with a filter above it. */
 final class ContentsPanel extends JPanel {

@@ -7,8 +7,8 @@ import javax.swing.JProgressBar;
 import javax.swing.Timer;
 import limberboard.desktop.base.Activity;
 import limberboard.desktop.base.Session;
-import net.miginfocom.swing.MigLayout;
 import limberboard.words.CountWords;
+import net.miginfocom.swing.MigLayout;
 
 /** One line at the bottom: what is being done, or what there is. */
 final class StatusLine extends JPanel {
@@ -61,6 +61,8 @@ final class StatusLine extends JPanel {
     return CountWords.of(pages, "page")
         + ", "
         + CountWords.of(session.workspace().boats().size(), "boat")
-        + (problems == 0 ? "" : ", " + CountWords.of(problems, "problem") + " in the files: see Pages");
+        + (problems == 0
+            ? ""
+            : ", " + CountWords.of(problems, "problem") + " in the files: see Pages");
   }
 }

@@ -18,7 +18,6 @@ import limberboard.desktop.upkeep.entry.EntryForm;
 import limberboard.desktop.upkeep.entry.LogModel;
 import limberboard.desktop.upkeep.state.DueLine;
 import limberboard.desktop.upkeep.state.UpkeepModel;
-import limberboard.library.value.LogEvents;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Due.Group;
 

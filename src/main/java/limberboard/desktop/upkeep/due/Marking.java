@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import limberboard.boat.Boat;
-import limberboard.library.value.LogEvents;
 import limberboard.desktop.upkeep.entry.Counted;
 import limberboard.desktop.upkeep.entry.EntryForm;
 import limberboard.desktop.upkeep.entry.EntryForm.Doing;
 import limberboard.library.page.Page;
+import limberboard.library.value.LogEvents;
 import limberboard.upkeep.Due;
 
 /**
