@@ -5,9 +5,10 @@
  * import java.util.List;
  * import limberboard.print.type.*;
  *
- * assert TextWidth.of("mast", 10, true) > TextWidth.of("mast", 10, false);
- * List<String> lines = TextWidth.wrap("Turn the shaft by hand and listen.", 10, false, 80);
- * assert lines.size() > 1 && lines.stream().allMatch(line -> TextWidth.of(line, 10, false) <= 80);
+ * TextMeasure inter = FontMeasure.inter(10);
+ * assert inter.width("mast", true) > inter.width("mast", false);
+ * List<String> lines = inter.lines("Turn the shaft by hand and listen.", false, 80, 9);
+ * assert lines.size() > 1 && lines.stream().allMatch(line -> inter.width(line, false) <= 80);
  * }</pre>
  *
  * <p><b>Choices made.</b> One typeface lies in the program, so that screen, paper and drawings
