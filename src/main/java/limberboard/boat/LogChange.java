@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A change made to a boat's log, which {@link LogBook} can take back and make again.
+ * A change made to a boat's log, which {@link LogWriter} can take back and make again.
  *
  * @param boat the boat's id
  * @param taken the entries that were taken out, with the lines they had

@@ -29,7 +29,7 @@ final class LogReader {
 
   Read read(Path log) {
     String file = folders.relative(log);
-    TextFile.Result text = TextFile.read(folders, log, LogBook.LARGEST);
+    TextFile.Result text = TextFile.read(folders, log, LogWriter.LARGEST);
     List<Problem> problems = new ArrayList<>(text.problems());
     List<LogEntry> entries = new ArrayList<>();
     if (problems.isEmpty()) {

@@ -5,12 +5,12 @@ import limberboard.library.page.Material;
 import limberboard.library.page.Page;
 
 /**
- * What is in a boat's store. Immutable.
+ * What is in a boat's stock. Immutable.
  *
  * @param items in the order of the file
  */
 public record Stock(List<StockItem> items) {
-  /** An empty store. */
+  /** An empty stock. */
   public static final Stock NONE = new Stock(List.of());
 
   /** Copies the list. */

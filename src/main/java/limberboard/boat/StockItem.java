@@ -7,7 +7,7 @@ import limberboard.library.page.Material;
 import limberboard.library.page.Page;
 
 /**
- * One thing in a boat's store: one pack, one remnant of rope, or a number of pieces.
+ * One thing in a boat's stock: one pack, one remnant of rope, or a number of pieces.
  *
  * @param material the material's page
  * @param left how much is left, in the material's counting unit; for pieces a plain number

@@ -20,7 +20,7 @@ import limberboard.library.value.CountingUnit;
 import limberboard.library.value.KnownUnit;
 import limberboard.library.value.QuantityText;
 
-/** Reads a boat's store; a broken line is reported and left out, the rest is read. */
+/** Reads a boat's stock; a broken line is reported and left out, the rest is read. */
 final class StockReader {
   static final String STOCK = "stock.csv";
   private static final List<String> COLUMNS =
@@ -34,7 +34,7 @@ final class StockReader {
     this.library = library;
   }
 
-  /** The store, with what is wrong in its file. */
+  /** The stock, with what is wrong in its file. */
   record Read(Stock stock, List<Problem> problems) {}
 
   /** Why a line cannot be used. */

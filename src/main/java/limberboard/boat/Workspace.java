@@ -12,7 +12,7 @@ import limberboard.library.problem.Problem;
  *
  * @param library the pages
  * @param boats the boats that could be read, by id
- * @param stocks what is in the boats' stores, by the boat's id; a boat without a store file is
+ * @param stocks what is in the boats' stocks, by the boat's id; a boat without a stock file is
  *     absent
  * @param cases recorded cases, by id
  * @param problems everything wrong in the workspace's files, the library's included
@@ -52,7 +52,7 @@ public record Workspace(
         .or(() -> NotEntered.of(id, library));
   }
 
-  /** What is in a boat's store; nothing where it has no store file. */
+  /** What is in a boat's stock; nothing where it has no stock file. */
   public Stock stock(Boat boat) {
     return stocks.getOrDefault(boat.id(), Stock.NONE);
   }

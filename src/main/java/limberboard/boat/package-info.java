@@ -33,7 +33,7 @@
  * <p>The cautions of work are worked out here and nowhere else ({@link
  * limberboard.boat.WorkCautions}), so that no output knows fewer than another.
  *
- * <p><b>Writing.</b> {@link limberboard.boat.LogBook} changes logs and {@link
+ * <p><b>Writing.</b> {@link limberboard.boat.LogWriter} changes logs and {@link
  * limberboard.boat.BoatWriter} boats, each under a lock and from what the file holds at that
  * moment; all that was not to be changed stays to the letter, and what was written has been read
  * again. There is one grammar for reading and for writing: {@link limberboard.boat.LogDay}, {@link

@@ -13,12 +13,12 @@ import java.util.concurrent.Callable;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.HourMeter;
-import limberboard.boat.LogBook;
 import limberboard.boat.LogCount;
 import limberboard.boat.LogDay;
 import limberboard.boat.LogEntry;
 import limberboard.boat.LogHours;
 import limberboard.boat.LogNote;
+import limberboard.boat.LogWriter;
 import limberboard.boat.Typed;
 import limberboard.boat.Workspace;
 import limberboard.library.file.WorkspaceFolders;
@@ -96,7 +96,7 @@ final class DoneCommand implements Callable<Integer> {
           ExitCode.NOT_FOUND, found.name() + " has no log: nobody has entered that boat yet");
     }
     check(read);
-    LogBook book = new LogBook(folders);
+    LogWriter book = new LogWriter(folders);
     LogEntry entry = undo ? last(found) : entry();
     refuse(undo ? book.remove(found.id(), entry) : book.add(found.id(), entry));
     Afterwards after = afterwards(folders, found, entry);
@@ -201,8 +201,8 @@ final class DoneCommand implements Callable<Integer> {
                         + "; nothing was changed"));
   }
 
-  private static void refuse(LogBook.Outcome outcome) {
-    if (outcome instanceof LogBook.Refused refused) {
+  private static void refuse(LogWriter.Outcome outcome) {
+    if (outcome instanceof LogWriter.Refused refused) {
       throw new Failure(ExitCode.IO, refused.problem().toString());
     }
   }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import limberboard.boat.Doubts;
+import limberboard.boat.BoatQuestions;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.calendar.UpkeepCalendar;
@@ -77,7 +77,7 @@ final class DueCommand implements Callable<Integer> {
     if (!json && (ics.isPresent() || files.isAsked())) {
       return ExitCode.OK;
     }
-    Doubts doubts = new Doubts(folders, session.today());
+    BoatQuestions doubts = new BoatQuestions(folders, session.today());
     if (json) {
       printJson(read, fittings, doubts);
     } else {
@@ -106,7 +106,7 @@ final class DueCommand implements Callable<Integer> {
     new OutFiles(session, folders, json).text(ics.orElseThrow(), text);
   }
 
-  private void print(Workspace read, List<Fitting> fittings, Doubts doubts) {
+  private void print(Workspace read, List<Fitting> fittings, BoatQuestions doubts) {
     DueText text = new DueText(session.out());
     for (int i = 0; i < fittings.size(); i++) {
       if (i > 0) {
@@ -117,7 +117,7 @@ final class DueCommand implements Callable<Integer> {
     }
   }
 
-  private void printJson(Workspace read, List<Fitting> fittings, Doubts doubts) {
+  private void printJson(Workspace read, List<Fitting> fittings, BoatQuestions doubts) {
     List<DueView> views =
         fittings.stream()
             .map(

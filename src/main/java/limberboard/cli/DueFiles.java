@@ -3,7 +3,7 @@ package limberboard.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import limberboard.boat.Doubts;
+import limberboard.boat.BoatQuestions;
 import limberboard.boat.Workspace;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.print.drawing.TimeLineDrawing;
@@ -45,7 +45,7 @@ final class DueFiles {
   void write(CommandContext session, WorkspaceFolders folders, Workspace read, List<Upkeep> boats) {
     OutFiles files = new OutFiles(session, folders, true);
     Upkeep first = boats.get(0);
-    Doubts doubts = new Doubts(folders, session.today());
+    BoatQuestions doubts = new BoatQuestions(folders, session.today());
     csv.ifPresent(file -> files.text(file, DueCsv.of(boats)));
     svg.ifPresent(file -> files.text(file, TimeLineDrawing.whole(TimeLine.of(first, SEASONS))));
     pdf.ifPresent(

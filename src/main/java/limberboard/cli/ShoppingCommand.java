@@ -26,8 +26,8 @@ import picocli.CommandLine.Option;
     name = "shopping",
     mixinStandardHelpOptions = true,
     description = {
-      "Lists what to get for work on a boat: materials added up and rounded up to packs, what the"
-          + " store has, what must not be mixed, and the tools.",
+      "Lists what to get for work on a boat: materials added up and rounded up to packs, what is"
+          + " in stock, what must not be mixed, and the tools.",
       "As text if nothing else is asked for; --pdf for paper, --csv for a table, --json for"
           + " programs."
     })

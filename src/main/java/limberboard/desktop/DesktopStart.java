@@ -8,7 +8,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.Optional;
 import limberboard.boat.BoatWriter;
-import limberboard.boat.LogBook;
+import limberboard.boat.LogWriter;
 import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.KeptValues;
 import limberboard.desktop.base.Memory;
@@ -70,7 +70,7 @@ final class DesktopStart {
         reader,
         new OpenIndex(folders)::update,
         BoatStore.of(new BoatWriter(folders)),
-        LogStore.of(new LogBook(folders)),
+        LogStore.of(new LogWriter(folders)),
         new TraceFiles(UserFolders.here(), folders),
         Guard.NONE,
         Clock.systemDefaultZone(),

@@ -11,7 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import limberboard.boat.BoatWriter;
-import limberboard.boat.LogBook;
+import limberboard.boat.LogWriter;
 import limberboard.desktop.base.Forgetful;
 import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Memory;
@@ -111,7 +111,7 @@ public final class WindowPictures {
         WindowServices.Reader.of(folders),
         library -> query -> SearchResults.none(),
         (library, base, boat) -> new BoatWriter.Saved(boat),
-        LogStore.of(new LogBook(folders)),
+        LogStore.of(new LogWriter(folders)),
         TraceStore.NONE,
         Guard.NONE,
         Clock.fixed(today.atStartOfDay(ZoneOffset.UTC).toInstant(), ZoneOffset.UTC),

@@ -147,7 +147,7 @@ final class PageParser {
       return head;
     }
     List<String> zones = new ArrayList<>();
-    model.places().forEach(zone -> zones.add(zone.id()));
+    model.drawnZones().forEach(zone -> zones.add(zone.id()));
     return new Head(
         head.title(),
         head.summary(),

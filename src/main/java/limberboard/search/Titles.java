@@ -18,7 +18,7 @@ final class Titles {
   Titles(Library library) {
     this.library = library;
     for (Page<Model> model : library.all(Model.class)) {
-      for (Model.Zone zone : model.details().places()) {
+      for (Model.Zone zone : model.details().drawnZones()) {
         zones.computeIfAbsent(zone.id(), key -> new TreeSet<>()).add(zone.title());
       }
     }

@@ -50,7 +50,7 @@ final class FollowUps {
   }
 
   /** All that are open on the day, or have been open without having lapsed. */
-  List<FollowUp> open(WorkHistory history) {
+  List<FollowUp> open(LoggedWork history) {
     List<FollowUp> open = new ArrayList<>();
     for (String work : log.stream().map(LogEntry::work).distinct().sorted().toList()) {
       Optional<Page<Procedure>> page = library.procedure(work);

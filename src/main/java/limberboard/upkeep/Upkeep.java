@@ -26,7 +26,7 @@ public final class Upkeep {
   private final BoatCalendar calendar;
   private final PhaseWindows windows;
   private final List<RunningInterval> running;
-  private final WorkHistory history;
+  private final LoggedWork history;
   private final FollowUps followUps;
   private final List<Due> all;
 
@@ -34,7 +34,7 @@ public final class Upkeep {
     this.library = library;
     this.calendar = BoatCalendar.of(fitting);
     this.windows = new PhaseWindows(calendar.seasons());
-    this.history = new WorkHistory(calendar.log(), library, fitting.boat().ageFrom());
+    this.history = new LoggedWork(calendar.log(), library, fitting.boat().ageFrom());
     this.followUps = new FollowUps(library, calendar.log(), fitting.on());
     this.running = running(library, calendar);
     this.all = reckoned();

@@ -130,7 +130,9 @@ final class Endurance {
             (i + 1) + " killed, " + said.size() + " entries, " + wrong.size() + " lost");
       }
     }
-    hold(new LogBook(folders).add(BOAT, entry("last")) instanceof LogBook.Written, "a last entry");
+    hold(
+        new LogWriter(folders).add(BOAT, entry("last")) instanceof LogWriter.Written,
+        "a last entry");
     Boat boat = boat();
     Boat named = changed(boat, "note", 1);
     hold(
@@ -235,10 +237,10 @@ final class Endurance {
     private Writers() {}
 
     static void log(Path folder, String name, int count) {
-      LogBook book = new LogBook(new WorkspaceFolders(folder));
+      LogWriter book = new LogWriter(new WorkspaceFolders(folder));
       for (int i = 1; count == 0 || i <= count; i++) {
-        LogBook.Outcome outcome = book.add(BOAT, entry(name + " " + i));
-        if (outcome instanceof LogBook.Written) {
+        LogWriter.Outcome outcome = book.add(BOAT, entry(name + " " + i));
+        if (outcome instanceof LogWriter.Written) {
           System.out.println(name + " " + i);
         } else {
           System.err.println(outcome);

@@ -78,8 +78,8 @@ class LogFieldsPropertiesTest {
       Path log = folders.boats().resolve("knot/log.csv");
       Files.createDirectories(log.getParent());
       Files.writeString(log, before);
-      LogBook book = new LogBook(folders);
-      if (!(book.add("knot", entry) instanceof LogBook.Written written)) {
+      LogWriter book = new LogWriter(folders);
+      if (!(book.add("knot", entry) instanceof LogWriter.Written written)) {
         assertThat(Files.readString(log)).isEqualTo(before);
         return;
       }
@@ -98,7 +98,7 @@ class LogFieldsPropertiesTest {
         assertThat(after.entry(after.lines().get(i)).map(each -> each.on(0)))
             .isEqualTo(was.entry(was.lines().get(i)).map(each -> each.on(0)));
       }
-      assertThat(book.undo(written.change())).isInstanceOf(LogBook.Written.class);
+      assertThat(book.undo(written.change())).isInstanceOf(LogWriter.Written.class);
       assertThat(Files.readString(log)).isEqualTo(before);
     }
   }

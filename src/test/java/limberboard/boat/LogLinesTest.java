@@ -30,7 +30,7 @@ class LogLinesTest {
 
   @TempDir Path folder;
   private Path log;
-  private LogBook writer;
+  private LogWriter writer;
 
   @BeforeEach
   void prepare() throws IOException {
@@ -38,14 +38,14 @@ class LogLinesTest {
     WorkspaceFolders folders = new WorkspaceFolders(folder);
     log = folders.boats().resolve("knot").resolve("log.csv");
     Files.createDirectories(log.getParent());
-    writer = new LogBook(folders);
+    writer = new LogWriter(folders);
   }
 
   @Test
   void anEntryIsAddedAtTheEndQuotedAsRfc4180Asks() throws IOException {
     Files.writeString(
         log, HEADER + "2026-03-01,grease-hinges,,odd  spaces ,\n# not a line of ours");
-    assertThat(writer.add("knot", OIL)).isInstanceOf(LogBook.Written.class);
+    assertThat(writer.add("knot", OIL)).isInstanceOf(LogWriter.Written.class);
     assertThat(log)
         .hasContent(
             HEADER
@@ -55,7 +55,7 @@ class LogLinesTest {
 
   @Test
   void aNewLogIsMadeWithItsHeader() throws IOException {
-    assertThat(writer.add("knot", OIL)).isInstanceOf(LogBook.Written.class);
+    assertThat(writer.add("knot", OIL)).isInstanceOf(LogWriter.Written.class);
     assertThat(Files.readString(log))
         .isEqualTo(
             "date,work,engine-hours,note\r\n"
@@ -68,7 +68,7 @@ class LogLinesTest {
     Files.writeString(log, before);
     writer.add("knot", OIL);
     assertThat(Files.readString(log)).isNotEqualTo(before);
-    assertThat(writer.remove("knot", OIL)).isInstanceOf(LogBook.Written.class);
+    assertThat(writer.remove("knot", OIL)).isInstanceOf(LogWriter.Written.class);
     assertThat(Files.readString(log)).isEqualTo(before);
   }
 
@@ -77,7 +77,7 @@ class LogLinesTest {
     Files.writeString(log, HEADER + "2026-01-01,a,,\n");
     writer.add("knot", OIL);
     Files.writeString(log, Files.readString(log) + "2026-05-01,b,,\n");
-    assertThat(writer.remove("knot", OIL)).isInstanceOf(LogBook.Written.class);
+    assertThat(writer.remove("knot", OIL)).isInstanceOf(LogWriter.Written.class);
     assertThat(Files.readString(log)).isEqualTo(HEADER + "2026-01-01,a,,\n2026-05-01,b,,\n");
   }
 
@@ -100,7 +100,7 @@ class LogLinesTest {
             "",
             Optional.empty(),
             0);
-    assertThat(writer.add("knot", hoists)).isInstanceOf(LogBook.Written.class);
+    assertThat(writer.add("knot", hoists)).isInstanceOf(LogWriter.Written.class);
     assertThat(Files.readString(log))
         .isEqualTo(
             "date,work,engine-hours,note,hoists\n"
@@ -122,7 +122,7 @@ class LogLinesTest {
     assertThat(Files.readString(log)).isEqualTo("when,what\n2026-01-01,a\n");
   }
 
-  private static Problem refused(LogBook.Outcome outcome) {
-    return ((LogBook.Refused) outcome).problem();
+  private static Problem refused(LogWriter.Outcome outcome) {
+    return ((LogWriter.Refused) outcome).problem();
   }
 }

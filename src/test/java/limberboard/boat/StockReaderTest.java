@@ -15,7 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A boat's store: what is broken is named with its line, the rest is read. */
+/** A boat's stock: what is broken is named with its line, the rest is read. */
 class StockReaderTest {
   private static final String HEADER = "material,left,opened,best-before,note\n";
 

@@ -27,9 +27,9 @@ import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.RootPaneContainer;
 import limberboard.boat.BoatWriter;
-import limberboard.boat.LogBook;
 import limberboard.boat.LogChange;
 import limberboard.boat.LogEntry;
+import limberboard.boat.LogWriter;
 import limberboard.boat.Workspace;
 import limberboard.desktop.base.Forgetful;
 import limberboard.desktop.base.Memory;
@@ -188,28 +188,28 @@ final class SmallWindow implements AutoCloseable {
   }
 
   private LogStore logs() {
-    LogStore store = LogStore.of(new LogBook(folders));
+    LogStore store = LogStore.of(new LogWriter(folders));
     return new LogStore() {
       @Override
-      public LogBook.Outcome add(String boat, List<LogEntry> entries) {
+      public LogWriter.Outcome add(String boat, List<LogEntry> entries) {
         watch("writing the log");
         return store.add(boat, entries);
       }
 
       @Override
-      public LogBook.Outcome replace(String boat, LogEntry old, LogEntry now) {
+      public LogWriter.Outcome replace(String boat, LogEntry old, LogEntry now) {
         watch("writing the log");
         return store.replace(boat, old, now);
       }
 
       @Override
-      public LogBook.Outcome remove(String boat, LogEntry entry) {
+      public LogWriter.Outcome remove(String boat, LogEntry entry) {
         watch("writing the log");
         return store.remove(boat, entry);
       }
 
       @Override
-      public LogBook.Outcome takeBack(LogChange change) {
+      public LogWriter.Outcome takeBack(LogChange change) {
         watch("writing the log");
         return store.takeBack(change);
       }

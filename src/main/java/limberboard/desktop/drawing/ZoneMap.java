@@ -40,7 +40,7 @@ public final class ZoneMap {
 
   private static ZoneMap of(Model model, Function<Zone, Optional<Outline>> view) {
     Map<String, Path2D> outlines = new LinkedHashMap<>();
-    for (Zone zone : model.places()) {
+    for (Zone zone : model.drawnZones()) {
       view.apply(zone).ifPresent(outline -> outlines.put(zone.id(), path(outline)));
     }
     return new ZoneMap(outlines);

@@ -50,7 +50,7 @@ public final class Whereabouts {
 
   /** The zones of the chosen boat's model. */
   public List<Zone> zones() {
-    return session.boat().map(boat -> boat.model().details().places()).orElse(List.of());
+    return session.boat().map(boat -> boat.model().details().drawnZones()).orElse(List.of());
   }
 
   /** What a zone of the chosen boat's model is called. */

@@ -12,7 +12,7 @@ import limberboard.desktop.upkeep.entry.EntryWords;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.library.problem.Problem;
 
-/** What is doubtful in the boat's files, with file and line, as questions. */
+/** Questions about the boat's files, with file and line. */
 final class QuestionsBox extends RaisedColumn {
   private static final int FEW = 2;
   private final transient UpkeepModel model;
@@ -55,8 +55,8 @@ final class QuestionsBox extends RaisedColumn {
   private void fill() {
     title.setText(
         shown.size() == 1
-            ? "One thing in the boat’s files is doubtful. Please look:"
-            : shown.size() + " things in the boat’s files are doubtful. Please look:");
+            ? "One question about the boat’s files. Please look:"
+            : shown.size() + " questions about the boat’s files. Please look:");
     lines.removeAll();
     shown.stream()
         .limit(all ? Long.MAX_VALUE : FEW)

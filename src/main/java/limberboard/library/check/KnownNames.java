@@ -47,7 +47,7 @@ public final class KnownNames {
       tools.add(page.id());
     }
     if (page.details() instanceof Model model) {
-      model.places().forEach(zone -> zones.add(zone.id()));
+      model.drawnZones().forEach(zone -> zones.add(zone.id()));
       model.access().forEach(entry -> access.add(entry.id()));
       model.equipment().stream()
           .flatMap(equipment -> equipment.choices().stream())

@@ -19,11 +19,11 @@ final class ModelCheck implements PageCheck<Model> {
   @Override
   public void check(Page<Model> page, KnownNames names, Report report) {
     Model model = page.details();
-    distinct(model.places(), Model.Zone::id, "/zones", report);
+    distinct(model.drawnZones(), Model.Zone::id, "/zones", report);
     distinct(model.equipment(), Model.Equipment::id, "/equipment", report);
     distinct(model.access(), Model.Access::id, "/access", report);
-    for (int i = 0; i < model.places().size(); i++) {
-      Model.Zone zone = model.places().get(i);
+    for (int i = 0; i < model.drawnZones().size(); i++) {
+      Model.Zone zone = model.drawnZones().get(i);
       if (zone.profile().isEmpty() && zone.deck().isEmpty()) {
         report.error("/zones/" + i, "is in neither drawing", "give it an outline in one of them");
       }

@@ -12,7 +12,7 @@ import limberboard.library.value.Required;
 /**
  * Something used up, fitted or (a tool) worked with.
  *
- * @param group its shelf in the store
+ * @param group its shelf at the chandlery
  * @param unit what amounts are counted in; empty only for tools
  * @param packs pack sizes it is sold in
  * @param shelfLife how long it keeps unopened

@@ -20,7 +20,7 @@ import limberboard.library.value.Within;
  * @param built years in which it was built
  * @param hulls its hull numbers
  * @param drawing its drawings
- * @param places zones with their outlines (key {@code zones})
+ * @param drawnZones zones with their outlines (key {@code zones})
  * @param equipment what can be chosen, in the order of the form
  * @param rig rig dimensions by name
  * @param measures what amounts refer to, by name
@@ -33,7 +33,7 @@ public record Model(
     @Required Range built,
     Optional<Range> hulls,
     @Required Drawing drawing,
-    @Required @JsonProperty("zones") List<Zone> places,
+    @Required @JsonProperty("zones") List<Zone> drawnZones,
     @Required List<Equipment> equipment,
     Map<String, Amount.Fixed> rig,
     Map<String, Amount.Fixed> measures,
@@ -50,7 +50,7 @@ public record Model(
   /** Absent entries get their defaults. */
   public Model {
     hulls = EmptyValues.optional(hulls);
-    places = places == null ? null : EmptyValues.list(places);
+    drawnZones = drawnZones == null ? null : EmptyValues.list(drawnZones);
     equipment = equipment == null ? null : EmptyValues.list(equipment);
     rig = EmptyValues.map(rig);
     measures = EmptyValues.map(measures);
@@ -70,7 +70,7 @@ public record Model(
 
   /** The zone with this id. */
   public Optional<Zone> zone(String id) {
-    return places.stream().filter(zone -> zone.id().equals(id)).findFirst();
+    return drawnZones.stream().filter(zone -> zone.id().equals(id)).findFirst();
   }
 
   /** The access with this id. */

@@ -1,6 +1,6 @@
 package limberboard.library.value;
 
-/** The shelves of the store. */
+/** The shelves of a chandlery. */
 public enum MaterialGroup implements Word {
   /** Sealants and bedding tapes. */
   SEALANT,

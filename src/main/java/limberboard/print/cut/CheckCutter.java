@@ -26,13 +26,13 @@ public final class CheckCutter {
 
   private final CutContext cutting;
   private final LinkTargets targets;
-  private final WayThere way;
+  private final AccessPart way;
 
   /** A cutter of the checks of the page with this path. */
   CheckCutter(CutContext cutting, String path) {
     this.cutting = cutting;
     this.targets = new LinkTargets(path, id -> false);
-    this.way = new WayThere(cutting);
+    this.way = new AccessPart(cutting);
   }
 
   /** How a check is made, where that may be printed. */

@@ -108,7 +108,7 @@ final class ModelCutter {
 
   private static Block.Table places(Model model) {
     List<List<List<Inline>>> rows =
-        model.places().stream()
+        model.drawnZones().stream()
             .map(
                 zone ->
                     List.of(

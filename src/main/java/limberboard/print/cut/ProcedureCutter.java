@@ -20,12 +20,12 @@ final class ProcedureCutter {
 
   private final CutContext cutting;
   private final PageParts parts;
-  private final WayThere way;
+  private final AccessPart way;
 
   ProcedureCutter(CutContext cutting) {
     this.cutting = cutting;
     this.parts = new PageParts(cutting);
-    this.way = new WayThere(cutting);
+    this.way = new AccessPart(cutting);
   }
 
   List<Part> cut(Page<Procedure> page) {

@@ -15,9 +15,9 @@ import limberboard.words.TimeWords;
 /** The facts of a procedure: who, how long, how often, when to look again, where. */
 final class ProcedureFacts {
   private final CutContext cutting;
-  private final WayThere way;
+  private final AccessPart way;
 
-  ProcedureFacts(CutContext cutting, WayThere way) {
+  ProcedureFacts(CutContext cutting, AccessPart way) {
     this.cutting = cutting;
     this.way = way;
   }

@@ -60,7 +60,7 @@ final class ShoppingTables {
     }
     Block block =
         rows.isEmpty()
-            ? Block.Paragraph.of("Nothing: the store has what this work takes.")
+            ? Block.Paragraph.of("Nothing: what this work takes is in stock.")
             : new Block.Table(
                 List.of(Side.LEFT, Side.LEFT),
                 List.of(Inline.text("Buy"), Inline.text("Needed for")),
@@ -99,7 +99,7 @@ final class ShoppingTables {
     for (Substitute substitute : line.substitutes()) {
       if (substitute.isOffered()) {
         text.add(close ? new Inline.Text(". ") : new Inline.LineBreak());
-        text.add(new Inline.Text("Or from the store: "));
+        text.add(new Inline.Text("Or from stock: "));
         text.add(cutting.link(substitute.material().id()));
       }
     }
@@ -154,11 +154,11 @@ final class ShoppingTables {
     return count > 1 ? count + " × " : "";
   }
 
-  /** What the store or the tap has. */
+  /** What the stock or the tap has. */
   Optional<Part> there() {
     List<List<Inline>> lines = new ArrayList<>();
     for (ShoppingLine line : list.there()) {
-      String where = line.material().details().isBought() ? " from the store" : " from the tap";
+      String where = line.material().details().isBought() ? " from stock" : " from the tap";
       List<Inline> text = new ArrayList<>();
       text.add(new Inline.Text(BOX));
       text.add(cutting.link(line.material().id()));

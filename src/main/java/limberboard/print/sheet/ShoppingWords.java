@@ -88,7 +88,7 @@ public final class ShoppingWords {
     if (line.missing() > HAIR) {
       return amount(line.material(), line.missing());
     }
-    return line.open().isEmpty() ? "nothing: it is in the store" : "as much as it takes";
+    return line.open().isEmpty() ? "nothing: it is in stock" : "as much as it takes";
   }
 
   private String left(ShoppingLine line, double over) {
@@ -99,7 +99,7 @@ public final class ShoppingWords {
   public List<String> remarks(ShoppingLine line) {
     List<String> remarks = new ArrayList<>();
     if (line.fromStock() > HAIR) {
-      remarks.add(amount(line.material(), line.fromStock()) + " from the store");
+      remarks.add(amount(line.material(), line.fromStock()) + " from stock");
     }
     for (Batch batch : line.batches()) {
       batch
@@ -157,7 +157,7 @@ public final class ShoppingWords {
     String why = String.join("; ", substitute.against());
     String stored =
         substitute.inStock() > HAIR
-            ? " In the store: " + amount(substitute.material(), substitute.inStock()) + "."
+            ? " In stock: " + amount(substitute.material(), substitute.inStock()) + "."
             : "";
     String not = why.isEmpty() ? "" : " Not here: " + why + ".";
     return good + not + stored;

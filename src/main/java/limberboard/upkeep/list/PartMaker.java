@@ -69,7 +69,7 @@ final class PartMaker {
 
   private ListLine line(
       int number, Task task, List<Access> opening, List<Access> closing, PartPlacement placing) {
-    Optional<Zone> zone = placeOf(task).map(index -> model.places().get(index));
+    Optional<Zone> zone = placeOf(task).map(index -> model.drawnZones().get(index));
     return new ListLine(number, task, zone, opening, closing, placing.moved(task));
   }
 
@@ -106,7 +106,7 @@ final class PartMaker {
 
   /** The first of the page's zones that this model has: its main place. */
   private Optional<Integer> placeOf(Task task) {
-    List<String> walk = model.places().stream().map(Zone::id).toList();
+    List<String> walk = model.drawnZones().stream().map(Zone::id).toList();
     return task.work().head().zones().stream().map(walk::indexOf).filter(at -> at >= 0).findFirst();
   }
 }

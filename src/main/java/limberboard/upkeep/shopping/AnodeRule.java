@@ -22,7 +22,7 @@ final class AnodeRule implements MixRule {
         chosen.jobs().keySet().stream().filter(AnodeRule::isAnode).toList();
     List<Page<Material>> stored = chosen.onlyInStore().stream().filter(AnodeRule::isAnode).toList();
     listed.forEach(page -> water(page, "", chosen, warnings));
-    stored.forEach(page -> water(page, " from the store", chosen, warnings));
+    stored.forEach(page -> water(page, " from stock", chosen, warnings));
     alloys(listed, stored, chosen, warnings);
     return warnings;
   }

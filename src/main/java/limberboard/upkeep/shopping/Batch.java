@@ -10,7 +10,7 @@ import limberboard.workings.Purchase;
  * @param from the first day it is needed
  * @param to the last day it is needed
  * @param needed how much, in the material's counting unit
- * @param fromStock how much of that is in the store
+ * @param fromStock how much of that is in stock
  * @param purchase the packs for the rest; empty when nothing is to be bought or no pack is known
  * @param buyFrom the first day of buying, where a pack bought today would be stale by {@code to}
  */
@@ -22,7 +22,7 @@ public record Batch(
     Optional<Purchase> purchase,
     Optional<LocalDate> buyFrom) {
 
-  /** What the store does not have, 0 or more. */
+  /** What the stock does not have, 0 or more. */
   public double missing() {
     return Math.max(0, needed - fromStock);
   }

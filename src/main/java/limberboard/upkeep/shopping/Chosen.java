@@ -19,12 +19,12 @@ import limberboard.words.Sentences;
 
 /**
  * What the rules of mixing look at: the boat, what is on the list with the jobs that need it, and
- * what is in the store. Immutable.
+ * what is in stock. Immutable.
  *
  * @param library where other materials are looked up
  * @param fitting the boat
  * @param jobs each material and tool on the list, with its jobs
- * @param stock the store
+ * @param stock what is in stock
  */
 record Chosen(Library library, Fitting fitting, Map<Page<Material>, List<Job>> jobs, Stock stock) {
 
@@ -33,7 +33,7 @@ record Chosen(Library library, Fitting fitting, Map<Page<Material>, List<Job>> j
     return page.details().mixing();
   }
 
-  /** Materials of the store that are not on the list, each once. */
+  /** Materials of the stock that are not on the list, each once. */
   List<Page<Material>> onlyInStore() {
     List<String> listed = jobs.keySet().stream().map(Page::id).toList();
     Map<String, Page<Material>> found = new LinkedHashMap<>();

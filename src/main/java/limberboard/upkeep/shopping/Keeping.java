@@ -28,7 +28,7 @@ record Keeping(Material material, LocalDate today) {
 
   /**
    * Divides uses, sorted by day, into runs short enough for one opened pack to keep. How they are
-   * divided does not depend on the store, so that having something never makes buying dearer.
+   * divided does not depend on the stock, so that having something never makes buying dearer.
    */
   List<List<Usage>> runs(List<Usage> uses) {
     List<List<Usage>> runs = new ArrayList<>();

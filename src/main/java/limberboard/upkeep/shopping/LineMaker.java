@@ -11,7 +11,7 @@ import limberboard.library.page.Page;
 import limberboard.workings.PackChooser;
 import limberboard.workings.Purchase;
 
-/** Makes the line of one material: what the store has, what is bought, and when. */
+/** Makes the line of one material: what the stock has, what is bought, and when. */
 record LineMaker(Stock stock, LocalDate today, Substitutes substitutes) {
   /** More pieces than this are not planned one by one, but bought by their length together. */
   private static final long MOST_PIECES = 2_000;
@@ -24,7 +24,7 @@ record LineMaker(Stock stock, LocalDate today, Substitutes substitutes) {
   ShoppingLine of(Page<Material> material, List<Usage> unsorted) {
     List<Usage> uses = new ArrayList<>(unsorted);
     uses.sort(Comparator.comparing(use -> use.job().day()));
-    Store store = new Store(material.details(), stock.of(material), today);
+    StockOnHand store = new StockOnHand(material.details(), stock.of(material), today);
     long pieces = uses.stream().mapToLong(Usage::pieces).sum();
     double metres = uses.stream().mapToDouble(Usage::amount).sum();
     boolean cut =
@@ -35,7 +35,7 @@ record LineMaker(Stock stock, LocalDate today, Substitutes substitutes) {
     return cut ? cut(material, uses, store) : poured(material, uses, store);
   }
 
-  private ShoppingLine poured(Page<Material> material, List<Usage> uses, Store store) {
+  private ShoppingLine poured(Page<Material> material, List<Usage> uses, StockOnHand store) {
     Keeping keeping = new Keeping(material.details(), today);
     List<Batch> batches = new ArrayList<>();
     List<Usage> known = uses.stream().filter(use -> use.amount() > 0).toList();
@@ -45,7 +45,8 @@ record LineMaker(Stock stock, LocalDate today, Substitutes substitutes) {
     return line(material, uses, batches, List.of(), List.of(), store);
   }
 
-  private static Batch batch(Material material, List<Usage> run, Store store, Keeping keeping) {
+  private static Batch batch(
+      Material material, List<Usage> run, StockOnHand store, Keeping keeping) {
     double needed = 0;
     double drawn = 0;
     for (Usage use : run) {
@@ -68,7 +69,7 @@ record LineMaker(Stock stock, LocalDate today, Substitutes substitutes) {
         missing > 0 ? keeping.buyFrom(to) : Optional.empty());
   }
 
-  private ShoppingLine cut(Page<Material> material, List<Usage> uses, Store store) {
+  private ShoppingLine cut(Page<Material> material, List<Usage> uses, StockOnHand store) {
     List<Usage> known = uses.stream().filter(use -> use.pieces() > 0).toList();
     List<Double> pieces = new ArrayList<>();
     for (Usage use : known) {
@@ -95,7 +96,7 @@ record LineMaker(Stock stock, LocalDate today, Substitutes substitutes) {
       List<Batch> batches,
       List<Cut> cuts,
       List<Double> tooLong,
-      Store store) {
+      StockOnHand store) {
     List<String> remarks = new ArrayList<>(store.remarks());
     if (batches.size() > 1) {
       remarks.add("bought in " + batches.size() + " lots, since an opened pack would not keep");

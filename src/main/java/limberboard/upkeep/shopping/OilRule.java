@@ -47,7 +47,7 @@ final class OilRule implements MixRule {
         one.title()
             + " and "
             + Sentences.lowered(other.title())
-            + (grade == Grade.NEVER ? "" : " from the store")
+            + (grade == Grade.NEVER ? "" : " from stock")
             + " in one "
             + Chosen.mixing(one).oil()
             + " filling",

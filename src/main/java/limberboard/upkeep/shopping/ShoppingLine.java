@@ -16,7 +16,7 @@ import limberboard.workings.Purchase.Counted;
  * @param cuts from what each piece is cut, for rope, hose and cable
  * @param tooLong pieces in metres for which no pack is long enough
  * @param substitutes what may be taken instead
- * @param remarks what else there is to know: what is not counted of the store, when not to buy yet
+ * @param remarks what else there is to know: what is not counted of the stock, when not to buy yet
  */
 public record ShoppingLine(
     Page<Material> material,
@@ -43,7 +43,7 @@ public record ShoppingLine(
     return uses.stream().mapToDouble(Usage::amount).sum();
   }
 
-  /** How much of that is in the store. */
+  /** How much of that is in stock. */
   public double fromStock() {
     return batches.stream().mapToDouble(Batch::fromStock).sum();
   }
@@ -77,7 +77,7 @@ public record ShoppingLine(
                 .sum());
   }
 
-  /** Whether something has to be got or measured; else the store has it all. */
+  /** Whether something has to be got or measured; else the stock has it all. */
   public boolean isToGet() {
     return missing() > HAIR || !open().isEmpty();
   }

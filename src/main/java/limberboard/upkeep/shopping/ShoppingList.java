@@ -52,7 +52,7 @@ public record ShoppingList(
    *
    * @param jobs the work, in any order
    * @param fitting the boat on the day of buying
-   * @param stock what is in its store
+   * @param stock what is in its stock
    * @param library where materials are looked up
    */
   public static ShoppingList of(List<Job> jobs, Fitting fitting, Stock stock, Library library) {
@@ -119,14 +119,14 @@ public record ShoppingList(
         : List.of();
   }
 
-  /** Lines of what is bought and not in the store. */
+  /** Lines of what is bought and not in stock. */
   public List<ShoppingLine> toGet() {
     return lines.stream()
         .filter(line -> line.material().details().isBought() && line.isToGet())
         .toList();
   }
 
-  /** Lines of what the store has, or the tap. */
+  /** Lines of what the stock has, or the tap. */
   public List<ShoppingLine> there() {
     return lines.stream().filter(line -> !toGet().contains(line)).toList();
   }

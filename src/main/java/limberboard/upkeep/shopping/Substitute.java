@@ -10,7 +10,7 @@ import limberboard.library.page.Page;
  * @param material the substitute's page
  * @param goodFor what it is good for, in a sentence
  * @param against why not here; empty when nothing speaks against it
- * @param inStock how much of it the store can spare, in its own counting unit; 0 when the list
+ * @param inStock how much of it the stock can spare, in its own counting unit; 0 when the list
  *     needs it itself
  */
 public record Substitute(
@@ -20,7 +20,7 @@ public record Substitute(
     against = List.copyOf(against);
   }
 
-  /** Whether it is in the store and nothing speaks against it. */
+  /** Whether it is in stock and nothing speaks against it. */
   public boolean isOffered() {
     return inStock > 0 && against.isEmpty();
   }

@@ -37,11 +37,11 @@ record Substitutes(Chosen chosen, LocalDate today) {
     return new Substitute(page, page.head().summary(), against, spare(page, day));
   }
 
-  /** What the store has of it; nothing where the list itself needs it. */
+  /** What the stock has of it; nothing where the list itself needs it. */
   private double spare(Page<Material> page, LocalDate day) {
     return chosen.jobs().containsKey(page)
         ? 0
-        : new Store(page.details(), chosen.stock().of(page), today).amount(day);
+        : new StockOnHand(page.details(), chosen.stock().of(page), today).amount(day);
   }
 
   private Optional<String> fits(Page<Material> page) {

@@ -1,5 +1,5 @@
 /**
- * Shopping: what to get for chosen work on a boat, allowing for what is in its store.
+ * Shopping: what to get for chosen work on a boat, allowing for what is in its stock.
  *
  * <p>To use it:
  *
@@ -8,7 +8,7 @@
  *       and the day its materials are needed;
  *   <li>ask {@link limberboard.upkeep.shopping.ShoppingList#of} for the list, with the boat on the
  *       day of buying, its {@link limberboard.boat.Stock} and the library;
- *   <li>read its lines: each material once, with every use and working, what the store has, the
+ *   <li>read its lines: each material once, with every use and working, what the stock has, the
  *       packs to buy, the cuts of ropes and hoses, substitutes, and what must not be mixed.
  * </ol>
  *
@@ -30,9 +30,9 @@
  * assert !list.lines().isEmpty() && list.toGet().size() <= bare.toGet().size();
  * }</pre>
  *
- * <p><b>Choices made.</b> The store is drawn on day by day, what runs out soonest first; what has
+ * <p><b>Choices made.</b> The stock is drawn on day by day, what runs out soonest first; what has
  * run out on its day is not counted, and the line says so. Uses that lie further apart than a pack
- * keeps are bought in separate lots, and the lots do not depend on the store: having something can
+ * keeps are bought in separate lots, and the lots do not depend on the stock: having something can
  * never make buying dearer. Rope, hose, cable and gaskets are cut from one length and never pieced
  * together; the cutting is exact to a tenth of a millimetre and the best there is for up to forty
  * pieces. Amounts that are not known stay on the line as such. Rules of mixing read structured keys

@@ -1,10 +1,10 @@
 package limberboard.desktop.upkeep;
 
 import java.util.List;
-import limberboard.boat.LogBook.Outcome;
-import limberboard.boat.LogBook.Refused;
 import limberboard.boat.LogChange;
 import limberboard.boat.LogEntry;
+import limberboard.boat.LogWriter.Outcome;
+import limberboard.boat.LogWriter.Refused;
 import limberboard.desktop.upkeep.entry.LogStore;
 import limberboard.library.problem.Problem;
 

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What is in the store and how long things keep. */
+/** What is in stock and how long things keep. */
 class KeepingTest {
   @TempDir private Path root;
   private SmallStore store;
@@ -62,7 +62,7 @@ class KeepingTest {
     assertThat(stale.fromStock()).isEqualTo(100);
     assertThat(stale.remarks())
         .containsExactly(
-            "60 ml in the store not counted: opened on 2026-03-01 it keeps until 2026-03-15,"
+            "60 ml in stock not counted: opened on 2026-03-01 it keeps until 2026-03-15,"
                 + " needed on 2026-03-16");
   }
 
@@ -73,9 +73,9 @@ class KeepingTest {
     store.stock(
         "sealant,60 ml,2026-03-01,,nozzle shut\nsealant,290 ml,,2026-04-30,in the locker\n");
     assertThat(store.list("bed 2026-03-15").lines().get(0).remarks())
-        .containsExactly("60 ml in the store: nozzle shut", "290 ml in the store: in the locker");
+        .containsExactly("60 ml in stock: nozzle shut", "290 ml in stock: in the locker");
     assertThat(store.list("bed 2026-03-16").lines().get(0).remarks().get(0))
-        .startsWith("60 ml in the store (nozzle shut) not counted: opened on");
+        .startsWith("60 ml in stock (nozzle shut) not counted: opened on");
   }
 
   @Test
@@ -86,7 +86,7 @@ class KeepingTest {
         .stock("cord,3.2 m,,,what was left of the hank\n");
     ShoppingLine line = store.list("lash 2026-03-10").lines().get(0);
     assertThat(line.fromStock()).isPositive();
-    assertThat(line.remarks()).containsExactly("3.2 m in the store: what was left of the hank");
+    assertThat(line.remarks()).containsExactly("3.2 m in stock: what was left of the hank");
   }
 
   @Test

@@ -21,7 +21,7 @@
  * session.replace(new WorkspaceReader(folders).read());
  * var background = new Background(Runnable::run, Runnable::run, new Activity(), new Notices());
  * var upkeep = new UpkeepModel(session, background, folders);
- * var log = new LogModel(session, LogStore.of(new LogBook(folders)), background);
+ * var log = new LogModel(session, LogStore.of(new LogWriter(folders)), background);
  * var model = new DueModel(upkeep, log);
  * String due = upkeep.lines().get(0).id();
  * model.tick(due);

@@ -1,10 +1,10 @@
 package limberboard.desktop.upkeep.entry;
 
 import java.util.List;
-import limberboard.boat.LogBook;
-import limberboard.boat.LogBook.Outcome;
 import limberboard.boat.LogChange;
 import limberboard.boat.LogEntry;
+import limberboard.boat.LogWriter;
+import limberboard.boat.LogWriter.Outcome;
 
 /** Where boats' logs are kept. Called off the event thread. */
 public interface LogStore {
@@ -38,7 +38,7 @@ public interface LogStore {
   Outcome takeBack(LogChange change);
 
   /** The logs of a workspace. */
-  static LogStore of(LogBook book) {
+  static LogStore of(LogWriter book) {
     return new LogStore() {
       @Override
       public Outcome add(String boat, List<LogEntry> entries) {

@@ -21,7 +21,7 @@
  * var session = new Session(Clock.systemDefaultZone(), Optional.of("dunlin"));
  * session.replace(new WorkspaceReader(folders).read());
  * var background = new Background(Runnable::run, Runnable::run, new Activity(), new Notices());
- * var log = new LogModel(session, LogStore.of(new LogBook(folders)), background);
+ * var log = new LogModel(session, LogStore.of(new LogWriter(folders)), background);
  * var model = new LogListModel(new UpkeepModel(session, background, folders), log);
  * assert model.rows().size() == session.boat().orElseThrow().log().size();
  * model.filter("launched");

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.Boat;
-import limberboard.boat.Doubts;
+import limberboard.boat.BoatQuestions;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.desktop.base.Background;
@@ -186,7 +186,7 @@ public final class UpkeepModel extends Observed {
   }
 
   private void work(Asked wanted) {
-    Doubts doubts = new Doubts(folders, session.today());
+    BoatQuestions doubts = new BoatQuestions(folders, session.today());
     Boat boat = wanted.workspace().boat(wanted.boat()).orElseThrow();
     latest.run(
         "Working out what is due",

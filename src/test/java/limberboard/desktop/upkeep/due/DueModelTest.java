@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
-import limberboard.boat.LogBook;
+import limberboard.boat.LogWriter;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
@@ -38,7 +38,7 @@ class DueModelTest {
   void open() {
     folders = SmallWorkspace.copyTo(folder);
     upkeep = new UpkeepModel(session, Steps.atOnce(), folders);
-    log = new LogModel(session, LogStore.of(new LogBook(folders)), Steps.atOnce());
+    log = new LogModel(session, LogStore.of(new LogWriter(folders)), Steps.atOnce());
     log.afterWriting(this::read);
     model = new DueModel(upkeep, log);
     read();

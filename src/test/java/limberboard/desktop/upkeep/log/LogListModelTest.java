@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import limberboard.boat.LogBook;
+import limberboard.boat.LogWriter;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
@@ -30,7 +30,7 @@ class LogListModelTest {
   void open() {
     folders = SmallWorkspace.copyTo(folder);
     UpkeepModel upkeep = new UpkeepModel(session, Steps.atOnce(), folders);
-    log = new LogModel(session, LogStore.of(new LogBook(folders)), Steps.atOnce());
+    log = new LogModel(session, LogStore.of(new LogWriter(folders)), Steps.atOnce());
     log.afterWriting(this::read);
     model = new LogListModel(upkeep, log);
     read();

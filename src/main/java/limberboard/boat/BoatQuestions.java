@@ -6,18 +6,18 @@ import java.util.List;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.problem.Problem;
 
-/** What is doubtful in a boat's own files, to be asked of whoever keeps them. */
-public final class Doubts {
+/** What a boat's own files leave to ask of whoever keeps them. */
+public final class BoatQuestions {
   private final WorkspaceFolders folders;
   private final FutureEntries future;
 
   /**
-   * Doubts on a day.
+   * Questions on a day.
    *
    * @param folders where the files lie
    * @param today the day after which an entry lies in the future
    */
-  public Doubts(WorkspaceFolders folders, LocalDate today) {
+  public BoatQuestions(WorkspaceFolders folders, LocalDate today) {
     this.folders = folders;
     this.future = new FutureEntries(folders, today);
   }

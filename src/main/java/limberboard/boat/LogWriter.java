@@ -24,14 +24,14 @@ import limberboard.library.problem.Problem;
  *
  * <p>Can be used by any number of threads.
  */
-public final class LogBook {
+public final class LogWriter {
   /** How many bytes a log may have. */
   public static final int LARGEST = 8_000_000;
 
   private final WorkspaceFolders folders;
 
   /** The logs of this workspace. */
-  public LogBook(WorkspaceFolders folders) {
+  public LogWriter(WorkspaceFolders folders) {
     this.folders = folders;
   }
 

@@ -12,7 +12,7 @@ import limberboard.library.page.Procedure;
 import limberboard.library.value.Interval;
 
 /** What a boat's log tells of when work was last done. Immutable. */
-final class WorkHistory {
+final class LoggedWork {
   private final Map<String, LocalDate> first = new HashMap<>();
   private final Map<String, LocalDate> last = new HashMap<>();
   private final Map<String, IntervalStart> reset = new HashMap<>();
@@ -24,7 +24,7 @@ final class WorkHistory {
    * @param log in the order of its dates
    * @param isNew the day on which the boat was new
    */
-  WorkHistory(List<LogEntry> log, Library library, LocalDate isNew) {
+  LoggedWork(List<LogEntry> log, Library library, LocalDate isNew) {
     this.isNew = isNew;
     for (LogEntry entry : log) {
       first.putIfAbsent(entry.work(), entry.date());

@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import limberboard.boat.LogBook.Outcome;
-import limberboard.boat.LogBook.Refused;
-import limberboard.boat.LogBook.Written;
+import limberboard.boat.LogWriter.Outcome;
+import limberboard.boat.LogWriter.Refused;
+import limberboard.boat.LogWriter.Written;
 import limberboard.library.file.WorkspaceFolders;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class LogBookTest {
+class LogWriterTest {
   private static final LogEntry HOISTS =
       new LogEntry(
           LocalDate.of(2026, 5, 20),
@@ -33,14 +33,14 @@ class LogBookTest {
 
   @TempDir Path folder;
   private Path log;
-  private LogBook book;
+  private LogWriter book;
 
   @BeforeEach
   void workspace() throws IOException {
     Files.createDirectories(folder.resolve("articles"));
     log = folder.resolve("boats/knot/log.csv");
     Files.createDirectories(log.getParent());
-    book = new LogBook(new WorkspaceFolders(folder));
+    book = new LogWriter(new WorkspaceFolders(folder));
   }
 
   @ParameterizedTest
@@ -57,7 +57,7 @@ class LogBookTest {
     Files.writeString(log, before);
     Written written = (Written) book.add("knot", HOISTS);
     assertThat(Files.readString(log)).isNotEqualTo(before).contains("2026-05-20").contains("356.5");
-    assertThat(book.undo(written.change())).isInstanceOf(LogBook.Written.class);
+    assertThat(book.undo(written.change())).isInstanceOf(LogWriter.Written.class);
     assertThat(Files.readString(log)).isEqualTo(before);
   }
 
@@ -65,7 +65,7 @@ class LogBookTest {
   void aLogThatWasNotThereIsGoneAgain() throws IOException {
     Written written = (Written) book.add("knot", HOISTS);
     assertThat(log).exists();
-    assertThat(book.undo(written.change())).isInstanceOf(LogBook.Written.class);
+    assertThat(book.undo(written.change())).isInstanceOf(LogWriter.Written.class);
     assertThat(log).doesNotExist();
   }
 
@@ -74,7 +74,7 @@ class LogBookTest {
     Files.writeString(log, "date,work,engine-hours,note\n");
     Written written = (Written) book.add("knot", HOISTS);
     Files.writeString(log, Files.readString(log) + "2026-05-21,hauled-out,,,\n");
-    assertThat(book.undo(written.change())).isInstanceOf(LogBook.Written.class);
+    assertThat(book.undo(written.change())).isInstanceOf(LogWriter.Written.class);
     assertThat(Files.readString(log))
         .contains("2026-05-21,hauled-out")
         .doesNotContain("2026-05-20");
@@ -86,7 +86,7 @@ class LogBookTest {
     Files.writeString(log, before);
     Written written = (Written) book.add("knot", HOISTS);
     Files.writeString(log, before + "2026-05-21,hauled-out,,\n");
-    assertThat(((LogBook.Refused) book.undo(written.change())).problem().wrong())
+    assertThat(((LogWriter.Refused) book.undo(written.change())).problem().wrong())
         .contains("no line");
     assertThat(Files.readString(log)).isEqualTo(before + "2026-05-21,hauled-out,,\n");
   }
@@ -211,7 +211,7 @@ class LogBookTest {
   void aLogThatWouldBecomeTooLongToBeReadIsLeftAlone() throws IOException {
     String line = "2025-04-12,launched,,\n";
     String full =
-        "date,work,engine-hours,note\n" + line.repeat(LogBook.LARGEST / line.length() - 2);
+        "date,work,engine-hours,note\n" + line.repeat(LogWriter.LARGEST / line.length() - 2);
     Files.writeString(log, full);
     Outcome outcome = book.add("knot", List.of(mend(1, "x".repeat(60), 0)));
     assertThat(((Refused) outcome).problem().wrong()).contains("longer than the 8000000 bytes");

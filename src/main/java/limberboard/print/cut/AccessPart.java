@@ -16,10 +16,10 @@ import limberboard.words.Minutes;
 import limberboard.words.Sentences;
 
 /** What must be opened, lifted, lowered or hauled out first, in its order, with the time. */
-final class WayThere {
+final class AccessPart {
   private final CutContext cutting;
 
-  WayThere(CutContext cutting) {
+  AccessPart(CutContext cutting) {
     this.cutting = cutting;
   }
 

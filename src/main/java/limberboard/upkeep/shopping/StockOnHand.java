@@ -11,10 +11,10 @@ import limberboard.library.value.KnownUnit;
 import limberboard.workings.QuantityWords;
 
 /**
- * What is in the store of one material while work draws on it, day by day. What has run out on the
- * day it is needed is not counted, and {@link #remarks()} says so. For one material, on one thread.
+ * What is in stock of one material while work draws on it, day by day. What has run out on the day
+ * it is needed is not counted, and {@link #remarks()} says so. For one material, on one thread.
  */
-final class Store {
+final class StockOnHand {
   private static final double HAIR = 1e-9;
 
   private final Material material;
@@ -38,7 +38,7 @@ final class Store {
     }
   }
 
-  Store(Material material, List<StockItem> items, LocalDate today) {
+  StockOnHand(Material material, List<StockItem> items, LocalDate today) {
     this.material = material;
     this.unit = material.unit().map(KnownUnit::counting).orElse(KnownUnit.PIECES);
     this.today = today;
@@ -79,7 +79,7 @@ final class Store {
     String note = holding.item.note().strip();
     if (!holding.noted && !note.isEmpty()) {
       holding.noted = true;
-      remarks.add(amountOf(holding) + " in the store: " + note);
+      remarks.add(amountOf(holding) + " in stock: " + note);
     }
   }
 
@@ -104,7 +104,7 @@ final class Store {
       } else if (!holding.told && holding.left > HAIR) {
         holding.told = true;
         String note = holding.item.note().isBlank() ? "" : " (" + holding.item.note().strip() + ")";
-        remarks.add(amountOf(holding) + " in the store" + note + " not counted: " + against.get());
+        remarks.add(amountOf(holding) + " in stock" + note + " not counted: " + against.get());
       }
     }
     good.sort(Comparator.comparing(holding -> lastDay(holding).orElse(LocalDate.MAX)));
