@@ -12,6 +12,8 @@ import java.util.function.Predicate;
 import javax.swing.JComboBox;
 import javax.swing.JTextField;
 import limberboard.desktop.DesktopApp;
+import limberboard.library.file.FailureLog;
+import limberboard.library.file.LastNet;
 import limberboard.library.file.WorkspaceFolders;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -31,6 +33,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 public class WindowBench {
   private static final WorkspaceFolders DEMO = new WorkspaceFolders(Path.of(""));
+  private static final LastNet NET = new LastNet(FailureLog.nowhere());
 
   /** From the call to the frame showing and the event thread free again. */
   @Benchmark
@@ -39,7 +42,7 @@ public class WindowBench {
   @Warmup(iterations = 0)
   @Measurement(iterations = 1)
   public Frame windowIsThere() throws InterruptedException, InvocationTargetException {
-    DesktopApp.open(DEMO);
+    DesktopApp.open(DEMO, NET);
     return waitFor(Component::isShowing);
   }
 
@@ -50,7 +53,7 @@ public class WindowBench {
   @Warmup(iterations = 0)
   @Measurement(iterations = 1)
   public Frame boatsCanBeChosen() throws InterruptedException, InvocationTargetException {
-    DesktopApp.open(DEMO);
+    DesktopApp.open(DEMO, NET);
     return waitFor(frame -> find(frame, WindowBench::hasBoats).isPresent());
   }
 
@@ -64,7 +67,7 @@ public class WindowBench {
     /** Opens the window and waits until the workspace has been read. */
     @Setup
     public void open() throws InterruptedException, InvocationTargetException {
-      DesktopApp.open(DEMO);
+      DesktopApp.open(DEMO, NET);
       Frame frame = waitFor(shown -> find(shown, WindowBench::hasBoats).isPresent());
       field = (JTextField) find(frame, JTextField.class::isInstance).orElseThrow();
     }
