@@ -104,7 +104,7 @@ final class WindowAssembly {
 
   /** The boat whose form has changes that are not saved. */
   private Optional<String> unsaved() {
-    return boats.isChanged() ? boats.original().map(Boat::id) : Optional.empty();
+    return boats.form().isChanged() ? boats.form().original().map(Boat::id) : Optional.empty();
   }
 
   /** Back and forward go through pages and places, wherever one is. */

@@ -86,7 +86,8 @@ class BoatsWindowTest {
     assertThat(seen.height).isEqualTo(name.getHeight());
     assertThat(seen(window, "save-boat").height).isPositive();
     window.type("Ruff");
-    assertThat(window.ask(() -> window.desk().boats().draft().text(Field.NAME))).isEqualTo("Ruff");
+    assertThat(window.ask(() -> window.desk().boats().form().draft().text(Field.NAME)))
+        .isEqualTo("Ruff");
     for (String next : new String[] {"boat-MODEL", "boat-HULL", "boat-BUILT"}) {
       window.press(KeyEvent.VK_TAB);
       JComponent field = window.find(next, JComponent.class);
@@ -103,7 +104,7 @@ class BoatsWindowTest {
       goToBoats(window);
       int before = seen(window, "boat-NAME").width;
       window.click("new-boat");
-      window.until("a new boat", () -> window.desk().boats().isNew());
+      window.until("a new boat", () -> window.desk().boats().form().isNew());
       assertThat(seen(window, "boat-NAME").width).isCloseTo(before, within(20));
       window.act(() -> window.desk().boats().dropChanges());
       assertThat(seen(window, "boat-NAME").width).isCloseTo(before, within(20));
@@ -183,7 +184,7 @@ class BoatsWindowTest {
     try (SmallWindow window = open(1280, 800, 100)) {
       window.act(() -> window.desk().session().choose(Optional.of("knot")));
       goToBoats(window);
-      window.act(() -> window.desk().boats().set(Field.BUILT, "2011"));
+      window.act(() -> window.desk().boats().form().set(Field.BUILT, "2011"));
       JComboBox<?> stove = window.find("fitted-stove", JComboBox.class);
       assertThat(window.ask(() -> stove.getSelectedItem().toString())).isEqualTo("No stove");
       window.focus("fitted-stove");
@@ -192,7 +193,7 @@ class BoatsWindowTest {
           "the stove fitted later is chosen",
           () -> stove.getSelectedItem().toString().equals("Gas stove, fitted later"));
       window.press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
-      window.until("it is saved", () -> !window.desk().boats().isChanged());
+      window.until("it is saved", () -> !window.desk().boats().form().isChanged());
       assertThat(Files.readString(folder.resolve("boats/knot/boat.yaml")))
           .contains("built: 2011", "stove: stove-gas");
     }
@@ -204,7 +205,7 @@ class BoatsWindowTest {
       window.act(() -> window.desk().session().choose(Optional.of("knot")));
       goToBoats(window);
       window.act(() -> window.desk().boats().askUnsaved(() -> Answer.STAY));
-      window.act(() -> window.desk().boats().set(Field.NAME, "Red Knot"));
+      window.act(() -> window.desk().boats().form().set(Field.NAME, "Red Knot"));
       window.press(KeyEvent.VK_P, KeyEvent.VK_ALT);
       assertThat(window.shows("boat-NAME")).isTrue();
       window.act(() -> window.desk().boats().askUnsaved(() -> Answer.SAVE));
@@ -223,14 +224,14 @@ class BoatsWindowTest {
       goToBoats(window);
       Path file = window.folders().boats().resolve("knot/boat.yaml");
       window.act(() -> window.desk().boats().askUnsaved(() -> Answer.SAVE));
-      window.act(() -> window.desk().boats().set(Field.NAME, "Red Knot"));
+      window.act(() -> window.desk().boats().form().set(Field.NAME, "Red Knot"));
       Files.writeString(file, "name: [broken\n");
       window.press(KeyEvent.VK_P, KeyEvent.VK_ALT);
       window.until("a failure is told", () -> window.desk().notices().current().isPresent());
       assertThat(window.ask(() -> window.desk().notices().current().orElseThrow().failure()))
           .isTrue();
       assertThat(window.shows("boat-NAME")).isTrue();
-      assertThat(window.ask(() -> window.desk().boats().draft().text(Field.NAME)))
+      assertThat(window.ask(() -> window.desk().boats().form().draft().text(Field.NAME)))
           .isEqualTo("Red Knot");
       assertThat(file).hasContent("name: [broken");
     }

@@ -54,7 +54,7 @@ class FindBoatWindowTest extends RealWindow {
     search("stint");
     window.press(KeyEvent.VK_ENTER);
     window.until("she is the working boat", () -> boat().equals("stint"));
-    assertThat(window.ask(() -> desk().boats().original().map(Boat::id))).contains("stint");
+    assertThat(window.ask(() -> desk().boats().form().original().map(Boat::id))).contains("stint");
     assertThat(window.ask(() -> desk().trace().fitting().map(f -> f.boat().id())))
         .contains("stint");
     assertThat(window.ask(() -> desk().upkeep().boat().map(Boat::id))).contains("stint");
@@ -102,12 +102,13 @@ class FindBoatWindowTest extends RealWindow {
   @Test
   void enteringHerBeginsWithWhatIsKnownOfHer() {
     window.act(() -> desk().session().choose(Optional.of("a dinghy of 2015 with vent-fitted")));
-    assertThat(window.ask(() -> desk().boats().original().map(Boat::isEntered))).contains(true);
+    assertThat(window.ask(() -> desk().boats().form().original().map(Boat::isEntered)))
+        .contains(true);
     window.act(() -> desk().navigator().newBoat());
-    window.until("the form of a new boat is there", () -> desk().boats().isNew());
-    assertThat(window.ask(() -> desk().boats().draft().text(Field.BUILT))).isEqualTo("2015");
-    assertThat(window.ask(() -> desk().boats().draft().text(Field.NAME))).isEmpty();
-    assertThat(window.ask(() -> desk().boats().draft().equipment().get("vent")))
+    window.until("the form of a new boat is there", () -> desk().boats().form().isNew());
+    assertThat(window.ask(() -> desk().boats().form().draft().text(Field.BUILT))).isEqualTo("2015");
+    assertThat(window.ask(() -> desk().boats().form().draft().text(Field.NAME))).isEmpty();
+    assertThat(window.ask(() -> desk().boats().form().draft().equipment().get("vent")))
         .isEqualTo("vent-fitted");
     window.act(() -> desk().boats().dropChanges());
   }

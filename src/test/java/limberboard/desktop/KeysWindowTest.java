@@ -51,7 +51,7 @@ class KeysWindowTest extends RealWindow {
   @Test
   void ctrlNEntersANewBoat() {
     window.press(KeyEvent.VK_N, CTRL);
-    window.until("the form of a new boat is there", () -> desk().boats().isNew());
+    window.until("the form of a new boat is there", () -> desk().boats().form().isNew());
   }
 
   @Test

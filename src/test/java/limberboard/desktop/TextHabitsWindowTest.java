@@ -56,7 +56,7 @@ class TextHabitsWindowTest extends RealWindow {
     window.focus("boat-NAME");
     window.press(KeyEvent.VK_Z, CTRL);
     assertThat(words("boat-NAME")).isEqualTo("Knot");
-    assertThat(window.ask(() -> desk().boats().draft().text(Field.NAME))).isEqualTo("Knot");
+    assertThat(window.ask(() -> desk().boats().form().draft().text(Field.NAME))).isEqualTo("Knot");
     window.press(KeyEvent.VK_Z, CTRL);
     assertThat(words("boat-NAME")).isEqualTo("Knot");
   }

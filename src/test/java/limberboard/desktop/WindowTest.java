@@ -559,14 +559,14 @@ class WindowTest extends RealWindow {
   void closingAsksAboutUnsavedChangesAndStaysWhenToldTo() {
     chooseKnot();
     JFrame frame = desk().window().frame();
-    window.act(() -> desk().boats().set(Field.NAME, "Red Knot"));
+    window.act(() -> desk().boats().form().set(Field.NAME, "Red Knot"));
     close(frame);
     press("Stay");
     assertThat(window.ask(frame::isDisplayable)).isTrue();
     close(frame);
     press("Drop changes");
     window.until("the window is closed", () -> !frame.isDisplayable());
-    assertThat(window.ask(() -> desk().boats().isChanged())).isFalse();
+    assertThat(window.ask(() -> desk().boats().form().isChanged())).isFalse();
   }
 
   private static void close(JFrame frame) {

@@ -62,7 +62,12 @@ final class BesidePanel extends JPanel {
   }
 
   private String zoneTitle(String id) {
-    return model.model().flatMap(page -> page.details().zone(id)).map(Model.Zone::title).orElse(id);
+    return model
+        .form()
+        .model()
+        .flatMap(page -> page.details().zone(id))
+        .map(Model.Zone::title)
+        .orElse(id);
   }
 
   /** What is drawn: the model's page, and whether it is dark. */
@@ -76,8 +81,8 @@ final class BesidePanel extends JPanel {
             ? "Nothing in it yet. It is kept in the file log.csv in the boat's folder."
             : "What has been done, the newest first.");
     table.getParent().getParent().setVisible(!empty);
-    view.setVisible(model.model().isPresent());
-    model.model().ifPresent(this::draw);
+    view.setVisible(model.form().model().isPresent());
+    model.form().model().ifPresent(this::draw);
   }
 
   private void draw(Page<Model> page) {
@@ -97,7 +102,7 @@ final class BesidePanel extends JPanel {
   public void updateUI() {
     super.updateUI();
     if (model != null) {
-      model.model().ifPresent(this::draw);
+      model.form().model().ifPresent(this::draw);
     }
   }
 }

@@ -52,13 +52,13 @@ final class BoatForm extends JPanel {
     super(new BorderLayout());
     this.model = model;
     setOpaque(false);
-    modelInput = new ChoiceInput("boat-MODEL", id -> model.set(Field.MODEL, id));
-    use = new ChoiceInput("boat-USE", word -> model.set(Field.USE, word));
-    water = new ChoiceInput("boat-WATER", word -> model.set(Field.WATER, word));
-    exposure = new ChoiceInput("boat-EXPOSURE", word -> model.set(Field.EXPOSURE, word));
+    modelInput = new ChoiceInput("boat-MODEL", id -> model.form().set(Field.MODEL, id));
+    use = new ChoiceInput("boat-USE", word -> model.form().set(Field.USE, word));
+    water = new ChoiceInput("boat-WATER", word -> model.form().set(Field.WATER, word));
+    exposure = new ChoiceInput("boat-EXPOSURE", word -> model.form().set(Field.EXPOSURE, word));
     save = Buttons.main("Save", "save-boat", model::save);
     save.setToolTipText("Ctrl+S");
-    undo = Buttons.plain("Undo", "undo", "Ctrl+Z", model::undo);
+    undo = Buttons.plain("Undo", "undo", "Ctrl+Z", model.form()::undo);
     drop = Buttons.plain("Drop changes", model::dropChanges);
     choose = Buttons.plain("Work with this boat", model::chooseForAll);
     choose.setToolTipText("Makes it the boat that everything here is about");
@@ -69,7 +69,7 @@ final class BoatForm extends JPanel {
     add(column.scrolling(), BorderLayout.CENTER);
     add(buttons(), BorderLayout.SOUTH);
     Keys.within(this, "control S", model::save);
-    Keys.within(this, "control Z", model::undo);
+    Keys.within(this, "control Z", model.form()::undo);
     model.onChange(this::refresh);
     refresh();
   }
@@ -116,27 +116,27 @@ final class BoatForm extends JPanel {
   }
 
   private void refresh() {
-    Draft draft = model.draft();
-    Map<Field, String> problems = model.problems();
-    title.setText(model.original().map(boat -> boat.name()).orElse("A new boat"));
+    Draft draft = model.form().draft();
+    Map<Field, String> problems = model.form().problems();
+    title.setText(model.form().original().map(boat -> boat.name()).orElse("A new boat"));
     state.setText(state());
-    state.setVisible(!model.isNew() || model.isChanged());
+    state.setVisible(!model.form().isNew() || model.form().isChanged());
     texts.forEach(
         (field, input) ->
             input.refresh(
                 draft.text(field),
                 below(field, problems),
-                model.clashes().below(field, draft.text(field)).isPresent()));
+                model.form().clashes().below(field, draft.text(field)).isPresent()));
     modelInput.refresh(models(), draft.text(Field.MODEL), below(Field.MODEL, problems));
     use.refresh(words(Use.values()), draft.text(Field.USE), below(Field.USE, problems));
     water.refresh(words(Water.values()), draft.text(Field.WATER), below(Field.WATER, problems));
     exposure.refresh(
         words(Exposure.values()), draft.text(Field.EXPOSURE), below(Field.EXPOSURE, problems));
     refreshEquipment(draft);
-    save.setEnabled(!model.isSaving() && (model.isChanged() || model.isNew()));
-    undo.setEnabled(model.canUndo());
-    drop.setEnabled(model.isChanged() || model.isNew());
-    choose.setVisible(model.original().isPresent() && !model.isChosenForAll());
+    save.setEnabled(!model.isSaving() && (model.form().isChanged() || model.form().isNew()));
+    undo.setEnabled(model.form().canUndo());
+    drop.setEnabled(model.form().isChanged() || model.form().isNew());
+    choose.setVisible(model.form().original().isPresent() && !model.isChosenForAll());
     column.revalidate();
     column.repaint();
   }
@@ -145,7 +145,7 @@ final class BoatForm extends JPanel {
     if (model.isSaving()) {
       return "Saving …";
     }
-    return model.isChanged()
+    return model.form().isChanged()
         ? "There are unsaved changes. Save writes them into the file."
         : "Everything is saved.";
   }
@@ -154,7 +154,7 @@ final class BoatForm extends JPanel {
   private String below(Field field, Map<Field, String> problems) {
     return problems.containsKey(field)
         ? problems.get(field)
-        : model.clashes().below(field, model.draft().text(field)).orElse("");
+        : model.form().clashes().below(field, model.form().draft().text(field)).orElse("");
   }
 
   private List<Item> models() {
@@ -172,7 +172,7 @@ final class BoatForm extends JPanel {
   }
 
   private void refreshEquipment(Draft draft) {
-    List<Equipment> now = model.equipment();
+    List<Equipment> now = model.form().equipment();
     if (!now.equals(shown)) {
       shown = now;
       while (facts.getComponentCount() > rows) {
@@ -192,13 +192,14 @@ final class BoatForm extends JPanel {
                 .map(Choice::title)
                 .findFirst()
                 .orElse("");
-        input.refresh(items, chosen, model.clashes().belowFitted(one.id(), title).orElse(""));
+        input.refresh(
+            items, chosen, model.form().clashes().belowFitted(one.id(), title).orElse(""));
       }
     }
   }
 
   private Item item(Equipment one, Choice choice) {
-    String later = model.isLater(one, choice) ? ", fitted later" : "";
+    String later = model.form().isLater(one, choice) ? ", fitted later" : "";
     return new Item(choice.id(), choice.title() + later);
   }
 
@@ -211,7 +212,7 @@ final class BoatForm extends JPanel {
           .setAccessibleName(one.title() + ": " + one.choices().get(0).title());
     } else {
       ChoiceInput input =
-          new ChoiceInput("fitted-" + one.id(), choice -> model.fit(one.id(), choice));
+          new ChoiceInput("fitted-" + one.id(), choice -> model.form().fit(one.id(), choice));
       fitted.put(one.id(), input);
       facts.line(one.title(), input.control(), input);
     }

@@ -61,6 +61,7 @@ final class BoatListPanel extends JPanel {
     }
     list.clearSelection();
     model
+        .form()
         .original()
         .flatMap(shown -> boats.stream().filter(b -> b.id().equals(shown.id())).findFirst())
         .ifPresent(boat -> list.setSelectedValue(boat, true));

@@ -66,17 +66,17 @@ public final class BoatsPlace implements Place {
   }
 
   private void refresh() {
-    cards.show(shown, model.hasForm() ? "form" : "nothing");
+    cards.show(shown, model.form().hasForm() ? "form" : "nothing");
     nothing.setText(
         model.isRead()
             ? "No boat has been entered yet. Press “New boat”: its model, year and what is fitted"
                 + " decide what is right for it."
             : "Reading the boats …");
-    if (model.isNew() && !begun) {
+    if (model.form().isNew() && !begun) {
       sides.showMain();
       SwingUtilities.invokeLater(form::begin);
     }
-    begun = model.isNew();
+    begun = model.form().isNew();
   }
 
   private UnsavedQuestion.Answer ask() {

@@ -33,7 +33,7 @@ final class TextInput extends Column {
     wrong.setVisible(false);
     take =
         Buttons.plain(
-            "Take what the file has", "take-" + field.name(), () -> model.takeTheirs(field));
+            "Take what the file has", "take-" + field.name(), () -> model.form().takeTheirs(field));
     take.setVisible(false);
     add(input instanceof JTextArea ? framed() : input);
     add(wrong);
@@ -78,7 +78,7 @@ final class TextInput extends Column {
 
   private void typed(BoatFormModel model, Field field) {
     if (!refreshing) {
-      model.set(field, input.getText());
+      model.form().set(field, input.getText());
     }
   }
 

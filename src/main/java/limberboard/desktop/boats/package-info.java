@@ -22,11 +22,12 @@
  * var notices = new Notices();
  * var background = new Background(Runnable::run, Runnable::run, new Activity(), notices);
  * BoatStore store = (library, was, boat) -> new BoatWriter.Saved(boat);
- * var form = new BoatFormModel(session, store, background, notices);
- * form.newBoat();
+ * var boats = new BoatFormModel(session, store, background, notices);
+ * boats.newBoat();
+ * EditedBoat form = boats.form();
  * form.set(Field.BUILT, "soon");
  * assert form.draft().text(Field.BUILT).equals("soon"); // nothing typed is refused
- * assert form.problems().containsKey(Field.BUILT) && !form.save();
+ * assert form.problems().containsKey(Field.BUILT) && !boats.save();
  * form.undo();
  * assert !form.isChanged();
  * }</pre>

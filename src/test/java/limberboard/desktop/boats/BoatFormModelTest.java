@@ -55,60 +55,60 @@ class BoatFormModelTest {
 
   @Test
   void theChosenBoatIsInTheForm() {
-    assertThat(model.draft().text(Field.NAME)).isEqualTo("Knot");
-    assertThat(model.draft().text(Field.LAUNCHED)).isEqualTo("20 May 2016");
-    assertThat(model.draft().text(Field.SEASON_FROM)).isEqualTo("15 April");
-    assertThat(model.isChanged()).isFalse();
-    assertThat(model.problems()).isEmpty();
+    assertThat(model.form().draft().text(Field.NAME)).isEqualTo("Knot");
+    assertThat(model.form().draft().text(Field.LAUNCHED)).isEqualTo("20 May 2016");
+    assertThat(model.form().draft().text(Field.SEASON_FROM)).isEqualTo("15 April");
+    assertThat(model.form().isChanged()).isFalse();
+    assertThat(model.form().problems()).isEmpty();
   }
 
   @Test
   void theFormFollowsTheBoatThatIsChosenForTheWindow() {
     session.choose(Optional.of("stint"));
-    assertThat(model.draft().text(Field.NAME)).isEqualTo("Stint");
+    assertThat(model.form().draft().text(Field.NAME)).isEqualTo("Stint");
   }
 
   @Test
   void unsavedChangesStayWhenAnotherBoatIsChosenForTheWindow() {
-    model.set(Field.NAME, "Red Knot");
+    model.form().set(Field.NAME, "Red Knot");
     session.choose(Optional.of("stint"));
-    assertThat(model.draft().text(Field.NAME)).isEqualTo("Red Knot");
-    assertThat(model.original().orElseThrow().id()).isEqualTo("knot");
+    assertThat(model.form().draft().text(Field.NAME)).isEqualTo("Red Knot");
+    assertThat(model.form().original().orElseThrow().id()).isEqualTo("knot");
   }
 
   @Test
   void whatCameAfterSheWasBuiltCanBeChosenAsFittedLater() {
     assertThat(choices("stove")).containsExactly("stove-none", "stove-gas");
     assertThat(later("stove")).isEmpty();
-    model.set(Field.BUILT, "2011");
+    model.form().set(Field.BUILT, "2011");
     assertThat(choices("stove")).containsExactly("stove-none", "stove-gas");
     assertThat(later("stove")).containsExactly("stove-gas");
     assertThat(later("vent")).containsExactly("vent-fitted");
-    model.fit("stove", "stove-gas");
-    model.set(Field.LAUNCHED, "");
+    model.form().fit("stove", "stove-gas");
+    model.form().set(Field.LAUNCHED, "");
     model.save();
     assertThat(written.get(0).equipment()).containsEntry("stove", "stove-gas");
-    assertThat(model.draft().equipment()).containsEntry("stove", "stove-gas");
+    assertThat(model.form().draft().equipment()).containsEntry("stove", "stove-gas");
   }
 
   @Test
   void aYearThatIsHalfTypedChangesNoEquipment() {
-    model.fit("vent", "vent-fitted");
-    model.set(Field.BUILT, "201");
-    model.set(Field.BUILT, "2014");
-    assertThat(model.draft().equipment()).containsEntry("vent", "vent-fitted");
+    model.form().fit("vent", "vent-fitted");
+    model.form().set(Field.BUILT, "201");
+    model.form().set(Field.BUILT, "2014");
+    assertThat(model.form().draft().equipment()).containsEntry("vent", "vent-fitted");
   }
 
   private List<String> later(String equipment) {
-    return model.equipment().stream()
+    return model.form().equipment().stream()
         .filter(one -> one.id().equals(equipment))
-        .flatMap(one -> one.choices().stream().filter(choice -> model.isLater(one, choice)))
+        .flatMap(one -> one.choices().stream().filter(choice -> model.form().isLater(one, choice)))
         .map(Choice::id)
         .toList();
   }
 
   private List<String> choices(String equipment) {
-    return model.equipment().stream()
+    return model.form().equipment().stream()
         .filter(one -> one.id().equals(equipment))
         .flatMap(one -> one.choices().stream())
         .map(Choice::id)
@@ -117,27 +117,29 @@ class BoatFormModelTest {
 
   @Test
   void equipmentThatCouldNotBeHadBecomesWhatTheYardFitted() {
-    model.fit("vent", "vent-fitted");
-    assertThat(model.draft().equipment()).containsEntry("vent", "vent-fitted");
-    model.set(Field.BUILT, "2011");
-    assertThat(model.draft().equipment()).containsEntry("vent", "vent-none");
-    assertThat(model.draft().equipment()).containsEntry("stove", "stove-none");
+    model.form().fit("vent", "vent-fitted");
+    assertThat(model.form().draft().equipment()).containsEntry("vent", "vent-fitted");
+    model.form().set(Field.BUILT, "2011");
+    assertThat(model.form().draft().equipment()).containsEntry("vent", "vent-none");
+    assertThat(model.form().draft().equipment()).containsEntry("stove", "stove-none");
   }
 
   @Test
   void anotherModelBringsItsOwnEquipment() {
-    model.set(Field.MODEL, "barge");
-    assertThat(model.draft().equipment()).containsOnlyKeys("helm").containsEntry("helm", "wheel");
+    model.form().set(Field.MODEL, "barge");
+    assertThat(model.form().draft().equipment())
+        .containsOnlyKeys("helm")
+        .containsEntry("helm", "wheel");
   }
 
   @Test
   void whatIsWrongStandsBesideItsField() {
-    model.set(Field.NAME, "  ");
-    model.set(Field.HULL, "100");
-    model.set(Field.BUILT, "2021");
-    model.set(Field.LAUNCHED, "31 February 2016");
-    model.set(Field.SEASON_TO, "");
-    assertThat(model.problems())
+    model.form().set(Field.NAME, "  ");
+    model.form().set(Field.HULL, "100");
+    model.form().set(Field.BUILT, "2021");
+    model.form().set(Field.LAUNCHED, "31 February 2016");
+    model.form().set(Field.SEASON_TO, "");
+    assertThat(model.form().problems())
         .containsEntry(Field.NAME, "Write what the boat is called.")
         .containsEntry(Field.HULL, "Hull numbers of this model are 1 to 99.")
         .containsEntry(Field.BUILT, "This model was built 2010 to 2020.")
@@ -148,30 +150,30 @@ class BoatFormModelTest {
 
   @Test
   void aBoatCannotHaveBeenAfloatBeforeItWasBuilt() {
-    model.set(Field.LAUNCHED, "2015-06-01");
-    assertThat(model.problems()).containsOnlyKeys(Field.LAUNCHED);
-    model.set(Field.LAUNCHED, "2201-06-01");
-    assertThat(model.problems()).containsKey(Field.LAUNCHED);
+    model.form().set(Field.LAUNCHED, "2015-06-01");
+    assertThat(model.form().problems()).containsOnlyKeys(Field.LAUNCHED);
+    model.form().set(Field.LAUNCHED, "2201-06-01");
+    assertThat(model.form().problems()).containsKey(Field.LAUNCHED);
   }
 
   @Test
   void twoBoatsOfAModelCannotHaveOneHullNumber() {
     model.newBoat();
-    model.set(Field.MODEL, "dinghy");
-    model.set(Field.HULL, "7");
-    assertThat(model.problems().get(Field.HULL)).contains("Knot");
-    model.set(Field.MODEL, "barge");
-    assertThat(model.problems()).doesNotContainKey(Field.HULL);
+    model.form().set(Field.MODEL, "dinghy");
+    model.form().set(Field.HULL, "7");
+    assertThat(model.form().problems().get(Field.HULL)).contains("Knot");
+    model.form().set(Field.MODEL, "barge");
+    assertThat(model.form().problems()).doesNotContainKey(Field.HULL);
   }
 
   @Test
   void savingWritesTheWholeBoatAndKeepsItsIdAndLog() {
-    model.set(Field.NAME, "Red Knot");
-    model.set(Field.USE, "charter");
-    model.set(Field.WATER, "brackish");
-    model.set(Field.SEASON_FROM, "1 may");
-    model.set(Field.SEASON_TO, "--09-30");
-    model.fit("vent", "vent-fitted");
+    model.form().set(Field.NAME, "Red Knot");
+    model.form().set(Field.USE, "charter");
+    model.form().set(Field.WATER, "brackish");
+    model.form().set(Field.SEASON_FROM, "1 may");
+    model.form().set(Field.SEASON_TO, "--09-30");
+    model.form().fit("vent", "vent-fitted");
     assertThat(model.save()).isTrue();
     Boat boat = written.get(0);
     assertThat(boat.id()).isEqualTo("knot");
@@ -182,7 +184,7 @@ class BoatFormModelTest {
     assertThat(boat.season()).contains(new Season(MonthDay.of(5, 1), MonthDay.of(9, 30)));
     assertThat(boat.has("vent-fitted")).isTrue();
     assertThat(boat.log()).hasSize(2);
-    assertThat(model.isChanged()).isFalse();
+    assertThat(model.form().isChanged()).isFalse();
     assertThat(notices.current().orElseThrow().text()).isEqualTo("Red Knot is saved.");
   }
 
@@ -196,9 +198,9 @@ class BoatFormModelTest {
                     Problem.error("boats/knot/boat.yaml", 0, "", "no room", "make some")),
             Steps.atOnce(notices),
             notices);
-    failing.set(Field.NAME, "Red Knot");
+    failing.form().set(Field.NAME, "Red Knot");
     failing.save();
-    assertThat(failing.isChanged()).isTrue();
+    assertThat(failing.form().isChanged()).isTrue();
     assertThat(notices.current().orElseThrow().text())
         .isEqualTo("Red Knot is not saved. The file boats/knot/boat.yaml no room. Make some.");
     assertThat(notices.current().orElseThrow().failure()).isTrue();
@@ -206,7 +208,7 @@ class BoatFormModelTest {
 
   @Test
   void whatSomebodyElseChangedTooIsShownBesideAndEitherCanBeTaken() {
-    Boat knot = model.original().orElseThrow();
+    Boat knot = model.form().original().orElseThrow();
     Boat theirs =
         DraftBoat.of(
             Draft.of(knot).with(Field.NAME, "Great Knot").with(Field.NOTE, "theirs"),
@@ -225,21 +227,21 @@ class BoatFormModelTest {
             },
             Steps.atOnce(notices),
             notices);
-    two.set(Field.NAME, "Red Knot");
+    two.form().set(Field.NAME, "Red Knot");
     two.save();
     assertThat(written).isEmpty();
     assertThat(notices.current().orElseThrow().text())
         .contains("somebody else changed the same entry");
-    assertThat(two.draft().text(Field.NAME)).isEqualTo("Red Knot");
-    assertThat(two.draft().text(Field.NOTE)).isEqualTo("theirs");
-    assertThat(two.clashes().fields()).containsEntry(Field.NAME, "Great Knot");
-    two.takeTheirs(Field.NAME);
-    assertThat(two.draft().text(Field.NAME)).isEqualTo("Great Knot");
-    two.undo();
+    assertThat(two.form().draft().text(Field.NAME)).isEqualTo("Red Knot");
+    assertThat(two.form().draft().text(Field.NOTE)).isEqualTo("theirs");
+    assertThat(two.form().clashes().fields()).containsEntry(Field.NAME, "Great Knot");
+    two.form().takeTheirs(Field.NAME);
+    assertThat(two.form().draft().text(Field.NAME)).isEqualTo("Great Knot");
+    two.form().undo();
     two.save();
     assertThat(bases).containsExactly(Optional.of(knot), Optional.of(theirs));
     assertThat(written).extracting(Boat::name).containsExactly("Red Knot");
-    assertThat(two.clashes()).isEqualTo(Clashes.NONE);
+    assertThat(two.form().clashes()).isEqualTo(Clashes.NONE);
   }
 
   private static Boat merged(Boat theirs, Boat mine) {
@@ -265,14 +267,14 @@ class BoatFormModelTest {
             notices);
     slow.askUnsaved(() -> Answer.SAVE);
     AtomicInteger closed = new AtomicInteger();
-    slow.set(Field.NAME, "Red Knot");
+    slow.form().set(Field.NAME, "Red Knot");
     assertThat(slow.mayLeave(closed::incrementAndGet)).isFalse();
     assertThat(slow.isSaving()).isTrue();
     assertThat(slow.mayLeave(closed::incrementAndGet)).isFalse();
     work.pop().run();
     assertThat(closed).hasValue(0);
     assertThat(notices.current().orElseThrow().failure()).isTrue();
-    assertThat(slow.isChanged()).isTrue();
+    assertThat(slow.form().isChanged()).isTrue();
     works.set(true);
     assertThat(slow.mayLeave(closed::incrementAndGet)).isFalse();
     work.pop().run();
@@ -283,68 +285,69 @@ class BoatFormModelTest {
   @Test
   void aNewBoatSaysWhatIsMissingOnlyOnceSavingIsTried() {
     model.newBoat();
-    assertThat(model.isNew()).isTrue();
-    assertThat(model.problems()).isEmpty();
+    assertThat(model.form().isNew()).isTrue();
+    assertThat(model.form().problems()).isEmpty();
     assertThat(model.save()).isFalse();
-    assertThat(model.problems()).containsKeys(Field.NAME, Field.MODEL, Field.HULL, Field.BUILT);
+    assertThat(model.form().problems())
+        .containsKeys(Field.NAME, Field.MODEL, Field.HULL, Field.BUILT);
   }
 
   @Test
   void aNewBoatGetsAFolderNameOfItsOwnAndBecomesTheChosenOne() {
     model.newBoat();
-    model.set(Field.NAME, "Knot");
-    model.set(Field.MODEL, "barge");
-    model.set(Field.HULL, "12");
-    model.set(Field.BUILT, "2008");
+    model.form().set(Field.NAME, "Knot");
+    model.form().set(Field.MODEL, "barge");
+    model.form().set(Field.HULL, "12");
+    model.form().set(Field.BUILT, "2008");
     assertThat(model.save()).isTrue();
     assertThat(written.get(0).id()).isEqualTo("knot-2");
     assertThat(written.get(0).equipment()).containsEntry("helm", "wheel");
-    assertThat(model.isNew()).isFalse();
+    assertThat(model.form().isNew()).isFalse();
   }
 
   @Test
   void stepsCanBeUndoneATypedFieldAtATime() {
-    model.set(Field.NAME, "K");
-    model.set(Field.NAME, "Kn");
-    model.fit("vent", "vent-fitted");
-    model.set(Field.NAME, "Kno");
-    model.undo();
-    assertThat(model.draft().text(Field.NAME)).isEqualTo("Kn");
-    model.undo();
-    assertThat(model.draft().equipment()).containsEntry("vent", "vent-none");
-    model.undo();
-    assertThat(model.draft().text(Field.NAME)).isEqualTo("Knot");
-    assertThat(model.canUndo()).isFalse();
-    assertThat(model.isChanged()).isFalse();
+    model.form().set(Field.NAME, "K");
+    model.form().set(Field.NAME, "Kn");
+    model.form().fit("vent", "vent-fitted");
+    model.form().set(Field.NAME, "Kno");
+    model.form().undo();
+    assertThat(model.form().draft().text(Field.NAME)).isEqualTo("Kn");
+    model.form().undo();
+    assertThat(model.form().draft().equipment()).containsEntry("vent", "vent-none");
+    model.form().undo();
+    assertThat(model.form().draft().text(Field.NAME)).isEqualTo("Knot");
+    assertThat(model.form().canUndo()).isFalse();
+    assertThat(model.form().isChanged()).isFalse();
   }
 
   @Test
   void goingElsewhereWithUnsavedChangesAsksAndStaysWhenToldTo() {
-    model.set(Field.NAME, "Red Knot");
+    model.form().set(Field.NAME, "Red Knot");
     model.open("stint");
     assertThat(asked).isEqualTo(1);
-    assertThat(model.draft().text(Field.NAME)).isEqualTo("Red Knot");
+    assertThat(model.form().draft().text(Field.NAME)).isEqualTo("Red Knot");
     answer = Answer.DROP;
     model.open("stint");
-    assertThat(model.draft().text(Field.NAME)).isEqualTo("Stint");
+    assertThat(model.form().draft().text(Field.NAME)).isEqualTo("Stint");
     assertThat(written).isEmpty();
   }
 
   @Test
   void goingElsewhereCanSaveFirst() {
     answer = Answer.SAVE;
-    model.set(Field.NAME, "Red Knot");
+    model.form().set(Field.NAME, "Red Knot");
     model.open("stint");
     assertThat(written).extracting(Boat::name).containsExactly("Red Knot");
-    assertThat(model.draft().text(Field.NAME)).isEqualTo("Stint");
+    assertThat(model.form().draft().text(Field.NAME)).isEqualTo("Stint");
   }
 
   @Test
   void savingThatFailsItsChecksStays() {
     answer = Answer.SAVE;
-    model.set(Field.NAME, "");
+    model.form().set(Field.NAME, "");
     model.open("stint");
-    assertThat(model.original().orElseThrow().id()).isEqualTo("knot");
+    assertThat(model.form().original().orElseThrow().id()).isEqualTo("knot");
     assertThat(model.mayLeave(() -> {})).isFalse();
   }
 
@@ -357,8 +360,8 @@ class BoatFormModelTest {
 
   @Test
   void readingTheWorkspaceAgainKeepsWhatIsBeingTyped() {
-    model.set(Field.NOTE, "half a sentence");
+    model.form().set(Field.NOTE, "half a sentence");
     session.replace(SmallWorkspace.read());
-    assertThat(model.draft().text(Field.NOTE)).isEqualTo("half a sentence");
+    assertThat(model.form().draft().text(Field.NOTE)).isEqualTo("half a sentence");
   }
 }
