@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import limberboard.print.drawing.Markup;
 import limberboard.print.drawing.TreeDrawing;
+import limberboard.print.markdown.InlineReader;
 import limberboard.print.page.Block;
 import limberboard.print.page.BlockWriter;
 import limberboard.print.page.Inline;
@@ -59,7 +60,7 @@ final class BlockXhtml implements BlockWriter {
     new TickListXhtml(out, inlines).list(list);
   }
 
-  /** The drawing stands in the page itself, so that it needs no file. */
+  /** The drawing stands in the page itself; in words where it is too large to be shown. */
   @Override
   public void drawing(Block.Drawing drawing) {
     String source = DrawnInPage.source(drawing.svg());
@@ -68,7 +69,7 @@ final class BlockXhtml implements BlockWriter {
         .map(
             picture ->
                 PictureSize.within(picture, TreeDrawing.PAPER_WIDTH, TreeDrawing.PAPER_HEIGHT))
-        .ifPresent(
+        .ifPresentOrElse(
             size ->
                 out.open("p", "class", "picture")
                     .empty(
@@ -80,7 +81,8 @@ final class BlockXhtml implements BlockWriter {
                         "style",
                         "width: " + size.width() + "px; height: " + size.height() + "px")
                     .close("p")
-                    .line());
+                    .line(),
+            () -> element("p", Inline.text(InlineReader.notShown(drawing.alt()))));
   }
 
   @Override

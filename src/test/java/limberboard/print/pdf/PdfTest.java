@@ -135,6 +135,20 @@ class PdfTest {
   }
 
   @Test
+  void aDrawingThatCannotBeShownIsSaidInWords() throws IOException {
+    String shape = "<rect width=\"1\" height=\"1\"/>";
+    String small =
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">" + shape + "</svg>";
+    String large = small.replace(shape, shape.repeat(5000));
+    try (PDDocument pdf = read(page(new Block.Drawing(small, "one square")))) {
+      assertThat(text(pdf, 1)).doesNotContain("one square");
+    }
+    try (PDDocument pdf = read(page(new Block.Drawing(large, "many squares")))) {
+      assertThat(text(pdf, 1)).contains("[picture: many squares]");
+    }
+  }
+
+  @Test
   void whatIsNotWellFormedIsRefused() {
     assertThatThrownBy(() -> new Pdf(Pictures.none()).of("<p>"))
         .isInstanceOf(IOException.class)
