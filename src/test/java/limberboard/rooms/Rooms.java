@@ -40,6 +40,9 @@ record Rooms(String within, Map<String, Set<String>> needs) {
   }
 
   private static Optional<String> room(String within, JavaClass type) {
+    if (type.getName().endsWith(".package-info")) {
+      return Optional.empty();
+    }
     String name = type.getPackageName();
     if (name.equals(within)) {
       return Optional.of("");
