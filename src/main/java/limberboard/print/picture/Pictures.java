@@ -25,7 +25,11 @@ public final class Pictures {
   private final Optional<WorkspaceFolders> folders;
   private final Map<Asked, SoftReference<Found>> kept = new Kept();
 
-  /** A picture file, or a drawing that stands in a page, in the colours of a look. */
+  /**
+   * A picture file, or a drawing that stands in a page, in the colours of a look. Of a drawing it
+   * holds a number alone, so that it takes no room once the drawing itself, which is what it is
+   * known again by, has gone.
+   */
   private record Asked(Object source, Look look) {}
 
   /** What came of reading: a picture, or why there is none. */
@@ -109,7 +113,7 @@ public final class Pictures {
 
   private synchronized Found found(String path, Look look) {
     if (DrawnInPage.is(path)) {
-      return kept(new Asked(path, look), "drawn", () -> drawn(path, look));
+      return kept(new Asked(path.hashCode(), look), path, () -> drawn(path, look));
     }
     Optional<Path> file = folders.flatMap(known -> file(known, path));
     if (file.isEmpty()) {
@@ -131,7 +135,7 @@ public final class Pictures {
   private static Found drawn(String path, Look look) {
     Optional<Picture> picture =
         DrawnInPage.svg(path).flatMap(svg -> SvgPicture.parse(svg, look)).map(p -> p);
-    return new Found("drawn", picture, Optional.empty());
+    return new Found(path, picture, Optional.empty());
   }
 
   private static Found read(Path file, String state, Look look) {

@@ -47,6 +47,16 @@ class PicturesTest {
   }
 
   @Test
+  void twoDrawingsWithTheSameNumberAreToldApart() {
+    String before = SVG + "<!--" + " ".repeat((3 - (SVG.length() + 4) % 3) % 3);
+    String one = DrawnInPage.source(before + "agN-->");
+    String other = DrawnInPage.source(before + "aqt-->");
+    assertThat(one).isNotEqualTo(other).hasSameHashCodeAs(other);
+    Picture first = pictures.find(one, Look.PAPER).orElseThrow();
+    assertThat(pictures.find(other, Look.PAPER).orElseThrow()).isNotSameAs(first);
+  }
+
+  @Test
   void aBrokenOneIsTold() throws IOException {
     Files.writeString(folder.resolve(PATH), "<svg");
     assertThat(pictures.find(PATH, Look.PAPER)).isEmpty();
