@@ -8,10 +8,13 @@ import limberboard.library.page.Model.Access;
 public final class AccessWords {
   private AccessWords() {}
 
+  /** One with its minutes: {@code Berth cushion (2 min)}. */
+  public static String of(Access access) {
+    return access.title() + " (" + Minutes.words(access.minutes()) + ")";
+  }
+
   /** With its minutes, in order: {@code Berth cushion (2 min); then Berth board (5 min)}. */
   public static String opened(List<Access> access) {
-    return access.stream()
-        .map(open -> open.title() + " (" + Minutes.words(open.minutes()) + ")")
-        .collect(Collectors.joining("; then "));
+    return access.stream().map(AccessWords::of).collect(Collectors.joining("; then "));
   }
 }

@@ -278,9 +278,9 @@ final class TraceKeeper {
     tracings.forget(key);
     undos.remove(key);
     notices.warn(
-        "The library no longer has the symptom \u201c"
-            + Sentences.spoken(key.symptom())
-            + "\u201d for this boat, so its trace has ended.");
+        "The library no longer has the symptom "
+            + Sentences.quoted(Sentences.spoken(key.symptom()))
+            + " for this boat, so its trace has ended.");
     changed.run();
   }
 }

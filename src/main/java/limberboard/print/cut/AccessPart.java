@@ -12,7 +12,7 @@ import limberboard.library.page.Page;
 import limberboard.print.page.Block;
 import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
-import limberboard.words.Minutes;
+import limberboard.words.AccessWords;
 import limberboard.words.Sentences;
 
 /** What must be opened, lifted, lowered or hauled out first, in its order, with the time. */
@@ -28,7 +28,7 @@ final class AccessPart {
     List<List<Inline>> lines = new ArrayList<>();
     if (cutting.fitting().isPresent()) {
       for (Access access : toOpen(cutting.fitting().get(), wanted)) {
-        lines.add(Inline.text(access.title() + " (" + Minutes.words(access.minutes()) + ")"));
+        lines.add(Inline.text(AccessWords.of(access)));
       }
     } else {
       wanted.forEach(id -> lines.add(Inline.text(title(id))));

@@ -26,6 +26,7 @@ import limberboard.library.page.Model.Access;
 import limberboard.library.value.Skill;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Upkeep;
+import limberboard.words.AccessWords;
 import limberboard.words.Minutes;
 import limberboard.words.Sentences;
 import limberboard.words.SkillWords;
@@ -174,10 +175,7 @@ public final class DueDetails extends Docked {
             .map(Upkeep::fitting)
             .map(fitting -> new AccessWays(fitting).toOpen(due.work().details().access(), Set.of()))
             .orElse(List.of());
-    String first =
-        access.stream()
-            .map(open -> open.title() + " (" + Minutes.words(open.minutes()) + ")")
-            .collect(Collectors.joining(", "));
+    String first = access.stream().map(AccessWords::of).collect(Collectors.joining(", "));
     return Minutes.words(due.work().details().minutes())
         + (first.isEmpty() ? "." : ", and before it: " + first + ".");
   }
