@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
+import limberboard.library.value.Consequence;
+import limberboard.library.value.Interval;
+import limberboard.library.value.Need;
 import limberboard.library.value.Phase;
 
 /**
@@ -74,6 +77,27 @@ public record Due(
   /** Whether it is a look again after other work. */
   public boolean isLookAgain() {
     return after.isPresent();
+  }
+
+  /**
+   * What follows when it is left undone; of a look again, what follows of the work that it is
+   * after.
+   */
+  public Consequence consequence() {
+    return interval().map(Interval::consequence).orElse(Consequence.UNSAID);
+  }
+
+  /**
+   * How much it is needed; of a look again, as much as the work that it is after, and at least as
+   * {@link Need#SHOULD}.
+   */
+  public Need need() {
+    Need need = interval().map(Interval::needed).orElse(Need.UNSAID);
+    return isLookAgain() && need == Need.OPTIONAL ? Need.SHOULD : need;
+  }
+
+  private Optional<Interval> interval() {
+    return after.orElse(work).details().interval();
   }
 
   /** What it is called on a list. */

@@ -473,6 +473,8 @@ class EveryOutputTest {
           work.lookAgain(),
           work.resets(),
           work.before(),
+          work.round(),
+          work.appointment(),
           work.ownerParts(),
           work.workings());
     }

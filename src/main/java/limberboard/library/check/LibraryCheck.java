@@ -38,20 +38,29 @@ public final class LibraryCheck {
   public List<Problem> check(Collection<ParsedPage> pages) {
     List<Problem> problems = new ArrayList<>();
     OrderCheck order = new OrderCheck(pages);
+    RoundCheck rounds = new RoundCheck(pages);
     for (ParsedPage parsed : pages) {
-      problems.addAll(FileNet.read(parsed.path(), () -> check(parsed, order), List::of));
+      problems.addAll(FileNet.read(parsed.path(), () -> check(parsed, order, rounds), List::of));
     }
     return problems;
   }
 
-  private List<Problem> check(ParsedPage parsed, OrderCheck order) {
+  private List<Problem> check(ParsedPage parsed, OrderCheck order, RoundCheck rounds) {
     Report report = parsed.report();
-    parsed.page().ifPresent(page -> check(parsed, page, order, report));
+    parsed.page().ifPresent(page -> check(parsed, page, report));
+    parsed
+        .page()
+        .flatMap(page -> page.as(Procedure.class))
+        .ifPresent(
+            work -> {
+              order.check(work, report);
+              rounds.check(work, names, report);
+            });
     links.check(parsed, report);
     return report.problems();
   }
 
-  private void check(ParsedPage parsed, Page<?> page, OrderCheck order, Report report) {
+  private void check(ParsedPage parsed, Page<?> page, Report report) {
     heads.check(page, parsed.scan().headings(), names, report);
     workings(page.details().workings(), report);
     further.forEach(check -> check.check(page, new PageFindings(names, report)));
@@ -60,7 +69,6 @@ public final class LibraryCheck {
     check(page, Material.class, materials, report);
     check(page, Model.class, models, report);
     check(page, Caution.class, cautions, report);
-    page.as(Procedure.class).ifPresent(procedure -> order.check(procedure, report));
     if (page.details() instanceof Symptom symptom) {
       pictures(parsed, symptom, report);
     } else if (page.details() instanceof Model model) {

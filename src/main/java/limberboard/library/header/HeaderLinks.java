@@ -30,6 +30,7 @@ public final class HeaderLinks {
       ids.addAll(procedure.cautions());
       ids.addAll(procedure.resets());
       ids.addAll(procedure.before());
+      procedure.round().forEach(each -> ids.add(each.work()));
       procedure.lookAgain().flatMap(Procedure.LookAgain::with).ifPresent(ids::add);
     } else if (page.details() instanceof Material material) {
       ids.addAll(material.instead());

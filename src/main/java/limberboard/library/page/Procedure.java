@@ -1,12 +1,16 @@
 package limberboard.library.page;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.Period;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Interval;
+import limberboard.library.value.Outsider;
 import limberboard.library.value.Required;
 import limberboard.library.value.Skill;
+import limberboard.library.value.Within;
 import limberboard.library.value.Work;
 
 /**
@@ -24,6 +28,8 @@ import limberboard.library.value.Work;
  * @param lookAgain the follow-up afterwards
  * @param resets procedures whose interval starts anew when this is done
  * @param before procedures that come after this one when both are to be done
+ * @param round of a round, the work that is done at one go with it
+ * @param appointment of work that somebody else does, with whom and when it is booked
  * @param ownerParts headings of the sections that are the owner's although the work is for the
  *     licensed; the rest of such a page is not printed
  * @param workings sums shown with it
@@ -41,9 +47,12 @@ public record Procedure(
     Optional<LookAgain> lookAgain,
     List<String> resets,
     List<String> before,
+    List<RoundWork> round,
+    Optional<Appointment> appointment,
     List<String> ownerParts,
     List<SumUse> workings)
     implements Details {
+  private static final int MOST_MINUTES = 10_000;
 
   /** Absent entries become empty ones. */
   public Procedure {
@@ -56,6 +65,8 @@ public record Procedure(
     lookAgain = EmptyValues.optional(lookAgain);
     resets = EmptyValues.list(resets);
     before = EmptyValues.list(before);
+    round = EmptyValues.list(round);
+    appointment = EmptyValues.optional(appointment);
     ownerParts = EmptyValues.list(ownerParts);
     workings = EmptyValues.list(workings);
   }
@@ -63,6 +74,50 @@ public record Procedure(
   @Override
   public Kind kind() {
     return Kind.PROCEDURE;
+  }
+
+  /** Whether it is a round: work that a person does at one go, with other pages' work in it. */
+  public boolean isRound() {
+    return !round.isEmpty();
+  }
+
+  /**
+   * Work that belongs to a round.
+   *
+   * @param work the procedure's id (key {@code do})
+   * @param minutes what it takes within the round, practised, 1 to 10 000; without it, as long as
+   *     by itself
+   */
+  public record RoundWork(
+      @Required @JsonProperty("do") String work,
+      @Within(least = 1, most = MOST_MINUTES) OptionalInt minutes) {
+    /** Absent entries become empty ones. */
+    public RoundWork {
+      minutes = minutes == null ? OptionalInt.empty() : minutes;
+    }
+  }
+
+  /**
+   * Work that somebody else does for the owner.
+   *
+   * @param with who does it
+   * @param minutes what it asks of the owner, 1 to 10 000
+   * @param book how long before it has to be booked; none where a call the day before will do
+   */
+  public record Appointment(
+      @Required Outsider with,
+      @Required @Within(least = 1, most = MOST_MINUTES) Integer minutes,
+      Optional<Period> book) {
+    /** What is taken for work left to others where a page does not say: half an hour. */
+    public static final int UNSAID_MINUTES = 30;
+
+    /** When that is booked where a page does not say: six weeks before. */
+    public static final Period UNSAID_BOOK = Period.ofWeeks(6);
+
+    /** Absent entries become empty ones. */
+    public Appointment {
+      book = EmptyValues.optional(book);
+    }
   }
 
   /**

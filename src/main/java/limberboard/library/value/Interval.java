@@ -21,6 +21,8 @@ import limberboard.library.problem.Limits;
  * @param expires whether it runs out by its date even when unused
  * @param forWinter whether the work is for the winter itself, so that what was not done by the
  *     middle of one waits for the next laying up
+ * @param leftUndone what follows when it is left undone, if the page says
+ * @param need how much it is needed, if the page says
  * @param factors what shortens or lengthens it for some boats
  */
 public record Interval(
@@ -33,6 +35,8 @@ public record Interval(
     Optional<Phase> phase,
     boolean expires,
     boolean forWinter,
+    Optional<Consequence> leftUndone,
+    Optional<Need> need,
     List<Factor> factors) {
 
   /** Absent entries become empty ones. */
@@ -44,7 +48,21 @@ public record Interval(
     fromAge = EmptyValues.optional(fromAge);
     fromEvent = EmptyValues.optional(fromEvent);
     phase = EmptyValues.optional(phase);
+    leftUndone = EmptyValues.optional(leftUndone);
+    need = EmptyValues.optional(need);
     factors = EmptyValues.list(factors);
+  }
+
+  /**
+   * What follows when it is left undone: as the page says, otherwise {@link Consequence#UNSAID}.
+   */
+  public Consequence consequence() {
+    return leftUndone.orElse(Consequence.UNSAID);
+  }
+
+  /** How much it is needed: as the page says, otherwise {@link Need#UNSAID}. */
+  public Need needed() {
+    return need.orElse(Need.UNSAID);
   }
 
   /** Whether no limit is given at all, which is a mistake. */

@@ -118,6 +118,8 @@ class CautionsStayTest {
             null,
             null,
             null,
+            null,
+            null,
             null);
     Head head = new Head("Job", "", null, null, null, fits, null, Map.of("Steps", section));
     return new Page<>("job", "articles/procedures/job.md", head, procedure, body, 1);
