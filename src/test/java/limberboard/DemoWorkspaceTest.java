@@ -16,6 +16,7 @@ import limberboard.boat.WorkspaceReader;
 import limberboard.library.Library;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Caution;
+import limberboard.library.page.CautionUse;
 import limberboard.library.page.Material;
 import limberboard.library.page.Model;
 import limberboard.library.page.Page;
@@ -106,7 +107,8 @@ class DemoWorkspaceTest {
             "petrol", "petrol-vapour");
     brings.forEach(
         (material, caution) ->
-            assertThat(library.material(material).orElseThrow().details().cautions())
+            assertThat(
+                    CautionUse.ids(library.material(material).orElseThrow().details().cautions()))
                 .as(material)
                 .contains(caution));
   }
@@ -114,7 +116,7 @@ class DemoWorkspaceTest {
   @Test
   void gasIsForTheLicensed() {
     assertThat(library.all(Procedure.class))
-        .filteredOn(page -> page.details().cautions().contains("gas-leak"))
+        .filteredOn(page -> CautionUse.ids(page.details().cautions()).contains("gas-leak"))
         .isNotEmpty();
     assertThat(library.all(Procedure.class))
         .filteredOn(page -> page.head().system().map(s -> s.word().equals("gas")).orElse(false))
@@ -122,7 +124,9 @@ class DemoWorkspaceTest {
         .allSatisfy(
             page -> {
               assertThat(page.details().skill().word()).as(page.id()).isEqualTo("licensed");
-              assertThat(page.details().cautions()).as(page.id()).contains("gas-leak");
+              assertThat(CautionUse.ids(page.details().cautions()))
+                  .as(page.id())
+                  .contains("gas-leak");
             });
   }
 }

@@ -1,13 +1,17 @@
 package limberboard.boat;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import limberboard.library.Library;
+import limberboard.library.amount.Product;
 import limberboard.library.body.QuotedCautions;
 import limberboard.library.page.Caution;
+import limberboard.library.page.CautionUse;
 import limberboard.library.page.Check;
 import limberboard.library.page.Details;
 import limberboard.library.page.Material;
@@ -17,6 +21,7 @@ import limberboard.library.page.Procedure;
 import limberboard.library.page.Symptom;
 import limberboard.library.page.ToolUse;
 import limberboard.library.value.Condition;
+import limberboard.library.value.KnownUnit;
 
 /**
  * The cautions of work on a boat: the one place that says which they are. Whatever shows work asks
@@ -27,6 +32,11 @@ import limberboard.library.value.Condition;
  * that it takes on this boat; each once, in that order. What names a material for other boats only
  * adds nothing; what a caution says to do on other boats only is left out of it. Without a boat
  * everything counts.
+ *
+ * <p>A caution that is named with a condition does not show where the condition does not hold: its
+ * {@code fits} is not for the boat, or the work takes less of the material than {@code from}. An
+ * amount that is not known counts as enough. Nothing else leaves one out. The grave ones come
+ * first.
  *
  * @param library where cautions, materials and tools are looked up
  * @param fitting the boat on the day, or none
@@ -47,15 +57,15 @@ public record WorkCautions(Library library, Optional<Fitting> fitting) {
     Details details = page.details();
     Collected collected = new Collected();
     if (details instanceof Procedure work) {
-      collected.named(work.cautions()).quoted(page, "");
+      collected.named(work.cautions()).quoted(page, work.cautions(), "");
       collected.materials(work.materials()).tools(work.tools());
     } else if (details instanceof Symptom symptom) {
-      collected.named(symptom.first()).quoted(page, "");
+      collected.first(symptom.first()).quoted(page, symptom.first(), "");
       symptom.checks().stream().filter(check -> fits(check.fits())).forEach(collected::check);
     } else if (details instanceof Material material) {
-      collected.named(material.cautions()).quoted(page, "");
+      collected.named(material.cautions()).quoted(page, material.cautions(), "");
     } else if (details instanceof Caution) {
-      collected.named(List.of(page.id()));
+      collected.named(List.of(CautionUse.always(page.id())));
     }
     return collected.all();
   }
@@ -67,45 +77,73 @@ public record WorkCautions(Library library, Optional<Fitting> fitting) {
 
   /** Of a symptom that is noticed: what comes before any question. */
   public List<WorkCaution> first(Symptom symptom) {
-    return new Collected().named(symptom.first()).all();
+    return new Collected().first(symptom.first()).all();
   }
 
   /**
-   * Of renewing, buying or otherwise handling these materials and tools: theirs, each because of
-   * the first that brings it in.
+   * Of renewing, buying or otherwise handling these materials and tools, however much of them:
+   * theirs, each because of the first that brings it in.
    */
   public List<WorkCaution> ofMaterials(Collection<Page<Material>> materials) {
     Collected collected = new Collected();
-    materials.forEach(collected::material);
+    materials.forEach(page -> collected.material(page, OptionalDouble.empty()));
     return collected.all();
+  }
+
+  /**
+   * Of handling so much of a material.
+   *
+   * @param amount in the unit that the material is counted in; empty when it is not known, and then
+   *     it counts as enough for every caution
+   */
+  public List<WorkCaution> ofMaterial(Page<Material> material, OptionalDouble amount) {
+    return new Collected().material(material, amount).all();
   }
 
   private boolean fits(Condition condition) {
     return fitting.map(boat -> boat.fits(condition)).orElse(true);
   }
 
-  /** Joins the cautions of several pieces of work, each once; the first to name one stands. */
+  /**
+   * Joins the cautions of several pieces of work, each once, the grave ones first and otherwise in
+   * order; the first to name one says why it came.
+   */
   public static List<WorkCaution> joined(Collection<List<WorkCaution>> works) {
     Map<String, WorkCaution> joined = new LinkedHashMap<>();
-    works.forEach(all -> all.forEach(caution -> joined.putIfAbsent(caution.id(), caution)));
-    return List.copyOf(joined.values());
+    works.forEach(
+        all -> all.forEach(caution -> joined.merge(caution.id(), caution, WorkCaution::joined)));
+    return graveFirst(joined.values());
+  }
+
+  private static List<WorkCaution> graveFirst(Collection<WorkCaution> cautions) {
+    return cautions.stream().sorted(Comparator.comparing(caution -> !caution.grave())).toList();
   }
 
   /** Cautions in the making, each once; the first to name one stands. */
   private final class Collected {
     private final Map<String, WorkCaution> found = new LinkedHashMap<>();
 
-    Collected named(List<String> ids) {
-      ids.forEach(id -> add(id, ""));
+    Collected named(List<CautionUse> uses) {
+      uses.stream().filter(use -> fits(use.fits())).forEach(use -> add(use, "", false));
       return this;
     }
 
-    /** Those that a page's text links to, where the section is for the boat. */
-    Collected quoted(Page<?> page, String because) {
+    Collected first(List<CautionUse> uses) {
+      uses.stream().filter(use -> fits(use.fits())).forEach(use -> add(use, "", true));
+      return this;
+    }
+
+    /**
+     * Those that a page's text links to, where the section is for the boat. Of those that the
+     * page's own header names the header has said whether they hold.
+     */
+    Collected quoted(Page<?> page, List<CautionUse> named, String because) {
+      List<String> judged = CautionUse.ids(named);
       QuotedCautions.in(page).stream()
           .filter(quoted -> library.caution(quoted.caution()).isPresent())
+          .filter(quoted -> !judged.contains(quoted.caution()))
           .filter(quoted -> quoted.only().stream().allMatch(WorkCautions.this::fits))
-          .forEach(quoted -> add(quoted.caution(), because));
+          .forEach(quoted -> add(CautionUse.always(quoted.caution()), because, false));
       return this;
     }
 
@@ -114,31 +152,72 @@ public record WorkCautions(Library library, Optional<Fitting> fitting) {
     }
 
     Collected materials(List<MaterialUse> uses) {
-      uses.stream().filter(use -> fits(use.fits())).forEach(use -> brought(use.use()));
+      List<MaterialUse> here = uses.stream().filter(use -> fits(use.fits())).toList();
+      here.stream()
+          .map(MaterialUse::use)
+          .distinct()
+          .flatMap(id -> library.material(id).stream())
+          .forEach(page -> material(page, amount(page, here)));
       return this;
     }
 
     Collected tools(List<ToolUse> uses) {
-      uses.stream().filter(use -> fits(use.fits())).forEach(use -> brought(use.use()));
+      uses.stream()
+          .filter(use -> fits(use.fits()))
+          .flatMap(use -> library.material(use.use()).stream())
+          .forEach(page -> material(page, OptionalDouble.empty()));
       return this;
     }
 
-    private void brought(String id) {
-      library.material(id).ifPresent(this::material);
+    Collected material(Page<Material> page, OptionalDouble amount) {
+      List<CautionUse> named = page.details().cautions();
+      named.stream()
+          .filter(use -> fits(use.fits()))
+          .filter(use -> isEnough(page.details(), use, amount))
+          .forEach(use -> add(use, page.title(), false));
+      return quoted(page, named, page.title());
     }
 
-    void material(Page<Material> page) {
-      page.details().cautions().forEach(id -> add(id, page.title()));
-      quoted(page, page.title());
-    }
-
-    private void add(String id, String because) {
-      found.computeIfAbsent(
-          id, key -> WorkCaution.of(library, key, because, WorkCautions.this::fits));
+    private void add(CautionUse use, String because, boolean first) {
+      found.merge(
+          use.use(),
+          WorkCaution.of(library, use, because, first, WorkCautions.this::fits),
+          WorkCaution::bitingAlsoAs);
     }
 
     List<WorkCaution> all() {
-      return List.copyOf(found.values());
+      return graveFirst(found.values());
     }
+  }
+
+  /** Whether so much of a material is enough for a caution; an unknown amount is. */
+  private static boolean isEnough(Material material, CautionUse use, OptionalDouble amount) {
+    OptionalDouble least =
+        use.from().isPresent() && material.unit().isPresent()
+            ? KnownUnit.counting(material.unit().get()).of(use.from().get().quantity())
+            : OptionalDouble.empty();
+    return least.isEmpty() || amount.isEmpty() || amount.getAsDouble() >= least.getAsDouble();
+  }
+
+  /** How much of a material all these uses come to, in its unit; empty when one is not known. */
+  private OptionalDouble amount(Page<Material> page, List<MaterialUse> uses) {
+    if (page.details().unit().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    KnownUnit counted = KnownUnit.counting(page.details().unit().get());
+    double sum = 0;
+    for (MaterialUse use : uses) {
+      if (use.use().equals(page.id())) {
+        Optional<Product> product =
+            Product.of(use, counted, fitting.map(boat -> boat.boat().model().details()))
+                .filter(Product::isKnown)
+                .filter(known -> known.unit() == counted);
+        if (product.isEmpty()) {
+          return OptionalDouble.empty();
+        }
+        sum += product.get().value();
+      }
+    }
+    return OptionalDouble.of(sum);
   }
 }

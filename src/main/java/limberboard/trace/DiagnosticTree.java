@@ -71,7 +71,7 @@ public record DiagnosticTree(Trace from, double rarest, Fork root, List<Fork> fo
 
   private static List<WorkCaution> cautions(Fork fork) {
     return fork.step().cautions().stream()
-        .map(caution -> new WorkCaution(caution.page(), fork.step().text()))
+        .map(caution -> caution.carriedBy(fork.step().text()))
         .toList();
   }
 

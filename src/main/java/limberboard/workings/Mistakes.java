@@ -1,9 +1,11 @@
 package limberboard.workings;
 
 import java.util.Optional;
+import limberboard.library.amount.Product;
+import limberboard.library.amount.Product.Factor;
+import limberboard.library.amount.Term;
 import limberboard.library.value.CountingUnit;
 import limberboard.library.value.KnownUnit;
-import limberboard.workings.Product.Factor;
 
 /** Says what does not agree in an amount, and what would. */
 final class Mistakes {
@@ -11,7 +13,8 @@ final class Mistakes {
 
   /** A factor of the wrong dimension: a width in grams. */
   static AmountOutcome ofFactor(Product product, Factor factor) {
-    String written = factor.term() instanceof Term.Known known ? known.text() : factor.name();
+    String written =
+        factor.term() instanceof Term.Known known ? ProductText.of(known) : factor.name();
     String what =
         product.factors().size() == 1
             ? "the " + product.name()

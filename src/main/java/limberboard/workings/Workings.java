@@ -2,6 +2,7 @@ package limberboard.workings;
 
 import java.util.Optional;
 import limberboard.boat.Boat;
+import limberboard.library.amount.Product;
 import limberboard.library.page.Material;
 import limberboard.library.page.MaterialUse;
 import limberboard.library.page.Model;
@@ -49,12 +50,7 @@ public final class Workings {
   private Optional<Product> product(MaterialUse use, Material material) {
     Optional<Model> model = boat.map(known -> known.model().details());
     KnownUnit counted = material.unit().map(KnownUnit::counting).orElse(KnownUnit.PIECES);
-    return use.bead()
-        .map(bead -> Product.of(bead, model))
-        .or(() -> use.coat().map(coat -> Product.of(coat, model)))
-        .or(() -> use.cord().map(cord -> Product.of(cord, model)))
-        .or(() -> use.pieces().map(n -> Product.of("pieces", n, model, KnownUnit.PIECES)))
-        .or(() -> use.amount().map(amount -> Product.of("amount", amount, model, counted)));
+    return Product.of(use, counted, model);
   }
 
   private Optional<AmountOutcome> obstacle(Product product, Page<Material> page) {
@@ -87,7 +83,7 @@ public final class Workings {
     Optional<CountingUnit> unit = page.details().unit();
     Optional<Purchase> purchase =
         unit.flatMap(counted -> new PackChooser(page.details().packs(), counted).choose(value));
-    String working = product.isWorthShowing() ? sum(product, exact, value) : "";
+    String working = new ProductText(product).isWorthShowing() ? sum(product, exact, value) : "";
     String holds =
         working.isEmpty()
             ? ""
@@ -101,10 +97,11 @@ public final class Workings {
   }
 
   private String sum(Product product, double exact, double value) {
-    if (product.isOneMeasure()) {
-      return "the boat's " + product.measure();
+    ProductText written = new ProductText(product);
+    if (written.isOneMeasure()) {
+      return "the boat's " + written.measure();
     }
-    String sum = product.text() + " = " + text.computed(product.unit().quantity(exact));
+    String sum = written.text() + " = " + text.computed(product.unit().quantity(exact));
     return exact < value - HAIR
         ? sum + ", so " + text.computed(product.unit().quantity(value))
         : sum;

@@ -30,6 +30,7 @@ import limberboard.calendar.UpkeepCalendar;
 import limberboard.library.Library;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Caution;
+import limberboard.library.page.CautionUse;
 import limberboard.library.page.Check;
 import limberboard.library.page.Details;
 import limberboard.library.page.Material;
@@ -38,7 +39,10 @@ import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.page.Symptom;
 import limberboard.library.page.ToolUse;
+import limberboard.library.value.Amount;
 import limberboard.library.value.Condition;
+import limberboard.library.value.CountingUnit;
+import limberboard.library.value.KnownUnit;
 import limberboard.print.cut.PageCutter;
 import limberboard.print.drawing.TimeLineDrawing;
 import limberboard.print.drawing.TreeDrawing;
@@ -154,7 +158,7 @@ class EveryOutputTest {
       shopping(library, boat, page);
     }
     for (Page<Symptom> page : symptoms(library, boat)) {
-      Set<String> all = new TreeSet<>(page.details().first());
+      Set<String> all = wanted.named(page.details().first());
       page.details().checks().stream()
           .filter(check -> boat.fits(check.fits()))
           .forEach(check -> all.addAll(wanted.of(check)));
@@ -304,7 +308,9 @@ class EveryOutputTest {
   private static void step(Library library, Trace trace, NextStep step) {
     Set<String> own = wanted(library, trace.fault().fitting(), step);
     Set<String> all = new TreeSet<>(own);
-    all.addAll(trace.fault().page().details().first());
+    all.addAll(
+        new WantedCautions(library, trace.fault().fitting())
+            .named(trace.fault().page().details().first()));
     String what = trace.fault().page().id() + ", " + step.kind() + " " + step.id();
     names(library, text(new TraceSheet(library).of(trace, step)), all, what);
     names(library, printed(out -> new TraceText(out).state(trace, step)), all, what);
@@ -327,7 +333,7 @@ class EveryOutputTest {
   private static void trees(Library library, Fitting boat, Page<Symptom> page) {
     Trace trace = Trace.begin(Fault.of(page, boat, library, List.of()));
     DiagnosticTree tree = DiagnosticTree.of(trace, RAREST);
-    Set<String> first = new TreeSet<>(page.details().first());
+    Set<String> first = new WantedCautions(library, boat).named(page.details().first());
     JsonNode json = JSON.valueToTree(TreeView.of(tree));
     assertThat(ids(JSON.valueToTree(TraceView.of(trace)).get("cautions"))).containsAll(first);
     List<String> outputs =
@@ -418,11 +424,24 @@ class EveryOutputTest {
       return new Page<>(page.id(), page.path(), page.head(), details, page.body(), page.bodyLine());
     }
 
-    private List<String> cautions() {
+    private List<CautionUse> cautions() {
+      return cautions(false);
+    }
+
+    /** Some with conditions: the boats they are for and, of materials, the least amount. */
+    private List<CautionUse> cautions(boolean ofMaterial) {
       List<String> all =
           new ArrayList<>(workspace.library().all(Caution.class).stream().map(Page::id).toList());
       all.add(NOBODYS.get(0));
-      return some(all, 3);
+      return some(all, 3).stream()
+          .map(id -> new CautionUse(id, "", fits(), List.of(), from(ofMaterial), ""))
+          .toList();
+    }
+
+    private Optional<Amount.Fixed> from(boolean ofMaterial) {
+      return ofMaterial && random.nextBoolean()
+          ? Optional.of(new Amount.Fixed(KnownUnit.MILLILITRE.quantity(1 + random.nextInt(40))))
+          : Optional.empty();
     }
 
     private <T> List<T> some(List<T> all, int most) {
@@ -455,8 +474,20 @@ class EveryOutputTest {
                   .toList());
       ids.add(NOBODYS.get(1));
       return some(ids, 4).stream()
-          .map(id -> new MaterialUse(id, fits(), "", null, null, null, null, null))
+          .map(id -> new MaterialUse(id, fits(), "", amount(id), null, null, null, null))
           .toList();
+    }
+
+    private Optional<Amount> amount(String material) {
+      boolean counted =
+          workspace
+              .library()
+              .material(material)
+              .filter(page -> page.details().unit().equals(Optional.of(CountingUnit.ML)))
+              .isPresent();
+      return counted && random.nextInt(3) > 0
+          ? Optional.of(new Amount.Fixed(KnownUnit.MILLILITRE.quantity(1 + random.nextInt(40))))
+          : Optional.empty();
     }
 
     private Procedure dealt(Procedure work) {
@@ -488,7 +519,7 @@ class EveryOutputTest {
           m.openedLife(),
           m.keepOff(),
           m.instead(),
-          cautions(),
+          cautions(m.unit().equals(Optional.of(CountingUnit.ML))),
           m.workings(),
           m.mixing(),
           m.bought(),

@@ -17,6 +17,7 @@ import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.page.CautionUse;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.value.Skill;
@@ -81,7 +82,7 @@ class RealPagesTest {
                       for (CutPage cut : cuts(page)) {
                         assertThat(cut.cautions())
                             .extracting(Block.CautionBox::id)
-                            .containsAll(page.details().cautions());
+                            .containsAll(CautionUse.ids(page.details().cautions()));
                       }
                     }));
   }

@@ -17,7 +17,12 @@ final class MaterialCheck implements PageCheck<Material> {
       report.error("/unit", "is missing", "say what amounts are counted in: ml, g, m or piece");
     }
     names.pages(Kind.MATERIAL, material.instead(), "/instead", report);
-    names.pages(Kind.CAUTION, material.cautions(), "/cautions", report);
+    CautionUseCheck cautions = new CautionUseCheck(names, report);
+    material
+        .unit()
+        .ifPresentOrElse(
+            unit -> cautions.material(material.cautions(), unit, "/cautions"),
+            () -> cautions.tool(material.cautions(), "/cautions"));
     if (material.rope().isPresent() && material.group() != MaterialGroup.CORDAGE) {
       report.error("/rope", "stands on a page that is no cordage", "write group: cordage");
     }

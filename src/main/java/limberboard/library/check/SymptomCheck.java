@@ -25,7 +25,7 @@ final class SymptomCheck implements PageCheck<Symptom> {
     if (page.head().zones().isEmpty()) {
       report.error("/zones", "is missing", "say where on the boat it is noticed");
     }
-    names.pages(Kind.CAUTION, symptom.first(), "/first", report);
+    new CautionUseCheck(names, report).first(symptom.first(), "/first");
     if (symptom.causes().isEmpty()) {
       report.error("/causes", "is empty", "write at least one cause");
     }

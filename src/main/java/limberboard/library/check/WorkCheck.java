@@ -1,6 +1,7 @@
 package limberboard.library.check;
 
 import java.util.List;
+import limberboard.library.page.CautionUse;
 import limberboard.library.page.Kind;
 import limberboard.library.page.ToolUse;
 import limberboard.library.problem.Report;
@@ -32,8 +33,8 @@ final class WorkCheck {
     names.access(access, pointer, report);
   }
 
-  void cautions(List<String> cautions, String pointer) {
-    names.pages(Kind.CAUTION, cautions, pointer, report);
+  void cautions(List<CautionUse> cautions, String pointer) {
+    new CautionUseCheck(names, report).work(cautions, pointer);
   }
 
   void minutes(double minutes, String pointer) {

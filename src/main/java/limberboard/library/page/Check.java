@@ -20,7 +20,7 @@ import limberboard.library.value.Skill;
  * @param minutes time it takes, without access, greater than 0
  * @param access ids of what must be opened first
  * @param tools tools
- * @param cautions caution ids
+ * @param cautions what it names as its cautions
  * @param fits which boats it makes sense on
  * @param skill who may do it
  * @param answers the possible answers, two to six
@@ -39,7 +39,7 @@ public record Check(
     @Required Double minutes,
     List<String> access,
     List<ToolUse> tools,
-    List<String> cautions,
+    List<CautionUse> cautions,
     Condition fits,
     Skill skill,
     @Required List<String> answers,

@@ -19,7 +19,7 @@ import limberboard.library.value.Required;
  * @param openedLife how long it keeps once opened
  * @param keepOff what it must not touch
  * @param instead ids of materials that may be used instead
- * @param cautions ids of cautions shown wherever it is used
+ * @param cautions shown wherever it is used
  * @param workings sums shown with it
  * @param mixing what decides with what it may be mixed or brought together
  * @param bought {@code false} for what is not bought, such as water from the tap; absent: it is
@@ -33,7 +33,7 @@ public record Material(
     Optional<Period> openedLife,
     List<KeepOff> keepOff,
     List<String> instead,
-    List<String> cautions,
+    List<CautionUse> cautions,
     List<SumUse> workings,
     Mixing mixing,
     Optional<Boolean> bought,

@@ -22,7 +22,7 @@ import limberboard.library.value.Work;
  * @param access ids of what must be opened first
  * @param tools tools
  * @param materials materials and amounts
- * @param cautions caution ids
+ * @param cautions what it names as its cautions
  * @param lookFor what good and bad look like
  * @param interval how often it is done
  * @param lookAgain the follow-up afterwards
@@ -41,7 +41,7 @@ public record Procedure(
     List<String> access,
     List<ToolUse> tools,
     List<MaterialUse> materials,
-    List<String> cautions,
+    List<CautionUse> cautions,
     Optional<LookFor> lookFor,
     Optional<Interval> interval,
     Optional<LookAgain> lookAgain,

@@ -9,14 +9,14 @@ import limberboard.library.value.Required;
 /**
  * What an owner notices, with the causes and checks behind it.
  *
- * @param first ids of cautions shown before any question
+ * @param first cautions shown before any question
  * @param causes what can be behind it
  * @param checks what tells the causes apart
  * @param somethingElse weight of a cause that is not on the list, greater than 0; empty: one
  *     twentieth of the sum of the causes' weights
  */
 public record Symptom(
-    List<String> first,
+    List<CautionUse> first,
     @Required List<Cause> causes,
     @Required List<Check> checks,
     OptionalDouble somethingElse)

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import limberboard.library.page.CautionUse;
 import limberboard.library.page.Head;
 import limberboard.library.page.MaterialUse;
 import limberboard.library.page.Page;
@@ -37,7 +38,7 @@ class CautionsStayTest {
     CutPage cut =
         new PageCutter(YARD.workspace().library())
             .cut(page, Optional.of(boat).filter(id -> !id.isEmpty()).map(YARD::boat));
-    List<String> named = page.details().cautions().stream().distinct().toList();
+    List<String> named = CautionUse.ids(page.details().cautions()).stream().distinct().toList();
     List<String> shown = cut.cautions().stream().map(Block.CautionBox::id).toList();
     assertThat(shown).hasSizeGreaterThanOrEqualTo(named.size());
     assertThat(shown.subList(0, named.size())).isEqualTo(named);
@@ -111,7 +112,7 @@ class CautionsStayTest {
             List.of("cover-off"),
             List.of(new ToolUse("spanner", material)),
             List.of(use),
-            cautions,
+            cautions.stream().map(CautionUse::always).toList(),
             null,
             null,
             null,

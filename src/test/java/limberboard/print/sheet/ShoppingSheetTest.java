@@ -13,6 +13,7 @@ import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Caution;
+import limberboard.library.page.CautionUse;
 import limberboard.print.PdfText;
 import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
@@ -105,6 +106,7 @@ class ShoppingSheetTest {
     List<String> named =
         list.lines().stream()
             .flatMap(line -> line.material().details().cautions().stream())
+            .map(CautionUse::use)
             .distinct()
             .toList();
     assertThat(named).hasSizeGreaterThan(8);

@@ -15,6 +15,7 @@ import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.page.CautionUse;
 import limberboard.library.value.Skill;
 import limberboard.print.PdfText;
 import limberboard.print.page.Block;
@@ -168,6 +169,7 @@ class WorkListSheetTest {
                           .containsAll(
                               list.lines()
                                   .flatMap(line -> line.work().details().cautions().stream())
+                                  .map(CautionUse::use)
                                   .distinct()
                                   .toList())
                           .containsExactlyElementsOf(

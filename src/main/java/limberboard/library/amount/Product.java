@@ -1,8 +1,9 @@
-package limberboard.workings;
+package limberboard.library.amount;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import limberboard.library.page.MaterialUse;
 import limberboard.library.page.MaterialUse.Bead;
 import limberboard.library.page.MaterialUse.Coat;
 import limberboard.library.page.MaterialUse.Cord;
@@ -18,7 +19,7 @@ import limberboard.library.value.KnownUnit;
  * @param unit what the product is in
  * @param scale from the product of the factors' units to the unit
  */
-record Product(String name, List<Factor> factors, KnownUnit unit, double scale) {
+public record Product(String name, List<Factor> factors, KnownUnit unit, double scale) {
   private static final double CUBIC_MILLIMETRES_IN_ML = 1000;
   private static final double ML_IN_A_MILLIMETRE_OVER_A_SQUARE_METRE = 1000;
 
@@ -29,14 +30,42 @@ record Product(String name, List<Factor> factors, KnownUnit unit, double scale) 
    * @param term what it is on the boat
    * @param unit what it is reckoned in
    */
-  record Factor(String name, Term term, KnownUnit unit) {
-    boolean agrees() {
+  public record Factor(String name, Term term, KnownUnit unit) {
+    /** Whether its dimension is what it has to be. */
+    public boolean agrees() {
       return !(term instanceof Term.Known known) || unit.measures(known.quantity());
     }
 
     private double value() {
       return term instanceof Term.Known known ? known.in(unit).orElse(Double.NaN) : Double.NaN;
     }
+  }
+
+  /** Copies the list. */
+  public Product {
+    factors = List.copyOf(factors);
+  }
+
+  /**
+   * What a use asks for.
+   *
+   * @param use how much of which material
+   * @param counted what the material is counted in
+   * @param model whose measures are used; without one no measure is known
+   * @return empty where the use names no amount
+   */
+  public static Optional<Product> of(MaterialUse use, KnownUnit counted, Optional<Model> model) {
+    return use.bead()
+        .map(bead -> of(bead, model))
+        .or(() -> use.coat().map(coat -> of(coat, model)))
+        .or(() -> use.cord().map(cord -> of(cord, model)))
+        .or(() -> use.pieces().map(n -> of("pieces", n, model, KnownUnit.PIECES)))
+        .or(() -> use.amount().map(amount -> of("amount", amount, model, counted)));
+  }
+
+  /** Whether every factor is known and of the right dimension. */
+  public boolean isKnown() {
+    return missing().isEmpty() && mistake().isEmpty();
   }
 
   /** Length × width × depth. */
@@ -76,7 +105,7 @@ record Product(String name, List<Factor> factors, KnownUnit unit, double scale) 
   }
 
   /** The first measure that the boat's model does not know. */
-  Optional<String> missing() {
+  public Optional<String> missing() {
     for (Factor factor : factors) {
       if (factor.term() instanceof Term.Missing missing) {
         return Optional.of(missing.measure());
@@ -86,65 +115,12 @@ record Product(String name, List<Factor> factors, KnownUnit unit, double scale) 
   }
 
   /** The first factor whose dimension is not what it has to be. */
-  Optional<Factor> mistake() {
+  public Optional<Factor> mistake() {
     return factors.stream().filter(factor -> !factor.agrees()).findFirst();
   }
 
   /** The product in its unit; asked only when nothing is missing or mistaken. */
-  double value() {
+  public double value() {
     return factors.stream().mapToDouble(Factor::value).reduce(scale, (a, b) -> a * b);
-  }
-
-  /** Whether there is something to show besides the amount itself. */
-  boolean isWorthShowing() {
-    return factors.size() > 1
-        || factors.get(0).term() instanceof Term.Known known && !known.isPlain();
-  }
-
-  /** Whether it is one measure of the boat as it stands, with nothing to multiply. */
-  boolean isOneMeasure() {
-    return factors.size() == 1
-        && factors.get(0).term() instanceof Term.Known known
-        && known.times() == 1;
-  }
-
-  /** The first factor's measure in words, or nothing. */
-  String measure() {
-    return factors.get(0).term() instanceof Term.Known known ? known.measure() : "";
-  }
-
-  /** The factors as they are multiplied: {@code 400 × 6 × 3 mm}. */
-  String text() {
-    List<Term.Known> known = new ArrayList<>();
-    for (Factor factor : factors) {
-      if (factor.term() instanceof Term.Known term) {
-        known.add(term);
-      }
-    }
-    Optional<String> shared = sharedSymbol(known);
-    List<String> parts = new ArrayList<>();
-    for (Term.Known term : known) {
-      String text = term.text();
-      boolean last = parts.size() == known.size() - 1;
-      parts.add(
-          shared.isPresent() && !last
-              ? text.substring(0, text.length() - shared.get().length() - 1)
-              : text);
-    }
-    return String.join(" × ", parts);
-  }
-
-  private static Optional<String> sharedSymbol(List<Term.Known> terms) {
-    List<KnownUnit> units =
-        terms.stream()
-            .filter(Term.Known::isPlain)
-            .flatMap(term -> KnownUnit.ownOf(term.quantity()).stream())
-            .distinct()
-            .toList();
-    boolean shared =
-        terms.stream().allMatch(Term.Known::isPlain)
-            && units.size() == 1
-            && !units.get(0).symbol().isEmpty();
-    return shared ? Optional.of(units.get(0).symbol()) : Optional.empty();
   }
 }

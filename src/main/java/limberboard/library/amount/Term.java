@@ -1,4 +1,4 @@
-package limberboard.workings;
+package limberboard.library.amount;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -6,37 +6,29 @@ import javax.measure.Quantity;
 import limberboard.library.page.Model;
 import limberboard.library.value.Amount;
 import limberboard.library.value.KnownUnit;
-import limberboard.words.Sentences;
 
 /** One factor of a working: what an amount is on a boat. */
-sealed interface Term {
+public sealed interface Term {
 
   /**
    * It is known.
    *
    * @param quantity the quantity, before {@code times}
    * @param times what it is multiplied by
-   * @param measure the measure it came from, in words; empty for a fixed one
+   * @param measure the measure it came from, as it stands in files; empty for a fixed one
    */
   record Known(Quantity<?> quantity, double times, String measure) implements Term {
     /** The value in a unit, times included; empty when the dimensions do not agree. */
-    OptionalDouble in(KnownUnit unit) {
+    public OptionalDouble in(KnownUnit unit) {
       OptionalDouble value = unit.of(quantity);
       return value.isPresent()
           ? OptionalDouble.of(value.getAsDouble() * times)
           : OptionalDouble.empty();
     }
 
-    /** Whether it stands in the working as its author wrote it. */
-    boolean isPlain() {
+    /** Whether it stands as its author wrote it. */
+    public boolean isPlain() {
       return times == 1 && measure.isEmpty();
-    }
-
-    /** How it stands in the working: {@code 1.1 × 2.05 m (forehatch gasket)}. */
-    String text() {
-      String factor = times == 1 ? "" : QuantityWords.number(times, 6) + " × ";
-      String source = measure.isEmpty() ? "" : " (" + measure + ")";
-      return factor + QuantityWords.METRIC.written(quantity) + source;
     }
   }
 
@@ -53,7 +45,7 @@ sealed interface Term {
       String name = measured.measure();
       return model
           .map(known -> known.measures().get(name))
-          .<Term>map(fixed -> new Known(fixed.quantity(), measured.times(), Sentences.spoken(name)))
+          .<Term>map(fixed -> new Known(fixed.quantity(), measured.times(), name))
           .orElseGet(() -> new Missing(name));
     }
     return new Known(((Amount.Fixed) amount).quantity(), 1, "");
