@@ -144,7 +144,7 @@ class PageCutterTest {
   @Test
   void aSymptomShowsCautionsThenCausesAndChecksForTheBoat() {
     CutPage page = yard.cut("wet-bilge", "avocet");
-    assertThat(ids(page)).containsExactly("ashore", "fire", "gas");
+    assertThat(ids(page)).containsExactly("ashore", "gas", "fire");
     assertThat(page.parts())
         .extracting(Part::role)
         .containsSubsequence(
