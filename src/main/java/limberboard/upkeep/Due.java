@@ -1,10 +1,12 @@
 package limberboard.upkeep;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
+import limberboard.library.page.Procedure.Appointment;
 import limberboard.library.value.Consequence;
 import limberboard.library.value.Interval;
 import limberboard.library.value.Need;
@@ -26,6 +28,8 @@ import limberboard.library.value.Phase;
  * @param estimated whether {@code runsOut} is an estimate from counts
  * @param expires whether it runs out by its date even unused
  * @param why the reason
+ * @param round the round that it is done with, if it is
+ * @param with of a round, what is done with it
  */
 public record Due(
     WorkId which,
@@ -40,10 +44,21 @@ public record Due(
     List<Limit> limits,
     boolean estimated,
     boolean expires,
-    Why why) {
-  /** Copies the list. */
+    Why why,
+    Optional<InRound> round,
+    List<Due> with) {
+  /** Gravest consequence first, then what is needed most, then what runs out first. */
+  static final Comparator<Due> MATTERS_FIRST =
+      Comparator.comparing(Due::group)
+          .thenComparing(Due::consequence)
+          .thenComparing(Due::need)
+          .thenComparing(each -> each.runsOut().orElse(LocalDate.MAX))
+          .thenComparing(Due::id);
+
+  /** Copies the lists. */
   public Due {
     limits = List.copyOf(limits);
+    with = List.copyOf(with);
   }
 
   /** How urgent work is. */
@@ -52,6 +67,8 @@ public record Due(
     OVERDUE("Overdue"),
     /** To be done for or in this season, or the coming one while the boat is laid up. */
     THIS_SEASON("This season"),
+    /** Over, or for this season, but left to whoever likes to do it. */
+    OPTIONAL("Optional, for whoever likes to"),
     /** Later. */
     COMING("Coming after this season"),
     /** The log does not tell: it lacks readings. */
@@ -79,21 +96,69 @@ public record Due(
     return after.isPresent();
   }
 
+  /** The same, done with a round. */
+  Due in(InRound in) {
+    return copy(group, Optional.of(in), with);
+  }
+
+  /** The same in another group, with all that is done with it. */
+  Due in(Group other) {
+    return copy(other, round, with.stream().map(each -> each.in(other)).toList());
+  }
+
+  /** The same round with what is done with it, in the gravest group of all of these. */
+  Due graver(List<Due> all) {
+    Group gravest =
+        all.stream().map(Due::group).filter(each -> group != Group.COMING).reduce(group, Due::min);
+    return copy(gravest, round, all);
+  }
+
+  private static Group min(Group one, Group other) {
+    return one.compareTo(other) <= 0 ? one : other;
+  }
+
+  private Due copy(Group newGroup, Optional<InRound> newRound, List<Due> newWith) {
+    return new Due(
+        which, work, after, newGroup, since, runsOut, plan, phase, season, limits, estimated,
+        expires, why, newRound, newWith);
+  }
+
+  /**
+   * What it asks of the owner, in minutes of somebody practised, without what is opened for it; of
+   * a round its own, without what is done with it.
+   */
+  public int ownerMinutes() {
+    return round.map(InRound::minutes).orElseGet(() -> OwnerTime.of(work.details()));
+  }
+
+  /** With whom, and how long before, it has to be booked; nothing for what the owner does. */
+  public Optional<Appointment> appointment() {
+    return OwnerTime.appointment(work.details());
+  }
+
   /**
    * What follows when it is left undone; of a look again, what follows of the work that it is
-   * after.
+   * after; of a round, the gravest of all that is done with it.
    */
   public Consequence consequence() {
-    return interval().map(Interval::consequence).orElse(Consequence.UNSAID);
+    Consequence own = interval().map(Interval::consequence).orElse(Consequence.UNSAID);
+    return with.stream()
+        .map(Due::consequence)
+        .reduce(own, (one, other) -> one.compareTo(other) <= 0 ? one : other);
   }
 
   /**
    * How much it is needed; of a look again, as much as the work that it is after, and at least as
-   * {@link Need#SHOULD}.
+   * {@link Need#SHOULD}; of a round, as much as what is needed most of it.
    */
   public Need need() {
     Need need = interval().map(Interval::needed).orElse(Need.UNSAID);
-    return isLookAgain() && need == Need.OPTIONAL ? Need.SHOULD : need;
+    if (isLookAgain() && need == Need.OPTIONAL) {
+      return Need.SHOULD;
+    }
+    return with.stream()
+        .map(Due::need)
+        .reduce(need, (one, other) -> one.compareTo(other) <= 0 ? one : other);
   }
 
   private Optional<Interval> interval() {

@@ -70,7 +70,8 @@ final class Forecast {
         due.runsOut().orElseThrow(),
         due.phase(),
         due.season(),
-        due.why());
+        due.why(),
+        Optional.empty());
   }
 
   /** Whether nothing reset the interval after this doing was expected. */
@@ -113,7 +114,8 @@ final class Forecast {
                   last,
                   each.phase(),
                   windows.season(each.phase(), plan),
-                  each.why(since, runsOut, library));
+                  each.why(since, runsOut, library),
+                  Optional.empty());
             })
         .ifPresent(this::expect);
   }
@@ -127,7 +129,8 @@ final class Forecast {
         followUp.due(),
         Optional.empty(),
         windows.season(Optional.empty(), followUp.due()),
-        followUp.why());
+        followUp.why(),
+        Optional.empty());
   }
 
   private void expect(Planned next) {

@@ -17,6 +17,7 @@ import limberboard.library.value.Phase;
  * @param phase when in the boat's year it is done, if the page says
  * @param season the year of the season it belongs to
  * @param why the reason
+ * @param round the round that it is done with, if it is
  */
 public record Planned(
     WorkId which,
@@ -26,7 +27,18 @@ public record Planned(
     LocalDate runsOut,
     Optional<Phase> phase,
     int season,
-    Why why) {
+    Why why,
+    Optional<InRound> round) {
+  /** The same, done with a round. */
+  Planned in(InRound in) {
+    return new Planned(which, work, after, day, runsOut, phase, season, why, Optional.of(in));
+  }
+
+  /** As {@link Due#ownerMinutes}. */
+  public int ownerMinutes() {
+    return round.map(InRound::minutes).orElseGet(() -> OwnerTime.of(work.details()));
+  }
+
   /** As {@link WorkId#text}. */
   public String id() {
     return which.text();

@@ -31,7 +31,14 @@ public record SeasonWork(AfloatSeason season, List<Planned> planned, List<Due> n
     for (Planned each : planned) {
       Phase phase = phase(each.phase(), each.work(), each.day());
       if (phases.contains(phase) && seen.add(each.which())) {
-        tasks.add(new Task(each.work(), phase, why(each), Optional.of(each.runsOut())));
+        tasks.add(
+            new Task(
+                each.work(),
+                phase,
+                why(each),
+                Optional.of(each.runsOut()),
+                each.round(),
+                List.of()));
       }
     }
     return List.copyOf(tasks);

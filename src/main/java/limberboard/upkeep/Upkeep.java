@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import limberboard.boat.Fitting;
 import limberboard.boat.WorkCaution;
 import limberboard.boat.WorkCautions;
@@ -14,6 +15,7 @@ import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.value.Interval;
+import limberboard.library.value.Need;
 import limberboard.upkeep.Due.Group;
 import limberboard.upkeep.FollowUps.FollowUp;
 
@@ -28,6 +30,7 @@ public final class Upkeep {
   private final List<RunningInterval> running;
   private final LoggedWork history;
   private final FollowUps followUps;
+  private final Rounds rounds;
   private final List<Due> all;
 
   private Upkeep(Library library, Fitting fitting) {
@@ -37,6 +40,7 @@ public final class Upkeep {
     this.history = new LoggedWork(calendar.log(), library, fitting.boat().ageFrom());
     this.followUps = new FollowUps(library, calendar.log(), fitting.on());
     this.running = running(library, calendar);
+    this.rounds = new Rounds(library);
     this.all = reckoned();
   }
 
@@ -69,11 +73,19 @@ public final class Upkeep {
           .ifPresent(since -> due.add(due(each, since)));
     }
     followUps.open(history).forEach(followUp -> due.add(due(followUp)));
-    due.sort(
-        Comparator.comparing(Due::group)
-            .thenComparing(each -> each.runsOut().orElse(LocalDate.MAX))
-            .thenComparing(Due::id));
-    return List.copyOf(due);
+    List<Due> grouped = rounds.grouped(due.stream().sorted(Due.MATTERS_FIRST).toList());
+    List<Due> lines = grouped.stream().filter(each -> each.round().isEmpty()).toList();
+    return lines.stream()
+        .map(Upkeep::setApart)
+        .sorted(Due.MATTERS_FIRST)
+        .flatMap(each -> Stream.concat(Stream.of(each), each.with().stream()))
+        .toList();
+  }
+
+  /** What is optional stands apart, whether it is over or not. */
+  private static Due setApart(Due due) {
+    boolean now = due.group() == Group.OVERDUE || due.group() == Group.THIS_SEASON;
+    return now && due.need() == Need.OPTIONAL ? due.in(Group.OPTIONAL) : due;
   }
 
   private Due due(RunningInterval each, IntervalStart since) {
@@ -97,7 +109,9 @@ public final class Upkeep {
         runsOut.limits(),
         runsOut.deciding().filter(Limit::isEstimated).isPresent(),
         each.expires(),
-        each.why(since, runsOut, library));
+        each.why(since, runsOut, library),
+        Optional.empty(),
+        List.of());
   }
 
   private Due due(FollowUp followUp) {
@@ -116,7 +130,9 @@ public final class Upkeep {
         List.of(),
         false,
         false,
-        followUp.why());
+        followUp.why(),
+        Optional.empty(),
+        List.of());
   }
 
   private LocalDate plan(RunningInterval each, LocalDate base, LocalDate runsOut) {
@@ -151,14 +167,20 @@ public final class Upkeep {
     return calendar.seasons().around(on());
   }
 
-  /** All of it: overdue first, then by the day it runs out. */
+  /**
+   * All of it: overdue first, then what is for this season, and of each the gravest first, then
+   * what is needed most, then what runs out first. After each round stands what is done with it.
+   */
   public List<Due> all() {
     return all;
   }
 
-  /** What is of a group, by the day it runs out. */
+  /** What is of a group, with what is done with its rounds, in the same order. */
   public List<Due> of(Group group) {
-    return all.stream().filter(due -> due.group() == group).toList();
+    return all.stream()
+        .filter(due -> due.round().isEmpty() && due.group() == group)
+        .flatMap(due -> Stream.concat(Stream.of(due), due.with().stream()))
+        .toList();
   }
 
   /**
@@ -190,7 +212,18 @@ public final class Upkeep {
   }
 
   private List<Planned> until(int lastSeason) {
-    return new Forecast(running, followUps, windows, library, lastSeason).from(all);
+    List<Planned> planned =
+        new Forecast(running, followUps, windows, library, lastSeason).from(all);
+    return rounds.marked(planned, thisSeason().year());
+  }
+
+  /** What is now or soon to be done by somebody else, by the day by which it is to be booked. */
+  public List<Appointed> appointments() {
+    return all.stream()
+        .filter(due -> due.group() != Group.COMING)
+        .flatMap(due -> Appointed.of(due, on()).stream())
+        .sorted(Comparator.comparing(Appointed::book).thenComparing(each -> each.due().id()))
+        .toList();
   }
 
   /** The cautions of work on this boat. */

@@ -36,9 +36,9 @@ public record ListLine(
     return task.work();
   }
 
-  /** Minutes of the work itself. */
+  /** Minutes that it asks of the owner, practised; of a round, with all that is done with it. */
   public int minutes() {
-    return task.work().details().minutes();
+    return task.minutes();
   }
 
   /**

@@ -53,10 +53,7 @@ public record ListWork(Upkeep upkeep) {
   /** A look again is done in the phase that its page names: the keel's oil is read afloat. */
   private static Task inItsPhase(Task task, ListKind kind) {
     Optional<Phase> named = task.work().details().interval().flatMap(Interval::phase);
-    return named
-        .filter(kind.phases()::contains)
-        .map(phase -> new Task(task.work(), phase, task.why(), task.due()))
-        .orElse(task);
+    return named.filter(kind.phases()::contains).map(task::in).orElse(task);
   }
 
   private static Set<Phase> phases(ListKind kind) {

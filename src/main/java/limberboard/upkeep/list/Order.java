@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -27,9 +28,13 @@ final class Order {
   /** The order of this work, each page of which stands there once. */
   Order(List<Task> tasks) {
     Map<String, Page<Procedure>> pages = new LinkedHashMap<>();
-    tasks.forEach(task -> pages.put(task.work().id(), task.work()));
+    Map<String, String> lineOf = new HashMap<>();
+    for (Task task : tasks) {
+      pages.put(task.work().id(), task.work());
+      task.pages().forEach(page -> lineOf.put(page.id(), task.work().id()));
+    }
     Map<String, SortedSet<String>> named = new LinkedHashMap<>();
-    pages.values().forEach(page -> named.put(page.id(), later(page, pages)));
+    tasks.forEach(task -> named.put(task.work().id(), later(task, lineOf)));
     Map<String, SortedSet<String>> circleOf = new HashMap<>();
     for (SortedSet<String> circle : Circles.of(named)) {
       circle.forEach(id -> circleOf.put(id, circle));
@@ -47,12 +52,19 @@ final class Order {
     later.computeIfAbsent(first, key -> new TreeSet<>()).add(second);
   }
 
-  private SortedSet<String> later(Page<Procedure> page, Map<String, Page<Procedure>> pages) {
-    SortedSet<String> later = new TreeSet<>(page.details().before());
-    later.retainAll(pages.keySet());
-    if (later.remove(page.id())) {
-      problems.add(
-          Problem.error(page.path(), 0, "before", "comes before itself", "take its own id out"));
+  /** The lines that come after a line; of a round, after anything that is done with it. */
+  private SortedSet<String> later(Task task, Map<String, String> lineOf) {
+    SortedSet<String> later = new TreeSet<>();
+    for (Page<Procedure> page : task.pages()) {
+      page.details().before().stream()
+          .map(lineOf::get)
+          .filter(Objects::nonNull)
+          .filter(line -> !line.equals(task.work().id()))
+          .forEach(later::add);
+      if (page.details().before().contains(page.id())) {
+        problems.add(
+            Problem.error(page.path(), 0, "before", "comes before itself", "take its own id out"));
+      }
     }
     return later;
   }

@@ -36,8 +36,7 @@ final class PartMaker {
             .filter(access -> access.openIn().contains(phase))
             .map(Access::id)
             .collect(Collectors.toSet());
-    this.needed =
-        tasks.stream().map(task -> ways.toOpen(task.work().details().access(), standing)).toList();
+    this.needed = tasks.stream().map(task -> ways.toOpen(task.access(), standing)).toList();
   }
 
   /**
@@ -86,7 +85,7 @@ final class PartMaker {
     for (int i = 0; i < tasks.size(); i++) {
       Task task = tasks.get(i);
       places[i] = placeOf(task).orElse(Jobs.ANYWHERE);
-      minutes[i] = task.work().details().minutes();
+      minutes[i] = task.minutes();
       BitSet open = new BitSet();
       needed.get(i).forEach(a -> open.set(numberOf(a.id(), accesses)));
       access.add(open);

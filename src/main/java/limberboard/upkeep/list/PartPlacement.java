@@ -99,7 +99,7 @@ final class PartPlacement {
 
   private Optional<Problem> contradiction(Task task, Phase to, String before) {
     return new AccessWays(fitting)
-        .toOpen(task.work().details().access(), Set.of()).stream()
+        .toOpen(task.access(), Set.of()).stream()
             .filter(access -> access.openIn().contains(task.phase()))
             .filter(access -> !access.openIn().contains(to))
             .findFirst()

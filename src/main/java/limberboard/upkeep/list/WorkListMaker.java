@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import limberboard.boat.Fitting;
 import limberboard.library.problem.Problem;
 import limberboard.library.value.Phase;
+import limberboard.upkeep.InRound;
 import limberboard.upkeep.Task;
 
 /**
@@ -25,7 +27,7 @@ public record WorkListMaker(Fitting fitting) {
     tasks.stream()
         .filter(task -> kind.phases().contains(task.phase()))
         .forEach(task -> once.putIfAbsent(task.work().id(), task));
-    List<Task> all = List.copyOf(once.values());
+    List<Task> all = inRounds(once);
     Order order = new Order(all);
     PartPlacement placing = new PartPlacement(all, order, fitting);
     List<ListPart> parts = new ArrayList<>();
@@ -40,5 +42,20 @@ public record WorkListMaker(Fitting fitting) {
     List<Problem> problems = new ArrayList<>(order.problems());
     problems.addAll(placing.problems());
     return new WorkList(kind, fitting, parts, problems);
+  }
+
+  /** What is done with a round that is on the list goes into the round's line. */
+  private static List<Task> inRounds(Map<String, Task> tasks) {
+    Map<String, List<Task>> with = new LinkedHashMap<>();
+    List<Task> lines = new ArrayList<>();
+    for (Task task : tasks.values()) {
+      Optional<String> round = task.round().map(InRound::round).filter(tasks::containsKey);
+      round.ifPresentOrElse(
+          id -> with.computeIfAbsent(id, key -> new ArrayList<>()).add(task),
+          () -> lines.add(task));
+    }
+    return lines.stream()
+        .map(line -> line.with(with.getOrDefault(line.work().id(), List.of())))
+        .toList();
   }
 }
