@@ -35,6 +35,11 @@ public record LogEntry(
     return equals(other.on(line));
   }
 
+  /** The same day and reading for other work; without what was counted and noted. */
+  public LogEntry of(String otherWork) {
+    return new LogEntry(date, otherWork, engineHours, Map.of(), "", Optional.empty(), 0);
+  }
+
   /** The same entry on another line of the file. */
   public LogEntry on(int otherLine) {
     return new LogEntry(date, work, engineHours, uses, note, of, otherLine);

@@ -59,6 +59,7 @@ public record WorkCautions(Library library, Optional<Fitting> fitting) {
     if (details instanceof Procedure work) {
       collected.named(work.cautions()).quoted(page, work.cautions(), "");
       collected.materials(work.materials()).tools(work.tools());
+      work.round().forEach(each -> library.procedure(each.work()).ifPresent(collected::within));
     } else if (details instanceof Symptom symptom) {
       collected.first(symptom.first()).quoted(page, symptom.first(), "");
       symptom.checks().stream().filter(check -> fits(check.fits())).forEach(collected::check);
@@ -145,6 +146,15 @@ public record WorkCautions(Library library, Optional<Fitting> fitting) {
           .filter(quoted -> quoted.only().stream().allMatch(WorkCautions.this::fits))
           .forEach(quoted -> add(CautionUse.always(quoted.caution()), because, false));
       return this;
+    }
+
+    /** Those of work that is done with a round, where it is for the boat. */
+    void within(Page<Procedure> page) {
+      if (fits(page.head().fits())) {
+        Procedure work = page.details();
+        named(work.cautions()).quoted(page, work.cautions(), "");
+        materials(work.materials()).tools(work.tools());
+      }
     }
 
     Collected check(Check check) {

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.HourMeter;
@@ -26,6 +27,7 @@ import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.value.LogEvents;
 import limberboard.upkeep.Due;
+import limberboard.upkeep.InRound;
 import limberboard.upkeep.Upkeep;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -74,6 +76,11 @@ final class DoneCommand implements Callable<Integer> {
   @Option(names = "--again", description = "The work was not done anew but looked at again.")
   private boolean again;
 
+  @Option(
+      names = "--alone",
+      description = "Of a round: write nothing of the work that was due with it.")
+  private boolean alone;
+
   @Option(names = "--undo", description = "Take the last entry of this work out again.")
   private boolean undo;
 
@@ -98,16 +105,30 @@ final class DoneCommand implements Callable<Integer> {
     check(read);
     LogWriter book = new LogWriter(folders);
     LogEntry entry = undo ? last(found) : entry();
-    refuse(undo ? book.remove(found.id(), entry) : book.add(found.id(), entry));
+    List<LogEntry> with = undo ? List.of() : withRound(read, found, entry);
+    List<LogEntry> all = Stream.concat(Stream.of(entry), with.stream()).toList();
+    refuse(undo ? book.remove(found.id(), entry) : book.add(found.id(), all));
     Afterwards after = afterwards(folders, found, entry);
     if (json) {
       new JsonOutput(session.out())
-          .print(DoneView.of(found, entry, undo, after.next(), after.questions()));
+          .print(DoneView.of(found, entry, with, undo, after.next(), after.questions()));
     } else {
       print(entry, after.next());
+      with.forEach(each -> session.out().println("With it: " + each.date() + " " + said(each)));
       after.questions().forEach(question -> session.out().println("Please look: " + question));
     }
     return ExitCode.OK;
+  }
+
+  /** What was due with a round on the day it was done: done with it, unless --alone. */
+  private List<LogEntry> withRound(Workspace read, Boat found, LogEntry entry) {
+    if (alone || again) {
+      return List.of();
+    }
+    return Upkeep.of(read.library(), new Fitting(found, entry.date())).all().stream()
+        .filter(due -> due.round().map(InRound::round).filter(work::equals).isPresent())
+        .map(due -> entry.of(due.work().id()))
+        .toList();
   }
 
   /** What is to be said once the log has been changed. */

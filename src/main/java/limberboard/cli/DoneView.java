@@ -13,6 +13,7 @@ record DoneView(
     String date,
     String work,
     Optional<String> of,
+    List<String> with,
     List<NextView> next,
     List<String> questions) {
 
@@ -25,13 +26,19 @@ record DoneView(
   }
 
   static DoneView of(
-      Boat boat, LogEntry entry, boolean takenOut, List<Due> next, List<String> questions) {
+      Boat boat,
+      LogEntry entry,
+      List<LogEntry> with,
+      boolean takenOut,
+      List<Due> next,
+      List<String> questions) {
     return new DoneView(
         boat.id(),
         takenOut,
         entry.date().toString(),
         entry.work(),
         entry.of(),
+        with.stream().map(LogEntry::work).toList(),
         next.stream().map(NextView::of).toList(),
         questions);
   }

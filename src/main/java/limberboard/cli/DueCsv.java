@@ -21,6 +21,10 @@ final class DueCsv {
     "phase",
     "season",
     "minutes",
+    "owner-minutes",
+    "left-undone",
+    "need",
+    "round",
     "skill",
     "why",
     "cautions"
@@ -52,6 +56,10 @@ final class DueCsv {
         due.phase().map(Phase::word).orElse(""),
         due.season(),
         item.minutes(),
+        item.ownerMinutes(),
+        item.leftUndone(),
+        item.need(),
+        item.round().orElse(""),
         item.skill(),
         item.why(),
         String.join(" ", item.cautions()));

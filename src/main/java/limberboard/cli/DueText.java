@@ -8,11 +8,14 @@ import limberboard.boat.WorkCaution;
 import limberboard.library.problem.Problem;
 import limberboard.library.value.Skill;
 import limberboard.upkeep.AfloatSeason;
+import limberboard.upkeep.Appointed;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Due.Group;
 import limberboard.upkeep.Upkeep;
 import limberboard.words.Minutes;
+import limberboard.words.OutsiderWords;
 import limberboard.words.PhaseWords;
+import limberboard.words.Sentences;
 import limberboard.words.SkillWords;
 
 /** Says in a terminal what is due on a boat. */
@@ -38,8 +41,9 @@ final class DueText {
             + (upkeep.seasons().areAssumed() ? "; assumed, her file gives no season" : ""));
     questions.forEach(question -> out.println("Please look: " + question));
     cautions(upkeep, coming);
-    List.of(Group.OVERDUE, Group.THIS_SEASON, Group.UNKNOWN)
+    List.of(Group.OVERDUE, Group.THIS_SEASON, Group.UNKNOWN, Group.OPTIONAL)
         .forEach(each -> group(each.heading(), upkeep.of(each)));
+    appointments(upkeep.appointments());
     if (coming) {
       group(Group.COMING.heading(), upkeep.of(Group.COMING));
     } else if (!upkeep.of(Group.COMING).isEmpty()) {
@@ -67,17 +71,38 @@ final class DueText {
       return;
     }
     out.println();
-    out.println(title + " (" + due.size() + ")");
+    long lines = due.stream().filter(each -> each.round().isEmpty()).count();
+    int minutes = due.stream().mapToInt(Due::ownerMinutes).sum();
+    out.println(title + " (" + lines + "; " + Minutes.forWhom(minutes) + ")");
     for (Due each : due) {
       out.printf(
-          "  %-10s  %s (%s%s)%n",
+          "  %-10s  %s%s (%s%s)%n",
           each.runsOut().map(Object::toString).orElse("?"),
+          each.round().isPresent() ? "  with it: " : "",
           each.title(),
-          Minutes.words(each.work().details().minutes()),
+          Minutes.words(each.ownerMinutes()),
           each.work().details().skill() == Skill.OWNER
               ? ""
               : ", " + SkillWords.brief(each.work().details().skill()));
-      out.printf("              %s; %s%n", each.why().said(), doing(each));
+      out.printf(
+          "              left undone it %s%n              %s; %s%n",
+          each.matters(), each.why().said(), doing(each));
+    }
+  }
+
+  private void appointments(List<Appointed> appointments) {
+    if (appointments.isEmpty()) {
+      return;
+    }
+    out.println();
+    out.println("To be booked (" + appointments.size() + "; the minutes are the owner's own)");
+    for (Appointed each : appointments) {
+      out.printf(
+          "  %-10s  %s: %s (%s)%n",
+          each.book(),
+          Sentences.capital(OutsiderWords.of(each.with().with())),
+          each.due().title(),
+          Minutes.words(each.with().minutes()));
     }
   }
 

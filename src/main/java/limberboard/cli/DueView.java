@@ -8,7 +8,9 @@ import limberboard.boat.WorkCaution;
 import limberboard.library.problem.Problem;
 import limberboard.library.value.Phase;
 import limberboard.upkeep.AfloatSeason;
+import limberboard.upkeep.Appointed;
 import limberboard.upkeep.Due;
+import limberboard.upkeep.InRound;
 import limberboard.upkeep.IntervalStart;
 import limberboard.upkeep.Limit;
 import limberboard.upkeep.Upkeep;
@@ -21,7 +23,19 @@ record DueView(
     SeasonView season,
     int laterEntries,
     List<String> questions,
-    List<Item> due) {
+    List<Item> due,
+    List<AppointmentView> appointments) {
+
+  /** Work that somebody else does. */
+  record AppointmentView(String id, String with, int ownerMinutes, String book) {
+    static AppointmentView of(Appointed each) {
+      return new AppointmentView(
+          each.due().id(),
+          each.with().with().word(),
+          each.with().minutes(),
+          each.book().toString());
+    }
+  }
 
   /** A season afloat. */
   record SeasonView(String label, String from, String to, boolean assumed) {
@@ -71,6 +85,10 @@ record DueView(
       String work,
       String skill,
       int minutes,
+      int ownerMinutes,
+      String leftUndone,
+      String need,
+      Optional<String> round,
       String group,
       Optional<String> runsOut,
       String plan,
@@ -89,6 +107,10 @@ record DueView(
           due.work().details().work().word(),
           due.work().details().skill().word(),
           due.work().details().minutes(),
+          due.ownerMinutes(),
+          due.consequence().word(),
+          due.need().word(),
+          due.round().map(InRound::round),
           lower(due.group()),
           due.runsOut().map(Object::toString),
           due.plan().toString(),
@@ -111,7 +133,8 @@ record DueView(
         SeasonView.of(upkeep.thisSeason(), upkeep.seasons().areAssumed()),
         upkeep.laterEntries(),
         questions.stream().map(Problem::toString).toList(),
-        upkeep.all().stream().map(due -> Item.of(due, upkeep)).toList());
+        upkeep.all().stream().map(due -> Item.of(due, upkeep)).toList(),
+        upkeep.appointments().stream().map(AppointmentView::of).toList());
   }
 
   private static String lower(Enum<?> value) {

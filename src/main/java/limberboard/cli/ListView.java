@@ -9,6 +9,7 @@ import limberboard.library.page.Model.Access;
 import limberboard.library.page.Model.Zone;
 import limberboard.library.page.Procedure;
 import limberboard.library.problem.Problem;
+import limberboard.upkeep.Task;
 import limberboard.upkeep.list.ListLine;
 import limberboard.upkeep.list.ListPart;
 import limberboard.upkeep.list.WorkList;
@@ -50,6 +51,13 @@ record ListView(
     }
   }
 
+  /** What is done with a round. */
+  record WithView(String page, String title, int minutes) {
+    static WithView of(Task task) {
+      return new WithView(task.work().id(), task.work().title(), task.minutes());
+    }
+  }
+
   /** One line. */
   record LineView(
       int number,
@@ -57,6 +65,7 @@ record ListView(
       String title,
       Optional<String> zone,
       int minutes,
+      List<WithView> with,
       String skill,
       String why,
       Optional<String> due,
@@ -74,6 +83,7 @@ record ListView(
           line.work().title(),
           line.zone().map(Zone::id),
           line.minutes(),
+          line.task().with().stream().map(WithView::of).toList(),
           procedure.skill().word(),
           line.task().why().said(),
           line.task().due().map(Object::toString),

@@ -127,6 +127,7 @@ public final class Terminal {
         new ListCommand(session),
         new BoatsCommand(session),
         new DueCommand(session),
+        new YearCommand(session),
         new DoneCommand(session),
         new WorkingsCommand(session),
         new ValidateCommand(session),

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.page.Procedure.Appointment;
@@ -86,6 +87,11 @@ public record Due(
     }
   }
 
+  /** Whether its last day is gone, or is this one. */
+  public boolean isOver(LocalDate on) {
+    return runsOut.filter(last -> !last.isAfter(on)).isPresent();
+  }
+
   /** As {@link WorkId#text}. */
   public String id() {
     return which.text();
@@ -163,6 +169,16 @@ public record Due(
 
   private Optional<Interval> interval() {
     return after.orElse(work).details().interval();
+  }
+
+  /** What follows when it is left undone, and how much it is needed: {@code can stop the boat}. */
+  public String matters() {
+    return consequence().said() + (need() == Need.MUST ? "" : "; " + need().spoken());
+  }
+
+  /** It, and of a round all that is done with it. */
+  public List<Due> all() {
+    return Stream.concat(Stream.of(this), with.stream()).toList();
   }
 
   /** What it is called on a list. */

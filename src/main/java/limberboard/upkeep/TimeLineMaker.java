@@ -89,7 +89,7 @@ final class TimeLineMaker {
         upkeep.seasons().season(season.year() - 1).to().plusDays(1),
         season.to(),
         work.size(),
-        work.stream().mapToInt(each -> each.work().details().minutes()).sum());
+        work.stream().mapToInt(Planned::ownerMinutes).sum());
   }
 
   /** What should have been done earlier is done in the first of the seasons. */
@@ -139,7 +139,7 @@ final class TimeLineMaker {
     boolean often = bySeason.values().stream().anyMatch(list -> list.size() >= OFTEN);
     boolean overdue =
         Optional.ofNullable(due.get(which))
-            .filter(each -> each.group() == Due.Group.OVERDUE)
+            .filter(each -> each.isOver(upkeep.fitting().on()))
             .isPresent();
     List<String> notes = new ArrayList<>();
     if (overdue) {

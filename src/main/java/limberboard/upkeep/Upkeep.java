@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import limberboard.boat.Fitting;
 import limberboard.boat.WorkCaution;
 import limberboard.boat.WorkCautions;
@@ -78,7 +77,7 @@ public final class Upkeep {
     return lines.stream()
         .map(Upkeep::setApart)
         .sorted(Due.MATTERS_FIRST)
-        .flatMap(each -> Stream.concat(Stream.of(each), each.with().stream()))
+        .flatMap(each -> each.all().stream())
         .toList();
   }
 
@@ -179,7 +178,7 @@ public final class Upkeep {
   public List<Due> of(Group group) {
     return all.stream()
         .filter(due -> due.round().isEmpty() && due.group() == group)
-        .flatMap(due -> Stream.concat(Stream.of(due), due.with().stream()))
+        .flatMap(due -> due.all().stream())
         .toList();
   }
 

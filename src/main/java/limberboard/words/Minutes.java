@@ -4,6 +4,9 @@ package limberboard.words;
 public final class Minutes {
   private static final int IN_HOUR = 60;
 
+  /** How much longer work takes who does it for the first time: half as much again. */
+  public static final double FIRST_TIME = 1.5;
+
   private Minutes() {}
 
   /**
@@ -19,5 +22,14 @@ public final class Minutes {
     }
     long rest = whole % IN_HOUR;
     return whole / IN_HOUR + " h" + (rest == 0 ? "" : " " + rest + " min");
+  }
+
+  /**
+   * A sum of working time, with whom it is for: {@code 16 h practised, 24 h the first time}.
+   *
+   * @param minutes of somebody practised, 0 or more
+   */
+  public static String forWhom(double minutes) {
+    return words(minutes) + " practised, " + words(minutes * FIRST_TIME) + " the first time";
   }
 }

@@ -15,6 +15,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import limberboard.cli.TerminalRun.Ran;
 import limberboard.library.TestWorkspace;
 import org.junit.jupiter.api.BeforeEach;
@@ -93,6 +95,107 @@ class UpkeepCommandsTest {
     assertThat(run(0, "due", "--boat", "knot", "--coming")).contains("2027-11-25  The job");
     assertThat(run(0, "done", "job", "--boat", "knot", "--undo")).contains("Taken out of the log");
     assertThat(Files.readString(log)).isEqualTo(LOG);
+  }
+
+  private void round() {
+    String yearly = "interval: {every: P1Y, phase: ashore-mast-up, ";
+    page("round", yearly + "need: should}\nround: [{do: job, minutes: 4}, {do: rig}]\n");
+    page("rig", yearly + "left-undone: hurts, need: must}\n");
+    page("wax", yearly + "left-undone: looks, need: optional}\n");
+    page(
+        "gas",
+        yearly + "left-undone: sinks}\nappointment: {with: rigger, minutes: 3, book: P6W}\n");
+  }
+
+  @Test
+  void aRoundIsOneLineWithWhatIsDueAndTheGravestComesFirst() throws IOException {
+    round();
+    JsonNode due = json(run(0, "due", "--boat", "knot", "--on", "2026-03-20", "--json"));
+    assertThat(said(due))
+        .containsExactly(
+            "gas sinks should null 3 overdue",
+            "round hurts must null 10 overdue",
+            "rig hurts must round 10 overdue",
+            "job costs should round 4 this-season",
+            "wax looks optional null 10 optional");
+    assertThat(due.get("appointments").get(0).toString())
+        .isEqualTo(
+            "{\"id\":\"gas\",\"with\":\"rigger\",\"ownerMinutes\":3,\"book\":\"2026-03-20\"}");
+    String text = run(0, "due", "--boat", "knot", "--on", "2026-03-20");
+    assertThat(text)
+        .contains("Overdue (2; 27 min practised, 41 min the first time)")
+        .contains("left undone it can hurt somebody, or lose the rig, rudder or keel")
+        .contains("with it: The job (4 min)")
+        .contains("Optional, for whoever likes to (1;")
+        .contains("2026-03-20  A rigger: The gas (3 min)");
+  }
+
+  private static List<String> said(JsonNode due) {
+    List<String> said = new ArrayList<>();
+    for (JsonNode each : due.get("due")) {
+      said.add(
+          Stream.of("id", "leftUndone", "need", "round", "ownerMinutes", "group")
+              .map(key -> each.get(key).asText())
+              .collect(Collectors.joining(" ")));
+    }
+    return said;
+  }
+
+  @Test
+  void aListHasTheRoundOnOneLine() throws IOException {
+    round();
+    JsonNode list =
+        json(run(0, "list", "fitting-out", "--boat", "knot", "--on", "2026-03-20", "--json"));
+    List<String> lines = new ArrayList<>();
+    list.get("parts")
+        .forEach(
+            part ->
+                part.get("lines")
+                    .forEach(
+                        line ->
+                            lines.add(
+                                line.get("page").asText()
+                                    + " "
+                                    + line.get("minutes")
+                                    + line.get("with").findValuesAsText("page"))));
+    assertThat(lines).contains("round 24[job, rig]").hasSize(3);
+    assertThat(list.get("workMinutes").asInt()).isEqualTo(24 + 10 + 3);
+  }
+
+  @Test
+  void aRoundThatIsDoneWritesWhatWasDueWithIt() throws IOException {
+    round();
+    Path log = folder.resolve("boats/knot/log.csv");
+    run(0, "done", "round", "--boat", "knot", "--on", "2026-03-20", "--alone");
+    run(0, "done", "round", "--boat", "knot", "--undo");
+    assertThat(Files.readString(log)).isEqualTo(LOG);
+    String said = run(0, "done", "round", "--boat", "knot", "--on", "2026-03-20");
+    assertThat(said).contains("With it: 2026-03-20 rig").contains("With it: 2026-03-20 job");
+    assertThat(Files.readString(log))
+        .contains("2026-03-20,round,,", "2026-03-20,rig,,", "2026-03-20,job,,");
+    assertThat(run(0, "due", "--boat", "knot", "--on", "2026-03-21")).doesNotContain("The rig");
+  }
+
+  @Test
+  void aYearCountsARoundOnceAndTheOwnersOwnTimeOfAppointments() throws IOException {
+    round();
+    JsonNode year = json(run(0, "year", "--boat", "knot", "--on", "2026-03-20", "--json"));
+    List<String> lines = new ArrayList<>();
+    year.get("lines")
+        .forEach(
+            line ->
+                lines.add(
+                    line.get("page").asText()
+                        + " "
+                        + line.get("need").asText()
+                        + " "
+                        + line.get("times").asDouble()
+                        + " "
+                        + line.get("minutes").asDouble()));
+    assertThat(lines)
+        .containsExactly("round must 1.0 24.0", "gas should 1.0 3.0", "wax optional 1.0 10.0");
+    assertThat(run(0, "year", "--boat", "knot", "--on", "2026-03-20"))
+        .contains("Must: 1 lines, 24 min practised, 36 min the first time");
   }
 
   @Test

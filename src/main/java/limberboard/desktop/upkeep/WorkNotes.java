@@ -62,10 +62,7 @@ public final class WorkNotes {
   private static Note note(DueWords words, Due due) {
     String again = due.isLookAgain() ? "Look again: " : "";
     return new Note(
-        again + words.state(due),
-        words.plan(due),
-        words.why(due),
-        due.group() == Due.Group.OVERDUE);
+        again + words.state(due), words.plan(due), words.why(due), due.isOver(words.on()));
   }
 
   /** When the work of a page was last done, by the log: the day, and the note beside it. */

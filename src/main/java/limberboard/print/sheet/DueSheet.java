@@ -18,6 +18,7 @@ import limberboard.print.page.CutPage;
 import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
 import limberboard.upkeep.AfloatSeason;
+import limberboard.upkeep.Appointed;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Due.Group;
 import limberboard.upkeep.TimeLine;
@@ -25,7 +26,9 @@ import limberboard.upkeep.Upkeep;
 import limberboard.words.CountWords;
 import limberboard.words.DayWords;
 import limberboard.words.Minutes;
+import limberboard.words.OutsiderWords;
 import limberboard.words.PhaseWords;
+import limberboard.words.Sentences;
 import limberboard.words.SkillWords;
 
 /**
@@ -33,7 +36,8 @@ import limberboard.words.SkillWords;
  * season, what the log does not tell, and a time line of the coming seasons. Stateless.
  */
 public final class DueSheet {
-  private static final List<Group> NOW = List.of(Group.OVERDUE, Group.THIS_SEASON, Group.UNKNOWN);
+  private static final List<Group> NOW =
+      List.of(Group.OVERDUE, Group.THIS_SEASON, Group.UNKNOWN, Group.OPTIONAL);
 
   /** How much of a sheet the words above the drawing take, with some room to spare. */
   private static final double ABOVE = 250;
@@ -64,6 +68,9 @@ public final class DueSheet {
     NOW.stream()
         .filter(group -> !upkeep.of(group).isEmpty())
         .forEach(group -> parts.add(group(group, upkeep.of(group))));
+    if (!upkeep.appointments().isEmpty()) {
+      parts.add(appointments(upkeep.appointments()));
+    }
     parts.add(timeLine(TimeLine.of(upkeep, seasons)));
     return new CutPage(
         "due-" + boat.id(),
@@ -117,10 +124,11 @@ public final class DueSheet {
   }
 
   private static String count(List<Due> all) {
-    int minutes = all.stream().mapToInt(due -> due.work().details().minutes()).sum();
-    return CountWords.of(all.size(), "piece of work", "pieces of work")
+    int minutes = all.stream().mapToInt(Due::ownerMinutes).sum();
+    int lines = (int) all.stream().filter(due -> due.round().isEmpty()).count();
+    return CountWords.of(lines, "piece of work", "pieces of work")
         + ", "
-        + Minutes.words(minutes)
+        + Minutes.forWhom(minutes)
         + " without opening what is in the way";
   }
 
@@ -138,18 +146,50 @@ public final class DueSheet {
 
   private static List<List<Inline>> row(Due due) {
     String effort =
-        Minutes.words(due.work().details().minutes())
+        Minutes.words(due.ownerMinutes())
             + ", "
             + SkillWords.brief(due.work().details().skill())
             + due.phase().map(phase -> ", " + PhaseWords.of(phase)).orElse("");
     List<Inline> what = new ArrayList<>();
+    what.addAll(Inline.text(due.round().isPresent() ? "With it: " : ""));
     what.add(new Inline.Strong(Inline.text(due.title())));
     what.addAll(Inline.text(". " + effort));
     String day =
         due.runsOut()
             .map(last -> (due.estimated() ? "about " : "") + DayWords.of(last))
             .orElse("?");
-    return List.of(what, Inline.text(day), Inline.text(due.why().said(DayWords::of)));
+    return List.of(what, Inline.text(day), Inline.text(why(due)));
+  }
+
+  private static String why(Due due) {
+    return Sentences.capital(due.matters())
+        + ". "
+        + Sentences.capital(due.why().said(DayWords::of));
+  }
+
+  private static Part appointments(List<Appointed> all) {
+    List<List<List<Inline>>> rows =
+        all.stream()
+            .map(
+                each ->
+                    List.of(
+                        Inline.text(Sentences.capital(OutsiderWords.of(each.with().with()))),
+                        Inline.text(each.due().title()),
+                        Inline.text(DayWords.of(each.book())),
+                        Inline.text(Minutes.words(each.with().minutes()))))
+            .toList();
+    return new Part(
+        Part.Role.DUE,
+        "To be booked (" + all.size() + ")",
+        List.of(
+            new Block.Table(
+                List.of(Side.LEFT, Side.LEFT, Side.LEFT, Side.RIGHT),
+                List.of(
+                    Inline.text("With"),
+                    Inline.text("For"),
+                    Inline.text("Book by"),
+                    Inline.text("Your own time")),
+                rows)));
   }
 
   private static Part timeLine(TimeLine line) {

@@ -51,14 +51,14 @@ public final class ListWords {
   static String sum(int lines, double work, double access) {
     String count = CountWords.of(lines, "line");
     return access == 0
-        ? count + ", " + Minutes.words(work) + " of work"
+        ? count + ", " + Minutes.forWhom(work)
         : count
             + ", "
             + Minutes.words(work)
             + " of work and "
             + Minutes.words(access)
             + " of opening and closing: "
-            + Minutes.words(work + access);
+            + Minutes.forWhom(work + access);
   }
 
   /** What there is to know of a line: minutes, place, who, by when. */
@@ -73,6 +73,13 @@ public final class ListWords {
                     .map(SkillWords::brief))
             .flatMap(Optional::stream)
             .collect(Collectors.joining(" · ")));
+    if (!line.task().with().isEmpty()) {
+      facts.add(
+          "With it: "
+              + line.task().with().stream()
+                  .map(each -> each.work().title() + " (" + Minutes.words(each.minutes()) + ")")
+                  .collect(Collectors.joining("; ")));
+    }
     line.task()
         .due()
         .map(day -> (day.isBefore(on) ? "Overdue since " : "Due ") + DayWords.of(day))

@@ -1,11 +1,13 @@
 package limberboard.upkeep.list;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import limberboard.boat.Fitting;
+import limberboard.library.page.Procedure.RoundWork;
 import limberboard.library.problem.Problem;
 import limberboard.library.value.Phase;
 import limberboard.upkeep.InRound;
@@ -55,7 +57,15 @@ public record WorkListMaker(Fitting fitting) {
           () -> lines.add(task));
     }
     return lines.stream()
-        .map(line -> line.with(with.getOrDefault(line.work().id(), List.of())))
+        .map(line -> line.with(inOrder(line, with.getOrDefault(line.work().id(), List.of()))))
+        .toList();
+  }
+
+  /** In the order in which the round's page names them. */
+  private static List<Task> inOrder(Task round, List<Task> with) {
+    List<String> order = round.work().details().round().stream().map(RoundWork::work).toList();
+    return with.stream()
+        .sorted(Comparator.comparing(task -> order.indexOf(task.work().id())))
         .toList();
   }
 }

@@ -84,8 +84,7 @@ class TimeLineTest {
               assertThat(seasons).hasSize(SEASONS);
               assertThat(seasons.stream().mapToInt(Season::jobs).sum()).isEqualTo(planned.size());
               assertThat(seasons.stream().mapToInt(Season::minutes).sum())
-                  .isEqualTo(
-                      planned.stream().mapToInt(each -> each.work().details().minutes()).sum());
+                  .isEqualTo(planned.stream().mapToInt(Planned::ownerMinutes).sum());
             });
   }
 

@@ -135,7 +135,7 @@ public final class DueAspect implements View {
 
   private Card card(DueLine line) {
     Card card =
-        Card.of(line.due().title(), line.why())
+        Card.of((line.due().round().isPresent() ? "… " : "") + line.due().title(), line.why())
             .ofKind(line.state())
             .noting(line.when() + ". " + line.effort() + ".")
             .ticked(model.isTicked(line.id()));
@@ -147,7 +147,7 @@ public final class DueAspect implements View {
     headings.clear();
     Group before = null;
     for (DueLine line : lines) {
-      Group group = line.due().group();
+      Group group = line.group();
       if (group != before) {
         headings.put(line.id(), group.heading() + " (" + model.count(group) + ")");
       }

@@ -176,8 +176,8 @@ public final class DueDetails extends Docked {
             .map(fitting -> new AccessWays(fitting).toOpen(due.work().details().access(), Set.of()))
             .orElse(List.of());
     String first = access.stream().map(AccessWords::of).collect(Collectors.joining(", "));
-    return Minutes.words(due.work().details().minutes())
-        + (first.isEmpty() ? "." : ", and before it: " + first + ".");
+    int minutes = due.ownerMinutes() + due.with().stream().mapToInt(Due::ownerMinutes).sum();
+    return Minutes.forWhom(minutes) + (first.isEmpty() ? "." : ", and before it: " + first + ".");
   }
 
   private static void fact(Form form, String name, String value) {

@@ -27,7 +27,8 @@ import limberboard.upkeep.Due.Group;
  * lines come with what is due; here they are only sifted. For the event thread only.
  */
 public final class DueModel extends Observed {
-  private static final List<Group> NOW = List.of(Group.OVERDUE, Group.THIS_SEASON, Group.UNKNOWN);
+  private static final List<Group> NOW =
+      List.of(Group.OVERDUE, Group.THIS_SEASON, Group.UNKNOWN, Group.OPTIONAL);
   private final UpkeepModel upkeep;
   private final LogModel log;
   private final Map<String, String> selected = new HashMap<>();
@@ -66,14 +67,16 @@ public final class DueModel extends Observed {
     List<DueLine> shown = known.stream().filter(line -> filter.shows(line.due())).toList();
     keptBack = known.size() - shown.size();
     counts.clear();
-    shown.forEach(line -> counts.merge(line.due().group(), 1, Integer::sum));
+    shown.stream()
+        .filter(line -> line.due().round().isEmpty())
+        .forEach(line -> counts.merge(line.group(), 1, Integer::sum));
     List<Group> groups = new ArrayList<>(NOW);
     if (coming) {
       groups.add(Group.COMING);
     }
     lines =
         groups.stream()
-            .flatMap(group -> shown.stream().filter(line -> line.due().group() == group))
+            .flatMap(group -> shown.stream().filter(line -> line.group() == group))
             .toList();
   }
 
@@ -154,10 +157,17 @@ public final class DueModel extends Observed {
         .orElse(Set.of());
   }
 
-  /** Ticks a line, or takes its tick away. */
+  /** Ticks a line, or takes its tick away; of a round with all that is done with it. */
   public void tick(String id) {
-    if (boat().isPresent() && !ticks().remove(id)) {
-      ticks().add(id);
+    if (boat().isPresent()) {
+      Set<String> all = new LinkedHashSet<>(Set.of(id));
+      known.stream()
+          .filter(line -> line.id().equals(id))
+          .forEach(line -> line.due().all().forEach(each -> all.add(each.id())));
+      Set<String> ticks = ticks();
+      if (!ticks.addAll(all)) {
+        ticks.removeAll(all);
+      }
     }
     tell();
   }
@@ -188,7 +198,7 @@ public final class DueModel extends Observed {
 
   /** Minutes of all that is ticked, without what is opened for it. */
   public double tickedMinutes() {
-    return ticked().stream().mapToDouble(due -> due.work().details().minutes()).sum();
+    return ticked().stream().mapToDouble(Due::ownerMinutes).sum();
   }
 
   /** The form for marking the selected or the ticked work done, while it is open. */
@@ -220,7 +230,7 @@ public final class DueModel extends Observed {
     Optional<Due> due = selected();
     if (due.isPresent() && form().isEmpty()) {
       boat().ifPresent(boat -> selected.put(boat.id(), due.get().id()));
-      open(List.of(due.get()));
+      open(due.get().all());
     }
   }
 

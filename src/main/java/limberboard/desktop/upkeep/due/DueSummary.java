@@ -25,6 +25,7 @@ record DueSummary(DueModel model) {
     part(parts, model.count(Group.OVERDUE), "overdue");
     part(parts, model.count(Group.THIS_SEASON), "for this season");
     part(parts, model.count(Group.UNKNOWN), "about which the log does not tell");
+    part(parts, model.count(Group.OPTIONAL), "optional");
     return season(known.get())
         + (parts.isEmpty() ? "" : " " + String.join(", ", parts) + ".")
         + (model.keptBack() == 0 ? "" : " " + model.keptBack() + " not shown by this choice.");

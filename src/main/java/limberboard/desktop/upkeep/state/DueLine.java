@@ -1,7 +1,9 @@
 package limberboard.desktop.upkeep.state;
 
+import java.util.ArrayList;
 import java.util.List;
 import limberboard.upkeep.Due;
+import limberboard.upkeep.Due.Group;
 import limberboard.upkeep.Upkeep;
 
 /**
@@ -12,18 +14,22 @@ import limberboard.upkeep.Upkeep;
  * @param why the reason
  * @param when when to do it
  * @param effort how long it takes and who does it
+ * @param group the group under which it stands: its own, or that of the round it is done with
  */
-public record DueLine(Due due, String state, String why, String when, String effort) {
+public record DueLine(Due due, String state, String why, String when, String effort, Group group) {
 
   /** All that is due on a boat, in its order. Any thread. */
   static List<DueLine> of(Upkeep upkeep) {
     DueWords words = new DueWords(upkeep.fitting().on());
-    return upkeep.all().stream()
-        .map(
-            due ->
-                new DueLine(
-                    due, words.state(due), words.why(due), words.plan(due), DueWords.effort(due)))
-        .toList();
+    List<DueLine> lines = new ArrayList<>();
+    Group group = Group.OVERDUE;
+    for (Due due : upkeep.all()) {
+      group = due.round().isPresent() ? group : due.group();
+      lines.add(
+          new DueLine(
+              due, words.state(due), words.why(due), words.plan(due), DueWords.effort(due), group));
+    }
+    return List.copyOf(lines);
   }
 
   public String id() {

@@ -7,6 +7,7 @@ import limberboard.library.value.Skill;
 import limberboard.upkeep.Due;
 import limberboard.words.DayText;
 import limberboard.words.Minutes;
+import limberboard.words.OutsiderWords;
 import limberboard.words.PhaseWords;
 import limberboard.words.Sentences;
 import limberboard.words.SkillWords;
@@ -33,7 +34,10 @@ public record DueWords(LocalDate on) {
 
   /** The reason, as a sentence. */
   public String why(Due due) {
-    return Sentences.capital(due.why().said(DayText::written)) + ".";
+    return Sentences.capital(due.matters())
+        + ". "
+        + Sentences.capital(due.why().said(DayText::written))
+        + ".";
   }
 
   /** When to do it, and in which part of the year. */
@@ -46,9 +50,13 @@ public record DueWords(LocalDate on) {
 
   /** How long it takes and who does it. */
   static String effort(Due due) {
-    return Minutes.words(due.work().details().minutes())
-        + ", "
-        + SkillWords.of(due.work().details().skill());
+    String who =
+        due.appointment()
+            .map(with -> "your own time; done by " + OutsiderWords.of(with.with()))
+            .orElseGet(() -> SkillWords.of(due.work().details().skill()));
+    return Minutes.words(due.ownerMinutes())
+        + (due.round().isPresent() ? " within the round, " : ", ")
+        + who;
   }
 
   /** Whose work it is, for choosing. */
