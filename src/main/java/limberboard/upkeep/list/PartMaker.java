@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import limberboard.boat.AccessWays;
 import limberboard.boat.Fitting;
@@ -20,23 +23,49 @@ import limberboard.upkeep.Task;
 /** Makes one part of a list: its work in order, with what is opened and closed. */
 final class PartMaker {
   private final Model model;
-  private final Phase phase;
+  private final Function<Task, Phase> phaseOf;
+  private final ToIntFunction<Task> stageOf;
   private final List<Task> tasks;
   private final AccessWays ways;
-  private final Set<String> standing;
   private final List<List<Access>> needed;
 
   PartMaker(Fitting fitting, Phase phase, List<Task> tasks) {
+    this(fitting, tasks, task -> phase, task -> OneGo.ANY_STAGE, task -> true);
+  }
+
+  /**
+   * Makes an order of work of several phases.
+   *
+   * @param phaseOf the phase in which a piece of work is done, which says what stands open
+   * @param stageOf its stage: all of a lower one comes first; {@link OneGo#ANY_STAGE} for none
+   * @param opens whether what it needs is opened for it here
+   */
+  PartMaker(
+      Fitting fitting,
+      List<Task> tasks,
+      Function<Task, Phase> phaseOf,
+      ToIntFunction<Task> stageOf,
+      Predicate<Task> opens) {
     this.model = fitting.boat().model().details();
-    this.phase = phase;
     this.tasks = tasks;
+    this.phaseOf = phaseOf;
+    this.stageOf = stageOf;
     this.ways = new AccessWays(fitting);
-    this.standing =
-        model.access().stream()
-            .filter(access -> access.openIn().contains(phase))
-            .map(Access::id)
-            .collect(Collectors.toSet());
-    this.needed = tasks.stream().map(task -> ways.toOpen(task.access(), standing)).toList();
+    this.needed =
+        tasks.stream()
+            .map(
+                task ->
+                    opens.test(task)
+                        ? ways.toOpen(task.access(), standing(task))
+                        : List.<Access>of())
+            .toList();
+  }
+
+  private Set<String> standing(Task task) {
+    return model.access().stream()
+        .filter(access -> access.openIn().contains(phaseOf.apply(task)))
+        .map(Access::id)
+        .collect(Collectors.toSet());
   }
 
   /**
@@ -45,6 +74,17 @@ final class PartMaker {
    * @param first the number of its first line
    */
   ListPart part(int first, Order order, PartPlacement placing) {
+    OneGo.Went went = go(first, order, placing::moved);
+    return new ListPart(phaseOf.apply(tasks.get(0)), went.lines(), went.bestProven());
+  }
+
+  /**
+   * The lines in order.
+   *
+   * @param first the number of the first line
+   * @param moved why work stands elsewhere than in its own part
+   */
+  OneGo.Went go(int first, Order order, Function<Task, Optional<ListLine.Moved>> moved) {
     JobOrder found = PartSearch.order(jobs(order));
     Map<String, Integer> lastUse = new HashMap<>();
     for (int i = 0; i < found.jobs().size(); i++) {
@@ -61,15 +101,11 @@ final class PartMaker {
       open.addAll(opening);
       List<Access> closing = new ArrayList<>();
       open.stream().filter(a -> lastUse.get(a.id()) == at).forEach(a -> closing.add(0, a));
-      lines.add(line(first + i, tasks.get(job), opening, closing, placing));
+      Task task = tasks.get(job);
+      Optional<Zone> zone = placeOf(task).map(index -> model.drawnZones().get(index));
+      lines.add(new ListLine(first + i, task, zone, opening, closing, moved.apply(task)));
     }
-    return new ListPart(phase, lines, found.bestProven());
-  }
-
-  private ListLine line(
-      int number, Task task, List<Access> opening, List<Access> closing, PartPlacement placing) {
-    Optional<Zone> zone = placeOf(task).map(index -> model.drawnZones().get(index));
-    return new ListLine(number, task, zone, opening, closing, placing.moved(task));
+    return new OneGo.Went(lines, found.bestProven());
   }
 
   private Jobs jobs(Order order) {
@@ -93,9 +129,20 @@ final class PartMaker {
       Set<String> here = new HashSet<>(order.earlier(task.work().id()));
       here.retainAll(numbers.keySet());
       here.forEach(id -> before.set(numbers.get(id)));
+      addEarlierStages(task, before);
       earlier.add(before);
     }
     return new Jobs(places, minutes, access, earlier);
+  }
+
+  private void addEarlierStages(Task task, BitSet before) {
+    int stage = stageOf.applyAsInt(task);
+    for (int i = 0; i < tasks.size() && stage != OneGo.ANY_STAGE; i++) {
+      int other = stageOf.applyAsInt(tasks.get(i));
+      if (other != OneGo.ANY_STAGE && other < stage) {
+        before.set(i);
+      }
+    }
   }
 
   private static int numberOf(String id, Map<String, Integer> numbers) {

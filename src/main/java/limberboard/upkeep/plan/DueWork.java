@@ -1,0 +1,151 @@
+package limberboard.upkeep.plan;
+
+import java.time.LocalDate;
+import java.time.Period;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.page.Procedure.Appointment;
+import limberboard.library.value.Consequence;
+import limberboard.library.value.Interval;
+import limberboard.library.value.Need;
+import limberboard.library.value.Phase;
+import limberboard.upkeep.Due;
+import limberboard.upkeep.Task;
+
+/**
+ * A piece of work that is due: everything that is due and done by one page, and of a round all that
+ * is done with it.
+ *
+ * @param dues what is due, at least one; the work itself before looks again done with its page
+ * @param phase when in the boat's year it is done; empty when it can be done at any time
+ */
+public record DueWork(List<Due> dues, Optional<Phase> phase) {
+  /** Copies the list. */
+  public DueWork {
+    dues = List.copyOf(dues);
+  }
+
+  private Due first() {
+    return dues.get(0);
+  }
+
+  /** The page it is done by. */
+  public Page<Procedure> work() {
+    return first().work();
+  }
+
+  /** Its page, and of a round the pages of what is done with it. */
+  public List<Page<Procedure>> pages() {
+    return first().all().stream().map(Due::work).toList();
+  }
+
+  /** All that is due and done with it. */
+  public List<Due> all() {
+    return dues.stream().flatMap(due -> due.all().stream()).toList();
+  }
+
+  /** What it is called. */
+  public String title() {
+    return first().title();
+  }
+
+  /** The worst that follows when it is left undone. */
+  public Consequence consequence() {
+    return dues.stream().map(Due::consequence).min(Comparator.naturalOrder()).orElseThrow();
+  }
+
+  /** How much it is needed at most. */
+  public Need need() {
+    return dues.stream().map(Due::need).min(Comparator.naturalOrder()).orElseThrow();
+  }
+
+  /** A practised owner's own minutes, without opening anything. */
+  public int minutes() {
+    return first().all().stream().mapToInt(Due::ownerMinutes).sum();
+  }
+
+  /** With whom it is booked; nothing for what the owner does. */
+  public Optional<Appointment> appointment() {
+    return first().appointment();
+  }
+
+  /** How long before it has to be booked; nothing when it has not. */
+  public Period book() {
+    return appointment().flatMap(Appointment::book).orElse(Period.ZERO);
+  }
+
+  /** The first last day; empty when the log does not tell. */
+  public Optional<LocalDate> runsOut() {
+    return all().stream().map(Due::runsOut).flatMap(Optional::stream).min(LocalDate::compareTo);
+  }
+
+  /** Whether it must be done, and leaving it can sink her or hurt somebody. */
+  public boolean isGraveMust() {
+    return grave().findFirst().isPresent();
+  }
+
+  /** The first day on which something of it runs out that must be done, and can sink or hurt. */
+  Optional<LocalDate> graveRunsOut() {
+    return grave().map(Due::runsOut).flatMap(Optional::stream).min(LocalDate::compareTo);
+  }
+
+  private java.util.stream.Stream<Due> grave() {
+    return all().stream()
+        .filter(due -> need(due) == Need.MUST)
+        .filter(due -> consequence(due).compareTo(Consequence.HURTS) <= 0);
+  }
+
+  /** Its cautions on a boat, those of a round's work included. */
+  public List<WorkCaution> cautions(WorkCautions known) {
+    return WorkCautions.joined(pages().stream().map(known::of).toList());
+  }
+
+  /** The danger it takes out when it would otherwise stay undone until a day. */
+  long danger(LocalDate until) {
+    return all().stream().mapToLong(due -> danger(due, until)).sum();
+  }
+
+  private static long danger(Due due, LocalDate until) {
+    int overdue =
+        due.runsOut().map(day -> DangerScale.overdue(due.since().date(), day, until)).orElse(0);
+    return DangerScale.danger(consequence(due), need(due), overdue);
+  }
+
+  /** The comfort it brings where it takes out no danger. */
+  long comfort() {
+    return all().stream().mapToLong(due -> DangerScale.comfort(consequence(due), need(due))).sum();
+  }
+
+  /** What follows when this alone is left undone, whatever is done with it. */
+  private static Consequence consequence(Due due) {
+    return due.with().isEmpty()
+        ? due.consequence()
+        : due.work().details().interval().map(Interval::consequence).orElse(Consequence.UNSAID);
+  }
+
+  private static Need need(Due due) {
+    return due.with().isEmpty()
+        ? due.need()
+        : due.work().details().interval().map(Interval::needed).orElse(Need.UNSAID);
+  }
+
+  /** The work as lists have it, in a phase. */
+  Task task(Phase phase) {
+    return task(first(), phase);
+  }
+
+  private static Task task(Due due, Phase phase) {
+    return new Task(
+        due.work(),
+        phase,
+        due.why(),
+        due.runsOut(),
+        due.round(),
+        due.with().stream().map(each -> task(each, phase)).toList());
+  }
+}

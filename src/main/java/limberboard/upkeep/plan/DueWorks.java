@@ -1,0 +1,64 @@
+package limberboard.upkeep.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.value.Interval;
+import limberboard.library.value.Phase;
+import limberboard.upkeep.AfloatSeason;
+import limberboard.upkeep.Due;
+import limberboard.upkeep.Upkeep;
+
+/** Finds the work that a plan is made of: what is due before a date, each page once. Stateless. */
+final class DueWorks {
+  private DueWorks() {}
+
+  /**
+   * What is overdue, and what runs out or is best done by a date; when she is still laid up then,
+   * by the day before her launching.
+   */
+  static List<DueWork> of(Upkeep upkeep, LocalDate until) {
+    LocalDate last = horizon(upkeep, until);
+    Map<String, List<Due>> byPage = new LinkedHashMap<>();
+    for (Due due : upkeep.all()) {
+      boolean now = due.isOver(upkeep.fitting().on());
+      boolean soon =
+          due.runsOut().isPresent()
+              && (!due.plan().isAfter(last) || !due.runsOut().get().isAfter(last));
+      if ((now || soon) && due.round().isEmpty()) {
+        byPage.computeIfAbsent(due.work().id(), id -> new ArrayList<>()).add(due);
+      }
+    }
+    return byPage.values().stream().map(DueWorks::of).toList();
+  }
+
+  /** The date, or when she is still laid up then, the day before her launching. */
+  static LocalDate horizon(Upkeep upkeep, LocalDate until) {
+    AfloatSeason season = upkeep.seasons().around(until);
+    return season.contains(until) ? until : season.from().minusDays(1);
+  }
+
+  private static DueWork of(List<Due> dues) {
+    List<Due> workFirst = new ArrayList<>(dues);
+    workFirst.sort(Comparator.comparing(Due::isLookAgain));
+    return new DueWork(workFirst, phase(workFirst.get(0), workFirst.get(0).work()));
+  }
+
+  /** Its own phase, or that of its page, or what its access asks for. */
+  private static Optional<Phase> phase(Due due, Page<Procedure> page) {
+    Optional<Phase> named =
+        due.phase().or(() -> page.details().interval().flatMap(Interval::phase));
+    if (named.isEmpty() && page.details().access().contains("mast-down")) {
+      return Optional.of(Phase.ASHORE_MAST_DOWN);
+    }
+    return named.isEmpty() && page.details().access().contains("hauled-out")
+        ? Optional.of(Phase.ASHORE_MAST_UP)
+        : named;
+  }
+}

@@ -1,0 +1,223 @@
+package limberboard.upkeep.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import limberboard.boat.AccessWays;
+import limberboard.library.page.Model.Access;
+import limberboard.library.value.Phase;
+import limberboard.upkeep.Task;
+import limberboard.upkeep.Upkeep;
+import limberboard.upkeep.list.OneGo;
+import limberboard.upkeep.plan.choice.Chore;
+import limberboard.upkeep.plan.choice.Chores;
+
+/** The due work and the days as numbers. Not changed once made. */
+final class PlanQuestion {
+  private static final List<Phase> STAGES =
+      List.of(
+          Phase.LAY_UP,
+          Phase.ASHORE_MAST_DOWN,
+          Phase.ASHORE_MAST_UP,
+          Phase.AFLOAT,
+          Phase.UNDER_SAIL);
+
+  private final Upkeep upkeep;
+  private final PlanWish wish;
+  private final List<DueWork> works;
+  private final List<Task> tasks = new ArrayList<>();
+  private final OneGo.Earlier order;
+  private final Map<String, Integer> numbers = new HashMap<>();
+  private final Map<String, Integer> openings = new LinkedHashMap<>();
+  private final List<Access> accesses = new ArrayList<>();
+  private final Map<Phase, Set<String>> standing = new EnumMap<>(Phase.class);
+  private final List<Set<Integer>> opens = new ArrayList<>();
+  private final int[] stages;
+  private final Chores chores;
+  private final long comfortUnit;
+
+  PlanQuestion(Upkeep upkeep, PlanWish wish, List<DueWork> works) {
+    this.upkeep = upkeep;
+    this.wish = wish;
+    this.works = works;
+    for (DueWork work : works) {
+      numbers.put(work.work().id(), tasks.size());
+      tasks.add(work.task(phase(work)));
+    }
+    order = OneGo.earlier(tasks);
+    tasks.forEach(task -> opens.add(opens(task)));
+    stages = new int[works.size()];
+    for (int i = 0; i < stages.length; i++) {
+      stages[i] = stage(i, new HashSet<>());
+    }
+    comfortUnit = 1 + works.stream().mapToLong(DueWork::comfort).sum();
+    chores = chores();
+  }
+
+  /** The phase of work whose page names none is that of the first day. */
+  private Phase phase(DueWork work) {
+    LocalDate first = wish.days().days().get(0).day();
+    return work.phase()
+        .orElse(upkeep.seasons().afloat(first) ? Phase.AFLOAT : Phase.ASHORE_MAST_UP);
+  }
+
+  private Set<Integer> opens(Task task) {
+    Set<String> open =
+        standing.computeIfAbsent(
+            task.phase(),
+            phase ->
+                upkeep.fitting().boat().model().details().access().stream()
+                    .filter(access -> access.openIn().contains(phase))
+                    .map(Access::id)
+                    .collect(Collectors.toSet()));
+    Set<Integer> opens = new HashSet<>();
+    if (!needsOpening(task)) {
+      return opens;
+    }
+    for (Access access : new AccessWays(upkeep.fitting()).toOpen(task.access(), open)) {
+      if (openings.putIfAbsent(access.id(), accesses.size()) == null) {
+        accesses.add(access);
+      }
+      opens.add(openings.get(access.id()));
+    }
+    return opens;
+  }
+
+  /** Whoever comes to do work opens what it needs. */
+  boolean needsOpening(Task task) {
+    return works.get(number(task)).appointment().isEmpty();
+  }
+
+  /** The stage of work is its own, or a later one of what comes before it. */
+  private int stage(int number, Set<Integer> seen) {
+    int stage = works.get(number).phase().map(STAGES::indexOf).orElse(Chore.ANY_STAGE);
+    if (seen.add(number)) {
+      for (int before : after(number)) {
+        stage = Math.max(stage, stage(before, seen));
+      }
+    }
+    return stage;
+  }
+
+  /** Numbers of the work that comes before this. */
+  Set<Integer> after(int number) {
+    return order.earlier().get(tasks.get(number).work().id()).stream()
+        .map(numbers::get)
+        .collect(Collectors.toSet());
+  }
+
+  private Chores chores() {
+    List<Chore> all = new ArrayList<>();
+    for (int i = 0; i < works.size(); i++) {
+      DueWork work = works.get(i);
+      Window window = window(i);
+      long worth = work.danger(wish.until()) * comfortUnit + work.comfort();
+      all.add(
+          new Chore(
+              minutes(i), worth, after(i), opens.get(i), window.first(), window.last(), stages[i]));
+    }
+    return new Chores(
+        all,
+        accesses.stream().map(access -> wish.minutes(access.minutes())).toList(),
+        wish.days().days().stream().map(FreeDay::minutes).toList());
+  }
+
+  /**
+   * Days on which work can be done.
+   *
+   * @param first number of the first
+   * @param last number of the last; before the first when there is none
+   * @param why why there is none, if so
+   */
+  record Window(int first, int last, Optional<Undone.Reason> why) {}
+
+  /**
+   * The first days in a row on which she is as the work needs her, and those who do it can come.
+   */
+  Window window(int number) {
+    DueWork work = works.get(number);
+    LocalDate bookable = upkeep.fitting().on().plus(work.book());
+    int first = -1;
+    int last = -1;
+    boolean lies = false;
+    List<FreeDay> days = wish.days().days();
+    for (int i = 0; i < days.size() && (first < 0 || last == i - 1); i++) {
+      if (work.phase().isEmpty() || suits(work.phase().get(), days.get(i).day())) {
+        lies = true;
+        if (!days.get(i).day().isBefore(bookable)) {
+          first = first < 0 ? i : first;
+          last = i;
+        }
+      }
+    }
+    if (first >= 0) {
+      return new Window(first, last, Optional.empty());
+    }
+    boolean afloat = work.phase().filter(phase -> STAGES.indexOf(phase) > 2).isPresent();
+    Undone.Reason why = afloat ? Undone.Reason.NEEDS_HER_AFLOAT : Undone.Reason.NEEDS_HER_ASHORE;
+    return new Window(0, -1, Optional.of(lies ? Undone.Reason.TOO_LATE_TO_BOOK : why));
+  }
+
+  private boolean suits(Phase phase, LocalDate day) {
+    boolean afloat = phase == Phase.AFLOAT || phase == Phase.UNDER_SAIL;
+    return upkeep.seasons().afloat(day) == afloat;
+  }
+
+  /** What work takes this person, without opening anything. */
+  int minutes(int number) {
+    return wish.minutes(works.get(number).minutes());
+  }
+
+  /** What work takes with all that has to be opened for it alone. */
+  int minutesAlone(int number) {
+    return minutes(number) + opening(opens.get(number));
+  }
+
+  private int opening(Set<Integer> numbers) {
+    return numbers.stream().mapToInt(i -> wish.minutes(accesses.get(i).minutes())).sum();
+  }
+
+  /** What some work takes at least: each access once. */
+  int minutes(Set<Integer> some) {
+    Set<Integer> open = new HashSet<>();
+    some.forEach(number -> open.addAll(opens.get(number)));
+    return some.stream().mapToInt(this::minutes).sum() + opening(open);
+  }
+
+  Chores numbers() {
+    return chores;
+  }
+
+  List<DueWork> works() {
+    return works;
+  }
+
+  Task task(int number) {
+    return tasks.get(number);
+  }
+
+  int stage(Task task) {
+    return stages[numbers.get(task.work().id())];
+  }
+
+  int number(Task task) {
+    return numbers.get(task.work().id());
+  }
+
+  OneGo.Earlier order() {
+    return order;
+  }
+
+  /** The danger in what a choice is worth. */
+  long danger(long worth) {
+    return worth / comfortUnit;
+  }
+}
