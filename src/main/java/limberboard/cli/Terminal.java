@@ -122,6 +122,7 @@ public final class Terminal {
         new ReadCommand(session),
         new TraceCommand(session),
         new TreeCommand(session),
+        new PlanCommand(session),
         new ShoppingCommand(session),
         new RiggingCommand(session),
         new ListCommand(session),

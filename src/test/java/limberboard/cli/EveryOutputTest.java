@@ -16,6 +16,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
@@ -26,6 +27,7 @@ import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
+import limberboard.calendar.PlanCalendar;
 import limberboard.calendar.UpkeepCalendar;
 import limberboard.library.Library;
 import limberboard.library.file.WorkspaceFolders;
@@ -48,8 +50,12 @@ import limberboard.print.drawing.TimeLineDrawing;
 import limberboard.print.drawing.TreeDrawing;
 import limberboard.print.drawing.TreeSheet;
 import limberboard.print.drawing.TreeText;
+import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
+import limberboard.print.page.Inline;
 import limberboard.print.sheet.DueSheet;
+import limberboard.print.sheet.PlanCsv;
+import limberboard.print.sheet.PlanSheet;
 import limberboard.print.sheet.RiggingCsv;
 import limberboard.print.sheet.RiggingSheet;
 import limberboard.print.sheet.ShoppingCsv;
@@ -74,6 +80,11 @@ import limberboard.upkeep.list.ListLine;
 import limberboard.upkeep.list.ListWork;
 import limberboard.upkeep.list.WorkList;
 import limberboard.upkeep.list.WorkListMaker;
+import limberboard.upkeep.plan.PlanAnswer;
+import limberboard.upkeep.plan.PlanLine;
+import limberboard.upkeep.plan.PlanOrder;
+import limberboard.upkeep.plan.Planning;
+import limberboard.upkeep.plan.WorkPlan;
 import limberboard.upkeep.shopping.Job;
 import limberboard.upkeep.shopping.ShoppingList;
 import org.apache.commons.csv.CSVFormat;
@@ -239,6 +250,7 @@ class EveryOutputTest {
     for (ListKind kind : ListKind.values()) {
       list(library, upkeep, kind);
     }
+    plan(library, upkeep);
   }
 
   private static void list(Library library, Upkeep upkeep, ListKind kind) {
@@ -266,6 +278,55 @@ class EveryOutputTest {
         assertThat(ids(rows.get(i))).as(what).containsAll(here);
       }
     }
+  }
+
+  private static void plan(Library library, Upkeep upkeep) {
+    WantedCautions wanted = new WantedCautions(library, upkeep.fitting());
+    PlanOrder order = new PlanOrder(OptionalInt.of(1200), ON.plusDays(40), List.of(), false);
+    WorkPlan plan = ((PlanAnswer.Made) new Planning(upkeep).answer(order)).plan();
+    List<String> outputs =
+        List.of(
+            text(new PlanSheet(library).of(plan)),
+            text(new PlanSheet(library).onPaper(plan)),
+            new PlanCalendar(library)
+                .text(plan)
+                .replace("\r\n ", "")
+                .replace("\\n", " ")
+                .replace("\\", ""));
+    JsonNode json = JSON.valueToTree(PlanView.of(plan, library));
+    List<JsonNode> lines = new ArrayList<>();
+    json.get("days").forEach(day -> day.get("lines").forEach(lines::add));
+    List<CSVRecord> rows = rows(new PlanCsv(library).render(plan));
+    List<PlanLine> all = plan.lines().toList();
+    assertThat(all).isNotEmpty();
+    for (int i = 0; i < all.size(); i++) {
+      Set<String> here = new TreeSet<>();
+      all.get(i).work().pages().forEach(page -> here.addAll(wanted.of(page)));
+      String what = "plan, " + all.get(i).line().work().id();
+      outputs.forEach(output -> names(library, output, here, what));
+      names(library, tick(new PlanSheet(library).onPaper(plan), i), here, what + " at its line");
+      assertThat(ids(json.get("cautions"))).as(what).containsAll(here);
+      assertThat(ids(lines.get(i).get("cautions"))).as(what).containsAll(here);
+      if (!here.isEmpty()) {
+        assertThat(ids(rows.get(i))).as(what).containsAll(here);
+      }
+    }
+  }
+
+  /** What stands at a line to be ticked off, by its place among all of them. */
+  private static String tick(CutPage sheet, int at) {
+    Block.Tick tick =
+        sheet.parts().stream()
+            .flatMap(part -> part.blocks().stream())
+            .filter(Block.TickList.class::isInstance)
+            .flatMap(block -> ((Block.TickList) block).ticks().stream())
+            .skip(at)
+            .findFirst()
+            .orElseThrow();
+    return tick.beside().stream()
+        .flatMap(fact -> fact.value().stream())
+        .map(inline -> ((Inline.Text) inline).text())
+        .collect(Collectors.joining(" "));
   }
 
   private static void rigging(Library library, Fitting boat) {

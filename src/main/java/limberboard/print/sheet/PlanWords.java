@@ -1,0 +1,226 @@
+package limberboard.print.sheet;
+
+import java.time.LocalDate;
+import java.time.Period;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import limberboard.library.page.Model.Zone;
+import limberboard.library.value.Skill;
+import limberboard.upkeep.plan.DueWork;
+import limberboard.upkeep.plan.PlanDay;
+import limberboard.upkeep.plan.PlanLine;
+import limberboard.upkeep.plan.Proof;
+import limberboard.upkeep.plan.Undone;
+import limberboard.upkeep.plan.WorkPlan;
+import limberboard.words.CountWords;
+import limberboard.words.DayWords;
+import limberboard.words.Minutes;
+import limberboard.words.OutsiderWords;
+import limberboard.words.PerCent;
+import limberboard.words.PhaseWords;
+import limberboard.words.Sentences;
+import limberboard.words.SkillWords;
+import limberboard.words.TimeWords;
+
+/** A plan for the time there is, in words. Stateless. */
+public final class PlanWords {
+  /** What stands above what stays undone. */
+  static final String UNDONE =
+      "Where no other reason stands, there is not enough time; the gravest stands first.";
+
+  private PlanWords() {}
+
+  /** What the plan is called. */
+  public static String title(WorkPlan plan) {
+    return "Plan for "
+        + plan.fitting().boat().name()
+        + " until "
+        + DayWords.of(plan.wish().until());
+  }
+
+  /** How much it is, and for whom. */
+  public static String sum(WorkPlan plan) {
+    int minutes = plan.days().stream().mapToInt(PlanDay::minutes).sum();
+    return CountWords.of(plan.lines().count(), "piece of work", "pieces of work")
+        + " in "
+        + Minutes.words(minutes)
+        + " of the "
+        + Minutes.words(plan.wish().days().minutes())
+        + " there are, "
+        + forWhom(plan.wish().firstTime());
+  }
+
+  /** For whom minutes are. */
+  static String forWhom(boolean firstTime) {
+    return firstTime
+        ? "as long as it takes the first time, half as much again as with practice"
+        : "for a practised person; the first time takes half as much again";
+  }
+
+  /** How good the choice is. */
+  public static String proof(Proof proof) {
+    if (proof.all() == 0) {
+      return "Nothing that is due is of danger.";
+    }
+    String share =
+        "It takes out "
+            + PerCent.words(proof.share())
+            + " of the danger of all that is due, by the estimate of the pages. ";
+    return share
+        + (proof.isMostDanger()
+            ? "No choice takes more danger out."
+            : "It is the best that was found: another choice can take out at most "
+                + proof.gap()
+                + " % more.");
+  }
+
+  /** What is not to be done before what stays undone is done; empty when nothing forbids it. */
+  public static List<String> forbids(WorkPlan plan) {
+    return plan.forbidding().stream().map(undone -> forbids(plan, undone)).toList();
+  }
+
+  private static String forbids(WorkPlan plan, Undone undone) {
+    boolean waitsForLaunch = undone.reason() == Undone.Reason.NEEDS_HER_AFLOAT;
+    String until =
+        waitsForLaunch
+            ? "After launching, do not leave the berth before "
+            : plan.isAfloat() ? "Do not leave the berth before " : "Do not launch before ";
+    return until
+        + Sentences.quoted(undone.work().title())
+        + " is done: left undone it "
+        + undone.work().consequence().said()
+        + ".";
+  }
+
+  /** How much work is needed, and what follows when it is left: for a line or a table. */
+  public static String need(DueWork work) {
+    return work.need().spoken() + ": left undone it " + work.consequence().said();
+  }
+
+  /** Why work stays undone. */
+  public static String reason(Undone undone) {
+    return switch (undone.reason()) {
+      case NO_TIME -> "there is not enough time";
+      case NO_DAY_LONG_ENOUGH -> "no day on which it could be done is long enough";
+      case NEEDS_HER_ASHORE -> "it needs her ashore, and on these days she is afloat";
+      case NEEDS_HER_AFLOAT -> "it needs her afloat, and on these days she is ashore";
+      case TOO_LATE_TO_BOOK ->
+          "it has to be booked "
+              + TimeWords.period(undone.work().book())
+              + " before, which is too late for these days";
+      case WAITS ->
+          "it comes after " + Sentences.quoted(undone.waitsFor()) + ", which stays undone";
+    };
+  }
+
+  /** That not all musts are done, and how long they take; empty when they are. */
+  public static Optional<String> musts(WorkPlan plan) {
+    int left = plan.mustsUndone().size();
+    return left == 0
+        ? Optional.empty()
+        : Optional.of(
+            CountWords.of(left, "must", "musts")
+                + (left == 1 ? " stays" : " stay")
+                + " undone. All the musts together take "
+                + Minutes.words(plan.mustMinutes())
+                + "; there are "
+                + Minutes.words(plan.wish().days().minutes())
+                + ".");
+  }
+
+  /** A day's heading: {@code Saturday, 20 Mar 2027}. */
+  public static String day(PlanDay day) {
+    String name = day.free().day().getDayOfWeek().name();
+    return name.charAt(0)
+        + name.substring(1).chars().mapToObj(c -> lower((char) c)).collect(Collectors.joining())
+        + ", "
+        + DayWords.of(day.free().day());
+  }
+
+  private static String lower(char letter) {
+    return String.valueOf(Character.toLowerCase(letter));
+  }
+
+  /** How full a day is. */
+  public static String sum(PlanDay day) {
+    return day.lines().isEmpty()
+        ? "Nothing that is due can be done on this day in " + Minutes.words(day.free().minutes())
+        : Minutes.words(day.minutes())
+            + " of "
+            + Minutes.words(day.free().minutes())
+            + (day.opening() == 0
+                ? ""
+                : ", of which " + Minutes.words(day.opening()) + " opening and closing");
+  }
+
+  /** How much has to be booked, and by when at the latest for the first; empty when nothing has. */
+  public static Optional<String> appointments(WorkPlan plan) {
+    List<LocalDate> bookings = new ArrayList<>();
+    for (PlanDay day : plan.days()) {
+      day.lines().stream()
+          .filter(line -> line.work().appointment().isPresent())
+          .forEach(line -> bookings.add(day.free().day().minus(line.work().book())));
+    }
+    return bookings.stream()
+        .min(LocalDate::compareTo)
+        .map(
+            first ->
+                CountWords.of(bookings.size(), "appointment")
+                    + " to book, the first by "
+                    + DayWords.of(first)
+                    + "; they stand below the days.");
+  }
+
+  /** Whom a line is booked with, for when, and by when that has to be done. */
+  public static String appointment(PlanLine line, PlanDay day) {
+    Period book = line.work().book();
+    String who =
+        line.work().appointment().map(with -> OutsiderWords.of(with.with()) + ": ").orElse("");
+    return Sentences.capital(who)
+        + line.line().number()
+        + ". "
+        + line.work().title()
+        + ", for "
+        + DayWords.of(day.free().day())
+        + (book.isZero()
+            ? ""
+            : "; book by "
+                + DayWords.of(day.free().day().minus(book))
+                + ", "
+                + TimeWords.period(book)
+                + " before")
+        + ". Of your own time "
+        + Minutes.words(line.minutes());
+  }
+
+  /** What there is to know of a line: minutes, place, who, when. */
+  public static List<String> facts(PlanLine line) {
+    List<String> first = new ArrayList<>();
+    first.add(Minutes.words(line.minutes()));
+    line.line().zone().map(Zone::title).ifPresent(first::add);
+    line.work()
+        .appointment()
+        .map(with -> "with " + OutsiderWords.of(with.with()))
+        .or(
+            () ->
+                Optional.of(line.line().work().details().skill())
+                    .filter(skill -> skill != Skill.OWNER)
+                    .map(SkillWords::brief))
+        .ifPresent(first::add);
+    line.work().phase().map(PhaseWords::of).ifPresent(first::add);
+    List<String> facts = new ArrayList<>(List.of(String.join(" · ", first), need(line.work())));
+    if (!line.line().task().with().isEmpty()) {
+      facts.add("With it: " + with(line));
+    }
+    return facts;
+  }
+
+  /** What is done with a round. */
+  private static String with(PlanLine line) {
+    return line.line().task().with().stream()
+        .map(each -> each.work().title())
+        .collect(Collectors.joining("; "));
+  }
+}

@@ -1,0 +1,122 @@
+package limberboard.print.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import limberboard.boat.Boat;
+import limberboard.boat.Fitting;
+import limberboard.boat.Workspace;
+import limberboard.boat.WorkspaceReader;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.print.PdfText;
+import limberboard.print.page.CutPage;
+import limberboard.print.page.Part;
+import limberboard.print.text.PlainText;
+import limberboard.upkeep.Upkeep;
+import limberboard.upkeep.plan.PlanAnswer;
+import limberboard.upkeep.plan.PlanLine;
+import limberboard.upkeep.plan.PlanOrder;
+import limberboard.upkeep.plan.Planning;
+import limberboard.upkeep.plan.WorkPlan;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Plans on paper and in a terminal; the PDF is read back with another library. */
+class PlanSheetTest {
+  private static final double LEAST_POINTS = 8.99;
+  private static final LocalDate ON = LocalDate.of(2026, 11, 28);
+
+  private static WorkspaceFolders folders;
+  private static Workspace workspace;
+
+  @BeforeAll
+  static void read() throws IOException {
+    folders = new WorkspaceFolders(Path.of(""));
+    workspace = new WorkspaceReader(folders).read();
+  }
+
+  private static WorkPlan plan(String boat, int hours) {
+    Upkeep upkeep =
+        Upkeep.of(workspace.library(), new Fitting(workspace.boat(boat).orElseThrow(), ON));
+    PlanOrder order =
+        new PlanOrder(OptionalInt.of(hours * 60), LocalDate.of(2027, 4, 15), List.of(), false);
+    return ((PlanAnswer.Made) new Planning(upkeep).answer(order)).plan();
+  }
+
+  /** The text of each sheet, the smallest letter, and where the first line to tick stands. */
+  private static final class Printed extends PDFTextStripper {
+    private final List<String> sheets = new ArrayList<>();
+    private final StringBuilder small = new StringBuilder();
+
+    Printed(WorkPlan plan) throws IOException {
+      CutPage sheet = new PlanSheet(workspace.library()).onPaper(plan);
+      try (PDDocument pdf = Loader.loadPDF(PdfText.bytes(sheet, folders))) {
+        for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
+          setStartPage(page);
+          setEndPage(page);
+          sheets.add(dense(getText(pdf)));
+        }
+      }
+    }
+
+    @Override
+    protected void processTextPosition(TextPosition text) {
+      super.processTextPosition(text);
+      if (text.getYScale() < LEAST_POINTS) {
+        small.append(text.getUnicode());
+      }
+    }
+  }
+
+  private static String dense(String text) {
+    return text.replaceAll("[\\s\\u00a0\\u00ad-]+", "");
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyLineStandsOnPaperLargeEnough() {
+    return workspace.boats().stream()
+        .map(Boat::id)
+        .map(
+            boat ->
+                DynamicTest.dynamicTest(
+                    boat,
+                    () -> {
+                      WorkPlan plan = plan(boat, 16);
+                      Printed printed = new Printed(plan);
+                      assertThat(printed.small.toString()).isEmpty();
+                      String all = String.join("", printed.sheets);
+                      for (PlanLine line : plan.lines().toList()) {
+                        assertThat(all).contains(dense(line.line().number() + line.work().title()));
+                      }
+                      assertThat(printed.sheets.get(0))
+                          .contains(
+                              dense("1" + plan.lines().findFirst().orElseThrow().work().title()));
+                    }));
+  }
+
+  @Test
+  void beginsWithWhatItIsForAndEndsWithTheWholeCautions() {
+    CutPage sheet = new PlanSheet(workspace.library()).onPaper(plan("whimbrel", 8));
+    List<Part.Role> roles = sheet.parts().stream().map(Part::role).toList();
+    assertThat(roles.get(0)).isEqualTo(Part.Role.FACTS);
+    assertThat(roles.get(roles.size() - 1)).isEqualTo(Part.Role.CAUTIONS);
+    assertThat(roles).contains(Part.Role.WORK, Part.Role.DUE);
+    String text = new PlainText().render(sheet, 100).replaceAll("[\\s\u00a0]+", " ");
+    assertThat(text)
+        .contains("for a practised person; the first time takes half as much again")
+        .contains("of the danger of all that is due")
+        .contains("there is not enough time");
+  }
+}
