@@ -134,7 +134,7 @@ public record Due(
    * a round its own, without what is done with it.
    */
   public int ownerMinutes() {
-    return round.map(InRound::minutes).orElseGet(() -> OwnerTime.of(work.details()));
+    return round.map(InRound::minutes).orElseGet(() -> OwnerTime.of(work, after));
   }
 
   /** With whom, and how long before, it has to be booked; nothing for what the owner does. */

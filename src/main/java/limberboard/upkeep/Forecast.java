@@ -25,7 +25,10 @@ final class Forecast {
   private final int lastSeason;
   private final Map<String, LocalDate> bases = new HashMap<>();
   private final PriorityQueue<Planned> queue =
-      new PriorityQueue<>(Comparator.comparing(Planned::day).thenComparing(Planned::id));
+      new PriorityQueue<>(
+          Comparator.comparing(Planned::day)
+              .thenComparing(each -> each.work().details().resets().isEmpty())
+              .thenComparing(Planned::id));
   private final List<Planned> planned = new ArrayList<>();
 
   Forecast(

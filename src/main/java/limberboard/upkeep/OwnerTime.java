@@ -1,13 +1,29 @@
 package limberboard.upkeep;
 
 import java.util.Optional;
+import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.page.Procedure.Appointment;
 import limberboard.library.value.Outsider;
 
 /** How much of the owner's own time work takes, in minutes of somebody practised. */
 public final class OwnerTime {
+  /** What looking again takes where the work's own last test is made anew: an estimate. */
+  public static final int LOOK_AGAIN_MINUTES = 10;
+
   private OwnerTime() {}
+
+  /**
+   * What a piece of work, or a look again after it, asks of the owner.
+   *
+   * @param work the page to do it by
+   * @param after of a look again, the work that it follows
+   */
+  static int of(Page<Procedure> work, Optional<Page<Procedure>> after) {
+    boolean lastTest = after.map(Page::id).filter(work.id()::equals).isPresent();
+    int minutes = of(work.details());
+    return lastTest ? Math.min(LOOK_AGAIN_MINUTES, minutes) : minutes;
+  }
 
   /**
    * What a piece of work asks of the owner: the work itself where an owner does it; of what

@@ -36,7 +36,7 @@ public record Planned(
 
   /** As {@link Due#ownerMinutes}. */
   public int ownerMinutes() {
-    return round.map(InRound::minutes).orElseGet(() -> OwnerTime.of(work.details()));
+    return round.map(InRound::minutes).orElseGet(() -> OwnerTime.of(work, after));
   }
 
   /** As {@link WorkId#text}. */

@@ -18,6 +18,7 @@ import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Model.Access;
+import limberboard.library.page.Page;
 import limberboard.upkeep.Task;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -55,7 +56,11 @@ class RealListsTest {
                     made.name(),
                     () -> {
                       assertThat(made.list().problems()).isEmpty();
-                      assertThat(made.list().lines().map(line -> line.work().id()))
+                      assertThat(
+                              made.list()
+                                  .lines()
+                                  .flatMap(line -> line.task().pages().stream())
+                                  .map(Page::id))
                           .containsExactlyInAnyOrderElementsOf(
                               made.given().stream()
                                   .map(task -> task.work().id())
@@ -93,7 +98,7 @@ class RealListsTest {
         assertThat(ways.toOpen(access.needs(), open)).as(access.id() + " needs").isEmpty();
         open.add(access.id());
       }
-      assertThat(ways.toOpen(line.work().details().access(), open))
+      assertThat(ways.toOpen(line.task().access(), open))
           .as("still shut at " + line.work().id())
           .isEmpty();
       line.close().forEach(access -> assertThat(open.remove(access.id())).isTrue());
