@@ -49,12 +49,12 @@ class FittingOutContentTest {
 
   @ParameterizedTest
   @CsvSource({
-    "whimbrel, 55, 45, 10",
-    "redshank, 55, 45, 10",
-    "dunlin, 55, 45, 10",
-    "greenshank, 55, 45, 10",
-    "sanderling, 40, 40, 10",
-    "turnstone, 32, 28, 8",
+    "whimbrel, 50, 35, 10",
+    "redshank, 50, 35, 10",
+    "dunlin, 50, 35, 10",
+    "greenshank, 50, 35, 10",
+    "sanderling, 50, 35, 10",
+    "turnstone, 28, 22, 8",
   })
   void everyBoatHasItsLists(String id, int fittingOut, int ofThemYearly, int layingUp) {
     Fitting fitting = fitting(id);
