@@ -11,6 +11,7 @@ import limberboard.library.page.CautionUse;
 import limberboard.library.page.Head;
 import limberboard.library.page.Page;
 import limberboard.library.value.Condition;
+import limberboard.words.Phrases;
 import limberboard.words.Sentences;
 
 /**
@@ -142,6 +143,11 @@ public record WorkCaution(
   /** The danger in a few words. */
   public String danger() {
     return page.details().shortDanger();
+  }
+
+  /** Whether it bites at a step with this text. */
+  public boolean bitesIn(String step) {
+    return bites.stream().anyMatch(words -> Phrases.has(step, words));
   }
 
   /** Whether it is a danger that kills. */

@@ -26,6 +26,7 @@ public final class ReadingPane extends JPanel {
   private static final int LINE = 48;
   private final transient Latest layouts;
   private final PageView page;
+  private final transient CautionJumps cautions;
   private final JScrollPane scroller;
   private final FindBar bar;
   private final transient PageMenu menu;
@@ -43,7 +44,8 @@ public final class ReadingPane extends JPanel {
   public ReadingPane(Background background, Consumer<String> follow) {
     super(new BorderLayout());
     layouts = new Latest(background);
-    page = new PageView(follow);
+    page = new PageView(address -> follow(address, follow));
+    cautions = new CautionJumps(page);
     menu = new PageMenu(page, this::find);
     bar = new FindBar(this::search, this::findNext, this::endFinding);
     PagePointer.on(page, menu::show);
@@ -58,7 +60,14 @@ public final class ReadingPane extends JPanel {
     findingKeys();
   }
 
+  private void follow(String address, Consumer<String> elsewhere) {
+    if (!cautions.goes(address)) {
+      elsewhere.accept(address);
+    }
+  }
+
   private void scrolling() {
+    Keys.within(this, "F7", cautions::toggle);
     Keys.focused(page, "DOWN", () -> scroll(LINE));
     Keys.focused(page, "UP", () -> scroll(-LINE));
     Keys.focused(page, "PAGE_DOWN", () -> scrollScreens(1));

@@ -11,7 +11,6 @@ import limberboard.library.page.Model.Access;
 import limberboard.library.page.Page;
 import limberboard.print.page.Block;
 import limberboard.print.page.Inline;
-import limberboard.print.page.Part;
 import limberboard.words.AccessWords;
 import limberboard.words.Sentences;
 
@@ -23,23 +22,17 @@ final class AccessPart {
     this.cutting = cutting;
   }
 
-  /** What is opened first on this boat; without a boat, what the page asks for. */
-  Optional<Part> part(List<String> wanted) {
-    List<List<Inline>> lines = new ArrayList<>();
+  /** What is opened first on this boat, in one line; without a boat, what the page asks for. */
+  Optional<Block> inBrief(List<String> wanted) {
+    List<List<Inline>> each = new ArrayList<>();
     if (cutting.fitting().isPresent()) {
       for (Access access : toOpen(cutting.fitting().get(), wanted)) {
-        lines.add(Inline.text(AccessWords.of(access)));
+        each.add(Inline.text(AccessWords.of(access)));
       }
     } else {
-      wanted.forEach(id -> lines.add(Inline.text(title(id))));
+      wanted.forEach(id -> each.add(Inline.text(title(id))));
     }
-    if (lines.isEmpty()) {
-      return Optional.empty();
-    }
-    List<List<Block>> items =
-        lines.stream().map(line -> List.<Block>of(new Block.Paragraph(line))).toList();
-    return Optional.of(
-        new Part(Part.Role.ACCESS, "To get there", List.of(new Block.Items(true, 1, true, items))));
+    return InBrief.line("To get there", each);
   }
 
   /** The minutes it takes on this boat; empty without a boat. */

@@ -1,22 +1,53 @@
 package limberboard.print.cut;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.WorkCaution;
 import limberboard.library.page.Caution;
 import limberboard.print.page.Block;
+import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
 
-/** Cautions as the part of a page that comes before all others. */
+/** Cautions as parts of a page: in two lines before all others, in full after them, and by name. */
 public final class Cautions {
+  /** The title over the cautions in full. */
+  public static final String IN_FULL = "The cautions in full";
+
   private Cautions() {}
 
-  /** The part; empty when there are none. */
+  /** All of them in full, as the part that comes before all others; empty when there are none. */
   public static Optional<Part> part(List<WorkCaution> cautions) {
-    return cautions.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Part(Part.Role.CAUTIONS, "", cautions.stream().<Block>map(Cautions::box).toList()));
+    return part(Part.Role.CAUTIONS, "", cautions.stream().<Block>map(Cautions::box).toList());
+  }
+
+  /**
+   * The part that comes before all others: what may be an emergency in full, then the others in two
+   * lines each, in their order; empty when there are none.
+   */
+  public static Optional<Part> inShort(List<WorkCaution> cautions) {
+    List<Block> blocks = new ArrayList<>();
+    cautions.stream().filter(WorkCaution::emergency).map(Cautions::box).forEach(blocks::add);
+    cautions.stream()
+        .filter(caution -> !caution.emergency())
+        .map(Cautions::twoLines)
+        .forEach(blocks::add);
+    return part(Part.Role.CAUTIONS, "", blocks);
+  }
+
+  /** The part that comes after all others: in full what {@link #inShort} has in two lines. */
+  public static Optional<Part> inFull(List<WorkCaution> cautions) {
+    return part(
+        Part.Role.CAUTIONS_IN_FULL,
+        IN_FULL,
+        cautions.stream()
+            .filter(caution -> !caution.emergency())
+            .<Block>map(Cautions::box)
+            .toList());
+  }
+
+  private static Optional<Part> part(Part.Role role, String title, List<Block> blocks) {
+    return blocks.isEmpty() ? Optional.empty() : Optional.of(new Part(role, title, blocks));
   }
 
   /** One in full. */
@@ -28,7 +59,21 @@ public final class Cautions {
         details.danger(),
         details.act(),
         details.seek(),
-        caution.because());
+        caution.because(),
+        caution.question());
+  }
+
+  /** One in two lines. */
+  public static Block.ShortCaution twoLines(WorkCaution caution) {
+    return new Block.ShortCaution(
+        caution.id(), caution.title(), caution.danger(), caution.rule(), "");
+  }
+
+  /** Their names, each for the place where it bites. */
+  static List<Inline> names(List<WorkCaution> cautions) {
+    return cautions.stream()
+        .<Inline>map(caution -> new Inline.CautionName(caution.id(), caution.title()))
+        .toList();
   }
 
   /** Their titles in one line; empty when there are none. */

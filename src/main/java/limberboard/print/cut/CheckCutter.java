@@ -57,10 +57,7 @@ public final class CheckCutter {
     safety(check).map(text -> new Block.Notice(Inline.text(text))).ifPresent(blocks::add);
     List<WorkCaution> cautions = cutting.cautions().of(check);
     if (!cautions.isEmpty()) {
-      List<Inline> text = new ArrayList<>();
-      text.add(new Inline.Text("Caution, see above: "));
-      text.addAll(new Links(cutting).joined(cautions.stream().map(WorkCaution::id).toList()));
-      blocks.add(new Block.Notice(text));
+      blocks.add(new Block.Paragraph(Cautions.names(cautions)));
     }
     if (check.skill() == Skill.LICENSED) {
       blocks.add(new Block.Notice(Inline.text(HOW_NOT_PRINTED)));

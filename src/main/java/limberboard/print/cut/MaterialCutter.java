@@ -2,6 +2,7 @@ package limberboard.print.cut;
 
 import java.util.ArrayList;
 import java.util.List;
+import limberboard.boat.WorkCaution;
 import limberboard.library.page.Material;
 import limberboard.library.page.Page;
 import limberboard.print.page.Block;
@@ -20,13 +21,15 @@ final class MaterialCutter {
   List<Part> cut(Page<Material> page) {
     PageParts parts = new PageParts(cutting);
     List<Part> cut = new ArrayList<>();
-    Cautions.part(cutting.cautions().of(page)).ifPresent(cut::add);
+    List<WorkCaution> cautions = cutting.cautions().of(page);
+    Cautions.inShort(cautions).ifPresent(cut::add);
     parts.fit(page).ifPresent(cut::add);
     cut.add(new Part(Part.Role.FACTS, "", List.of(new Block.Facts(facts(page.details())))));
     BodyCutter.part("", new BodyCutter(cutting).cut(page)).ifPresent(cut::add);
     new SumsPart(cutting).part(page.details().workings()).ifPresent(cut::add);
     parts.leftOut().ifPresent(cut::add);
     parts.sources(page).ifPresent(cut::add);
+    Cautions.inFull(cautions).ifPresent(cut::add);
     return cut;
   }
 

@@ -53,7 +53,30 @@ final class MaterialsTable {
             List.of(Side.LEFT, Side.LEFT, Side.LEFT),
             List.of(Inline.text("Material"), Inline.text("How much"), Inline.text("Buy")),
             rows);
-    return Optional.of(new Part(Part.Role.MATERIALS, "Materials", List.of(table)));
+    return Optional.of(new Part(Part.Role.MATERIALS, "Materials and packs", List.of(table)));
+  }
+
+  /** What to lay out before the work, with how much of it, in one line. */
+  Optional<Block> inBrief(List<MaterialUse> uses) {
+    Map<String, Totals.Total> totals = totals(uses);
+    List<List<Inline>> each = new ArrayList<>();
+    Set<String> named = new HashSet<>();
+    for (MaterialUse use : uses) {
+      if (named.add(use.use())) {
+        List<Inline> one = new ArrayList<>(List.of(cutting.link(use.use())));
+        Optional.ofNullable(totals.get(use.use()))
+            .flatMap(this::howMuch)
+            .ifPresent(much -> one.add(new Inline.Text(", " + much)));
+        each.add(one);
+      }
+    }
+    return InBrief.line("Materials", each);
+  }
+
+  private Optional<String> howMuch(Totals.Total total) {
+    return total.outcome() instanceof AmountOutcome.Reckoned reckoned
+        ? Optional.of(cutting.quantities().computed(reckoned.amount()))
+        : Optional.empty();
   }
 
   private Map<String, Totals.Total> totals(List<MaterialUse> uses) {

@@ -3,6 +3,7 @@ package limberboard.print.cut;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import limberboard.boat.WorkCaution;
 import limberboard.library.page.MaterialUse;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
@@ -13,7 +14,11 @@ import limberboard.print.page.Block;
 import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
 
-/** Cuts a procedure: cautions, who, when, what it takes, and the steps that are for the boat. */
+/**
+ * Cuts a procedure: the cautions in two lines each, who, how long and what it takes in a line each,
+ * and then the steps that are for the boat, so that the first of them is soon reached; amounts,
+ * packs and the rest come after the work.
+ */
 final class ProcedureCutter {
   private static final String STEPS_NOT_PRINTED =
       "A person licensed for it does this work, so its steps are not printed here.";
@@ -39,40 +44,46 @@ final class ProcedureCutter {
         procedure.materials().stream()
             .filter(use -> cutting.shows(use.fits(), cutting.title(use.use())))
             .toList();
+    List<WorkCaution> cautions = cutting.cautions().of(page);
+    ProcedureFacts facts = new ProcedureFacts(cutting, way);
+    MaterialsTable amounts = new MaterialsTable(cutting);
     List<Part> cut = new ArrayList<>();
-    Cautions.part(cutting.cautions().of(page)).ifPresent(cut::add);
+    Cautions.inShort(cautions).ifPresent(cut::add);
     parts.fit(page).ifPresent(cut::add);
     notice(procedure.skill()).ifPresent(cut::add);
-    cut.add(new ProcedureFacts(cutting, way).part(page));
-    way.part(procedure.access()).ifPresent(cut::add);
+    cut.add(new Part(Part.Role.FACTS, "", List.of(facts.inBrief(page))));
+    way.inBrief(procedure.access())
+        .ifPresent(line -> cut.add(new Part(Part.Role.ACCESS, "", List.of(line))));
+    List<Block> takes = new ArrayList<>();
     if (!licensed) {
-      tools(tools).ifPresent(cut::add);
-      new MaterialsTable(cutting).part(materials).ifPresent(cut::add);
+      tools(tools).ifPresent(takes::add);
+      amounts.inBrief(materials).ifPresent(takes::add);
     }
+    if (!takes.isEmpty()) {
+      cut.add(new Part(Part.Role.TOOLS, "", takes));
+    }
+    cut.addAll(licensed ? ownersPart(page, cautions) : steps(page, cautions));
     procedure.lookFor().map(ProcedureCutter::lookFor).ifPresent(cut::add);
-    cut.addAll(licensed ? ownersPart(page) : steps(page));
+    facts.again(page).ifPresent(cut::add);
     if (!licensed) {
+      amounts.part(materials).ifPresent(cut::add);
       new SumsPart(cutting).part(procedure.workings()).ifPresent(cut::add);
     }
     parts.leftOut().ifPresent(cut::add);
     related(page).ifPresent(cut::add);
     parts.sources(page).ifPresent(cut::add);
+    Cautions.inFull(cautions).ifPresent(cut::add);
     return cut;
   }
 
-  private Optional<Part> tools(List<ToolUse> tools) {
-    List<List<Inline>> lines = new ArrayList<>();
+  private Optional<Block> tools(List<ToolUse> tools) {
+    List<List<Inline>> each = new ArrayList<>();
     for (ToolUse tool : tools) {
-      List<Inline> line = new ArrayList<>();
-      line.add(cutting.link(tool.use()));
-      cutting
-          .onlyFor(tool.fits())
-          .ifPresent(words -> line.add(new Inline.Text(" (" + words + ")")));
-      lines.add(line);
+      List<Inline> one = new ArrayList<>(List.of(cutting.link(tool.use())));
+      cutting.onlyFor(tool.fits()).ifPresent(words -> one.add(new Inline.Text(" (" + words + ")")));
+      each.add(one);
     }
-    return lines.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new Part(Part.Role.TOOLS, "Tools", List.of(Block.Items.dotted(lines))));
+    return InBrief.line("Tools", each);
   }
 
   private static Part lookFor(Procedure.LookFor lookFor) {
@@ -85,16 +96,21 @@ final class ProcedureCutter {
                     Block.Fact.of("Good", lookFor.good()), Block.Fact.of("Bad", lookFor.bad())))));
   }
 
-  private List<Part> steps(Page<Procedure> page) {
-    return BodyCutter.part("The work", new BodyCutter(cutting).cut(page)).stream().toList();
+  private List<Part> steps(Page<Procedure> page, List<WorkCaution> cautions) {
+    List<Block> work = work(new BodyCutter(cutting).cut(page), cautions);
+    return BodyCutter.part("The work", work).stream().toList();
   }
 
-  private List<Part> ownersPart(Page<Procedure> page) {
+  private List<Part> ownersPart(Page<Procedure> page, List<WorkCaution> cautions) {
     List<Part> cut = new ArrayList<>();
-    BodyCutter.part(BodyCutter.OWNERS_PART, new BodyCutter(cutting).ownersPart(page))
-        .ifPresent(cut::add);
+    List<Block> owners = work(new BodyCutter(cutting).ownersPart(page), cautions);
+    BodyCutter.part(BodyCutter.OWNERS_PART, owners).ifPresent(cut::add);
     cut.add(PageParts.notice("The work", STEPS_NOT_PRINTED));
     return cut;
+  }
+
+  private static List<Block> work(List<Block> text, List<WorkCaution> cautions) {
+    return StepsFirst.of(new CautionedSteps(cautions).named(text));
   }
 
   private Optional<Part> related(Page<Procedure> page) {
@@ -125,7 +141,7 @@ final class ProcedureCutter {
               PageParts.notice(
                   "Who may do this",
                   "This is work for the yard. Read here what will be done, and leave the doing to"
-                      + " people who have the gear and the practice."));
+                      + " them."));
       case LICENSED ->
           Optional.of(
               PageParts.notice(

@@ -12,7 +12,7 @@ import limberboard.words.Minutes;
 import limberboard.words.SkillWords;
 import limberboard.words.TimeWords;
 
-/** The facts of a procedure: who, how long, how often, when to look again, where. */
+/** The facts of a procedure: who, how long and where; how often, and when to look again. */
 final class ProcedureFacts {
   private final CutContext cutting;
   private final AccessPart way;
@@ -22,18 +22,28 @@ final class ProcedureFacts {
     this.way = way;
   }
 
-  Part part(Page<Procedure> page) {
+  /** Who, how long and where, in one line. */
+  Block inBrief(Page<Procedure> page) {
     Procedure procedure = page.details();
     List<Block.Fact> facts = new ArrayList<>();
     facts.add(Block.Fact.of("Who", SkillWords.of(procedure.skill())));
     facts.add(Block.Fact.of("Time", time(procedure)));
+    new PageParts(cutting).zones(page).ifPresent(zones -> facts.add(Block.Fact.of("Where", zones)));
+    return InBrief.named(facts);
+  }
+
+  /** When it is done again; empty where the page does not say. */
+  Optional<Part> again(Page<Procedure> page) {
+    Procedure procedure = page.details();
+    List<Block.Fact> facts = new ArrayList<>();
     procedure
         .interval()
         .map(new IntervalWords(cutting)::of)
         .ifPresent(words -> facts.add(Block.Fact.of("How often", words)));
     procedure.lookAgain().map(this::lookAgain).ifPresent(facts::add);
-    new PageParts(cutting).zones(page).ifPresent(zones -> facts.add(Block.Fact.of("Where", zones)));
-    return new Part(Part.Role.FACTS, "", List.of(new Block.Facts(facts)));
+    return facts.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Part(Part.Role.AGAIN, "Again", List.of(new Block.Facts(facts))));
   }
 
   private String time(Procedure procedure) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.Fit;
+import limberboard.boat.WorkCaution;
 import limberboard.library.page.Cause;
 import limberboard.library.page.Check;
 import limberboard.library.page.Page;
@@ -36,7 +37,8 @@ final class SymptomCutter {
             .filter(check -> cutting.shows(check.fits(), check.ask()))
             .toList();
     List<Part> cut = new ArrayList<>();
-    Cautions.part(cutting.cautions().of(page)).ifPresent(cut::add);
+    List<WorkCaution> cautions = cutting.cautions().of(page);
+    Cautions.inShort(cautions).ifPresent(cut::add);
     parts.fit(page).ifPresent(cut::add);
     facts(page).ifPresent(cut::add);
     BodyCutter.part("", new BodyCutter(cutting).cut(page)).ifPresent(cut::add);
@@ -44,6 +46,7 @@ final class SymptomCutter {
     checks(page, checks, causes).ifPresent(cut::add);
     parts.leftOut().ifPresent(cut::add);
     parts.sources(page).ifPresent(cut::add);
+    Cautions.inFull(cautions).ifPresent(cut::add);
     return cut;
   }
 

@@ -137,7 +137,7 @@ public sealed interface Block {
   }
 
   /**
-   * A caution, quoted from its page.
+   * A caution in full, quoted from its page.
    *
    * @param id the caution's page
    * @param title its title
@@ -145,17 +145,47 @@ public sealed interface Block {
    * @param act what to do about it, most important first
    * @param seek who or what comes before this page, or empty
    * @param because what brings the danger in, such as a material's name, or empty
+   * @param question what must be answered with yes for it to hold now; empty: it holds
    */
   record CautionBox(
-      String id, String title, String danger, List<String> act, String seek, String because)
+      String id,
+      String title,
+      String danger,
+      List<String> act,
+      String seek,
+      String because,
+      Optional<String> question)
       implements Block {
     public CautionBox {
       act = List.copyOf(act);
     }
 
+    /** A caution that holds, whatever anybody says. */
+    public CautionBox(
+        String id, String title, String danger, List<String> act, String seek, String because) {
+      this(id, title, danger, act, seek, because, Optional.empty());
+    }
+
     @Override
     public void to(BlockWriter out) {
       out.caution(this);
+    }
+  }
+
+  /**
+   * A caution in two lines.
+   *
+   * @param id the caution's page
+   * @param title its title
+   * @param danger what can hurt whom, in a few words
+   * @param rule the one rule that matters here
+   * @param at the lines of a list that it is for, in words; empty where it is for all that follows
+   */
+  record ShortCaution(String id, String title, String danger, String rule, String at)
+      implements Block {
+    @Override
+    public void to(BlockWriter out) {
+      out.shortCaution(this);
     }
   }
 

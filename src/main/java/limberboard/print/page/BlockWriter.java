@@ -26,8 +26,11 @@ public interface BlockWriter {
   /** Writes a table. */
   void table(Block.Table table);
 
-  /** Writes a caution. */
+  /** Writes a caution in full. */
   void caution(Block.CautionBox box);
+
+  /** Writes a caution in two lines. */
+  void shortCaution(Block.ShortCaution caution);
 
   /** Writes what must be known before going on. */
   void notice(Block.Notice notice);

@@ -14,7 +14,7 @@ import limberboard.library.page.Kind;
  * @param title its title
  * @param summary one sentence, or empty
  * @param cutFor which boat it is cut to, in words, or empty
- * @param parts the parts in order, cautions first
+ * @param parts the parts in order, cautions in two lines first and in full last
  */
 public record CutPage(
     String id,
@@ -43,12 +43,21 @@ public record CutPage(
     return parts.stream().filter(part -> part.role() == role).findFirst();
   }
 
-  /** The cautions, in the order in which they are shown. */
+  /** The cautions that stand in full, in the order in which they are shown. */
   public List<Block.CautionBox> cautions() {
+    return blocks(Block.CautionBox.class);
+  }
+
+  /** The cautions that stand in two lines, in the order in which they are shown. */
+  public List<Block.ShortCaution> shortCautions() {
+    return blocks(Block.ShortCaution.class);
+  }
+
+  private <B extends Block> List<B> blocks(Class<B> kind) {
     return parts.stream()
         .flatMap(part -> part.blocks().stream())
-        .filter(Block.CautionBox.class::isInstance)
-        .map(Block.CautionBox.class::cast)
+        .filter(kind::isInstance)
+        .map(kind::cast)
         .toList();
   }
 }

@@ -84,6 +84,19 @@ public sealed interface Inline {
   }
 
   /**
+   * The name of a caution at the place where it bites.
+   *
+   * @param id the caution's page
+   * @param title its title
+   */
+  record CautionName(String id, String title) implements Inline {
+    @Override
+    public void to(InlineWriter out) {
+      out.cautionName(this);
+    }
+  }
+
+  /**
    * A drawing or photograph of the workspace.
    *
    * @param path relative to the workspace, with {@code /}, within {@code articles/}

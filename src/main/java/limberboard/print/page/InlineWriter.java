@@ -20,6 +20,9 @@ public interface InlineWriter {
   /** Writes a link to a page. */
   void link(Inline.PageLink link);
 
+  /** Writes the name of a caution at the place where it bites. */
+  void cautionName(Inline.CautionName name);
+
   /** Writes a picture of the workspace. */
   void picture(Inline.Picture picture);
 

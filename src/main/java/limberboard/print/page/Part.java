@@ -17,15 +17,17 @@ public record Part(Role role, String title, List<Block> blocks) {
 
   /** What parts are for, in the order in which they stand on a page. */
   public enum Role {
-    /** Dangers; always the first. */
+    /** Dangers in two lines each, and in full what may be an emergency; always the first. */
     CAUTIONS,
     /** Who may do the work; whether the page is for this boat at all. */
     NOTICE,
-    /** Time, interval and other facts. */
+    /** Who, how long, where, and other facts. */
     FACTS,
+    /** How often, and when to look again. */
+    AGAIN,
     /** What must be opened first. */
     ACCESS,
-    /** Tools. */
+    /** Tools and materials to take along. */
     TOOLS,
     /** Materials with amounts. */
     MATERIALS,
@@ -56,6 +58,8 @@ public record Part(Role role, String title, List<Block> blocks) {
     /** Pages that belong to it. */
     RELATED,
     /** Where the facts come from. */
-    SOURCES
+    SOURCES,
+    /** Dangers in full, once; always the last. */
+    CAUTIONS_IN_FULL
   }
 }

@@ -111,7 +111,8 @@ public final class BlockText implements BlockWriter {
   @Override
   public void caution(Block.CautionBox box) {
     String because = box.because().isEmpty() ? "" : " (" + box.because() + ")";
-    out.wrapped("CAUTION: " + box.title() + because);
+    String question = box.question().map(asked -> asked + " If so: ").orElse("");
+    out.wrapped(question + "CAUTION: " + box.title() + because);
     out.in("  ");
     out.wrapped(box.danger());
     for (String act : box.act()) {
@@ -124,6 +125,15 @@ public final class BlockText implements BlockWriter {
     }
     out.out();
     out.gap();
+  }
+
+  @Override
+  public void shortCaution(Block.ShortCaution caution) {
+    String at = caution.at().isEmpty() ? "" : " (" + caution.at() + ")";
+    out.item("- ");
+    out.wrapped(
+        "CAUTION: " + caution.title() + at + ". " + caution.danger() + " " + caution.rule());
+    out.out();
   }
 
   @Override

@@ -48,6 +48,11 @@ public final class InlineText implements InlineWriter {
   }
 
   @Override
+  public void cautionName(Inline.CautionName name) {
+    text.append("[Caution: ").append(name.title()).append("] ");
+  }
+
+  @Override
   public void picture(Inline.Picture picture) {
     text.append(InlineReader.notShown(picture.alt()));
   }

@@ -24,6 +24,7 @@ public final class PlainText {
         out.underlined(part.title(), '-');
       }
       part.blocks().forEach(block -> block.to(blocks));
+      out.gap();
     }
     return out.toString();
   }

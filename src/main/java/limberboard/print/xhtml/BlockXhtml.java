@@ -184,8 +184,10 @@ final class BlockXhtml implements BlockWriter {
   @Override
   public void caution(Block.CautionBox box) {
     out.open("div", "class", "caution").line();
-    out.open("p", "class", "caution-title").element("span", "Caution: ", "class", "word");
-    out.text(box.title());
+    out.open("p", "class", "caution-title");
+    box.question().ifPresent(asked -> out.text(asked + " If so: "));
+    out.element("span", "Caution: ", "class", "word");
+    title(box.title(), Xhtml.SHORT + box.id());
     if (!box.because().isEmpty()) {
       out.text(" (" + box.because() + ")");
     }
@@ -200,6 +202,25 @@ final class BlockXhtml implements BlockWriter {
       out.element("p", box.seek(), "class", "seek").line();
     }
     out.close("div").line();
+  }
+
+  @Override
+  public void shortCaution(Block.ShortCaution caution) {
+    out.open("p", "class", "short-caution").open("span", "class", "caution-title");
+    out.element("span", "Caution: ", "class", "word");
+    title(caution.title(), Xhtml.FULL + caution.id());
+    out.text(caution.at().isEmpty() ? ". " : " (" + caution.at() + "). ").close("span");
+    out.text(Typography.joined(caution.danger() + " "));
+    out.element("strong", Typography.joined(caution.rule())).close("p").line();
+  }
+
+  /** A caution's title; on screen it leads from the two lines to the whole text, and back. */
+  private void title(String title, String address) {
+    if (look == Look.PAPER) {
+      out.text(title);
+    } else {
+      out.open("a", "class", "caution-link", "href", address).text(title).close("a");
+    }
   }
 
   @Override

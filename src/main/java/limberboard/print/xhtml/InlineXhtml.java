@@ -68,6 +68,18 @@ final class InlineXhtml implements InlineWriter {
     }
   }
 
+  /** On screen the name leads to the whole text at the end of the page. */
+  @Override
+  public void cautionName(Inline.CautionName name) {
+    String title = Typography.joined(name.title());
+    if (look == Look.PAPER) {
+      out.open("span", "class", "bites").text(title).close("span");
+    } else {
+      out.open("a", "class", "bites", "href", Xhtml.FULL + name.id()).text(title).close("a");
+    }
+    out.text(" ");
+  }
+
   @Override
   public void picture(Inline.Picture picture) {
     Optional<Picture> found = pictures.find(picture.path(), look);

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.function.IntUnaryOperator;
 import limberboard.print.drawing.Markup;
+import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
 import limberboard.print.page.Part;
 import limberboard.print.picture.Look;
@@ -16,9 +17,20 @@ import limberboard.print.type.PaperLetters;
 /**
  * Renders a cut page as well-formed XHTML with the one style sheet in it, for the window and for
  * paper. On screen, links to pages have the address {@code page:} and the id; on paper there are
- * none. Pictures have their path relative to the workspace. Immutable; any thread.
+ * none. A caution's two lines and its whole text on the same page lead to each other ({@link
+ * #FULL}, {@link #SHORT}). Pictures have their path relative to the workspace. Immutable; any
+ * thread.
  */
 public final class Xhtml {
+  /** Before a caution's id: the address of its whole text on the same page. */
+  public static final String FULL = "full:";
+
+  /** Before a caution's id: the address of its two lines on the same page. */
+  public static final String SHORT = "short:";
+
+  private static final String WHOLE_TEXT =
+      "The whole text of each: click its name, or press F7; F7 again leads back.";
+
   private final Pictures pictures;
   private final String styleSheet;
   private final String listStyle;
@@ -55,12 +67,12 @@ public final class Xhtml {
     paragraph(out, "cut-for", page.cutFor());
     BlockXhtml blocks = new BlockXhtml(out, pictures, look);
     for (Part part : page.parts()) {
-      part(out, part, blocks);
+      part(out, part, blocks, look);
     }
     return out.close("div").toString();
   }
 
-  private static void part(Markup out, Part part, BlockXhtml blocks) {
+  private static void part(Markup out, Part part, BlockXhtml blocks, Look look) {
     out.open(
             "div",
             "class",
@@ -70,6 +82,10 @@ public final class Xhtml {
       out.element("h2", part.title()).line();
     }
     part.blocks().forEach(block -> block.to(blocks));
+    if (look != Look.PAPER
+        && part.blocks().stream().anyMatch(Block.ShortCaution.class::isInstance)) {
+      out.element("p", WHOLE_TEXT, "class", "whole-text").line();
+    }
     out.close("div").line();
   }
 

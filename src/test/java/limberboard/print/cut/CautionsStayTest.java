@@ -49,9 +49,14 @@ class CautionsStayTest {
     }
     String text = YARD.text(cut);
     String xhtml = YARD.xhtml(cut, Look.LIGHT);
-    for (Block.CautionBox caution : cut.cautions()) {
+    assertThat(cut.shortCautions()).extracting(Block.ShortCaution::id).isEqualTo(shown);
+    for (Block.ShortCaution caution : cut.shortCautions()) {
       assertThat(text.indexOf(caution.danger())).isBetween(0, before(text));
       assertThat(xhtml.indexOf(caution.danger())).isBetween(0, before(xhtml));
+    }
+    for (Block.CautionBox caution : cut.cautions()) {
+      assertThat(text.lastIndexOf(caution.danger())).isGreaterThan(before(text));
+      assertThat(xhtml.lastIndexOf(caution.danger())).isGreaterThan(before(xhtml));
     }
   }
 

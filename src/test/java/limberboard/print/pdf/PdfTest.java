@@ -53,12 +53,15 @@ class PdfTest {
   void cautionsStandBeforeTheSteps() {
     assertThat(PdfText.of(yard, yard.cut("renew-seal", "avocet")))
         .containsSubsequence(
-            "Caution: Boat ashore",
-            "A boat on props can fall.",
-            "Caution: Vapour (Sealant)",
-            "Caution: Fire (Solvent)",
+            "Caution: Boat ashore. A boat on props can fall.",
+            "Caution: Vapour.",
+            "Caution: Fire.",
             "Open the leg.",
-            "Press the seal out.");
+            "Press the seal out.",
+            "The cautions in full",
+            "Caution: Boat ashore",
+            "Caution: Vapour (Sealant)",
+            "Caution: Fire (Solvent)");
   }
 
   @Test

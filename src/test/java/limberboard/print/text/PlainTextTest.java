@@ -27,13 +27,17 @@ class PlainTextTest {
         .containsSubsequence(
             "Renew the drive's seal\n======================\n",
             "Cut to Avocet",
-            "CAUTION: Boat ashore\n  A boat on props can fall.\n  - Look at the props.\n",
-            "CAUTION: Vapour (Sealant)\n",
-            "To get there\n------------\n\n1. Hauled out (3 h)\n2. Leg opened",
+            "- CAUTION: Boat ashore. A boat on props can fall. Look at the props.\n",
+            "- CAUTION: Vapour. It makes dizzy. Open the hatches.\n",
+            "To get there: Hauled out (3 h); Leg opened (20 min); Engine cover off (3 min)\n",
+            "Materials: Sealant, 43.2 ml; Solvent, 50 ml; Washer, 3\n",
+            "1. Open the leg.\n2. Press the seal out.\n",
             "Material ",
             "-------- ",
-            "1. Open the leg.\n2. Press the seal out.\n",
-            "Left out for Avocet\n");
+            "Left out for Avocet\n",
+            "The cautions in full\n",
+            "CAUTION: Boat ashore\n  A boat on props can fall.\n  - Look at the props.\n",
+            "CAUTION: Vapour (Sealant)\n");
   }
 
   @ParameterizedTest

@@ -1,0 +1,36 @@
+package limberboard.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PhrasesTest {
+  @ParameterizedTest
+  @CsvSource({
+    "'Shut the seacocks first.', seacock",
+    "'Shut the seacock first.', seacocks",
+    "'While it is charging, look at the plug.', charge",
+    "'Bedding the fitting', bed",
+    "'SAND it wet', sanding",
+    "'Undo the hoses, one by one', hose",
+    "'The mast is lowered', lower the mast",
+    "'Lower the mast with two people', lower the mast",
+    "'Press; press again', press",
+    "'Fill it from the can', fill",
+  })
+  void formsOfWordsAreFound(String text, String phrase) {
+    assertThat(Phrases.has(text, phrase)).isEqualTo(!text.equals("The mast is lowered"));
+  }
+
+  @Test
+  void partsOfWordsAreNot() {
+    assertThat(Phrases.has("Look at the standing rigging", "sand")).isFalse();
+    assertThat(Phrases.has("Spring cleaning", "spin")).isFalse();
+    assertThat(Phrases.has("Alcoholic", "alcohol")).isFalse();
+    assertThat(Phrases.has("the mast the lower", "lower the mast")).isFalse();
+    assertThat(Phrases.has("Anything", "")).isFalse();
+    assertThat(Phrases.has("", "pin")).isFalse();
+  }
+}
