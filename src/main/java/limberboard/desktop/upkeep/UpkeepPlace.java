@@ -37,6 +37,7 @@ import limberboard.desktop.upkeep.log.LogAspect;
 import limberboard.desktop.upkeep.log.LogDraft;
 import limberboard.desktop.upkeep.log.LogListModel;
 import limberboard.desktop.upkeep.sheets.ListAspect;
+import limberboard.desktop.upkeep.sheets.PlanAspect;
 import limberboard.desktop.upkeep.sheets.RiggingAspect;
 import limberboard.desktop.upkeep.sheets.ShoppingAspect;
 import limberboard.desktop.upkeep.state.TickedWork;
@@ -76,6 +77,7 @@ public final class UpkeepPlace implements Place {
                 new DueAspect(tools, due, wanted),
                 new TimeLineAspect(tools),
                 new ListAspect(tools, due, wanted),
+                new PlanAspect(tools, due, wanted),
                 new ShoppingAspect(tools, wanted),
                 new RiggingAspect(tools),
                 new WorkingsAspect(tools),

@@ -1,6 +1,6 @@
 /**
- * The place for upkeep: what is due on the chosen boat, when it comes, lists of it, what to get for
- * it, her ropes, the sums of the trade, and her log.
+ * The place for upkeep: what is due on the chosen boat, when it comes, lists of it, a plan for the
+ * time there is, what to get for it, her ropes, the sums of the trade, and her log.
  *
  * <p>To add an aspect (a list, a sheet, a table of the same boat and day):
  *

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import limberboard.boat.WorkCaution;
 import limberboard.boat.WorkCautions;
 import limberboard.library.Library;
@@ -135,7 +136,12 @@ public final class PlanSheet {
     return new Block.Tick(
         Integer.toString(line.number()),
         List.of(new Inline.PageLink(line.work().id(), Inline.text(planned.work().title()))),
-        onPaper ? List.of(String.join(" · ", PlanWords.facts(planned))) : PlanWords.facts(planned),
+        onPaper
+            ? List.of(
+                PlanWords.facts(planned).stream()
+                    .map(Sentences::lowered)
+                    .collect(Collectors.joining(" · ")))
+            : PlanWords.facts(planned),
         beside);
   }
 

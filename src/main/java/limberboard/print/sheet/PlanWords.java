@@ -210,7 +210,9 @@ public final class PlanWords {
                     .map(SkillWords::brief))
         .ifPresent(first::add);
     line.work().phase().map(PhaseWords::of).ifPresent(first::add);
-    List<String> facts = new ArrayList<>(List.of(String.join(" · ", first), need(line.work())));
+    List<String> facts = new ArrayList<>();
+    facts.add(String.join(" · ", first));
+    facts.add(Sentences.capital(need(line.work())));
     if (!line.line().task().with().isEmpty()) {
       facts.add("With it: " + with(line));
     }

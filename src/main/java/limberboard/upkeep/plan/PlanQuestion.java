@@ -58,8 +58,27 @@ final class PlanQuestion {
     for (int i = 0; i < stages.length; i++) {
       stages[i] = stage(i, new HashSet<>());
     }
-    comfortUnit = 1 + works.stream().mapToLong(DueWork::comfort).sum();
+    comfortUnit = comfortUnit();
     chores = chores();
+  }
+
+  /**
+   * What one unit of danger counts: all the comfort there is, and one more; 0 where numbers would
+   * grow beyond what can be reckoned exactly, and comfort is left out.
+   */
+  private long comfortUnit() {
+    long comfort = 1;
+    double danger = 1;
+    double minutes = 1;
+    for (DueWork work : works) {
+      comfort += work.comfort();
+      danger += work.danger(wish.until());
+      minutes += wish.minutes(work.minutes());
+    }
+    for (Access access : accesses) {
+      minutes += wish.minutes(access.minutes());
+    }
+    return comfort * (danger + 1) * minutes < Chores.MOST ? comfort : 0;
   }
 
   /** The phase of work whose page names none is that of the first day. */
@@ -119,7 +138,8 @@ final class PlanQuestion {
     for (int i = 0; i < works.size(); i++) {
       DueWork work = works.get(i);
       Window window = window(i);
-      long worth = work.danger(wish.until()) * comfortUnit + work.comfort();
+      long danger = work.danger(wish.until());
+      long worth = comfortUnit == 0 ? danger : danger * comfortUnit + work.comfort();
       all.add(
           new Chore(
               minutes(i), worth, after(i), opens.get(i), window.first(), window.last(), stages[i]));
@@ -218,6 +238,6 @@ final class PlanQuestion {
 
   /** The danger in what a choice is worth. */
   long danger(long worth) {
-    return worth / comfortUnit;
+    return worth / Math.max(1, comfortUnit);
   }
 }

@@ -17,6 +17,8 @@ public record Planning(Upkeep upkeep) {
   /** Usual days that are tried, in minutes; of equally good ones the first counts. */
   private static final List<Integer> USUAL_DAYS = List.of(300, 480);
 
+  private static final int USUAL_WEEKS = 4;
+
   /** A plan, or why there can be none. */
   public PlanAnswer answer(PlanOrder order) {
     LocalDate on = upkeep.fitting().on();
@@ -36,6 +38,17 @@ public record Planning(Upkeep upkeep) {
     return order.minutes().isPresent()
         ? new PlanAnswer.Made(proposed(order, order.minutes().getAsInt()))
         : new PlanAnswer.Refused("Say how many hours there are, or name days with their hours.");
+  }
+
+  /**
+   * Until when is planned where nobody says: the day before the launching while she is laid up,
+   * four weeks while she is afloat.
+   */
+  public LocalDate usualUntil() {
+    LocalDate on = upkeep.fitting().on();
+    return upkeep.seasons().afloat(on)
+        ? on.plusWeeks(USUAL_WEEKS)
+        : upkeep.seasons().around(on).from().minusDays(1);
   }
 
   private PlanAnswer named(PlanOrder order, LocalDate on) {

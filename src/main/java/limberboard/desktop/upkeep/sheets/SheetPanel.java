@@ -103,9 +103,10 @@ final class SheetPanel extends JPanel {
     Optional<Made> sheet = sheet();
     String nothing = sheet.map(Made::nothing).orElse("Working it out …");
     words.setText(nothing);
-    print.setEnabled(sheet.isPresent());
-    pdf.setEnabled(sheet.isPresent());
-    csv.setEnabled(sheet.isPresent());
+    boolean something = sheet.filter(made -> !made.screen().parts().isEmpty()).isPresent();
+    print.setEnabled(something);
+    pdf.setEnabled(something);
+    csv.setEnabled(something);
     sheet.filter(made -> made.nothing().isEmpty()).ifPresent(made -> reader.show(made.screen()));
     cards.show(shown, nothing.isEmpty() ? "sheet" : "words");
   }

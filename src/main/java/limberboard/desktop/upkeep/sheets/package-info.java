@@ -1,5 +1,5 @@
 /**
- * Sheets in the window: the list, the shopping and the rigging of a boat.
+ * Sheets in the window: the list, the plan, the shopping and the rigging of a boat.
  *
  * <p>To use it: make the aspect of a sheet. Behind each is a {@link
  * limberboard.desktop.upkeep.sheets.SheetModel} without Swing, told whether somebody looks:

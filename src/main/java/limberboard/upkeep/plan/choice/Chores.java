@@ -14,8 +14,8 @@ import java.util.List;
  * @param days minutes of each day, in order, at least 0
  */
 public record Chores(List<Chore> chores, List<Integer> openings, List<Integer> days) {
-  /** Numbers beyond this could not be multiplied exactly. */
-  private static final long MOST = 1L << 60;
+  /** Worth times minutes beyond this could not be reckoned exactly. */
+  public static final long MOST = 1L << 60;
 
   /**
    * Copies the lists.

@@ -1,0 +1,103 @@
+package limberboard.desktop.upkeep.sheets;
+
+import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import limberboard.desktop.parts.Buttons;
+import limberboard.desktop.parts.Keys;
+import net.miginfocom.swing.MigLayout;
+
+/** Asks how much time there is, until when, and on which days. Enter plans, in any field. */
+final class PlanForm {
+  private static final int HOURS_COLUMNS = 4;
+  private static final int DAY_COLUMNS = 11;
+  private static final int DAYS_COLUMNS = 20;
+  private final PlanModel model;
+  private final JTextField hours = new JTextField(HOURS_COLUMNS);
+  private final JTextField until = new JTextField(DAY_COLUMNS);
+  private final JTextField days = new JTextField(DAYS_COLUMNS);
+  private final JCheckBox firstTime = new JCheckBox("First time");
+  private final JButton plan = Buttons.main("Plan it", "plan-it", this::ask);
+  private String usual = "";
+
+  PlanForm(PlanModel model) {
+    this.model = model;
+    field(hours, "plan-hours", "Hours there are", "How many hours there are in all: 16, 5.5, 5:30");
+    field(until, "plan-until", "Until", "The day by which it is to be done: 15 Apr 2027");
+    field(
+        days,
+        "plan-days",
+        "Free days",
+        "Days with their hours, with commas between: 20 Mar 2027=6, 21 Mar 2027=4. Without any,"
+            + " weekends are proposed.");
+    days.putClientProperty("JTextField.placeholderText", "weekends, unless you name days");
+    firstTime.setName("plan-first-time");
+    firstTime.setOpaque(false);
+    firstTime.setToolTipText("Reckon half as much time again, as it takes without practice");
+    Keys.focused(firstTime, "ENTER", this::ask);
+    firstTime.addActionListener(e -> askAgain());
+  }
+
+  private void field(JTextField field, String name, String title, String tip) {
+    field.setName(name);
+    field.getAccessibleContext().setAccessibleName(title);
+    field.setToolTipText(tip);
+    Keys.focused(field, "ENTER", this::ask);
+  }
+
+  /** The fields with their labels, from left to right. */
+  List<JComponent> parts() {
+    return List.of(
+        labelled("Hours", hours),
+        labelled("Until", until),
+        labelled("Free days", days),
+        firstTime,
+        plan);
+  }
+
+  private static JComponent labelled(String words, JTextField field) {
+    JPanel pair = new JPanel(new MigLayout("insets 0, gapx 6"));
+    pair.setOpaque(false);
+    JLabel label = new JLabel(words);
+    label.setLabelFor(field);
+    pair.add(label);
+    pair.add(field);
+    return pair;
+  }
+
+  /** Where the keyboard begins. */
+  JComponent first() {
+    return hours;
+  }
+
+  private void ask() {
+    model.ask(
+        new PlanModel.Ask(
+            hours.getText().strip(),
+            until.getText().strip(),
+            days.getText().strip(),
+            firstTime.isSelected()));
+  }
+
+  /** Where a plan is there already, ticking this makes it anew. */
+  private void askAgain() {
+    if (!model.lines().isEmpty()) {
+      ask();
+    }
+  }
+
+  /** Offers the usual day, until another is typed. */
+  void refresh() {
+    String now = model.usualUntil().orElse("");
+    if (!now.isEmpty() && !now.equals(usual)) {
+      if (until.getText().isBlank() || until.getText().equals(usual)) {
+        until.setText(now);
+      }
+      usual = now;
+    }
+  }
+}
