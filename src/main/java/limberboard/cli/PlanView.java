@@ -6,6 +6,7 @@ import limberboard.boat.WorkCautions;
 import limberboard.cli.ListView.AccessView;
 import limberboard.cli.TraceView.CautionView;
 import limberboard.library.Library;
+import limberboard.library.page.Page;
 import limberboard.library.problem.Problem;
 import limberboard.library.value.Phase;
 import limberboard.print.sheet.PlanWords;
@@ -51,6 +52,7 @@ record PlanView(
   record WorkView(
       List<String> due,
       String page,
+      List<String> pages,
       String title,
       String need,
       String leftUndone,
@@ -62,6 +64,7 @@ record PlanView(
       return new WorkView(
           work.all().stream().map(Due::id).toList(),
           work.work().id(),
+          work.pages().stream().map(Page::id).toList(),
           work.title(),
           work.need().word(),
           work.consequence().word(),

@@ -63,7 +63,7 @@ public final class PlanSheet {
     WorkCautions known = WorkCautions.on(library, plan.fitting());
     List<Part> parts = new ArrayList<>();
     parts.add(purpose(plan));
-    forbidding(plan).ifPresent(parts::add);
+    parts.addAll(forbidding(plan));
     Set<String> said = new HashSet<>();
     plan.days().forEach(day -> parts.add(day(day, known, said, onPaper)));
     appointments(plan).ifPresent(parts::add);
@@ -89,15 +89,26 @@ public final class PlanSheet {
     return new Part(Part.Role.FACTS, "", blocks);
   }
 
-  private static Optional<Part> forbidding(WorkPlan plan) {
-    List<String> forbids = PlanWords.forbids(plan);
-    return forbids.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Part(
-                Part.Role.NOTICE,
-                "Not before this is done",
-                List.of(Block.Items.dotted(forbids.stream().map(Inline::text).toList()))));
+  /** What stays undone although she must not be used before it is done, by what is forbidden. */
+  private static List<Part> forbidding(WorkPlan plan) {
+    Map<String, List<List<Inline>>> lines = new LinkedHashMap<>();
+    for (Undone undone : plan.forbidding()) {
+      List<Inline> line = new ArrayList<>();
+      line.add(new Inline.PageLink(undone.work().work().id(), Inline.text(undone.work().title())));
+      line.addAll(Inline.text(": left undone it " + undone.work().consequence().said()));
+      lines
+          .computeIfAbsent(PlanWords.forbidding(plan, undone), what -> new ArrayList<>())
+          .add(line);
+    }
+    List<Part> parts = new ArrayList<>();
+    lines.forEach(
+        (what, those) ->
+            parts.add(
+                new Part(
+                    Part.Role.NOTICE,
+                    what + " before this is done",
+                    List.of(Block.Items.dotted(those)))));
+    return parts;
   }
 
   private static Part day(PlanDay day, WorkCautions known, Set<String> said, boolean onPaper) {

@@ -82,16 +82,20 @@ public final class PlanWords {
   }
 
   private static String forbids(WorkPlan plan, Undone undone) {
-    boolean waitsForLaunch = undone.reason() == Undone.Reason.NEEDS_HER_AFLOAT;
-    String until =
-        waitsForLaunch
-            ? "After launching, do not leave the berth before "
-            : plan.isAfloat() ? "Do not leave the berth before " : "Do not launch before ";
-    return until
+    return forbidding(plan, undone)
+        + " before "
         + Sentences.quoted(undone.work().title())
         + " is done: left undone it "
         + undone.work().consequence().said()
         + ".";
+  }
+
+  /** What is not to be done before something that stays undone is done: {@code Do not launch}. */
+  static String forbidding(WorkPlan plan, Undone undone) {
+    if (undone.reason() == Undone.Reason.NEEDS_HER_AFLOAT) {
+      return "After launching, do not leave the berth";
+    }
+    return plan.isAfloat() ? "Do not leave the berth" : "Do not launch";
   }
 
   /** How much work is needed, and what follows when it is left: for a line or a table. */

@@ -99,9 +99,9 @@ public record PlanMaker(Upkeep upkeep) {
     if (own.isPresent()) {
       return new Undone(work, own.get(), "");
     }
-    return before(question, number, new HashSet<>()).stream()
+    return question.after(number).stream()
         .sorted()
-        .filter(i -> choice.days().get(i) < 0 && reason(question, i).isPresent())
+        .filter(i -> choice.days().get(i) < 0)
         .findFirst()
         .map(i -> new Undone(work, Undone.Reason.WAITS, question.works().get(i).title()))
         .orElseGet(() -> new Undone(work, Undone.Reason.NO_TIME, ""));

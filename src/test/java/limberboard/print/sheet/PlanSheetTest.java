@@ -23,6 +23,7 @@ import limberboard.upkeep.plan.PlanAnswer;
 import limberboard.upkeep.plan.PlanLine;
 import limberboard.upkeep.plan.PlanOrder;
 import limberboard.upkeep.plan.Planning;
+import limberboard.upkeep.plan.Undone;
 import limberboard.upkeep.plan.WorkPlan;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -118,5 +119,47 @@ class PlanSheetTest {
         .contains("for a practised person; the first time takes half as much again")
         .contains("of the danger of all that is due")
         .contains("there is not enough time");
+  }
+
+  private static WorkPlan plan(String boat, LocalDate on, String day) {
+    Upkeep upkeep =
+        Upkeep.of(workspace.library(), new Fitting(workspace.boat(boat).orElseThrow(), on));
+    PlanOrder order = new PlanOrder(OptionalInt.of(30), LocalDate.parse(day), List.of(day), false);
+    return ((PlanAnswer.Made) new Planning(upkeep).answer(order)).plan();
+  }
+
+  @Test
+  void saysAtTheHeadWhatIsNotToBeDoneBeforeWhatStaysUndone() {
+    WorkPlan ashore = plan("whimbrel", ON, "2027-04-10");
+    assertThat(ashore.forbidding()).isNotEmpty();
+    assertThat(ashore.forbidding())
+        .allMatch(undone -> undone.work().isGraveMust())
+        .isSubsetOf(ashore.mustsUndone());
+    assertThat(PlanWords.forbids(ashore))
+        .anyMatch(said -> said.startsWith("Do not launch before “"))
+        .noneMatch(said -> said.startsWith("Do not leave"))
+        .allMatch(said -> said.contains(": left undone it can "));
+    CutPage sheet = new PlanSheet(workspace.library()).onPaper(ashore);
+    assertThat(sheet.parts().get(1).role()).isEqualTo(Part.Role.NOTICE);
+    assertThat(PlanWords.musts(ashore).orElseThrow())
+        .matches(".* undone\\. All the musts together take \\d+ h.*; there are 30 min\\.");
+    LocalDate july = LocalDate.of(2027, 7, 3);
+    assertThat(PlanWords.forbids(plan("whimbrel", july, "2027-07-04")))
+        .isNotEmpty()
+        .allMatch(said -> said.startsWith("Do not leave the berth before “"));
+  }
+
+  @Test
+  void whatWaitsSaysForWhat() {
+    WorkPlan plan = plan("whimbrel", ON, "2027-04-10");
+    assertThat(plan.undone())
+        .filteredOn(undone -> undone.reason() == Undone.Reason.WAITS)
+        .isNotEmpty()
+        .allSatisfy(
+            undone -> {
+              assertThat(PlanWords.reason(undone)).contains("comes after “" + undone.waitsFor());
+              assertThat(plan.undone().stream().map(each -> each.work().title()))
+                  .contains(undone.waitsFor());
+            });
   }
 }
