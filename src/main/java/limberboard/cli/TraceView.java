@@ -31,7 +31,14 @@ record TraceView(
 
   /** A caution that comes before any question. */
   record CautionView(
-      String id, String title, String danger, @JsonProperty("do") List<String> act, String seek) {
+      String id,
+      String title,
+      @JsonProperty("short") String brief,
+      String rule,
+      boolean grave,
+      String danger,
+      @JsonProperty("do") List<String> act,
+      String seek) {
     /** All of these. */
     static List<CautionView> of(List<WorkCaution> cautions) {
       return cautions.stream().map(CautionView::of).toList();
@@ -45,7 +52,14 @@ record TraceView(
     private static CautionView of(WorkCaution caution) {
       Caution details = caution.page().details();
       return new CautionView(
-          caution.id(), caution.title(), details.danger(), details.act(), details.seek());
+          caution.id(),
+          caution.title(),
+          caution.danger(),
+          caution.rule(),
+          caution.grave(),
+          details.danger(),
+          details.act(),
+          details.seek());
     }
   }
 

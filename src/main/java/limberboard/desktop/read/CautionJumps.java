@@ -19,7 +19,14 @@ final class CautionJumps {
     this.view = view;
   }
 
-  /** Follows a link that leads to another place of the page; false for other links. */
+  /** The address of a caution's own page, where this page has only its two lines. */
+  static String page(String address) {
+    return address.startsWith(Xhtml.FULL)
+        ? Xhtml.PAGE + address.substring(Xhtml.FULL.length())
+        : address;
+  }
+
+  /** Follows a link that leads to another place of the page; false where there is none. */
   boolean goes(String address) {
     if (address.startsWith(Xhtml.FULL)) {
       return toFull(Xhtml.SHORT + address.substring(Xhtml.FULL.length()));
@@ -41,7 +48,7 @@ final class CautionJumps {
     Left now = new Left(view.text(), view.getVisibleRect());
     boolean shown = show(address);
     left = shown ? left.filter(this::isHere).or(() -> Optional.of(now)) : left;
-    return true;
+    return shown;
   }
 
   private boolean back() {

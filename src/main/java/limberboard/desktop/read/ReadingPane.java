@@ -62,7 +62,7 @@ public final class ReadingPane extends JPanel {
 
   private void follow(String address, Consumer<String> elsewhere) {
     if (!cautions.goes(address)) {
-      elsewhere.accept(address);
+      elsewhere.accept(CautionJumps.page(address));
     }
   }
 

@@ -3,6 +3,7 @@ package limberboard.print.cut;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import limberboard.boat.WorkCaution;
 import limberboard.library.page.Caution;
 import limberboard.print.page.Block;
@@ -13,6 +14,8 @@ import limberboard.print.page.Part;
 public final class Cautions {
   /** The title over the cautions in full. */
   public static final String IN_FULL = "The cautions in full";
+
+  private static final String OF_THIS_WORK = "The cautions of this work";
 
   private Cautions() {}
 
@@ -44,6 +47,44 @@ public final class Cautions {
             .filter(caution -> !caution.emergency())
             .<Block>map(Cautions::box)
             .toList());
+  }
+
+  /**
+   * The part at the end of a list: each caution in two lines, with the lines of the list that it is
+   * for.
+   *
+   * @param at the lines that a caution is for, in words
+   * @param whole where the whole text of each stands
+   */
+  public static Optional<Part> atEnd(
+      List<WorkCaution> cautions, Function<WorkCaution, String> at, String whole) {
+    if (cautions.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Block> blocks = new ArrayList<>(List.of(Block.Paragraph.of(whole)));
+    for (WorkCaution caution : cautions) {
+      blocks.add(
+          new Block.ShortCaution(
+              caution.id(), caution.title(), caution.danger(), caution.rule(), at.apply(caution)));
+    }
+    return part(Part.Role.CAUTIONS_IN_FULL, OF_THIS_WORK, blocks);
+  }
+
+  /** The same with the whole text of each in place of its two lines. */
+  public static Optional<Part> allAtEnd(
+      List<WorkCaution> cautions, Function<WorkCaution, String> at) {
+    return part(
+        Part.Role.CAUTIONS_IN_FULL,
+        OF_THIS_WORK,
+        cautions.stream()
+            .map(caution -> caution.carriedBy(at.apply(caution)))
+            .<Block>map(Cautions::box)
+            .toList());
+  }
+
+  /** The names of cautions as a fact beside a line of a list; empty when there are none. */
+  public static Optional<Block.Fact> beside(List<WorkCaution> cautions) {
+    return titles(cautions).map(names -> Block.Fact.of("Caution", names));
   }
 
   private static Optional<Part> part(Part.Role role, String title, List<Block> blocks) {

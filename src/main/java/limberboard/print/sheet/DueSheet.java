@@ -3,11 +3,12 @@ package limberboard.print.sheet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import limberboard.boat.Boat;
 import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
 import limberboard.library.page.Kind;
 import limberboard.library.problem.Problem;
+import limberboard.print.cut.Cautions;
 import limberboard.print.cut.PageCutter;
 import limberboard.print.cut.PageParts;
 import limberboard.print.drawing.TimeLineDrawing;
@@ -42,6 +43,9 @@ public final class DueSheet {
   /** How much of a sheet the words above the drawing take, with some room to spare. */
   private static final double ABOVE = 250;
 
+  private static final String WHOLE =
+      "The page of each job has the whole text, before whose steps they stand again.";
+
   private DueSheet() {}
 
   /**
@@ -58,20 +62,20 @@ public final class DueSheet {
     parts.add(
         PageParts.notice(
             "Before you begin",
-            "Read the page of each job first: its cautions come before its steps. Work that is for"
-                + " somebody licensed stays theirs; here it stands so that it is not forgotten."
-                + cautions(upkeep, seasons)));
+            "Read the page of each job first. Work that is for somebody licensed stays theirs; here"
+                + " it stands so that it is not forgotten."));
     if (!doubts.isEmpty()) {
       parts.add(doubts(doubts));
     }
     parts.add(summary(upkeep));
     NOW.stream()
         .filter(group -> !upkeep.of(group).isEmpty())
-        .forEach(group -> parts.add(group(group, upkeep.of(group))));
+        .forEach(group -> parts.add(group(group, upkeep)));
     if (!upkeep.appointments().isEmpty()) {
       parts.add(appointments(upkeep.appointments()));
     }
     parts.add(timeLine(TimeLine.of(upkeep, seasons)));
+    Cautions.atEnd(cautions(upkeep, seasons), caution -> "", WHOLE).ifPresent(parts::add);
     return new CutPage(
         "due-" + boat.id(),
         Kind.PROCEDURE,
@@ -83,16 +87,13 @@ public final class DueSheet {
   }
 
   /** What can hurt in any work that the sheet names, the time line's included. */
-  private static String cautions(Upkeep upkeep, int seasons) {
+  private static List<WorkCaution> cautions(Upkeep upkeep, int seasons) {
     int last = upkeep.thisSeason().year() + seasons - 1;
-    String titles =
+    return WorkCautions.joined(
         upkeep.all().stream()
             .filter(due -> NOW.contains(due.group()) || due.season() <= last)
-            .flatMap(due -> upkeep.cautions(due.work()).stream())
-            .map(WorkCaution::title)
-            .distinct()
-            .collect(Collectors.joining("; "));
-    return titles.isEmpty() ? "" : " Cautions of this work: " + titles + ".";
+            .map(due -> upkeep.cautions(due.work()))
+            .toList());
   }
 
   private static Part doubts(List<Problem> doubts) {
@@ -132,8 +133,9 @@ public final class DueSheet {
         + " without opening what is in the way";
   }
 
-  private static Part group(Group group, List<Due> all) {
-    List<List<List<Inline>>> rows = all.stream().map(DueSheet::row).toList();
+  private static Part group(Group group, Upkeep upkeep) {
+    List<Due> all = upkeep.of(group);
+    List<List<List<Inline>>> rows = all.stream().map(due -> row(due, upkeep)).toList();
     return new Part(
         Part.Role.DUE,
         group.heading() + " (" + all.size() + ")",
@@ -144,7 +146,7 @@ public final class DueSheet {
                 rows)));
   }
 
-  private static List<List<Inline>> row(Due due) {
+  private static List<List<Inline>> row(Due due, Upkeep upkeep) {
     String effort =
         Minutes.words(due.ownerMinutes())
             + ", "
@@ -154,6 +156,8 @@ public final class DueSheet {
     what.addAll(Inline.text(due.round().isPresent() ? "With it: " : ""));
     what.add(new Inline.Strong(Inline.text(due.title())));
     what.addAll(Inline.text(". " + effort));
+    Cautions.titles(upkeep.cautions(due.work()))
+        .ifPresent(names -> what.add(new Inline.Text(". Caution: " + names)));
     String day =
         due.runsOut()
             .map(last -> (due.estimated() ? "about " : "") + DayWords.of(last))

@@ -22,14 +22,16 @@ import limberboard.words.Sentences;
 import limberboard.workings.QuantityWords;
 
 /**
- * A boat's running rigging as a sheet that any output can render: cautions first, the boat's rig,
- * what has to be measured, every rope with boxes to tick, what to buy, and the sums. Immutable; any
- * thread.
+ * A boat's running rigging as a sheet that any output can render: the boat's rig, what has to be
+ * measured, every rope with boxes to tick and the cautions by name, what to buy, the sums, and the
+ * cautions in two lines at the end. Immutable; any thread.
  */
 public final class RiggingSheet {
   private static final String HOLD_ON =
       "Lay the new rope beside the old one before you cut it: the old one knows the boat. Loads are"
           + " estimates for choosing rope, not for spars or chain plates.";
+
+  private static final String WHOLE = "The page of each rope's material has the whole text.";
 
   private final Library library;
 
@@ -42,7 +44,6 @@ public final class RiggingSheet {
   public CutPage of(RunningRigging rigging) {
     Boat boat = rigging.fitting().boat();
     List<Part> parts = new ArrayList<>();
-    Cautions.part(rigging.cautions()).ifPresent(parts::add);
     parts.add(PageParts.notice("", HOLD_ON));
     parts.add(new Part(Part.Role.FACTS, "", List.of(new Block.Facts(facts(rigging)))));
     open(rigging).ifPresent(parts::add);
@@ -50,10 +51,11 @@ public final class RiggingSheet {
       String none = "The page of the " + boat.model().title() + " lists no ropes.";
       parts.add(PageParts.notice("", none));
     } else {
-      parts.add(RiggingTables.ropes(rigging.ropes()));
+      parts.add(RiggingTables.ropes(rigging));
       parts.add(RiggingTables.totals(rigging.totals()));
       parts.add(RiggingTables.sums(rigging.ropes()));
     }
+    Cautions.atEnd(rigging.cautions(), caution -> "", WHOLE).ifPresent(parts::add);
     return new CutPage(
         boat.model().id(),
         boat.model().kind(),

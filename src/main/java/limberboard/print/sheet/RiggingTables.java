@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import limberboard.boat.WorkCaution;
 import limberboard.library.page.Material;
 import limberboard.library.page.Page;
 import limberboard.library.value.RopeEnd;
@@ -16,6 +17,7 @@ import limberboard.rigging.Pull;
 import limberboard.rigging.Rope;
 import limberboard.rigging.RopeLength;
 import limberboard.rigging.RopeTotal;
+import limberboard.rigging.RunningRigging;
 import limberboard.rigging.Thickness;
 import limberboard.workings.QuantityWords;
 import limberboard.workings.cordage.RopeStrength;
@@ -28,15 +30,19 @@ final class RiggingTables {
   private RiggingTables() {}
 
   /** Every rope, group by group, with a box for cut and one for checked. */
-  static Part ropes(List<Rope> ropes) {
+  static Part ropes(RunningRigging rigging) {
     List<List<List<Inline>>> rows = new ArrayList<>();
     Optional<RopeGroup> group = Optional.empty();
-    for (Rope rope : ropes) {
+    List<String> said = List.of();
+    for (Rope rope : rigging.ropes()) {
       if (!group.equals(Optional.of(rope.group()))) {
         group = Optional.of(rope.group());
-        rows.add(heading(rope.group().title()));
+        said = ofAll(rope.group(), rigging);
+        rows.add(heading(rope.group().title() + caution(said)));
       }
-      rows.add(row(rope));
+      List<String> own = new ArrayList<>(titles(rope, rigging));
+      own.removeAll(said);
+      rows.add(row(rope, caution(own)));
     }
     return table(
         Part.Role.ROPES,
@@ -46,16 +52,36 @@ final class RiggingTables {
         rows);
   }
 
+  /** The cautions that every rope of a group has; they stand beside the group's name. */
+  private static List<String> ofAll(RopeGroup group, RunningRigging rigging) {
+    List<List<String>> each =
+        rigging.ropes().stream()
+            .filter(rope -> rope.group() == group)
+            .map(rope -> titles(rope, rigging))
+            .toList();
+    return each.get(0).stream()
+        .filter(title -> each.stream().allMatch(titles -> titles.contains(title)))
+        .toList();
+  }
+
+  private static List<String> titles(Rope rope, RunningRigging rigging) {
+    return rigging.cautions(rope).stream().map(WorkCaution::title).toList();
+  }
+
+  private static String caution(List<String> titles) {
+    return titles.isEmpty() ? "" : " (caution: " + String.join("; ", titles) + ")";
+  }
+
   private static List<List<Inline>> heading(String title) {
     List<Inline> none = List.of();
     return List.of(List.of(new Inline.Strong(Inline.text(title))), none, none, none, none, none);
   }
 
-  private static List<List<Inline>> row(Rope rope) {
+  private static List<List<Inline>> row(Rope rope, String caution) {
     return List.of(
         Inline.text(rope.title()),
         Inline.text(pieces(rope)),
-        Inline.text(stuff(rope)),
+        Inline.text(stuff(rope) + caution),
         Inline.text(ends(rope)),
         Inline.text(BOX),
         Inline.text(BOX));

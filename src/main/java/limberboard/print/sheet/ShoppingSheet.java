@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.Boat;
+import limberboard.boat.WorkCaution;
 import limberboard.library.Library;
 import limberboard.library.page.Kind;
 import limberboard.print.cut.Cautions;
@@ -22,15 +23,14 @@ import limberboard.words.Sentences;
 import limberboard.workings.QuantityWords;
 
 /**
- * A shopping list as a sheet that any output can render: cautions of the materials and of the work
- * first, then what must not be mixed, the boat, and what to get by shelf with boxes to tick.
- * Immutable; any thread.
+ * A shopping list as a sheet that any output can render: what to get by shelf with boxes to tick
+ * and the cautions of each by name, what must not be mixed, and the cautions in two lines at the
+ * end. Immutable; any thread.
  */
 public final class ShoppingSheet {
   private static final String IN_FULL =
-      "Of each caution this list has the danger and what comes first; the page of the material and"
-          + " of the work has the rest. Read it before you open a tin or begin. Local codes and"
-          + " licensed trades come before anything here.";
+      "The page of the material and of the work has the whole of each. Read it before you open a"
+          + " tin or begin. Local codes and licensed trades come before anything here.";
 
   private final Library library;
 
@@ -56,14 +56,14 @@ public final class ShoppingSheet {
     CutContext cutting = new CutContext(library, Optional.of(list.fitting()), QuantityWords.METRIC);
     ShoppingTables tables = new ShoppingTables(list, cutting, close);
     List<Part> parts = new ArrayList<>();
-    Cautions.part(list.cautions()).map(ShoppingSheet::brief).ifPresent(parts::add);
-    mixing(list).ifPresent(parts::add);
     parts.add(facts(list));
     parts.add(tables.toGet());
+    mixing(list).ifPresent(parts::add);
     tables.there().ifPresent(parts::add);
     tables.substitutes().ifPresent(parts::add);
     tables.tools().ifPresent(parts::add);
     leftOut(list).ifPresent(parts::add);
+    Cautions.atEnd(list.cautions(), ShoppingSheet::because, IN_FULL).ifPresent(parts::add);
     return new CutPage(
         "shopping-list",
         Kind.MATERIAL,
@@ -86,19 +86,8 @@ public final class ShoppingSheet {
     return times == works ? count : count + ", done " + times + " times in all";
   }
 
-  /** In the shop the danger and the first thing to do are enough; each page says the rest. */
-  private static Part brief(Part cautions) {
-    List<Block> boxes = new ArrayList<>(List.of(new Block.Notice(Inline.text(IN_FULL))));
-    for (Block block : cautions.blocks()) {
-      boxes.add(block instanceof Block.CautionBox box ? brief(box) : block);
-    }
-    return new Part(cautions.role(), cautions.title(), boxes);
-  }
-
-  private static Block brief(Block.CautionBox box) {
-    List<String> first = box.act().subList(0, Math.min(1, box.act().size()));
-    return new Block.CautionBox(
-        box.id(), box.title(), box.danger(), first, box.seek(), box.because());
+  private static String because(WorkCaution caution) {
+    return caution.because().isEmpty() ? "" : "for " + Sentences.lowered(caution.because());
   }
 
   private static Optional<Part> mixing(ShoppingList list) {
@@ -121,10 +110,18 @@ public final class ShoppingSheet {
   private static Part facts(ShoppingList list) {
     Boat boat = list.fitting().boat();
     List<Block.Fact> facts = new ArrayList<>();
-    facts.add(Block.Fact.of("Boat", boat.name() + ", " + boat.model().title()));
-    facts.add(Block.Fact.of("Lies in", boat.water().spoken() + " water"));
-    facts.add(Block.Fact.of("Used for", boat.use().spoken()));
-    facts.add(Block.Fact.of("Bought on", list.fitting().on().toString()));
+    facts.add(
+        Block.Fact.of(
+            "Boat",
+            boat.name()
+                + ", "
+                + boat.model().title()
+                + ", "
+                + boat.use().spoken()
+                + ", in "
+                + boat.water().spoken()
+                + " water; bought on "
+                + list.fitting().on()));
     if (!list.missing().isEmpty()) {
       facts.add(Block.Fact.of("Pages missing", String.join(", ", list.missing())));
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import limberboard.library.value.MaterialGroup;
+import limberboard.print.cut.Cautions;
 import limberboard.print.cut.CutContext;
 import limberboard.print.page.Block;
 import limberboard.print.page.Block.Side;
@@ -96,6 +97,12 @@ final class ShoppingTables {
       text.add(close ? new Inline.Text(". ") : new Inline.LineBreak());
       text.add(new Inline.Text(Sentences.capital(remark)));
     }
+    Cautions.titles(list.cautions(line))
+        .ifPresent(
+            names -> {
+              text.add(close ? new Inline.Text(". ") : new Inline.LineBreak());
+              text.add(new Inline.Strong(Inline.text("Caution: " + names)));
+            });
     for (Substitute substitute : line.substitutes()) {
       if (substitute.isOffered()) {
         text.add(close ? new Inline.Text(". ") : new Inline.LineBreak());

@@ -2,10 +2,11 @@ package limberboard.print.sheet;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import limberboard.boat.Boat;
 import limberboard.boat.WorkCaution;
@@ -32,9 +33,9 @@ import limberboard.words.Sentences;
 import limberboard.words.TimeWords;
 
 /**
- * A fitting-out or laying-up list as a sheet to be ticked off: the cautions of all its work first,
- * each once, then the boat's facts, then the parts with room for notes. Steps are never printed, so
- * that nobody takes a line for the procedure. Immutable; any thread.
+ * A fitting-out or laying-up list as a sheet to be ticked off: the cautions by name at the lines
+ * they are for, the boat's facts, the parts with room for notes, and at the end each caution once.
+ * Steps are never printed, so that nobody takes a line for the procedure. Immutable; any thread.
  */
 public final class WorkListSheet {
   private static final int MANY = 12;
@@ -42,8 +43,7 @@ public final class WorkListSheet {
   private static final int NOTE_LINES_ON_PAPER = 1;
   private static final String IN_FULL =
       "Work from the page of each procedure: it has the steps, the whole of each caution, and who"
-          + " must be asked. Local codes, licensed trades and the emergency services come first."
-          + " Each caution names the lines it is for.";
+          + " must be asked. Local codes, licensed trades and the emergency services come first.";
 
   private final Library library;
 
@@ -52,42 +52,34 @@ public final class WorkListSheet {
     this.library = library;
   }
 
-  /** The list with every caution in full, for a terminal. */
+  /** The list with every caution in full at its end, for a terminal. */
   public CutPage of(WorkList list) {
-    return sheet(list, cautions(list), false);
+    return sheet(list, Cautions.allAtEnd(cautions(list), at(list)), false);
   }
 
   /**
-   * The list for paper: of each caution the first of its danger and of what to do, so that the
-   * sheet stays one that is carried about; the rest stands on the page of each procedure, and the
-   * sheet says so. The reason for a line is given only where it is overdue.
+   * The list for paper: of each caution two lines at the end, so that the sheet stays one that is
+   * carried about; the whole text stands on the page of each procedure, and the sheet says so. The
+   * reason for a line is given only where it is overdue.
    */
   public CutPage onPaper(WorkList list) {
-    return sheet(list, brief(list), true);
+    return sheet(list, Cautions.atEnd(cautions(list), at(list), IN_FULL), true);
   }
 
   /** The list for a window: cautions as on paper, so that one comes to the work, all reasons. */
   public CutPage inWindow(WorkList list) {
-    return sheet(list, brief(list), false);
+    return sheet(list, Cautions.atEnd(cautions(list), at(list), IN_FULL), false);
   }
 
-  private List<Block> brief(WorkList list) {
-    List<Block> cautions = new ArrayList<>(List.of(new Block.Notice(Inline.text(IN_FULL))));
-    cautions(list).stream().map(WorkListSheet::shortened).forEach(cautions::add);
-    return cautions;
-  }
-
-  private CutPage sheet(WorkList list, List<? extends Block> cautions, boolean onPaper) {
+  private CutPage sheet(WorkList list, Optional<Part> cautions, boolean onPaper) {
     List<Part> parts = new ArrayList<>();
-    if (!cautions.isEmpty()) {
-      parts.add(new Part(Part.Role.CAUTIONS, "", List.copyOf(cautions)));
-    }
     parts.add(facts(list));
     problems(list).ifPresent(parts::add);
     list.parts().forEach(part -> parts.add(part(part, list, onPaper)));
     if (list.parts().isEmpty()) {
       parts.add(PageParts.notice("", "There is nothing on this list."));
     }
+    cautions.ifPresent(parts::add);
     Boat boat = list.fitting().boat();
     return new CutPage(
         list.kind().word(),
@@ -99,52 +91,31 @@ public final class WorkListSheet {
         parts);
   }
 
-  /** Each caution once, with the numbers of the lines it belongs to. */
-  private List<Block.CautionBox> cautions(WorkList list) {
-    WorkCautions known = WorkCautions.on(library, list.fitting());
-    Map<String, Block.CautionBox> boxes = new LinkedHashMap<>();
-    Map<String, List<String>> numbers = new LinkedHashMap<>();
+  /** The cautions of all the work, each once. */
+  private List<WorkCaution> cautions(WorkList list) {
+    return WorkCautions.joined(list.lines().map(line -> cautions(line, list)).toList());
+  }
+
+  private List<WorkCaution> cautions(ListLine line, WorkList list) {
+    return WorkCautions.on(library, list.fitting()).of(line.work());
+  }
+
+  /** The numbers of the lines that a caution is for; so many are not counted up. */
+  private Function<WorkCaution, String> at(WorkList list) {
+    Map<String, List<String>> numbers = new HashMap<>();
     list.lines()
         .forEach(
-            line -> {
-              for (WorkCaution caution : known.of(line.work())) {
-                boxes.computeIfAbsent(caution.id(), id -> Cautions.box(caution));
-                numbers
-                    .computeIfAbsent(caution.id(), id -> new ArrayList<>())
-                    .add(Integer.toString(line.number()));
-              }
-            });
-    return boxes.values().stream().map(box -> at(box, numbers.get(box.id()))).toList();
-  }
-
-  private static Block.CautionBox at(Block.CautionBox box, List<String> numbers) {
-    return new Block.CautionBox(
-        box.id(),
-        box.title(),
-        box.danger(),
-        box.act(),
-        box.seek(),
-        "at " + String.join(", ", numbers));
-  }
-
-  /** So many lines are not counted up on paper. */
-  private static boolean isForMany(Block.CautionBox box) {
-    return box.because().chars().filter(letter -> letter == ',').count() >= MANY;
-  }
-
-  private static Block.CautionBox shortened(Block.CautionBox box) {
-    return new Block.CautionBox(
-        box.id(),
-        box.title(),
-        box.danger(),
-        box.act().stream().limit(1).map(WorkListSheet::firstSentence).toList(),
-        "",
-        isForMany(box) ? "at many lines" : box.because());
-  }
-
-  private static String firstSentence(String text) {
-    int end = text.indexOf(". ");
-    return end < 0 ? text : text.substring(0, end + 1);
+            line ->
+                cautions(line, list)
+                    .forEach(
+                        caution ->
+                            numbers
+                                .computeIfAbsent(caution.id(), id -> new ArrayList<>())
+                                .add(Integer.toString(line.number()))));
+    return caution -> {
+      List<String> here = numbers.get(caution.id());
+      return here.size() > MANY ? "at many lines" : "at " + String.join(", ", here);
+    };
   }
 
   private static Part facts(WorkList list) {
@@ -196,7 +167,7 @@ public final class WorkListSheet {
                 List.of(Block.Items.dotted(lines))));
   }
 
-  private static Part part(ListPart part, WorkList list, boolean onPaper) {
+  private Part part(ListPart part, WorkList list, boolean onPaper) {
     List<Block.Tick> ticks =
         onPaper
             ? part.lines().stream().map(line -> tick(line, list, true)).toList()
@@ -209,7 +180,7 @@ public final class WorkListSheet {
             new Block.TickList(ticks, onPaper ? NOTE_LINES_ON_PAPER : NOTE_LINES, onPaper)));
   }
 
-  private static List<Block.Tick> withPassing(ListPart part, WorkList list) {
+  private List<Block.Tick> withPassing(ListPart part, WorkList list) {
     List<Block.Tick> ticks = new ArrayList<>();
     String closing = "";
     for (ListLine line : part.lines()) {
@@ -228,9 +199,10 @@ public final class WorkListSheet {
     return words.isEmpty() ? Optional.empty() : Optional.of(Block.Tick.passing(words));
   }
 
-  private static Block.Tick tick(ListLine line, WorkList list, boolean onPaper) {
+  private Block.Tick tick(ListLine line, WorkList list, boolean onPaper) {
     Page<Procedure> page = line.work();
     List<Block.Fact> beside = new ArrayList<>();
+    Cautions.beside(cautions(line, list)).ifPresent(beside::add);
     if (onPaper && !line.open().isEmpty()) {
       beside.add(Block.Fact.of("First open", AccessWords.opened(line.open())));
     }

@@ -64,7 +64,7 @@ final class InlineXhtml implements InlineWriter {
     if (look == Look.PAPER) {
       wrapped("span", link.parts(), "class", "link");
     } else {
-      wrapped("a", link.parts(), "href", "page:" + link.id());
+      wrapped("a", link.parts(), "href", Xhtml.PAGE + link.id());
     }
   }
 

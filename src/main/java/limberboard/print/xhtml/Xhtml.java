@@ -22,6 +22,9 @@ import limberboard.print.type.PaperLetters;
  * thread.
  */
 public final class Xhtml {
+  /** Before a page's id: its address. */
+  public static final String PAGE = "page:";
+
   /** Before a caution's id: the address of its whole text on the same page. */
   public static final String FULL = "full:";
 
@@ -83,6 +86,7 @@ public final class Xhtml {
     }
     part.blocks().forEach(block -> block.to(blocks));
     if (look != Look.PAPER
+        && part.role() == Part.Role.CAUTIONS
         && part.blocks().stream().anyMatch(Block.ShortCaution.class::isInstance)) {
       out.element("p", WHOLE_TEXT, "class", "whole-text").line();
     }

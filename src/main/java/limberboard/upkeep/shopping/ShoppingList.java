@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import limberboard.boat.Fitting;
 import limberboard.boat.Stock;
 import limberboard.boat.WorkCaution;
@@ -104,10 +105,17 @@ public record ShoppingList(
    */
   public List<WorkCaution> cautions() {
     List<List<WorkCaution>> all = new ArrayList<>();
-    all.add(cautionsOf.ofMaterials(lines.stream().map(ShoppingLine::material).toList()));
+    lines.forEach(line -> all.add(cautions(line)));
     all.add(cautionsOf.ofMaterials(tools.stream().map(ToolLine::tool).toList()));
     jobs.forEach(job -> all.add(cautions(job)));
     return WorkCautions.joined(all);
+  }
+
+  /** The cautions of so much of a material as all the work takes. */
+  public List<WorkCaution> cautions(ShoppingLine line) {
+    boolean known = line.open().isEmpty() && line.uses().stream().anyMatch(Usage::isReckoned);
+    return cautionsOf.ofMaterial(
+        line.material(), known ? OptionalDouble.of(line.needed()) : OptionalDouble.empty());
   }
 
   /** The cautions of one of the jobs; none where it is not for the boat. */

@@ -46,7 +46,9 @@ class DueSheetTest {
   void itBeginsWithTheWarningToReadThePagesFirst() {
     CutPage sheet = DueSheet.of(upkeep, List.of(), 3);
     assertThat(sheet.parts().get(0).role()).isEqualTo(Part.Role.NOTICE);
-    assertThat(new PlainText().render(sheet, 80)).contains("cautions come before");
+    assertThat(new PlainText().render(sheet, 80)).contains("Read the page of each job first");
+    assertThat(sheet.parts().get(sheet.parts().size() - 1).role())
+        .isEqualTo(Part.Role.CAUTIONS_IN_FULL);
   }
 
   @Test

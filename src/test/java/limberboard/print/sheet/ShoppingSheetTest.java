@@ -8,12 +8,15 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import limberboard.boat.Fitting;
+import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Caution;
-import limberboard.library.page.CautionUse;
+import limberboard.library.page.Page;
 import limberboard.print.PdfText;
 import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
@@ -100,22 +103,25 @@ class ShoppingSheetTest {
   }
 
   @Test
-  void cautionsComeFirstEachWithItsDangerItsFirstActAndWhomToAsk() throws IOException {
+  void cautionsStandAtTheMaterialsAndInTwoLinesAtTheEnd() throws IOException {
     CutPage sheet = onPaper();
-    assertThat(sheet.parts().get(0).role()).isEqualTo(Part.Role.CAUTIONS);
+    assertThat(sheet.parts().get(sheet.parts().size() - 1).role())
+        .isEqualTo(Part.Role.CAUTIONS_IN_FULL);
     List<String> named =
         list.lines().stream()
-            .flatMap(line -> line.material().details().cautions().stream())
-            .map(CautionUse::use)
+            .flatMap(line -> list.cautions(line).stream())
+            .map(WorkCaution::id)
             .distinct()
             .toList();
     assertThat(named).hasSizeGreaterThan(8);
-    assertThat(sheet.cautions()).extracting(Block.CautionBox::id).containsAll(named);
+    assertThat(sheet.shortCautions()).extracting(Block.ShortCaution::id).containsAll(named);
     String printed = dense(String.join("\n", pages()));
     for (String id : named) {
-      Caution caution = workspace.library().caution(id).orElseThrow().details();
+      Page<Caution> page = workspace.library().caution(id).orElseThrow();
+      assertThat(printed).containsPattern("Caution:[^□]*" + Pattern.quote(dense(page.title())));
       assertThat(printed)
-          .contains(dense(caution.danger()), dense(caution.act().get(0)), dense(caution.seek()));
+          .contains(
+              dense(WorkCautions.on(workspace.library(), list.fitting()).of(page).get(0).danger()));
     }
   }
 

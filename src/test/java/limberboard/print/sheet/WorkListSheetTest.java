@@ -9,18 +9,21 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
+import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.library.file.WorkspaceFolders;
-import limberboard.library.page.CautionUse;
 import limberboard.library.value.Skill;
 import limberboard.print.PdfText;
 import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
 import limberboard.print.page.Part;
+import limberboard.print.text.InlineText;
 import limberboard.print.text.PlainText;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.list.ListKind;
@@ -109,7 +112,7 @@ class WorkListSheetTest {
                       Printed printed = new Printed(list);
                       assertThat(printed.small.toString()).isEmpty();
                       assertThat(printed.pages.size())
-                          .isBetween(1, 2 + (int) list.lines().count() / 20);
+                          .isBetween(1, 3 + (int) list.lines().count() / 20);
                       for (ListLine line : list.lines().toList()) {
                         String heading = dense(line.number() + line.work().title());
                         assertThat(printed.pages)
@@ -153,7 +156,7 @@ class WorkListSheetTest {
   }
 
   @TestFactory
-  Stream<DynamicTest> cautionsOfAllWorkComeFirstEachOnce() {
+  Stream<DynamicTest> cautionsStandAtTheirLinesAndEachOnceAtTheEnd() {
     return all()
         .map(
             list ->
@@ -163,35 +166,46 @@ class WorkListSheetTest {
                       WorkListSheet sheets = new WorkListSheet(workspace.library());
                       CutPage full = sheets.of(list);
                       CutPage paper = sheets.onPaper(list);
+                      WorkCautions known = WorkCautions.on(workspace.library(), list.fitting());
+                      List<String> all =
+                          WorkCautions.joined(
+                                  list.lines().map(line -> known.of(line.work())).toList())
+                              .stream()
+                              .map(WorkCaution::id)
+                              .toList();
                       assertThat(full.cautions())
                           .extracting(Block.CautionBox::id)
-                          .doesNotHaveDuplicates()
-                          .containsAll(
-                              list.lines()
-                                  .flatMap(line -> line.work().details().cautions().stream())
-                                  .map(CautionUse::use)
-                                  .distinct()
-                                  .toList())
-                          .containsExactlyElementsOf(
-                              paper.cautions().stream().map(Block.CautionBox::id).toList());
-                      assertThat(full.parts().get(0).role()).isEqualTo(Part.Role.CAUTIONS);
-                      assertThat(paper.parts().get(0).role()).isEqualTo(Part.Role.CAUTIONS);
-                      String text = PdfText.flat(new PlainText().render(full, 100));
-                      int work = text.indexOf("[ ]");
-                      for (Block.CautionBox box : full.cautions()) {
-                        assertThat(text.indexOf(PdfText.flat(box.danger())))
-                            .as(box.id())
-                            .isBetween(0, work);
-                        assertThat(paper.cautions())
-                            .filteredOn(each -> each.id().equals(box.id()))
-                            .singleElement()
-                            .satisfies(
-                                each -> {
-                                  assertThat(each.danger()).isEqualTo(box.danger());
-                                  assertThat(box.act().get(0)).startsWith(each.act().get(0));
-                                });
-                      }
+                          .containsExactlyElementsOf(all);
+                      assertThat(paper.shortCautions())
+                          .extracting(Block.ShortCaution::id)
+                          .containsExactlyElementsOf(all);
+                      assertThat(last(full).role()).isEqualTo(Part.Role.CAUTIONS_IN_FULL);
+                      assertThat(last(paper).role()).isEqualTo(Part.Role.CAUTIONS_IN_FULL);
+                      list.lines()
+                          .forEach(
+                              line ->
+                                  assertThat(known.of(line.work()))
+                                      .allSatisfy(
+                                          caution ->
+                                              assertThat(beside(paper, line))
+                                                  .contains(caution.title())));
                     }));
+  }
+
+  private static Part last(CutPage page) {
+    return page.parts().get(page.parts().size() - 1);
+  }
+
+  /** What stands beside a line. */
+  private static String beside(CutPage page, ListLine line) {
+    return page.parts().stream()
+        .flatMap(part -> part.blocks().stream())
+        .filter(Block.TickList.class::isInstance)
+        .flatMap(block -> ((Block.TickList) block).ticks().stream())
+        .filter(tick -> tick.number().equals(Integer.toString(line.number())))
+        .flatMap(tick -> tick.beside().stream())
+        .map(fact -> fact.name() + ": " + InlineText.of(fact.value()))
+        .collect(Collectors.joining("\n"));
   }
 
   @Test
