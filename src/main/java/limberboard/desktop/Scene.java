@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.AbstractButton;
+import javax.swing.text.JTextComponent;
 import limberboard.desktop.trace.Aspect;
 import limberboard.desktop.trace.Stage;
 import limberboard.desktop.trace.TraceModel;
@@ -59,6 +60,13 @@ enum Scene {
   UPKEEP_LOG(desk -> upkeep(desk, "log")),
   /** The list for fitting out. */
   UPKEEP_LIST(desk -> upkeep(desk, "list")),
+  /** The plan for sixteen hours. */
+  UPKEEP_PLAN(
+      desk -> {
+        upkeep(desk, "plan");
+        type(desk.upkeepPlace().component(), "plan-hours", "16");
+        press(desk.upkeepPlace().component(), "plan-it");
+      }),
   /** What to get for a season. */
   UPKEEP_SHOPPING(desk -> upkeep(desk, "shopping")),
   /** Every rope of the boat. */
@@ -111,6 +119,16 @@ enum Scene {
         found.doClick();
       } else if (each instanceof Container nested) {
         press(nested, button);
+      }
+    }
+  }
+
+  private static void type(Container within, String field, String text) {
+    for (Component each : within.getComponents()) {
+      if (field.equals(each.getName()) && each instanceof JTextComponent found) {
+        found.setText(text);
+      } else if (each instanceof Container nested) {
+        type(nested, field, text);
       }
     }
   }

@@ -13,9 +13,9 @@ import net.miginfocom.swing.MigLayout;
 
 /** Asks how much time there is, until when, and on which days. Enter plans, in any field. */
 final class PlanForm {
-  private static final int HOURS_COLUMNS = 4;
-  private static final int DAY_COLUMNS = 11;
-  private static final int DAYS_COLUMNS = 20;
+  private static final int HOURS_COLUMNS = 3;
+  private static final int DAY_COLUMNS = 10;
+  private static final int DAYS_COLUMNS = 14;
   private final PlanModel model;
   private final JTextField hours = new JTextField(HOURS_COLUMNS);
   private final JTextField until = new JTextField(DAY_COLUMNS);
@@ -34,7 +34,7 @@ final class PlanForm {
         "Free days",
         "Days with their hours, with commas between: 20 Mar 2027=6, 21 Mar 2027=4. Without any,"
             + " weekends are proposed.");
-    days.putClientProperty("JTextField.placeholderText", "weekends, unless you name days");
+    days.putClientProperty("JTextField.placeholderText", "weekends, or name yours");
     firstTime.setName("plan-first-time");
     firstTime.setOpaque(false);
     firstTime.setToolTipText("Reckon half as much time again, as it takes without practice");
@@ -54,8 +54,8 @@ final class PlanForm {
     return List.of(
         labelled("Hours", hours),
         labelled("Until", until),
-        labelled("Free days", days),
         firstTime,
+        labelled("Days", days),
         plan);
   }
 
