@@ -7,6 +7,8 @@ import limberboard.print.type.Typography;
 
 /** Writes lists to tick off as XHTML. For one page, on one thread. */
 final class TickListXhtml {
+  private static final String GOOD = "Good";
+
   private final Markup out;
   private final InlineXhtml inlines;
 
@@ -20,11 +22,20 @@ final class TickListXhtml {
     out.open("table", "class", "tick").open("tbody").open("tr");
     out.element("th", list.close() ? "Done" : "", "class", "tick-box")
         .element("th", "", "class", "tick-number");
+    boolean judged = isJudged(list);
     if (list.close()) {
-      out.element("th", "What to do, and what good and bad look like", "class", "tick-both");
+      out.element(
+          "th",
+          judged ? "What to do, and what good and bad look like" : "What to do",
+          "class",
+          "tick-both");
     } else {
       out.element("th", "What to do", "class", "tick-what");
-      out.element("th", "What good and bad look like", "class", "tick-beside");
+      out.element(
+          "th",
+          judged ? "What good and bad look like" : "What belongs to it",
+          "class",
+          "tick-beside");
     }
     out.close("tr").close("tbody").close("table");
     out.close("td").close("tr").close("thead").open("tbody").line();
@@ -36,6 +47,13 @@ final class TickListXhtml {
     if (list.notes() > 0) {
       notes(list.notes());
     }
+  }
+
+  /** Whether the list says of anything what good looks like. */
+  private static boolean isJudged(Block.TickList list) {
+    return list.ticks().stream()
+        .flatMap(tick -> tick.beside().stream())
+        .anyMatch(fact -> fact.name().equals(GOOD));
   }
 
   /** A table of its own within its row: rows can be divided between two sheets, it cannot. */
