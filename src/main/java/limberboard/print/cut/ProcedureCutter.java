@@ -55,6 +55,7 @@ final class ProcedureCutter {
     way.inBrief(procedure.access())
         .ifPresent(line -> cut.add(new Part(Part.Role.ACCESS, "", List.of(line))));
     List<Block> takes = new ArrayList<>();
+    new RoundPart(cutting).line(procedure).ifPresent(takes::add);
     if (!licensed) {
       tools(tools).ifPresent(takes::add);
       amounts.inBrief(materials).ifPresent(takes::add);

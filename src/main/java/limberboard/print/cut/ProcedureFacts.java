@@ -46,8 +46,15 @@ final class ProcedureFacts {
         : Optional.of(new Part(Part.Role.AGAIN, "Again", List.of(new Block.Facts(facts))));
   }
 
+  /** How long it takes somebody practised. */
   private String time(Procedure procedure) {
-    String work = Minutes.words(procedure.minutes());
+    int with = new RoundPart(cutting).minutes(procedure);
+    String work =
+        Minutes.words(procedure.minutes())
+            + (with == 0
+                ? ""
+                : " of its own, with all that may be due with it "
+                    + Minutes.words(procedure.minutes() + with));
     Optional<Double> opening = way.minutes(procedure.access());
     if (opening.isEmpty()) {
       return procedure.access().isEmpty() ? work : work + ", besides what it takes to get there";
@@ -58,7 +65,7 @@ final class ProcedureFacts {
             + ", and "
             + Minutes.words(opening.get())
             + " to get there: "
-            + Minutes.words(procedure.minutes() + opening.get())
+            + Minutes.words(procedure.minutes() + with + opening.get())
             + " in all";
   }
 
