@@ -55,7 +55,6 @@ final class ProcedureCutter {
     way.inBrief(procedure.access())
         .ifPresent(line -> cut.add(new Part(Part.Role.ACCESS, "", List.of(line))));
     List<Block> takes = new ArrayList<>();
-    new RoundPart(cutting).line(procedure).ifPresent(takes::add);
     if (!licensed) {
       tools(tools).ifPresent(takes::add);
       amounts.inBrief(materials).ifPresent(takes::add);
@@ -64,6 +63,7 @@ final class ProcedureCutter {
       cut.add(new Part(Part.Role.TOOLS, "", takes));
     }
     cut.addAll(licensed ? ownersPart(page, cautions) : steps(page, cautions));
+    new RoundPart(cutting).part(procedure).ifPresent(cut::add);
     procedure.lookFor().map(ProcedureCutter::lookFor).ifPresent(cut::add);
     facts.again(page).ifPresent(cut::add);
     if (!licensed) {

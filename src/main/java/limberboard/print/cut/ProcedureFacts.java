@@ -53,8 +53,7 @@ final class ProcedureFacts {
         Minutes.words(procedure.minutes())
             + (with == 0
                 ? ""
-                : " of its own, with all that may be due with it "
-                    + Minutes.words(procedure.minutes() + with));
+                : ", with its round up to " + Minutes.words(procedure.minutes() + with));
     Optional<Double> opening = way.minutes(procedure.access());
     if (opening.isEmpty()) {
       return procedure.access().isEmpty() ? work : work + ", besides what it takes to get there";

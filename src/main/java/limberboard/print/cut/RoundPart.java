@@ -8,6 +8,7 @@ import limberboard.library.page.Procedure;
 import limberboard.library.page.Procedure.RoundWork;
 import limberboard.print.page.Block;
 import limberboard.print.page.Inline;
+import limberboard.print.page.Part;
 import limberboard.words.Minutes;
 
 /**
@@ -17,8 +18,8 @@ import limberboard.words.Minutes;
  */
 record RoundPart(CutContext cutting) {
 
-  /** The work with its minutes within the round, in one line; empty for what is no round. */
-  Optional<Block> line(Procedure round) {
+  /** The work with its minutes within the round; empty for what is no round. */
+  Optional<Part> part(Procedure round) {
     List<List<Inline>> each = new ArrayList<>();
     for (RoundWork work : fitting(round)) {
       each.add(
@@ -26,7 +27,13 @@ record RoundPart(CutContext cutting) {
               cutting.link(work.work()),
               new Inline.Text(" (" + Minutes.words(minutes(work)) + ")")));
     }
-    return InBrief.line("With it, as far as it is due, in this order", each);
+    return each.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Part(
+                Part.Role.RELATED,
+                "In this round, as far as it is due",
+                List.of(Block.Items.dotted(each))));
   }
 
   /** Minutes of all that is done with it, practised; 0 for what is no round. */
