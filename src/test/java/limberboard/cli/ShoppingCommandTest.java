@@ -86,11 +86,13 @@ class ShoppingCommandTest {
   }
 
   @Test
-  void theSheetBeginsWithCautionsAndNamesLicensedWork() {
+  void cautionsStandAtWhatIsBoughtAndAgainAtTheEndAndLicensedWorkIsNamed() {
     assertThat(run("shopping", "--boat", "dunlin", "--work", "replace-gas-hose,rebed-deck-fitting"))
         .isZero();
     String text = out;
-    assertThat(text.indexOf("isocyanates")).isPositive().isLessThan(text.indexOf("To get"));
+    assertThat(text)
+        .containsSubsequence(
+            "To get", "Caution: Isocyanates", "The cautions of this work", "CAUTION: Isocyanates");
     assertThat(text).contains("for the licensed");
     assertThat(text).doesNotContain("Gas hose\n");
   }

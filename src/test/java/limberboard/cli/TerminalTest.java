@@ -112,7 +112,7 @@ class TerminalTest {
             "contradiction",
             "secondFault");
     assertThat(names(trace.get("cautions").get(0)))
-        .containsExactly("id", "title", "danger", "do", "seek");
+        .containsExactly("id", "title", "short", "rule", "grave", "danger", "do", "seek");
     assertThat(names(trace.get("causes").get(0)))
         .containsExactly("id", "title", "chance", "word", "mend", "from");
     assertThat(names(trace.get("next")))
