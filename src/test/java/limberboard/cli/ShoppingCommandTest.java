@@ -92,7 +92,10 @@ class ShoppingCommandTest {
     String text = out;
     assertThat(text)
         .containsSubsequence(
-            "To get", "Caution: Isocyanates", "The cautions of this work", "CAUTION: Isocyanates");
+            "Have ready",
+            "Caution: Isocyanates",
+            "The cautions of this work",
+            "CAUTION: Isocyanates");
     assertThat(text).contains("for the licensed");
     assertThat(text).doesNotContain("Gas hose\n");
   }

@@ -173,6 +173,8 @@ final class ShoppingTables {
       if (line.material().details().isBought()) {
         text.add(new Inline.Text(" (" + String.join("; ", words.remarks(line)) + ")"));
       }
+      Cautions.titles(list.cautions(line))
+          .ifPresent(names -> text.add(new Inline.Strong(Inline.text(". Caution: " + names))));
       lines.add(text);
     }
     return lines.isEmpty()
