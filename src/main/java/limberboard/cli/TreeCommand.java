@@ -3,11 +3,13 @@ package limberboard.cli;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import limberboard.print.drawing.TreeCard;
 import limberboard.print.drawing.TreeDrawing;
 import limberboard.print.drawing.TreeSheet;
 import limberboard.print.drawing.TreeText;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.Trace;
+import limberboard.trace.TreeCut;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -41,6 +43,11 @@ final class TreeCommand implements Callable<Integer> {
       description = "Leave out ways taken less often than this, 0 to 1; 0.002 if not given.")
   private double rarest = DiagnosticTree.USUAL_RAREST;
 
+  @Option(
+      names = "--card",
+      description = "Only as much as goes on one sheet of A4, the likeliest ways.")
+  private boolean card;
+
   TreeCommand(CommandContext session) {
     this.session = session;
   }
@@ -53,12 +60,30 @@ final class TreeCommand implements Callable<Integer> {
     Trace trace = asked.trace(new TraceMaker(session, asked.workspace(session)));
     DiagnosticTree tree = DiagnosticTree.of(trace, rarest);
     OutFiles files = new OutFiles(session, asked.folders(session), json);
+    if (card) {
+      return card(tree, files);
+    }
     svg.ifPresent(file -> files.text(file, new TreeDrawing().whole(tree)));
     pdf.ifPresent(file -> files.pdf(file, new TreeSheet().of(tree)));
     if (json) {
       new JsonOutput(session.out()).print(TreeView.of(tree));
     } else if (svg.isEmpty() && pdf.isEmpty()) {
       session.out().print(new TreeText().render(tree, WIDTH));
+    }
+    return ExitCode.OK;
+  }
+
+  private int card(DiagnosticTree tree, OutFiles files) {
+    if (svg.isPresent()) {
+      throw new Failure(ExitCode.USAGE, "--card is written with --pdf, not with --svg");
+    }
+    TreeCard cards = new TreeCard();
+    TreeCut cut = cards.cut(tree);
+    pdf.ifPresent(file -> files.pdf(file, cards.of(cut)));
+    if (json) {
+      new JsonOutput(session.out()).print(CardView.of(cut));
+    } else if (pdf.isEmpty()) {
+      session.out().print(cards.text(cut, WIDTH));
     }
     return ExitCode.OK;
   }

@@ -59,9 +59,14 @@ public record DiagnosticTree(Trace from, double rarest, Fork root, List<Fork> fo
    * its mends, each because of the first step that brings it in.
    */
   public List<WorkCaution> cautions() {
+    return cautionsOf(forks);
+  }
+
+  /** The same of some of its forks. */
+  List<WorkCaution> cautionsOf(List<Fork> some) {
     List<List<WorkCaution>> all = new ArrayList<>(List.of(from.fault().first()));
-    forks.stream().filter(fork -> !isMend(fork)).map(DiagnosticTree::cautions).forEach(all::add);
-    forks.stream().filter(DiagnosticTree::isMend).map(DiagnosticTree::cautions).forEach(all::add);
+    some.stream().filter(fork -> !isMend(fork)).map(DiagnosticTree::cautions).forEach(all::add);
+    some.stream().filter(DiagnosticTree::isMend).map(DiagnosticTree::cautions).forEach(all::add);
     return WorkCautions.joined(all);
   }
 

@@ -47,6 +47,7 @@ import limberboard.library.value.CountingUnit;
 import limberboard.library.value.KnownUnit;
 import limberboard.print.cut.PageCutter;
 import limberboard.print.drawing.TimeLineDrawing;
+import limberboard.print.drawing.TreeCard;
 import limberboard.print.drawing.TreeDrawing;
 import limberboard.print.drawing.TreeSheet;
 import limberboard.print.drawing.TreeText;
@@ -72,6 +73,7 @@ import limberboard.trace.FaultCause;
 import limberboard.trace.FaultCheck;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
+import limberboard.trace.TreeCut;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.TimeLine;
 import limberboard.upkeep.Upkeep;
@@ -395,6 +397,7 @@ class EveryOutputTest {
     Trace trace = Trace.begin(Fault.of(page, boat, library, List.of()));
     DiagnosticTree tree = DiagnosticTree.of(trace, RAREST);
     Set<String> first = new WantedCautions(library, boat).named(page.details().first());
+    card(library, tree, first);
     JsonNode json = JSON.valueToTree(TreeView.of(tree));
     assertThat(ids(JSON.valueToTree(TraceView.of(trace)).get("cautions"))).containsAll(first);
     List<String> outputs =
@@ -407,6 +410,25 @@ class EveryOutputTest {
       Set<String> all = new TreeSet<>(own);
       all.addAll(first);
       String what = "tree of " + page.id() + ", fork " + (i + 1);
+      outputs.forEach(output -> names(library, output, all, what));
+      assertThat(ids(json.get("cautions"))).as(what).containsAll(all);
+      assertThat(ids(json.get("forks").get(i).get("cautions"))).as(what).containsAll(own);
+    }
+  }
+
+  private static void card(Library library, DiagnosticTree tree, Set<String> first) {
+    TreeCard cards = new TreeCard();
+    TreeCut cut = cards.cut(tree);
+    assertThat(cards.fits(cut)).isTrue();
+    List<String> outputs =
+        List.of(cards.text(cut, 1000), cards.drawing(cut).replaceAll("<[^>]*>", " "));
+    JsonNode json = JSON.valueToTree(CardView.of(cut));
+    List<DiagnosticTree.Fork> forks = cut.forks();
+    for (int i = 0; i < forks.size(); i++) {
+      Set<String> own = wanted(library, tree.from().fault().fitting(), forks.get(i).step());
+      Set<String> all = new TreeSet<>(own);
+      all.addAll(first);
+      String what = "card, fork " + forks.get(i).number();
       outputs.forEach(output -> names(library, output, all, what));
       assertThat(ids(json.get("cautions"))).as(what).containsAll(all);
       assertThat(ids(json.get("forks").get(i).get("cautions"))).as(what).containsAll(own);

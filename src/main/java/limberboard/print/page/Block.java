@@ -210,8 +210,14 @@ public sealed interface Block {
    *
    * @param svg the drawing
    * @param alt what it shows, in words
+   * @param wholeSheet whether it is made for a sheet of its own, with the margins of a card
    */
-  record Drawing(String svg, String alt) implements Block {
+  record Drawing(String svg, String alt, boolean wholeSheet) implements Block {
+    /** A drawing among other blocks. */
+    public Drawing(String svg, String alt) {
+      this(svg, alt, false);
+    }
+
     @Override
     public void to(BlockWriter out) {
       out.drawing(this);

@@ -3,6 +3,7 @@ package limberboard.print.xhtml;
 import java.util.List;
 import java.util.Locale;
 import limberboard.print.drawing.Markup;
+import limberboard.print.drawing.TreeCard;
 import limberboard.print.drawing.TreeDrawing;
 import limberboard.print.markdown.InlineReader;
 import limberboard.print.page.Block;
@@ -68,7 +69,10 @@ final class BlockXhtml implements BlockWriter {
         .find(source, look)
         .map(
             picture ->
-                PictureSize.within(picture, TreeDrawing.PAPER_WIDTH, TreeDrawing.PAPER_HEIGHT))
+                drawing.wholeSheet()
+                    ? PictureSize.within(picture, TreeCard.WIDTH, TreeCard.HEIGHT)
+                    : PictureSize.within(
+                        picture, TreeDrawing.PAPER_WIDTH, TreeDrawing.PAPER_HEIGHT))
         .ifPresentOrElse(
             size ->
                 out.open("p", "class", "picture")

@@ -37,12 +37,14 @@ public final class Xhtml {
   private final Pictures pictures;
   private final String styleSheet;
   private final String listStyle;
+  private final String cardStyle;
 
   /** Renders pages whose pictures are among these; others are replaced by their description. */
   public Xhtml(Pictures pictures) {
     this.pictures = pictures;
     this.styleSheet = styleSheet("page.css");
     this.listStyle = styleSheet("list.css");
+    this.cardStyle = styleSheet("card.css");
   }
 
   /** The page as a whole XHTML document. */
@@ -103,9 +105,13 @@ public final class Xhtml {
     return page.cutFor().isEmpty() ? page.title() : page.title() + " · " + page.cutFor();
   }
 
-  /** Lists have narrower margins, which only a style sheet of their own can give them. */
+  /** Lists and cards have narrower margins, which only a style sheet of their own can give them. */
   private String style(CutPage page) {
-    return page.label().equals(CutPage.LIST) ? styleSheet + listStyle : styleSheet;
+    return switch (page.label()) {
+      case CutPage.LIST -> styleSheet + listStyle;
+      case CutPage.CARD -> styleSheet + cardStyle;
+      default -> styleSheet;
+    };
   }
 
   private static String styleSheet(String name) {
