@@ -23,9 +23,10 @@
  * Workspace workspace = new WorkspaceReader(new WorkspaceFolders(Path.of(""))).read();
  * LocalDate day = LocalDate.of(2026, 3, 15);
  * Fitting dunlin = new Fitting(workspace.boat("dunlin").orElseThrow(), day);
+ * // what is overdue, or done at one go with what is
  * Upkeep upkeep = Upkeep.of(workspace.library(), dunlin);
  * for (Due due : upkeep.of(Due.Group.OVERDUE)) {
- *   assert !due.runsOut().orElseThrow().isAfter(day) : due; // its last day is today or gone
+ *   assert due.isOver(day) || !due.with().isEmpty() || due.round().isPresent() : due;
  * }
  * assert !upkeep.forecast(2).isEmpty();
  * }</pre>

@@ -15,7 +15,7 @@
  * Fitting dunlin = new Fitting(workspace.boat("dunlin").orElseThrow(), LocalDate.of(2026, 3, 15));
  * RunningRigging rigging = RunningRigging.of(workspace.library(), dunlin);
  * CutPage sheet = new RiggingSheet(workspace.library()).of(rigging);
- * assert sheet.cautions().size() == rigging.cautions().size();
+ * assert sheet.shortCautions().size() == rigging.cautions().size();
  * assert new RiggingCsv().render(rigging).lines().count() > rigging.ropes().size();
  * }</pre>
  *
