@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
+import limberboard.library.page.Page;
 import limberboard.library.value.Need;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.YearOfWork;
@@ -43,7 +44,12 @@ final class YearCommand implements Callable<Integer> {
   }
 
   /** The year as JSON; the keys are documented and stay. */
-  record YearView(String boat, int seasons, List<NeedView> needs, List<LineView> lines) {
+  record YearView(
+      String boat,
+      int seasons,
+      List<NeedView> needs,
+      List<LineView> lines,
+      List<String> uncounted) {
     /** How much there is of what is needed so much. */
     record NeedView(String need, double lines, double minutes) {}
 
@@ -66,7 +72,8 @@ final class YearCommand implements Callable<Integer> {
                           line.appointment(),
                           line.times(),
                           line.minutes()))
-              .toList());
+              .toList(),
+          year.uncounted().stream().map(Page::id).toList());
     }
   }
 
@@ -104,6 +111,13 @@ final class YearCommand implements Callable<Integer> {
                   year.count(need),
                   Minutes.forWhom(year.minutes(need))));
       year.lines().stream().filter(line -> line.need() == need).forEach(this::line);
+    }
+    if (!year.uncounted().isEmpty()) {
+      session.out().println();
+      session
+          .out()
+          .println("Not counted, because the log lacks the readings that say how often it comes:");
+      year.uncounted().forEach(page -> session.out().println("  " + page.title()));
     }
   }
 

@@ -13,8 +13,8 @@ import java.util.Optional;
 public record Appointed(
     Due due, limberboard.library.page.Procedure.Appointment with, LocalDate book) {
 
-  /** The appointment of due work; nothing where the owner does it. */
-  static Optional<Appointed> of(Due due, LocalDate on) {
+  /** The appointment of due work, as on this day; nothing where the owner does it. */
+  public static Optional<Appointed> of(Due due, LocalDate on) {
     return due.appointment()
         .map(
             with -> {

@@ -14,16 +14,18 @@ import limberboard.library.value.Need;
 /**
  * What an average year of a boat asks of her owner: the forecast of the coming seasons, if all is
  * done on the day it is planned for, divided by their number. The season that is on is left out,
- * since what was not logged makes it fuller than others. Work whose interval only counts something
- * that the log does not tell, such as engine hours, is not in it. Immutable.
+ * since what was not logged makes it fuller than others. Immutable.
  *
  * @param seasons how many seasons were averaged, at least 1
  * @param lines the work, most hours first; what is done with a round is in the round's line
+ * @param uncounted work that is not in it, because its interval only counts something that the log
+ *     does not tell, such as engine hours
  */
-public record YearOfWork(int seasons, List<Line> lines) {
-  /** Copies the list. */
+public record YearOfWork(int seasons, List<Line> lines, List<Page<Procedure>> uncounted) {
+  /** Copies the lists. */
   public YearOfWork {
     lines = List.copyOf(lines);
+    uncounted = List.copyOf(uncounted);
   }
 
   /**
@@ -57,7 +59,8 @@ public record YearOfWork(int seasons, List<Line> lines) {
         Comparator.comparing(Line::need)
             .thenComparing(Comparator.comparing(Line::minutes).reversed())
             .thenComparing(each -> each.work().id()));
-    return new YearOfWork(seasons, lines);
+    return new YearOfWork(
+        seasons, lines, upkeep.of(Due.Group.UNKNOWN).stream().map(Due::work).toList());
   }
 
   private static String line(Planned each) {

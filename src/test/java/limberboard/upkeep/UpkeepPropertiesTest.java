@@ -10,6 +10,7 @@ import java.util.Random;
 import limberboard.boat.Boat;
 import limberboard.boat.LogEntry;
 import limberboard.library.page.Procedure;
+import limberboard.library.value.Need;
 import limberboard.upkeep.Due.Group;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -133,5 +134,85 @@ class UpkeepPropertiesTest {
     assertThat(work.notDue())
         .extracting(Due::id)
         .doesNotContainAnyElementsOf(work.planned().stream().map(Planned::id).toList());
+  }
+
+  @Property(seed = "20261129", tries = 300)
+  void whatIsForTheWinterIsNeverPlannedBetweenMidwinterAndTheHaulOut(@ForAll("cases") Case drawn) {
+    Upkeep upkeep = Demo.upkeep(drawn.boat(), drawn.on());
+    int winters = 0;
+    for (Due due : upkeep.all()) {
+      if (!due.isLookAgain() && isForWinter(due)) {
+        Seasons seasons = upkeep.seasons();
+        AfloatSeason next = seasons.around(due.plan());
+        boolean layingUp = !due.plan().isAfter(seasons.layingUpEnds(next.year() - 1));
+        assertThat(layingUp || !due.plan().isBefore(next.to()))
+            .as("%s planned for %s, afloat from %s", due.id(), due.plan(), next.from())
+            .isTrue();
+        winters++;
+      }
+    }
+    assertThat(winters).as("work for the winter that was looked at").isPositive();
+  }
+
+  private static boolean isForWinter(Due due) {
+    return due.work().details().interval().orElseThrow().forWinter();
+  }
+
+  @Property(seed = "20261129", tries = 300)
+  void aRoundHasOnlyWhatIsDueWithItAndNothingStandsTwice(@ForAll("cases") Case drawn) {
+    Upkeep upkeep = Demo.upkeep(drawn.boat(), drawn.on());
+    assertThat(upkeep.all()).extracting(Due::id).doesNotHaveDuplicates();
+    for (Due due : upkeep.all()) {
+      List<String> named =
+          due.work().details().round().stream().map(Procedure.RoundWork::work).toList();
+      assertThat(due.with()).as(due.id()).allSatisfy(each -> assertThat(named).contains(each.id()));
+      for (Due each : due.with()) {
+        assertThat(each.round().orElseThrow().round()).isEqualTo(due.id());
+        assertThat(each.group() == Group.COMING).as(each.id()).isEqualTo(isComing(due));
+      }
+    }
+    List<String> within =
+        upkeep.all().stream().flatMap(due -> due.with().stream()).map(Due::id).sorted().toList();
+    List<String> marked =
+        upkeep.all().stream().filter(due -> due.round().isPresent()).map(Due::id).sorted().toList();
+    assertThat(within).isEqualTo(marked);
+  }
+
+  private static boolean isComing(Due due) {
+    return due.group() == Group.COMING;
+  }
+
+  @Property(seed = "20261129", tries = 200)
+  void markingARoundDoneLeavesNothingOfItDueThatDay(@ForAll("cases") Case drawn) {
+    Upkeep before = Demo.upkeep(drawn.boat(), drawn.on());
+    for (Due round : before.of(Group.OVERDUE)) {
+      if (!round.with().isEmpty()) {
+        Upkeep after = Demo.upkeep(Demo.done(drawn.boat(), round.all(), drawn.on()), drawn.on());
+        assertThat(after.of(Group.OVERDUE))
+            .extracting(Due::id)
+            .doesNotContainAnyElementsOf(round.all().stream().map(Due::id).toList());
+      }
+    }
+  }
+
+  @Property(seed = "20261129", tries = 200)
+  void inEachGroupTheGravestComesFirstThenWhatIsNeededMost(@ForAll("cases") Case drawn) {
+    List<Due> lines =
+        Demo.upkeep(drawn.boat(), drawn.on()).all().stream()
+            .filter(due -> due.round().isEmpty())
+            .toList();
+    for (int i = 1; i < lines.size(); i++) {
+      Due one = lines.get(i - 1);
+      Due other = lines.get(i);
+      if (one.group() == other.group()) {
+        assertThat(one.consequence().compareTo(other.consequence())).isNotPositive();
+        if (one.consequence() == other.consequence()) {
+          assertThat(one.need().compareTo(other.need())).isNotPositive();
+        }
+      }
+    }
+    assertThat(lines)
+        .filteredOn(due -> due.group() == Group.OPTIONAL)
+        .allSatisfy(due -> assertThat(due.need()).isEqualTo(Need.OPTIONAL));
   }
 }

@@ -31,6 +31,7 @@ import limberboard.desktop.upkeep.state.DueWords;
 import limberboard.desktop.upkeep.state.TickedWork;
 import limberboard.desktop.upkeep.state.UpkeepTools;
 import limberboard.desktop.upkeep.timeline.DuePaper;
+import limberboard.library.value.Need;
 import limberboard.library.value.Phase;
 import limberboard.library.value.Skill;
 import limberboard.upkeep.Due.Group;
@@ -91,7 +92,7 @@ public final class DueAspect implements View {
   private JComponent left() {
     Column head = new Column(6).padded(0, 0, 0, 6);
     head.add(summary);
-    head.add(Row.wrapping(8, who(), phase()));
+    head.add(Row.wrapping(8, who(), phase(), need()));
     head.add(nothing);
     Column foot = new Column(0).padded(6, 2, 2, 6);
     foot.add(together);
@@ -105,7 +106,7 @@ public final class DueAspect implements View {
         "Who does it",
         Skill.values(),
         DueWords::who,
-        who -> model.filter(new Filter(who, model.filter().phase())));
+        who -> model.filter(model.filter().by(who)));
   }
 
   private JComponent phase() {
@@ -114,7 +115,16 @@ public final class DueAspect implements View {
         "When in the year",
         Phase.values(),
         DueWords::when,
-        phase -> model.filter(new Filter(model.filter().who(), phase)));
+        phase -> model.filter(model.filter().in(phase)));
+  }
+
+  private JComponent need() {
+    return choice(
+        "due-need",
+        "How much it is needed",
+        Need.values(),
+        DueWords::need,
+        need -> model.filter(model.filter().needed(need)));
   }
 
   private static <T> JComboBox<Optional<T>> choice(

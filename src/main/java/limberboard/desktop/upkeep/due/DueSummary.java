@@ -57,8 +57,8 @@ record DueSummary(DueModel model) {
       return "No page that fits this boat says how often its work is done, so nothing is due. Pages"
           + " of procedures say so with an interval.";
     } else if (model.keptBack() > 0) {
-      return "Nothing on the list for this choice. Choose “For anybody” and “All year” to see"
-          + " everything.";
+      return "Nothing on the list for this choice. Choose “For anybody”, “All year” and “However"
+          + " needed” to see everything.";
     }
     return "Nothing is due this season. Everything that has an interval is done.";
   }

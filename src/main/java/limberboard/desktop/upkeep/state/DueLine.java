@@ -27,7 +27,7 @@ public record DueLine(Due due, String state, String why, String when, String eff
       group = due.round().isPresent() ? group : due.group();
       lines.add(
           new DueLine(
-              due, words.state(due), words.why(due), words.plan(due), DueWords.effort(due), group));
+              due, words.state(due), words.why(due), words.plan(due), words.effort(due), group));
     }
     return List.copyOf(lines);
   }

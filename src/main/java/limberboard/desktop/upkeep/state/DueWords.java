@@ -2,8 +2,10 @@ package limberboard.desktop.upkeep.state;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import limberboard.library.value.Need;
 import limberboard.library.value.Phase;
 import limberboard.library.value.Skill;
+import limberboard.upkeep.Appointed;
 import limberboard.upkeep.Due;
 import limberboard.words.DayText;
 import limberboard.words.Minutes;
@@ -48,15 +50,25 @@ public record DueWords(LocalDate on) {
         : "Do it now" + where;
   }
 
-  /** How long it takes and who does it. */
-  static String effort(Due due) {
+  /** How long it takes and who does it; of what somebody else does, by when to book it. */
+  String effort(Due due) {
     String who =
-        due.appointment()
-            .map(with -> "your own time; done by " + OutsiderWords.of(with.with()))
+        Appointed.of(due, on)
+            .map(this::bookedWith)
             .orElseGet(() -> SkillWords.of(due.work().details().skill()));
     return Minutes.words(due.ownerMinutes())
         + (due.round().isPresent() ? " within the round, " : ", ")
         + who;
+  }
+
+  private String bookedWith(Appointed each) {
+    String by = each.book().isAfter(on) ? "book by " + DayText.written(each.book()) : "book now";
+    return "your own time; done by " + OutsiderWords.of(each.with().with()) + ", " + by;
+  }
+
+  /** How much it is needed, for choosing. */
+  public static String need(Optional<Need> need) {
+    return need.map(known -> Sentences.capital(known.spoken())).orElse("However needed");
   }
 
   /** Whose work it is, for choosing. */

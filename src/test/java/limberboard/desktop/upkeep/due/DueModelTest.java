@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import limberboard.boat.LogWriter;
 import limberboard.desktop.base.Session;
@@ -18,6 +19,7 @@ import limberboard.desktop.upkeep.entry.LogModel;
 import limberboard.desktop.upkeep.entry.LogStore;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.value.Need;
 import limberboard.library.value.Phase;
 import limberboard.library.value.Skill;
 import limberboard.upkeep.Due;
@@ -118,14 +120,27 @@ class DueModelTest {
 
   @Test
   void theFilterKeepsOtherPeoplesAndOtherTimesWorkBack() {
-    model.filter(new Filter(Optional.of(Skill.YARD), Optional.empty()));
+    model.filter(Filter.ALL.by(Optional.of(Skill.YARD)));
     assertThat(model.rows()).isEmpty();
     assertThat(model.keptBack()).isEqualTo(1);
     assertThat(new DueSummary(model).nothing()).contains("For anybody");
-    model.filter(new Filter(Optional.empty(), Optional.of(Phase.AFLOAT)));
+    model.filter(Filter.ALL.in(Optional.of(Phase.AFLOAT)));
     assertThat(model.rows()).isEmpty();
-    model.filter(new Filter(Optional.of(Skill.OWNER), Optional.of(Phase.ASHORE_MAST_DOWN)));
+    model.filter(Filter.ALL.by(Optional.of(Skill.OWNER)).in(Optional.of(Phase.ASHORE_MAST_DOWN)));
     assertThat(model.rows()).hasSize(1);
+  }
+
+  @Test
+  void theFilterKeepsWhatIsNeededOtherwiseBack() {
+    Need need = model.rows().get(0).need();
+    for (Need each : Need.values()) {
+      model.filter(Filter.ALL.needed(Optional.of(each)));
+      assertThat(model.rows())
+          .extracting(Due::need)
+          .isEqualTo(each == need ? List.of(need) : List.of());
+    }
+    model.filter(Filter.ALL);
+    assertThat(model.keptBack()).isZero();
   }
 
   @Test
