@@ -39,7 +39,7 @@ record Prevention(Library library, Fitting fitting) {
 
   private List<String> facts(Page<Procedure> page) {
     CutPage cut = new PageCutter(library).cut(page, Optional.of(fitting));
-    return cut.part(Part.Role.FACTS).stream()
+    return cut.part(Part.Role.AGAIN).stream()
         .flatMap(part -> part.blocks().stream())
         .filter(Block.Facts.class::isInstance)
         .flatMap(block -> ((Block.Facts) block).facts().stream())
