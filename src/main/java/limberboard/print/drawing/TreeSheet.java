@@ -20,8 +20,9 @@ import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.TrailEntry;
 
 /**
- * A diagnostic tree as a sheet that any output can render: cautions first, how to read it, its
- * first forks as a drawing, all forks by number, and how each check is made. Stateless.
+ * A diagnostic tree as a sheet that any output can render: cautions in two lines, how to read it,
+ * its first forks as a drawing, all forks by number, how each check is made, and the cautions in
+ * full. Stateless.
  */
 public final class TreeSheet {
   private static final String BY_NUMBER =
@@ -30,20 +31,29 @@ public final class TreeSheet {
 
   /** The whole tree. */
   public CutPage of(DiagnosticTree tree) {
-    List<Part> parts = frontParts(tree, BY_NUMBER);
+    List<Part> parts = new ArrayList<>();
+    Cautions.inShort(tree.cautions()).ifPresent(parts::add);
+    found(tree).ifPresent(parts::add);
+    parts.add(TreeReading.part(tree, BY_NUMBER));
     parts.add(drawing(tree));
     parts.add(forks(tree));
     hows(tree).ifPresent(parts::add);
+    Cautions.inFull(tree.cautions()).ifPresent(parts::add);
     return page(tree, parts);
   }
 
   /**
-   * What comes before the forks: cautions, what was found already, how to read it.
+   * What comes before the forks where there is no end of a sheet: cautions in full, what was found
+   * already, how to read it.
    *
    * @param goingOn how one goes from fork to fork in this output
    */
   CutPage front(DiagnosticTree tree, String goingOn) {
-    return page(tree, frontParts(tree, goingOn));
+    List<Part> parts = new ArrayList<>();
+    Cautions.part(tree.cautions()).ifPresent(parts::add);
+    found(tree).ifPresent(parts::add);
+    parts.add(TreeReading.part(tree, goingOn));
+    return page(tree, parts);
   }
 
   private static CutPage page(DiagnosticTree tree, List<Part> parts) {
@@ -54,14 +64,6 @@ public final class TreeSheet {
         "From what you notice to the mend, step by step",
         PageCutter.cutFor(tree.from().fault().fitting().boat()),
         parts);
-  }
-
-  private static List<Part> frontParts(DiagnosticTree tree, String goingOn) {
-    List<Part> parts = new ArrayList<>();
-    Cautions.part(tree.cautions()).ifPresent(parts::add);
-    found(tree).ifPresent(parts::add);
-    parts.add(TreeReading.part(tree, goingOn));
-    return parts;
   }
 
   private static Optional<Part> found(DiagnosticTree tree) {
@@ -106,10 +108,9 @@ public final class TreeSheet {
     return facts;
   }
 
-  /** Names the cautions of a fork's own step; they stand in full at the front. */
+  /** Names the cautions of a fork's own step; the head says what to do about each. */
   private static Optional<String> cautions(Fork fork) {
-    return Cautions.titles(fork.step().cautions())
-        .map(titles -> "Caution, in full at the beginning: " + titles);
+    return Cautions.titles(fork.step().cautions()).map(titles -> "Caution: " + titles);
   }
 
   private static Optional<Part> hows(DiagnosticTree tree) {

@@ -54,7 +54,8 @@ public final class TraceSheet {
     CutContext cutting =
         new CutContext(library, Optional.of(trace.fault().fitting()), QuantityWords.METRIC);
     List<Part> parts = new ArrayList<>();
-    Cautions.part(cautions(trace, next)).ifPresent(parts::add);
+    List<WorkCaution> cautions = cautions(trace, next);
+    Cautions.inShort(cautions).ifPresent(parts::add);
     trace
         .contradiction()
         .map(Contradiction::text)
@@ -68,6 +69,7 @@ public final class TraceSheet {
     parts.add(next(trace, next, cutting));
     parts.add(causes(trace, cutting));
     trail(trace).ifPresent(parts::add);
+    Cautions.inFull(cautions).ifPresent(parts::add);
     return new CutPage(
         trace.fault().page().id(),
         trace.fault().page().kind(),

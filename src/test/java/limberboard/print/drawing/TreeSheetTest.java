@@ -73,12 +73,24 @@ class TreeSheetTest {
         .extracting(Block.CautionBox::id)
         .containsExactly("ashore", "fire", "vapour");
     assertThat(sheet(tree).cautions().get(2).because()).isEqualTo("Bed the eye again");
-    for (String output : outputs(tree).toList()) {
+    assertThat(sheet(tree).shortCautions())
+        .extracting(Block.ShortCaution::id)
+        .containsExactly("ashore", "fire", "vapour");
+    for (String output : List.of(PdfText.flat(pdf(tree)), PdfText.flat(yard.text(sheet(tree))))) {
       int steps = output.indexOf("The steps");
       assertThat(steps).isPositive();
-      for (Block.CautionBox box : sheet(tree).cautions()) {
-        assertThat(output.indexOf(box.danger())).as(box.id()).isBetween(0, steps);
+      for (Block.ShortCaution two : sheet(tree).shortCautions()) {
+        assertThat(output.indexOf(two.danger())).as(two.id()).isBetween(0, steps);
       }
+      for (Block.CautionBox box : sheet(tree).cautions()) {
+        assertThat(output.lastIndexOf(box.danger())).as(box.id()).isGreaterThan(steps);
+      }
+    }
+    String onScreen = PdfText.flat(new TreeText().render(tree, 1000));
+    for (Block.CautionBox box : sheet(tree).cautions()) {
+      assertThat(onScreen.indexOf(box.danger()))
+          .as(box.id())
+          .isBetween(0, onScreen.indexOf("The steps"));
     }
   }
 
@@ -146,9 +158,7 @@ class TreeSheetTest {
     for (String output : outputs(tree).toList()) {
       assertThat(output)
           .containsSubsequence(
-              "Mend: Bed the eye again",
-              "Who: an owner used to tools",
-              "Caution, in full at the beginning: Vapour");
+              "Mend: Bed the eye again", "Who: an owner used to tools", "Caution: Vapour");
     }
   }
 
