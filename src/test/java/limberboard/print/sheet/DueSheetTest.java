@@ -90,7 +90,9 @@ class DueSheetTest {
     }
     long fromTimeLine =
         pages.stream().dropWhile(page -> !page.contains("The coming seasons")).count();
-    assertThat(fromTimeLine).isEqualTo(drawings);
+    assertThat(fromTimeLine)
+        .as("the cautions below the last drawing may go on to one more sheet")
+        .isBetween((long) drawings, drawings + 1L);
     assertThat(drawings).isBetween(2, 4);
   }
 }
