@@ -92,6 +92,11 @@ public record Due(
     return runsOut.filter(last -> !last.isAfter(on)).isPresent();
   }
 
+  /** Whether it is over or for this season, and not left to whoever likes to do it. */
+  boolean isNow() {
+    return group == Group.OVERDUE || group == Group.THIS_SEASON;
+  }
+
   /** As {@link WorkId#text}. */
   public String id() {
     return which.text();
@@ -114,13 +119,13 @@ public record Due(
 
   /** The same round with what is done with it, in the gravest group of all of these. */
   Due graver(List<Due> all) {
-    Group gravest =
-        all.stream().map(Due::group).filter(each -> group != Group.COMING).reduce(group, Due::min);
-    return copy(gravest, round, all);
+    return copy(
+        group == Group.COMING ? group : first(group, all.stream().map(Due::group)), round, all);
   }
 
-  private static Group min(Group one, Group other) {
-    return one.compareTo(other) <= 0 ? one : other;
+  /** The first of these in the order of their kind. */
+  private static <E extends Enum<E>> E first(E own, Stream<E> others) {
+    return Stream.concat(Stream.of(own), others).min(Comparator.naturalOrder()).orElseThrow();
   }
 
   private Due copy(Group newGroup, Optional<InRound> newRound, List<Due> newWith) {
@@ -147,10 +152,17 @@ public record Due(
    * after; of a round, the gravest of all that is done with it.
    */
   public Consequence consequence() {
-    Consequence own = interval().map(Interval::consequence).orElse(Consequence.UNSAID);
-    return with.stream()
-        .map(Due::consequence)
-        .reduce(own, (one, other) -> one.compareTo(other) <= 0 ? one : other);
+    return first(ownConsequence(), with.stream().map(Due::consequence));
+  }
+
+  /** What follows when this alone is left undone, whatever is done with it. */
+  public Consequence ownConsequence() {
+    return after
+        .orElse(work)
+        .details()
+        .interval()
+        .map(Interval::consequence)
+        .orElse(Consequence.UNSAID);
   }
 
   /**
@@ -158,17 +170,18 @@ public record Due(
    * {@link Need#SHOULD}; of a round, as much as what is needed most of it.
    */
   public Need need() {
-    Need need = interval().map(Interval::needed).orElse(Need.UNSAID);
-    if (isLookAgain() && need == Need.OPTIONAL) {
-      return Need.SHOULD;
-    }
-    return with.stream()
-        .map(Due::need)
-        .reduce(need, (one, other) -> one.compareTo(other) <= 0 ? one : other);
+    return first(ownNeed(), with.stream().map(Due::need));
   }
 
-  private Optional<Interval> interval() {
-    return after.orElse(work).details().interval();
+  /** How much this alone is needed, whatever is done with it. */
+  public Need ownNeed() {
+    return needed(work, after);
+  }
+
+  /** How much work is needed, or a look again after it. */
+  static Need needed(Page<Procedure> work, Optional<Page<Procedure>> after) {
+    Need need = after.orElse(work).details().interval().map(Interval::needed).orElse(Need.UNSAID);
+    return after.isPresent() && need == Need.OPTIONAL ? Need.SHOULD : need;
   }
 
   /** What follows when it is left undone, and how much it is needed: {@code can stop the boat}. */

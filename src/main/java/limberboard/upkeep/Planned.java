@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
+import limberboard.library.value.Need;
 import limberboard.library.value.Phase;
 
 /**
@@ -32,6 +33,11 @@ public record Planned(
   /** The same, done with a round. */
   Planned in(InRound in) {
     return new Planned(which, work, after, day, runsOut, phase, season, why, Optional.of(in));
+  }
+
+  /** As {@link Due#ownNeed}. */
+  Need need() {
+    return Due.needed(work, after);
   }
 
   /** As {@link Due#ownerMinutes}. */

@@ -2,10 +2,11 @@ package limberboard.upkeep;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
@@ -38,48 +39,36 @@ final class Rounds {
     }
   }
 
-  /** What is due, each round followed by what is done with it; the order is kept otherwise. */
+  /** What is due, with what is done with a round in that round; the order is kept. */
   List<Due> grouped(List<Due> due) {
     Map<String, Due> rounds = new HashMap<>();
     due.stream()
         .filter(each -> !each.isLookAgain() && each.work().details().isRound())
         .forEach(each -> rounds.put(each.work().id(), each));
-    Map<String, List<Due>> children = new HashMap<>();
-    Map<Due, Boolean> taken = new LinkedHashMap<>();
+    Map<String, List<Due>> with = new HashMap<>();
+    List<Due> lines = new ArrayList<>();
     for (Due each : due) {
       Member member = each.isLookAgain() ? null : members.get(each.work().id());
       Due round = member == null ? null : rounds.get(member.round());
-      boolean joins = round != null && isTogether(round, each);
-      taken.put(each, joins);
-      if (joins) {
-        children
-            .computeIfAbsent(member.round(), id -> new ArrayList<>())
+      if (round != null && isTogether(round, each)) {
+        with.computeIfAbsent(round.work().id(), id -> new ArrayList<>())
             .add(each.in(new InRound(member.round(), member.minutes())));
+      } else {
+        lines.add(each);
       }
     }
-    List<Due> grouped = new ArrayList<>();
-    taken.forEach(
-        (each, joined) -> {
-          if (!joined) {
-            List<Due> with = children.getOrDefault(each.work().id(), List.of());
-            boolean isRound = rounds.get(each.work().id()) == each;
-            grouped.add(isRound ? each.graver(with) : each);
-            grouped.addAll(isRound ? with : List.of());
-          }
-        });
-    return List.copyOf(grouped);
+    return lines.stream()
+        .map(
+            line ->
+                line.isLookAgain() ? line : line.graver(with.getOrDefault(line.id(), List.of())))
+        .toList();
   }
 
   private static boolean isTogether(Due round, Due each) {
-    boolean roundNow = isNow(round);
     return each.runsOut().isPresent()
-        && roundNow == isNow(each)
-        && (roundNow || round.season() == each.season())
+        && round.isNow() == each.isNow()
+        && (round.isNow() || round.season() == each.season())
         && isTogether(round.phase(), each.phase());
-  }
-
-  private static boolean isNow(Due due) {
-    return due.group() == Due.Group.OVERDUE || due.group() == Due.Group.THIS_SEASON;
   }
 
   private static boolean isTogether(Optional<Phase> round, Optional<Phase> each) {
@@ -97,7 +86,7 @@ final class Rounds {
     planned.stream()
         .filter(each -> each.after().isEmpty() && each.work().details().isRound())
         .forEach(each -> rounds.putIfAbsent(key(each.work().id(), each, firstSeason), each));
-    Map<String, Boolean> seen = new HashMap<>();
+    Set<String> seen = new HashSet<>();
     List<Planned> marked = new ArrayList<>();
     for (Planned each : planned) {
       Member member = each.after().isPresent() ? null : members.get(each.work().id());
@@ -105,7 +94,7 @@ final class Rounds {
       boolean joins =
           round != null
               && isTogether(round.phase(), each.phase())
-              && seen.put(key(each.work().id(), each, firstSeason), true) == null;
+              && seen.add(key(each.work().id(), each, firstSeason));
       marked.add(joins ? each.in(new InRound(member.round(), member.minutes())) : each);
     }
     return List.copyOf(marked);

@@ -72,9 +72,7 @@ public final class Upkeep {
           .ifPresent(since -> due.add(due(each, since)));
     }
     followUps.open(history).forEach(followUp -> due.add(due(followUp)));
-    List<Due> grouped = rounds.grouped(due.stream().sorted(Due.MATTERS_FIRST).toList());
-    List<Due> lines = grouped.stream().filter(each -> each.round().isEmpty()).toList();
-    return lines.stream()
+    return rounds.grouped(due.stream().sorted(Due.MATTERS_FIRST).toList()).stream()
         .map(Upkeep::setApart)
         .sorted(Due.MATTERS_FIRST)
         .flatMap(each -> each.all().stream())
@@ -83,8 +81,7 @@ public final class Upkeep {
 
   /** What is optional stands apart, whether it is over or not. */
   private static Due setApart(Due due) {
-    boolean now = due.group() == Group.OVERDUE || due.group() == Group.THIS_SEASON;
-    return now && due.need() == Need.OPTIONAL ? due.in(Group.OPTIONAL) : due;
+    return due.isNow() && due.need() == Need.OPTIONAL ? due.in(Group.OPTIONAL) : due;
   }
 
   private Due due(RunningInterval each, IntervalStart since) {

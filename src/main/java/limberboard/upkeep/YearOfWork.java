@@ -5,10 +5,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
-import limberboard.library.value.Interval;
 import limberboard.library.value.Need;
 
 /**
@@ -71,19 +69,13 @@ public record YearOfWork(int seasons, List<Line> lines, List<Page<Procedure>> un
     List<Planned> own = all.stream().filter(each -> each.which().procedure().equals(id)).toList();
     Planned of = own.isEmpty() ? all.get(0) : own.get(0);
     long times = own.stream().filter(each -> each.after().isEmpty()).count();
-    Need need = all.stream().map(YearOfWork::need).min(Comparator.naturalOrder()).orElseThrow();
+    Need need = all.stream().map(Planned::need).min(Comparator.naturalOrder()).orElseThrow();
     return new Line(
         of.after().orElse(of.work()),
         need,
         OwnerTime.appointment(of.work().details()).isPresent(),
         (double) times / seasons,
         all.stream().mapToInt(Planned::ownerMinutes).sum() / (double) seasons);
-  }
-
-  private static Need need(Planned each) {
-    Optional<Interval> interval = each.after().orElse(each.work()).details().interval();
-    Need need = interval.map(Interval::needed).orElse(Need.UNSAID);
-    return each.after().isPresent() && need == Need.OPTIONAL ? Need.SHOULD : need;
   }
 
   /** Minutes of a year of what is needed so much, practised. */

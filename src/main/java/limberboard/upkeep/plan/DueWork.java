@@ -5,13 +5,13 @@ import java.time.Period;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import limberboard.boat.WorkCaution;
 import limberboard.boat.WorkCautions;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.page.Procedure.Appointment;
 import limberboard.library.value.Consequence;
-import limberboard.library.value.Interval;
 import limberboard.library.value.Need;
 import limberboard.library.value.Phase;
 import limberboard.upkeep.Due;
@@ -94,10 +94,10 @@ public record DueWork(List<Due> dues, Optional<Phase> phase) {
     return grave().map(Due::runsOut).flatMap(Optional::stream).min(LocalDate::compareTo);
   }
 
-  private java.util.stream.Stream<Due> grave() {
+  private Stream<Due> grave() {
     return all().stream()
-        .filter(due -> need(due) == Need.MUST)
-        .filter(due -> consequence(due).compareTo(Consequence.HURTS) <= 0);
+        .filter(due -> due.ownNeed() == Need.MUST)
+        .filter(due -> due.ownConsequence().compareTo(Consequence.HURTS) <= 0);
   }
 
   /** Its cautions on a boat, those of a round's work included. */
@@ -113,25 +113,14 @@ public record DueWork(List<Due> dues, Optional<Phase> phase) {
   private static long danger(Due due, LocalDate until) {
     int overdue =
         due.runsOut().map(day -> DangerScale.overdue(due.since().date(), day, until)).orElse(0);
-    return DangerScale.danger(consequence(due), need(due), overdue);
+    return DangerScale.danger(due.ownConsequence(), due.ownNeed(), overdue);
   }
 
   /** The comfort it brings where it takes out no danger. */
   long comfort() {
-    return all().stream().mapToLong(due -> DangerScale.comfort(consequence(due), need(due))).sum();
-  }
-
-  /** What follows when this alone is left undone, whatever is done with it. */
-  private static Consequence consequence(Due due) {
-    return due.with().isEmpty()
-        ? due.consequence()
-        : due.work().details().interval().map(Interval::consequence).orElse(Consequence.UNSAID);
-  }
-
-  private static Need need(Due due) {
-    return due.with().isEmpty()
-        ? due.need()
-        : due.work().details().interval().map(Interval::needed).orElse(Need.UNSAID);
+    return all().stream()
+        .mapToLong(due -> DangerScale.comfort(due.ownConsequence(), due.ownNeed()))
+        .sum();
   }
 
   /** The work as lists have it, in a phase. */

@@ -176,7 +176,7 @@ public final class DueDetails extends Docked {
             .map(fitting -> new AccessWays(fitting).toOpen(due.work().details().access(), Set.of()))
             .orElse(List.of());
     String first = access.stream().map(AccessWords::of).collect(Collectors.joining(", "));
-    int minutes = due.ownerMinutes() + due.with().stream().mapToInt(Due::ownerMinutes).sum();
+    int minutes = due.all().stream().mapToInt(Due::ownerMinutes).sum();
     return Minutes.forWhom(minutes) + (first.isEmpty() ? "." : ", and before it: " + first + ".");
   }
 
