@@ -145,9 +145,9 @@ public record WorkCaution(
     return page.details().shortDanger();
   }
 
-  /** Whether it bites at a step with this text. */
-  public boolean bitesIn(String step) {
-    return bites.stream().anyMatch(words -> Phrases.has(step, words));
+  /** Whether it bites at a step with these words. */
+  public boolean bitesIn(Phrases step) {
+    return bites.stream().anyMatch(step::has);
   }
 
   /** Whether it is a danger that kills. */

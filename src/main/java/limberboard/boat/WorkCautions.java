@@ -57,8 +57,7 @@ public record WorkCautions(Library library, Optional<Fitting> fitting) {
     Details details = page.details();
     Collected collected = new Collected();
     if (details instanceof Procedure work) {
-      collected.named(work.cautions()).quoted(page, work.cautions(), "");
-      collected.materials(work.materials()).tools(work.tools());
+      collected.work(page, work);
       work.round().forEach(each -> library.procedure(each.work()).ifPresent(collected::within));
     } else if (details instanceof Symptom symptom) {
       collected.first(symptom.first()).quoted(page, symptom.first(), "");
@@ -151,10 +150,14 @@ public record WorkCautions(Library library, Optional<Fitting> fitting) {
     /** Those of work that is done with a round, where it is for the boat. */
     void within(Page<Procedure> page) {
       if (fits(page.head().fits())) {
-        Procedure work = page.details();
-        named(work.cautions()).quoted(page, work.cautions(), "");
-        materials(work.materials()).tools(work.tools());
+        work(page, page.details());
       }
+    }
+
+    /** What the page of work names and links to, and what its materials and tools bring in. */
+    void work(Page<?> page, Procedure work) {
+      named(work.cautions()).quoted(page, work.cautions(), "");
+      materials(work.materials()).tools(work.tools());
     }
 
     Collected check(Check check) {

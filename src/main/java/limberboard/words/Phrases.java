@@ -7,18 +7,22 @@ import java.util.regex.Pattern;
 
 /**
  * Whether a sentence has a word or phrase in it, in whatever form of the word: <i>seacock</i> is in
- * <i>Shut the seacocks</i>, <i>charge</i> in <i>while it is charging</i>. Stateless.
+ * <i>Shut the seacocks</i>, <i>charge</i> in <i>while it is charging</i>. Immutable.
  */
 public final class Phrases {
   private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}]+");
   private static final int SHORTEST = 4;
 
-  private Phrases() {}
+  private final List<String> words;
 
-  /** Whether the words of a phrase stand one after another in a text; no words stand nowhere. */
-  public static boolean has(String text, String phrase) {
+  /** The words of a text, to be asked for many phrases. */
+  public Phrases(String text) {
+    this.words = stems(text);
+  }
+
+  /** Whether the words of a phrase stand one after another in the text; no words stand nowhere. */
+  public boolean has(String phrase) {
     List<String> sought = stems(phrase);
-    List<String> words = stems(text);
     for (int i = 0; !sought.isEmpty() && i + sought.size() <= words.size(); i++) {
       if (words.subList(i, i + sought.size()).equals(sought)) {
         return true;

@@ -6,6 +6,7 @@ import limberboard.boat.WorkCaution;
 import limberboard.print.page.Block;
 import limberboard.print.page.Inline;
 import limberboard.print.text.InlineText;
+import limberboard.words.Phrases;
 
 /**
  * Steps with the names of the cautions that bite at them: a step is an entry of a numbered list,
@@ -28,8 +29,8 @@ record CautionedSteps(List<WorkCaution> cautions) {
   }
 
   private List<Block> step(List<Block> step) {
-    String text = text(step);
-    List<WorkCaution> here = cautions.stream().filter(caution -> caution.bitesIn(text)).toList();
+    Phrases words = new Phrases(text(step));
+    List<WorkCaution> here = cautions.stream().filter(caution -> caution.bitesIn(words)).toList();
     if (here.isEmpty()) {
       return step;
     }

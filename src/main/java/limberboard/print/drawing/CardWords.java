@@ -102,8 +102,7 @@ final class CardWords {
       facts.add("As number " + words.from(fork).orElse(fork.number()) + " says.");
       return facts;
     }
-    facts.addAll(
-        TreeWords.facts(fork).stream().map(fact -> fact.split("; from here about")[0]).toList());
+    facts.addAll(TreeWords.ownFacts(fork));
     if (step instanceof DoMend) {
       facts.add("Page: " + step.id());
     }

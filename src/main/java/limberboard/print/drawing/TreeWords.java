@@ -62,6 +62,15 @@ final class TreeWords {
 
   /** Time, what to open, who may do it, what stands to be expected: one line each. */
   static List<String> facts(Fork fork) {
+    return facts(fork, "; from here about " + Minutes.words(fork.expectedMinutes()));
+  }
+
+  /** The same without what stands to be expected from there on. */
+  static List<String> ownFacts(Fork fork) {
+    return facts(fork, "");
+  }
+
+  private static List<String> facts(Fork fork, String fromHere) {
     NextStep step = fork.step();
     if (step instanceof CallYard) {
       return List.of("Costs you " + Minutes.words(step.minutes()) + ". " + likeliest(fork));
@@ -73,11 +82,7 @@ final class TreeWords {
     if (step instanceof DoCheck check && check.check().check().comesFirst()) {
       facts.add("Comes first for safety: nothing else before it is safe");
     }
-    facts.add(
-        "Takes "
-            + Minutes.words(step.minutes())
-            + "; from here about "
-            + Minutes.words(fork.expectedMinutes()));
+    facts.add("Takes " + Minutes.words(step.minutes()) + fromHere);
     if (!step.toOpen().isEmpty()) {
       facts.add(
           "First: "

@@ -5,7 +5,6 @@ import java.util.stream.Collectors;
 import limberboard.boat.WorkCaution;
 import limberboard.boat.WorkCautions;
 import limberboard.library.Library;
-import limberboard.library.page.Model.Access;
 import limberboard.library.page.Page;
 import limberboard.upkeep.list.ListLine;
 import limberboard.upkeep.plan.DueWork;
@@ -68,8 +67,8 @@ public final class PlanCsv {
         work.consequence().word(),
         work.runsOut().map(Object::toString).orElse(""),
         work.appointment().map(with -> with.with().word()).orElse(""),
-        ids(line.open()),
-        ids(line.close()),
+        WorkListCsv.ids(line.open()),
+        WorkListCsv.ids(line.close()),
         "",
         ids(work, cautions));
   }
@@ -91,10 +90,6 @@ public final class PlanCsv {
         "",
         PlanWords.reason(undone),
         ids(work, cautions));
-  }
-
-  private static String ids(List<Access> accesses) {
-    return accesses.stream().map(Access::id).collect(Collectors.joining(";"));
   }
 
   private static String ids(DueWork work, WorkCautions cautions) {

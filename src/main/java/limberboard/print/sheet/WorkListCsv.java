@@ -75,7 +75,8 @@ public final class WorkListCsv {
         cautions.stream().map(WorkCaution::id).collect(Collectors.joining(";")));
   }
 
-  private static String ids(List<Access> accesses) {
+  /** Ids of accesses in one cell. */
+  static String ids(List<Access> accesses) {
     return accesses.stream().map(Access::id).collect(Collectors.joining(";"));
   }
 }
