@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
@@ -14,7 +13,6 @@ import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.library.file.WorkspaceFolders;
-import limberboard.print.PdfText;
 import limberboard.print.page.CutPage;
 import limberboard.print.page.Part;
 import limberboard.print.text.PlainText;
@@ -25,10 +23,6 @@ import limberboard.upkeep.plan.PlanOrder;
 import limberboard.upkeep.plan.Planning;
 import limberboard.upkeep.plan.Undone;
 import limberboard.upkeep.plan.WorkPlan;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
-import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -36,7 +30,6 @@ import org.junit.jupiter.api.TestFactory;
 
 /** Plans on paper and in a terminal; the PDF is read back with another library. */
 class PlanSheetTest {
-  private static final double LEAST_POINTS = 8.99;
   private static final LocalDate ON = LocalDate.of(2026, 11, 28);
 
   private static WorkspaceFolders folders;
@@ -56,31 +49,6 @@ class PlanSheetTest {
     return ((PlanAnswer.Made) new Planning(upkeep).answer(order)).plan();
   }
 
-  /** The text of each sheet, the smallest letter, and where the first line to tick stands. */
-  private static final class Printed extends PDFTextStripper {
-    private final List<String> sheets = new ArrayList<>();
-    private final StringBuilder small = new StringBuilder();
-
-    Printed(WorkPlan plan) throws IOException {
-      CutPage sheet = new PlanSheet(workspace.library()).onPaper(plan);
-      try (PDDocument pdf = Loader.loadPDF(PdfText.bytes(sheet, folders))) {
-        for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
-          setStartPage(page);
-          setEndPage(page);
-          sheets.add(dense(getText(pdf)));
-        }
-      }
-    }
-
-    @Override
-    protected void processTextPosition(TextPosition text) {
-      super.processTextPosition(text);
-      if (text.getYScale() < LEAST_POINTS) {
-        small.append(text.getUnicode());
-      }
-    }
-  }
-
   private static String dense(String text) {
     return text.replaceAll("[\\s\\u00a0\\u00ad-]+", "");
   }
@@ -95,13 +63,15 @@ class PlanSheetTest {
                     boat,
                     () -> {
                       WorkPlan plan = plan(boat, 16);
-                      Printed printed = new Printed(plan);
-                      assertThat(printed.small.toString()).isEmpty();
-                      String all = String.join("", printed.sheets);
+                      PrintedSheets printed =
+                          new PrintedSheets(
+                              new PlanSheet(workspace.library()).onPaper(plan), folders);
+                      assertThat(printed.small()).isEmpty();
+                      String all = String.join("", printed.pages(PlanSheetTest::dense));
                       for (PlanLine line : plan.lines().toList()) {
                         assertThat(all).contains(dense(line.line().number() + line.work().title()));
                       }
-                      assertThat(printed.sheets.get(0))
+                      assertThat(printed.pages(PlanSheetTest::dense).get(0))
                           .contains(
                               dense("1" + plan.lines().findFirst().orElseThrow().work().title()));
                     }));

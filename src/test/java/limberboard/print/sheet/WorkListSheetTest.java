@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -35,10 +34,6 @@ import limberboard.upkeep.list.Works;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
-import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -48,7 +43,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Lists on paper, in a terminal and as CSV; the PDF is read back with another library. */
 class WorkListSheetTest {
-  private static final double LEAST_POINTS = 7.49;
   private static final LocalDate DAY = LocalDate.of(2026, 3, 15);
 
   private static WorkspaceFolders folders;
@@ -76,29 +70,8 @@ class WorkListSheetTest {
     return list.fitting().boat().id() + " " + list.kind().word();
   }
 
-  /** The text of each page of the list on paper, and the letters that are too small. */
-  private static final class Printed extends PDFTextStripper {
-    private final StringBuilder small = new StringBuilder();
-    private final List<String> pages = new ArrayList<>();
-
-    Printed(WorkList list) throws IOException {
-      CutPage sheet = new WorkListSheet(workspace.library()).onPaper(list);
-      try (PDDocument pdf = Loader.loadPDF(PdfText.bytes(sheet, folders))) {
-        for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
-          setStartPage(page);
-          setEndPage(page);
-          pages.add(dense(getText(pdf)));
-        }
-      }
-    }
-
-    @Override
-    protected void processTextPosition(TextPosition text) {
-      super.processTextPosition(text);
-      if (text.getYScale() < LEAST_POINTS) {
-        small.append(text.getUnicode());
-      }
-    }
+  private static PrintedSheets printed(WorkList list) throws IOException {
+    return new PrintedSheets(new WorkListSheet(workspace.library()).onPaper(list), folders);
   }
 
   @TestFactory
@@ -109,13 +82,13 @@ class WorkListSheetTest {
                 DynamicTest.dynamicTest(
                     name(list),
                     () -> {
-                      Printed printed = new Printed(list);
-                      assertThat(printed.small.toString()).isEmpty();
-                      assertThat(printed.pages.size())
-                          .isBetween(1, 3 + (int) list.lines().count() / 20);
+                      PrintedSheets printed = printed(list);
+                      List<String> pages = printed.pages(WorkListSheetTest::dense);
+                      assertThat(printed.small()).isEmpty();
+                      assertThat(pages.size()).isBetween(1, 3 + (int) list.lines().count() / 20);
                       for (ListLine line : list.lines().toList()) {
                         String heading = dense(line.number() + line.work().title());
-                        assertThat(printed.pages)
+                        assertThat(pages)
                             .filteredOn(page -> page.contains(heading))
                             .as(heading)
                             .singleElement()
@@ -123,9 +96,9 @@ class WorkListSheetTest {
                             .containsPattern(
                                 Pattern.quote(heading) + ".*" + Pattern.quote(lastWord(line)));
                       }
-                      int last = printed.pages.size();
+                      int last = pages.size();
                       for (int page = 1; page <= last; page++) {
-                        assertThat(printed.pages.get(page - 1))
+                        assertThat(pages.get(page - 1))
                             .contains(dense("Page " + page + " of " + last));
                       }
                     }));
@@ -143,7 +116,7 @@ class WorkListSheetTest {
                 work.due(ListKind.FITTING_OUT, work.season(ListKind.FITTING_OUT)));
     assertThat(list.lines().mapToInt(line -> line.task().pages().size()).sum())
         .isGreaterThanOrEqualTo(45);
-    assertThat(new Printed(list).pages).hasSizeBetween(2, 4);
+    assertThat(printed(list).pages(WorkListSheetTest::dense)).hasSizeBetween(2, 4);
   }
 
   private static String lastWord(ListLine line) {
