@@ -11,6 +11,7 @@ import limberboard.boat.AccessWays;
 import limberboard.boat.Fitting;
 import limberboard.boat.RecordedCase;
 import limberboard.boat.WorkCautions;
+import limberboard.boat.WorkMinutes;
 import limberboard.effort.AnswerModel;
 import limberboard.effort.EffortModel;
 import limberboard.effort.EffortModel.CheckEffort;
@@ -32,6 +33,7 @@ final class FaultMaker {
   private final Fitting fitting;
   private final Library library;
   private final AccessWays ways;
+  private final WorkMinutes minutes;
   private final WorkCautions cautions;
   private final double yardMinutes;
   private final double searchMinutes;
@@ -45,6 +47,7 @@ final class FaultMaker {
     this.fitting = fitting;
     this.library = library;
     this.ways = new AccessWays(fitting);
+    this.minutes = WorkMinutes.on(library, fitting);
     this.cautions = WorkCautions.on(library, fitting);
     this.yardMinutes = UsableFigures.positive(fitting.boat().model().details().yardMinutes());
     this.searchMinutes =
@@ -76,7 +79,7 @@ final class FaultMaker {
   }
 
   private FaultCause cause(Cause cause, double prior) {
-    Optional<Page<Procedure>> mend = library.procedure(cause.mend());
+    Optional<Page<Procedure>> mend = library.procedure(cause.mend()).map(minutes::of);
     Skill skill = mend.map(found -> found.details().skill()).orElse(Skill.YARD);
     boolean byOwner = skill.ownerMay();
     return new FaultCause(

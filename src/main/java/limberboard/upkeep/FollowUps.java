@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.LogEntry;
+import limberboard.boat.WorkMinutes;
 import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
@@ -40,11 +41,13 @@ final class FollowUps {
   }
 
   private final Library library;
+  private final WorkMinutes minutes;
   private final List<LogEntry> log;
   private final LocalDate on;
 
-  FollowUps(Library library, List<LogEntry> log, LocalDate on) {
+  FollowUps(Library library, WorkMinutes minutes, List<LogEntry> log, LocalDate on) {
     this.library = library;
+    this.minutes = minutes;
     this.log = log;
     this.on = on;
   }
@@ -79,7 +82,7 @@ final class FollowUps {
                     done,
                     look.after(),
                     done.plus(look.after()),
-                    look.with().flatMap(library::procedure).orElse(work)));
+                    minutes.of(look.with().flatMap(library::procedure).orElse(work))));
   }
 
   private boolean hasLapsed(FollowUp followUp) {

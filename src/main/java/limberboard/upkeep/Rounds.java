@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import limberboard.boat.WorkMinutes;
 import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
@@ -22,12 +23,13 @@ final class Rounds {
   private final Map<String, Member> members = new HashMap<>();
 
   /** The rounds of these pages. */
-  Rounds(Library library) {
+  Rounds(Library library, WorkMinutes minutes) {
     for (Page<Procedure> round : library.all(Procedure.class)) {
-      for (RoundWork each : round.details().round()) {
+      for (RoundWork each : minutes.of(round).details().round()) {
         library
             .procedure(each.work())
-            .ifPresent(work -> members.putIfAbsent(work.id(), Member.of(round, each, work)));
+            .ifPresent(
+                work -> members.putIfAbsent(work.id(), Member.of(round, each, minutes.of(work))));
       }
     }
   }

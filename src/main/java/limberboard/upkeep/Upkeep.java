@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import limberboard.boat.Fitting;
 import limberboard.boat.WorkCaution;
 import limberboard.boat.WorkCautions;
+import limberboard.boat.WorkMinutes;
 import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
@@ -34,12 +35,13 @@ public final class Upkeep {
 
   private Upkeep(Library library, Fitting fitting) {
     this.library = library;
+    WorkMinutes minutes = WorkMinutes.on(library, fitting);
     this.calendar = BoatCalendar.of(fitting);
     this.windows = new PhaseWindows(calendar.seasons());
     this.history = new LoggedWork(calendar.log(), library, fitting.boat().ageFrom());
-    this.followUps = new FollowUps(library, calendar.log(), fitting.on());
-    this.running = running(library, calendar);
-    this.rounds = new Rounds(library);
+    this.followUps = new FollowUps(library, minutes, calendar.log(), fitting.on());
+    this.running = running(library, minutes, calendar);
+    this.rounds = new Rounds(library, minutes);
     this.all = reckoned();
   }
 
@@ -53,12 +55,13 @@ public final class Upkeep {
     return new Upkeep(library, fitting);
   }
 
-  private static List<RunningInterval> running(Library library, BoatCalendar calendar) {
+  private static List<RunningInterval> running(
+      Library library, WorkMinutes minutes, BoatCalendar calendar) {
     List<RunningInterval> running = new ArrayList<>();
     for (Page<Procedure> page : library.all(Procedure.class)) {
       Optional<Interval> interval = page.details().interval();
       if (interval.isPresent() && calendar.fitting().fits(page.head().fits())) {
-        running.add(new RunningInterval(page, interval.get(), calendar));
+        running.add(new RunningInterval(minutes.of(page), interval.get(), calendar));
       }
     }
     return running;

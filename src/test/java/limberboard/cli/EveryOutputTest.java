@@ -578,6 +578,7 @@ class EveryOutputTest {
           work.work(),
           work.skill(),
           work.minutes(),
+          work.minutesFor(),
           work.access(),
           tools(),
           materials(),

@@ -3,12 +3,16 @@ package limberboard.trace;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import limberboard.ContentTest;
 import limberboard.boat.Boat;
+import limberboard.boat.Fitting;
+import limberboard.boat.WorkMinutes;
 import limberboard.boat.Workspace;
 import limberboard.effort.AnswerModel;
+import limberboard.library.page.Procedure;
 import limberboard.trace.Articles.Fitted;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -31,6 +35,24 @@ class ArticlesTraceTest {
     assertThat(traced)
         .isNotEmpty()
         .containsExactlyInAnyOrderElementsOf(workspace.boats().stream().map(Boat::id).toList());
+  }
+
+  /** A mend in a trace takes what its page says for a boat of this size; some do grow with her. */
+  @Test
+  void mendsTakeWhatTheyTakeOnThisBoat() {
+    int grown = 0;
+    for (Fitted one : fitted) {
+      WorkMinutes minutes =
+          WorkMinutes.on(workspace.library(), new Fitting(one.boat(), LocalDate.of(2026, 6, 1)));
+      for (FaultCause cause : one.fault().causes()) {
+        if (cause.mendedByOwner()) {
+          Procedure mend = workspace.library().procedure(cause.mend()).orElseThrow().details();
+          assertThat(cause.mendMinutes()).as(cause.mend()).isEqualTo(minutes.of(mend));
+          grown += minutes.of(mend) == mend.minutes() ? 0 : 1;
+        }
+      }
+    }
+    assertThat(grown).as("mends whose minutes differ from their page's").isPositive();
   }
 
   /**

@@ -20,7 +20,6 @@ import limberboard.boat.Fitting;
 import limberboard.boat.NotEntered;
 import limberboard.library.Library;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.yaml.snakeyaml.LoaderOptions;
@@ -30,8 +29,9 @@ import org.yaml.snakeyaml.constructor.SafeConstructor;
 /**
  * A year's hours against a sum of the headers as they stand in the files, read without the
  * library's reader: of each page that only counts by the calendar and stands by itself, its minutes
- * by its period, and of each round of yearly work its own minutes and those within it. The rest of
- * a year (factors, seasons, meters, resets, looks again) is not compared here.
+ * by its period, and of each round of yearly work its own minutes and those within it, in
+ * proportion to the boat's size where the page says for which size they stand. The rest of a year
+ * (factors, seasons, meters, resets, looks again) is not compared here.
  */
 @ContentTest
 class YearAgainstHeadersTest {
@@ -45,22 +45,29 @@ class YearAgainstHeadersTest {
   private static final double HAIR = 1e-9;
 
   private static final Map<String, Map<String, Object>> HEADERS = new TreeMap<>();
+  private static final Map<String, Map<String, Object>> MODELS = new TreeMap<>();
 
   /** What is done within a round, with its minutes there. */
   private static final Map<String, Map<String, Object>> IN_ROUND = new HashMap<>();
 
   @BeforeAll
   static void read() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("articles/procedures"))) {
-      for (Path file : files.filter(each -> each.toString().endsWith(".md")).toList()) {
-        String header = Files.readString(file).split("(?m)^---\\s*$", 3)[1];
-        Map<String, Object> read = new Yaml(new SafeConstructor(new LoaderOptions())).load(header);
-        HEADERS.put(file.getFileName().toString().replace(".md", ""), read);
-      }
-    }
+    read("procedures", HEADERS);
+    read("models", MODELS);
     HEADERS.forEach(
         (id, header) ->
             list(header.get("round")).forEach(each -> IN_ROUND.put((String) each.get("do"), each)));
+  }
+
+  private static void read(String folder, Map<String, Map<String, Object>> into)
+      throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("articles", folder))) {
+      for (Path file : files.filter(each -> each.toString().endsWith(".md")).toList()) {
+        String header = Files.readString(file).split("(?m)^---\\s*$", 3)[1];
+        Map<String, Object> read = new Yaml(new SafeConstructor(new LoaderOptions())).load(header);
+        into.put(file.getFileName().toString().replace(".md", ""), read);
+      }
+    }
   }
 
   @SuppressWarnings("unchecked")
@@ -99,16 +106,30 @@ class YearAgainstHeadersTest {
         : Optional.empty();
   }
 
-  private static int minutes(String id, boolean withinRound) {
+  private static int minutes(String id, boolean withinRound, String model) {
     Map<String, Object> header = HEADERS.get(id);
     if (withinRound && IN_ROUND.get(id).get("minutes") instanceof Integer within) {
-      return within;
+      return sized(within, header, model);
     }
     if (header.get("appointment") != null) {
       return (int) map(header.get("appointment")).get("minutes");
     }
     boolean owners = !List.of("yard", "licensed").contains(header.get("skill"));
-    return owners ? (int) header.get("minutes") : 30;
+    return owners ? sized((int) header.get("minutes"), header, model) : 30;
+  }
+
+  /** Minutes in proportion to the model's size, from twenty on rounded to five. */
+  private static int sized(int minutes, Map<String, Object> header, String model) {
+    Map<String, Object> size = map(header.get("minutes-for"));
+    Object is = map(MODELS.get(model).get("measures")).get(size.get("measure"));
+    if (size.isEmpty() || is == null) {
+      return minutes;
+    }
+    String[] here = is.toString().split(" ");
+    String[] of = size.get("of").toString().split(" ");
+    assertThat(List.of(here).subList(1, here.length)).isEqualTo(List.of(of).subList(1, of.length));
+    double exact = minutes * Double.parseDouble(here[0]) / Double.parseDouble(of[0]);
+    return (int) (exact < 20 ? Math.round(exact) : Math.round(exact / 5) * 5);
   }
 
   @ParameterizedTest
@@ -135,17 +156,19 @@ class YearAgainstHeadersTest {
         assertThat(line.times()).as(page).isCloseTo(times.get(), within(ONE_DOING));
         assertThat(line.minutes())
             .as(page)
-            .isCloseTo(line.times() * minutes(page, false), within(HAIR));
+            .isCloseTo(line.times() * minutes(page, false, boat(id).model().id()), within(HAIR));
         looked++;
       }
     }
     assertThat(looked).as("lines that were looked at").isPositive();
   }
 
-  @Test
-  void aRoundOfYearlyWorkTakesItsOwnMinutesAndThoseWithinIt() {
-    YearOfWork year = YearOfWork.of(Demo.upkeep(boat("a tarnwick-30 of 2017"), DAY), SEASONS);
-    Fitting fitting = new Fitting(boat("a tarnwick-30 of 2017"), DAY);
+  @ParameterizedTest
+  @ValueSource(strings = {"a tarnwick-30 of 2017", "a tarnwick-34 of 2017"})
+  void aRoundOfYearlyWorkTakesItsOwnMinutesAndThoseWithinIt(String id) {
+    YearOfWork year = YearOfWork.of(Demo.upkeep(boat(id), DAY), SEASONS);
+    Fitting fitting = new Fitting(boat(id), DAY);
+    String model = boat(id).model().id();
     int looked = 0;
     for (YearOfWork.Line line : year.lines()) {
       String page = line.work().id();
@@ -162,8 +185,8 @@ class YearAgainstHeadersTest {
                           timesByCalendar(each).filter(times -> times == 1).isPresent()
                               && HEADERS.get(each).get("look-again") == null);
       if (yearly) {
-        int sum = with.stream().mapToInt(each -> minutes(each, true)).sum();
-        assertThat(line.minutes()).as(page).isEqualTo(minutes(page, false) + sum);
+        int sum = with.stream().mapToInt(each -> minutes(each, true, model)).sum();
+        assertThat(line.minutes()).as(page).isEqualTo(minutes(page, false, model) + sum);
         looked++;
       }
     }

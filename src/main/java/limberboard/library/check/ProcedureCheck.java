@@ -2,12 +2,15 @@ package limberboard.library.check;
 
 import java.util.List;
 import java.util.Optional;
+import javax.measure.Quantity;
 import limberboard.library.page.Kind;
 import limberboard.library.page.MaterialUse;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
+import limberboard.library.page.Procedure.BoatSize;
 import limberboard.library.problem.Report;
 import limberboard.library.value.Amount;
+import limberboard.library.value.KnownUnit;
 import limberboard.library.value.Skill;
 
 /** Checks procedure pages. */
@@ -20,6 +23,7 @@ final class ProcedureCheck implements PageCheck<Procedure> {
     }
     WorkCheck work = new WorkCheck(names, report);
     work.minutes(procedure.minutes(), "/minutes");
+    procedure.minutesFor().ifPresent(size -> size(size, names, report));
     work.access(procedure.access(), "/access");
     work.tools(procedure.tools(), "/tools");
     work.cautions(procedure.cautions(), "/cautions");
@@ -41,6 +45,26 @@ final class ProcedureCheck implements PageCheck<Procedure> {
     for (int i = 0; i < materials.size(); i++) {
       new MaterialUseCheck(names, report, "/materials/" + i).check(materials.get(i));
     }
+  }
+
+  private static void size(BoatSize size, KnownNames names, Report report) {
+    names.measure(size.measure(), "/minutes-for/measure", report);
+    Quantity<?> of = size.of().quantity();
+    if (!(of.getValue().doubleValue() > 0)) {
+      report.error(
+          "/minutes-for/of", "is not more than nothing", "give what it measures on that boat");
+      return;
+    }
+    names.measured(size.measure()).stream()
+        .filter(known -> !known.getUnit().isCompatible(of.getUnit()))
+        .flatMap(known -> KnownUnit.ownOf(known).stream())
+        .findFirst()
+        .ifPresent(
+            unit ->
+                report.error(
+                    "/minutes-for/of",
+                    "is of another kind than what the models give for " + size.measure(),
+                    unit.symbol().isEmpty() ? "write a count" : "give it in " + unit.symbol()));
   }
 
   /** Checks one entry of a procedure's materials. */

@@ -5,6 +5,7 @@ import java.time.Period;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import limberboard.library.value.Amount;
 import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Interval;
 import limberboard.library.value.Outsider;
@@ -19,6 +20,7 @@ import limberboard.library.value.Work;
  * @param work what it does
  * @param skill who may do it
  * @param minutes the work itself, without access, 1 to 10 000
+ * @param minutesFor the size of boat that the minutes stand for, where they grow with the boat
  * @param access ids of what must be opened first
  * @param tools tools
  * @param materials materials and amounts
@@ -38,6 +40,7 @@ public record Procedure(
     @Required Work work,
     @Required Skill skill,
     @Required Integer minutes,
+    Optional<BoatSize> minutesFor,
     List<String> access,
     List<ToolUse> tools,
     List<MaterialUse> materials,
@@ -52,10 +55,12 @@ public record Procedure(
     List<String> ownerParts,
     List<SumUse> workings)
     implements Details {
-  private static final int MOST_MINUTES = 10_000;
+  /** The longest that work may take, in minutes. */
+  public static final int MOST_MINUTES = 10_000;
 
   /** Absent entries become empty ones. */
   public Procedure {
+    minutesFor = EmptyValues.optional(minutesFor);
     access = EmptyValues.list(access);
     tools = EmptyValues.list(tools);
     materials = EmptyValues.list(materials);
@@ -80,6 +85,37 @@ public record Procedure(
   public boolean isRound() {
     return !round.isEmpty();
   }
+
+  /** The same work with other minutes: its own, and those within a round. */
+  public Procedure taking(int own, List<RoundWork> within) {
+    return new Procedure(
+        work,
+        skill,
+        own,
+        Optional.empty(),
+        access,
+        tools,
+        materials,
+        cautions,
+        lookFor,
+        interval,
+        lookAgain,
+        resets,
+        before,
+        within,
+        appointment,
+        ownerParts,
+        workings);
+  }
+
+  /**
+   * The size of boat that minutes stand for. Those of another boat are in proportion: where the
+   * antifouled area is half, so are the minutes of painting it.
+   *
+   * @param measure the name under a model's {@code measures}
+   * @param of what it measures on the boat that the minutes stand for, more than nothing
+   */
+  public record BoatSize(@Required String measure, @Required Amount.Fixed of) {}
 
   /**
    * Work that belongs to a round.

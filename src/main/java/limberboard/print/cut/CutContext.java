@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import limberboard.boat.Fitting;
 import limberboard.boat.WorkCautions;
+import limberboard.boat.WorkMinutes;
 import limberboard.library.Library;
 import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
 import limberboard.library.value.Condition;
 import limberboard.print.page.Inline;
 import limberboard.words.Sentences;
@@ -40,6 +42,11 @@ public final class CutContext {
 
   QuantityWords quantities() {
     return quantities;
+  }
+
+  /** The work with the minutes that it takes on the boat. */
+  Page<Procedure> timed(Page<Procedure> page) {
+    return fitting.map(boat -> WorkMinutes.on(library, boat).of(page)).orElse(page);
   }
 
   /** The cautions of work on the boat. */

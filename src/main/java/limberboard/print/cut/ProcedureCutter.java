@@ -33,7 +33,8 @@ final class ProcedureCutter {
     this.way = new AccessPart(cutting);
   }
 
-  List<Part> cut(Page<Procedure> page) {
+  List<Part> cut(Page<Procedure> written) {
+    Page<Procedure> page = cutting.timed(written);
     Procedure procedure = page.details();
     boolean licensed = procedure.skill() == Skill.LICENSED;
     List<ToolUse> tools =

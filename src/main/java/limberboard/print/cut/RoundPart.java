@@ -48,7 +48,7 @@ record RoundPart(CutContext cutting) {
   }
 
   private Optional<Page<Procedure>> page(RoundWork work) {
-    return cutting.library().procedure(work.work());
+    return cutting.library().procedure(work.work()).map(cutting::timed);
   }
 
   private boolean fits(Page<Procedure> page) {

@@ -121,6 +121,7 @@ class CautionsStayTest {
             Work.MEND,
             skill,
             10,
+            null,
             List.of("cover-off"),
             List.of(new ToolUse("spanner", material)),
             List.of(use),
