@@ -22,6 +22,7 @@ import limberboard.library.value.Water;
  * @param hull hull number, greater than 0; {@link NotEntered#NO_HULL} when nobody knows it
  * @param built year of building
  * @param launched the day it first went afloat, from which its age counts
+ * @param bought the day its owner bought it from another; empty when it came new from the yard
  * @param use what it is used for
  * @param water where it lies
  * @param exposure how much weather it takes there
@@ -37,6 +38,7 @@ public record Boat(
     int hull,
     int built,
     Optional<LocalDate> launched,
+    Optional<LocalDate> bought,
     Use use,
     Water water,
     Exposure exposure,
@@ -49,6 +51,38 @@ public record Boat(
   public Boat {
     equipment = Collections.unmodifiableMap(new LinkedHashMap<>(equipment));
     log = List.copyOf(log);
+  }
+
+  /** A boat that came new from the yard, as far as anybody knows. */
+  public Boat(
+      String id,
+      String name,
+      Page<Model> model,
+      int hull,
+      int built,
+      Optional<LocalDate> launched,
+      Use use,
+      Water water,
+      Exposure exposure,
+      Map<String, String> equipment,
+      Optional<Season> season,
+      String note,
+      List<LogEntry> log) {
+    this(
+        id,
+        name,
+        model,
+        hull,
+        built,
+        launched,
+        Optional.empty(),
+        use,
+        water,
+        exposure,
+        equipment,
+        season,
+        note,
+        log);
   }
 
   /** Whether the boat has a file, and so can have a log. */
@@ -65,15 +99,34 @@ public record Boat(
   /** The same boat with another log. */
   public Boat with(List<LogEntry> entries) {
     return new Boat(
-        id, name, model, hull, built, launched, use, water, exposure, equipment, season, note,
-        entries);
+        id, name, model, hull, built, launched, bought, use, water, exposure, equipment, season,
+        note, entries);
+  }
+
+  /** The same boat, bought from another owner on a day. */
+  public Boat bought(LocalDate day) {
+    return new Boat(
+        id,
+        name,
+        model,
+        hull,
+        built,
+        launched,
+        Optional.of(day),
+        use,
+        water,
+        exposure,
+        equipment,
+        season,
+        note,
+        log);
   }
 
   /** The same boat in another folder. */
   public Boat named(String folder) {
     return new Boat(
-        folder, name, model, hull, built, launched, use, water, exposure, equipment, season, note,
-        log);
+        folder, name, model, hull, built, launched, bought, use, water, exposure, equipment, season,
+        note, log);
   }
 
   /** Whether a choice of equipment is fitted. */

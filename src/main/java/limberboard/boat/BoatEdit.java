@@ -28,6 +28,7 @@ final class BoatEdit {
           "hull",
           "built",
           "launched",
+          "bought",
           "use",
           "water",
           "exposure",
@@ -112,6 +113,7 @@ final class BoatEdit {
       case "hull" -> Optional.of(Integer.toString(boat.hull()));
       case "built" -> Optional.of(Integer.toString(boat.built()));
       case "launched" -> boat.launched().map(LogDay::write);
+      case "bought" -> boat.bought().map(LogDay::write);
       case "use" -> Optional.of(boat.use().word());
       case "water" -> Optional.of(boat.water().word());
       case "exposure" -> Optional.of(boat.exposure().word());

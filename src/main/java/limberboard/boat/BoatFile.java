@@ -20,6 +20,7 @@ import limberboard.library.value.Within;
  * @param hull hull number
  * @param built year
  * @param launched first day afloat
+ * @param bought the day its owner bought it from another
  * @param use what it is used for
  * @param water where it lies
  * @param exposure how much weather it takes there
@@ -33,6 +34,7 @@ record BoatFile(
     @Required Integer hull,
     @Required @Within(least = Limits.FIRST_YEAR, most = Limits.LAST_YEAR) Integer built,
     Optional<LocalDate> launched,
+    Optional<LocalDate> bought,
     Optional<Use> use,
     Optional<Water> water,
     Optional<Exposure> exposure,
@@ -43,6 +45,7 @@ record BoatFile(
   @SuppressWarnings("OptionalAssignedToNull")
   BoatFile {
     launched = launched == null ? Optional.empty() : launched;
+    bought = bought == null ? Optional.empty() : bought;
     use = use == null ? Optional.empty() : use;
     water = water == null ? Optional.empty() : water;
     exposure = exposure == null ? Optional.empty() : exposure;

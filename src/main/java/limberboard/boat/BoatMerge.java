@@ -51,6 +51,7 @@ record BoatMerge(Boat merged, List<String> clashes) {
               pick("hull", Boat::hull),
               pick("built", Boat::built),
               pick("launched", Boat::launched),
+              pick("bought", Boat::bought),
               pick("use", Boat::use),
               pick("water", Boat::water),
               pick("exposure", Boat::exposure),

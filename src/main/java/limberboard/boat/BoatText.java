@@ -1,5 +1,6 @@
 package limberboard.boat;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -80,6 +81,7 @@ final class BoatText {
             read.hull(),
             read.built(),
             read.launched(),
+            bought(read, reading),
             read.use().orElse(Use.PRIVATE),
             read.water().orElse(Water.SALT),
             read.exposure().orElse(Exposure.USUAL),
@@ -87,6 +89,21 @@ final class BoatText {
             read.season().map(season -> new Season(season.from(), season.to())),
             read.note(),
             List.of()));
+  }
+
+  /** The day she was bought, unless that cannot be. */
+  private static Optional<LocalDate> bought(BoatFile read, Reading reading) {
+    Optional<LocalDate> before =
+        read.bought().filter(day -> day.getYear() < read.built() || !LogDay.isYear(day.getYear()));
+    before.ifPresent(
+        day ->
+            reading.wrong(
+                "bought",
+                day + " lies before " + read.built() + ", the year she was built in",
+                "write the day on which you bought her, such as "
+                    + read.built()
+                    + "-10-03, or leave it out if she came new from the yard"));
+    return before.isPresent() ? Optional.empty() : read.bought();
   }
 
   /**

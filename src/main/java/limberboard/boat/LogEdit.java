@@ -107,7 +107,7 @@ record LogEdit(String name, LogText was) {
   private Optional<Problem> narrow(List<String> columns) {
     for (String column : columns.subList(was.columns().size(), columns.size())) {
       Optional<Typed.Bad<String>> bad =
-          column.equals(LogWords.OF) ? Optional.empty() : LogCount.name(column).bad();
+          LogWords.isNamed(column) ? Optional.empty() : LogCount.name(column).bad();
       if (bad.isPresent()) {
         return Optional.of(
             Problem.error(name, 1, column, bad.get().wrong(), bad.get().right() + NOTHING_WRITTEN));

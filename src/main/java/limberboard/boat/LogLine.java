@@ -58,6 +58,12 @@ final class LogLine {
         uses.put(column, counted.good().orElseThrow());
       }
     }
+    String how = cell(columns, row, LogWords.KNOWN_BY);
+    Optional<Typed<HowKnown>> known =
+        how.isBlank() ? Optional.empty() : Optional.of(HowKnown.read(how));
+    if (known.isPresent() && known.get() instanceof Typed.Bad<HowKnown> bad) {
+      return new Unusable(LogWords.KNOWN_BY, bad.wrong(), bad.right());
+    }
     double reading = hours.good().orElseThrow();
     return new Says(
         new LogEntry(
@@ -67,6 +73,7 @@ final class LogLine {
             uses,
             LogNote.plain(cell(columns, row, LogWords.NOTE)),
             Optional.of(cell(columns, row, LogWords.OF).strip()).filter(id -> !id.isEmpty()),
+            known.flatMap(Typed::good),
             row.line()));
   }
 
@@ -108,6 +115,7 @@ final class LogLine {
   static List<String> further(LogEntry entry) {
     List<String> further = new ArrayList<>(entry.uses().keySet().stream().sorted().toList());
     entry.of().ifPresent(of -> further.add(LogWords.OF));
+    entry.known().ifPresent(how -> further.add(LogWords.KNOWN_BY));
     return further;
   }
 
@@ -123,6 +131,7 @@ final class LogLine {
       case LogWords.WORK -> entry.work();
       case LogWords.NOTE -> LogNote.plain(entry.note());
       case LogWords.OF -> entry.of().orElse("");
+      case LogWords.KNOWN_BY -> entry.known().map(HowKnown::written).orElse("");
       case LogWords.ENGINE_HOURS ->
           entry.engineHours().isPresent() ? LogHours.write(entry.engineHours().getAsDouble()) : "";
       default -> entry.uses().containsKey(column) ? LogCount.write(entry.uses().get(column)) : "";

@@ -9,6 +9,7 @@ public final class LogWords {
   static final String ENGINE_HOURS = "engine-hours";
   static final String NOTE = "note";
   static final String OF = "of";
+  static final String KNOWN_BY = "known-by";
 
   /** The columns that every log has, in the order in which a new file has them. */
   static final List<String> COLUMNS = List.of(DATE, WORK, ENGINE_HOURS, NOTE);
@@ -19,6 +20,11 @@ public final class LogWords {
    * Whether a column counts uses, which is what every column does that has no meaning of its own.
    */
   static boolean countsUses(String column) {
-    return !COLUMNS.contains(column) && !column.equals(OF);
+    return !COLUMNS.contains(column) && !isNamed(column);
+  }
+
+  /** Whether a column that not every log has has a meaning of its own. */
+  static boolean isNamed(String column) {
+    return column.equals(OF) || column.equals(KNOWN_BY);
   }
 }

@@ -74,7 +74,9 @@ public final class UpkeepCalendar {
       lines.add("Work for the yard.");
     }
     lines.add(
-        due.runsOut().map(day -> "Runs out on " + day + ": ").orElse("No day can be told: ")
+        due.lastDay()
+                .map(day -> "Runs out on " + day + ": ")
+                .orElse(due.isKnown() ? "No day can be told: " : "Not known, look first: ")
             + due.why().said()
             + ".");
     due.phase().ifPresent(phase -> lines.add("Done " + PhaseWords.of(phase) + "."));

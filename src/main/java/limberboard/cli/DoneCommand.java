@@ -268,7 +268,7 @@ final class DoneCommand implements Callable<Integer> {
     String did = undo ? "Taken out of the log: " : "Written into the log: ";
     session.out().println(did + entry.date() + " " + said(entry));
     for (Due due : next) {
-      String day = due.runsOut().map(on -> " by " + on).orElse("");
+      String day = due.lastDay().map(on -> " by " + on).orElse("");
       session.out().println("Next: " + due.title() + day + " (" + due.why().said() + ")");
     }
   }

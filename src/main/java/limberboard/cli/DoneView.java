@@ -21,7 +21,7 @@ record DoneView(
   record NextView(String id, String title, Optional<String> runsOut, String why) {
     static NextView of(Due due) {
       return new NextView(
-          due.id(), due.title(), due.runsOut().map(Object::toString), due.why().said());
+          due.id(), due.title(), due.lastDay().map(Object::toString), due.why().said());
     }
   }
 

@@ -41,7 +41,7 @@ final class DueText {
             + (upkeep.seasons().areAssumed() ? "; assumed, her file gives no season" : ""));
     questions.forEach(question -> out.println("Please look: " + question));
     cautions(upkeep, coming);
-    List.of(Group.OVERDUE, Group.THIS_SEASON, Group.UNKNOWN, Group.OPTIONAL)
+    List.of(Group.OVERDUE, Group.NOT_KNOWN, Group.THIS_SEASON, Group.UNKNOWN, Group.OPTIONAL)
         .forEach(each -> group(each.heading(), upkeep.of(each)));
     appointments(upkeep.appointments());
     if (coming) {
@@ -74,10 +74,11 @@ final class DueText {
     long lines = due.stream().filter(each -> each.round().isEmpty()).count();
     int minutes = due.stream().mapToInt(Due::ownerMinutes).sum();
     out.println(title + " (" + lines + "; " + Minutes.forWhom(minutes) + ")");
+    due.get(0).group().meaning().ifPresent(meaning -> out.println("  " + meaning));
     for (Due each : due) {
       out.printf(
           "  %-10s  %s%s (%s%s)%n",
-          each.runsOut().map(Object::toString).orElse("?"),
+          each.lastDay().map(Object::toString).orElse(each.isKnown() ? "?" : "not known"),
           each.round().isPresent() ? "  with it: " : "",
           each.title(),
           Minutes.words(each.ownerMinutes()),

@@ -112,7 +112,7 @@ record DueView(
           due.need().word(),
           due.round().map(InRound::round),
           lower(due.group()),
-          due.runsOut().map(Object::toString),
+          due.lastDay().map(Object::toString),
           due.plan().toString(),
           due.phase().map(Phase::word),
           SinceView.of(due.since()),

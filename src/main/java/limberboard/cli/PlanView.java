@@ -68,7 +68,7 @@ record PlanView(
           work.title(),
           work.need().word(),
           work.consequence().word(),
-          work.runsOut().map(Object::toString),
+          work.lastDay().map(Object::toString),
           work.phase().map(Phase::word),
           work.appointment().map(with -> with.with().word()),
           work.appointment().map(with -> work.book().toString()));

@@ -12,6 +12,7 @@ import limberboard.library.value.Consequence;
 import limberboard.library.value.Interval;
 import limberboard.library.value.Need;
 import limberboard.library.value.Phase;
+import limberboard.library.value.Work;
 
 /**
  * One piece of recurring or following-up work on a boat, as it stands on a day.
@@ -21,7 +22,8 @@ import limberboard.library.value.Phase;
  * @param after of a look again, the work that it follows
  * @param group how urgent it is
  * @param since from when the interval runs
- * @param runsOut the last day within it; empty when the log does not tell
+ * @param runsOut the last day within it, for reckoning on; empty when the log does not tell; see
+ *     {@link #lastDay}
  * @param plan the day to do it: the nearest on which the boat is so that it can be done
  * @param phase when in the boat's year it is done, if the page says
  * @param season the year of the season to whose work it belongs
@@ -48,10 +50,14 @@ public record Due(
     Why why,
     Optional<InRound> round,
     List<Due> with) {
-  /** Gravest consequence first, then what is needed most, then what runs out first. */
+  /**
+   * Gravest consequence first, then what is needed most, then what runs out first; of what is not
+   * known, looks before what they are to tell about.
+   */
   static final Comparator<Due> MATTERS_FIRST =
       Comparator.comparing(Due::group)
           .thenComparing(Due::consequence)
+          .thenComparing(each -> each.group() == Group.NOT_KNOWN && !each.isLook())
           .thenComparing(Due::need)
           .thenComparing(each -> each.runsOut().orElse(LocalDate.MAX))
           .thenComparing(Due::id);
@@ -66,6 +72,11 @@ public record Due(
   public enum Group {
     /** Its interval is over: its last day is today or gone. */
     OVERDUE("Overdue"),
+    /**
+     * Not in the log of a boat that was bought, where it would have run out before that: nobody
+     * knows whether it was done.
+     */
+    NOT_KNOWN("Not known: look first"),
     /** To be done for or in this season, or the coming one while the boat is laid up. */
     THIS_SEASON("This season"),
     /** Over, or for this season, but left to whoever likes to do it. */
@@ -74,6 +85,11 @@ public record Due(
     COMING("Coming after this season"),
     /** The log does not tell: it lacks readings. */
     UNKNOWN("The log does not tell");
+
+    private static final String MEANING =
+        "Not in the log, and counted from new its time was over before she was bought. That does"
+            + " not say that it is overdue, only that nobody knows: look, what can hurt first, and"
+            + " log what you find.";
 
     private final String heading;
 
@@ -85,16 +101,42 @@ public record Due(
     public String heading() {
       return heading;
     }
+
+    /** What the heading means, where that is not plain. */
+    public Optional<String> meaning() {
+      return this == NOT_KNOWN ? Optional.of(MEANING) : Optional.empty();
+    }
   }
 
-  /** Whether its last day is gone, or is this one. */
+  /** Whether its last day is known, and is gone or is this one. */
   public boolean isOver(LocalDate on) {
-    return runsOut.filter(last -> !last.isAfter(on)).isPresent();
+    return lastDay().filter(last -> !last.isAfter(on)).isPresent();
   }
 
-  /** Whether it is over or for this season, and not left to whoever likes to do it. */
+  /**
+   * Whether it is over, for this season or not known whether it was ever done, and not left to
+   * whoever likes to do it.
+   */
   boolean isNow() {
-    return group == Group.OVERDUE || group == Group.THIS_SEASON;
+    return group == Group.OVERDUE || group == Group.NOT_KNOWN || group == Group.THIS_SEASON;
+  }
+
+  /** Whether it is known when it was done, or that the boat was new then. */
+  public boolean isKnown() {
+    return since.isKnown();
+  }
+
+  /** Whether it is a look at something, and changes nothing. */
+  public boolean isLook() {
+    return work.details().work() == Work.INSPECT;
+  }
+
+  /**
+   * The last day within its interval, as an owner can be told it: none for what nobody knows when
+   * it was done.
+   */
+  public Optional<LocalDate> lastDay() {
+    return isKnown() ? runsOut : Optional.empty();
   }
 
   /** As {@link WorkId#text}. */

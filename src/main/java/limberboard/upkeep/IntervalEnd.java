@@ -8,12 +8,17 @@ import java.util.Optional;
  * When an interval that began on a day is over.
  *
  * @param day the last day within it; empty when only a count ends it and the log does not tell
+ * @param ranOut the same without waiting for the boat to be launched or laid up
  * @param limits all that ends it
  * @param deciding the one that comes first; empty when none can be told
  * @param waits why the day is later than the limit alone would have it
  */
 public record IntervalEnd(
-    Optional<LocalDate> day, List<Limit> limits, Optional<Limit> deciding, Waits waits) {
+    Optional<LocalDate> day,
+    Optional<LocalDate> ranOut,
+    List<Limit> limits,
+    Optional<Limit> deciding,
+    Waits waits) {
   /** Copies the list. */
   public IntervalEnd {
     limits = List.copyOf(limits);

@@ -14,7 +14,7 @@ import limberboard.library.value.Interval;
 /** What a boat's log tells of when work was last done. Immutable. */
 final class LoggedWork {
   private final Map<String, LocalDate> first = new HashMap<>();
-  private final Map<String, LocalDate> last = new HashMap<>();
+  private final Map<String, LogEntry> last = new HashMap<>();
   private final Map<String, IntervalStart> reset = new HashMap<>();
   private final LocalDate isNew;
 
@@ -28,23 +28,24 @@ final class LoggedWork {
     this.isNew = isNew;
     for (LogEntry entry : log) {
       first.putIfAbsent(entry.work(), entry.date());
-      last.put(entry.work(), entry.date());
+      last.put(entry.work(), entry);
     }
     last.forEach(
-        (work, date) ->
+        (work, entry) ->
             library
                 .procedure(work)
-                .ifPresent(page -> page.details().resets().forEach(id -> reset(id, work, date))));
+                .ifPresent(page -> page.details().resets().forEach(id -> reset(id, entry))));
   }
 
-  private void reset(String id, String by, LocalDate date) {
-    IntervalStart since = new IntervalStart(date, IntervalStart.Origin.RESET, by);
+  private void reset(String id, LogEntry by) {
+    IntervalStart since =
+        new IntervalStart(by.date(), IntervalStart.Origin.RESET, by.work(), by.known());
     reset.merge(id, since, (a, b) -> later(a, b));
   }
 
   /** When work was last done, if it stands in the log. */
   Optional<LocalDate> lastDone(String id) {
-    return Optional.ofNullable(last.get(id));
+    return Optional.ofNullable(last.get(id)).map(LogEntry::date);
   }
 
   /** From when the interval runs; empty while it waits for an event. */
@@ -60,12 +61,16 @@ final class LoggedWork {
       return Optional.empty();
     }
     IntervalStart since =
-        lastDone(page.id())
-            .map(date -> new IntervalStart(date, IntervalStart.Origin.DONE, page.id()))
+        Optional.ofNullable(last.get(page.id()))
+            .map(LoggedWork::done)
             .orElseGet(() -> new IntervalStart(isNew, IntervalStart.Origin.NEW, ""));
     IntervalStart resetBy = reset.get(page.id());
     since = resetBy == null ? since : later(since, resetBy);
     return Optional.of(event.isPresent() ? later(since, event.get()) : since);
+  }
+
+  private static IntervalStart done(LogEntry entry) {
+    return new IntervalStart(entry.date(), IntervalStart.Origin.DONE, entry.work(), entry.known());
   }
 
   /** The later of two; the first when both are of the same day. */

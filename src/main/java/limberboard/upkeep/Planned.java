@@ -35,6 +35,11 @@ public record Planned(
     return new Planned(which, work, after, day, runsOut, phase, season, why, Optional.of(in));
   }
 
+  /** The last day within its interval; none for what nobody knows when it was done. */
+  public Optional<LocalDate> lastDay() {
+    return why instanceof Why.NotKnown ? Optional.empty() : Optional.of(runsOut);
+  }
+
   /** As {@link Due#ownNeed}. */
   Need need() {
     return Due.needed(work, after);

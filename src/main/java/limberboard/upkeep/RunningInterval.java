@@ -46,6 +46,10 @@ final class RunningInterval {
 
   /** Why it is over when it is. */
   Why why(IntervalStart since, IntervalEnd end, Library library) {
+    if (!since.isKnown()) {
+      LocalDate bought = calendar.fitting().boat().bought().orElse(since.date());
+      return new Why.NotKnown(bought, page.details().work(), end, rhythm.changes());
+    }
     String by =
         library
             .procedure(since.by())
@@ -62,7 +66,7 @@ final class RunningInterval {
             .filter(limit -> limit.last().isPresent())
             .min(Comparator.comparing(limit -> limit.last().orElseThrow()));
     if (deciding.isEmpty()) {
-      return new IntervalEnd(Optional.empty(), limits, deciding, Waits.NOT);
+      return new IntervalEnd(Optional.empty(), Optional.empty(), limits, deciding, Waits.NOT);
     }
     LocalDate earliest = base.plusDays(1);
     LocalDate day = later(deciding.get().last().orElseThrow(), earliest);
@@ -73,7 +77,11 @@ final class RunningInterval {
     }
     LocalDate rested = rested(day);
     return new IntervalEnd(
-        Optional.of(rested), limits, deciding, rested.isAfter(day) ? restsFor() : waits);
+        Optional.of(rested),
+        Optional.of(day),
+        limits,
+        deciding,
+        rested.isAfter(day) ? restsFor() : waits);
   }
 
   private Waits restsFor() {

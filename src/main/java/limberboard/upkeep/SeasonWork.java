@@ -31,14 +31,7 @@ public record SeasonWork(AfloatSeason season, List<Planned> planned, List<Due> n
     for (Planned each : planned) {
       Phase phase = phase(each.phase(), each.work(), each.day());
       if (phases.contains(phase) && seen.add(each.which())) {
-        tasks.add(
-            new Task(
-                each.work(),
-                phase,
-                why(each),
-                Optional.of(each.runsOut()),
-                each.round(),
-                List.of()));
+        tasks.add(new Task(each.work(), phase, why(each), each.lastDay(), each.round(), List.of()));
       }
     }
     return List.copyOf(tasks);
@@ -52,8 +45,8 @@ public record SeasonWork(AfloatSeason season, List<Planned> planned, List<Due> n
                 new Task(
                     due.work(),
                     phase(due.phase(), due.work(), due.plan()),
-                    due.runsOut().<Why>map(day -> new Why.NotYet(day, due.why())).orElse(due.why()),
-                    due.runsOut()))
+                    due.lastDay().<Why>map(day -> new Why.NotYet(day, due.why())).orElse(due.why()),
+                    due.lastDay()))
         .filter(task -> phases.contains(task.phase()))
         .toList();
   }

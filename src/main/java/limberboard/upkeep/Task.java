@@ -54,6 +54,11 @@ public record Task(
         + with.stream().mapToInt(Task::minutes).sum();
   }
 
+  /** It, and of a round all that is done with it. */
+  public Stream<Task> all() {
+    return Stream.concat(Stream.of(this), with.stream());
+  }
+
   /** Its page, and of a round the pages of what is done with it. */
   public List<Page<Procedure>> pages() {
     return Stream.concat(Stream.of(work), with.stream().map(Task::work)).toList();

@@ -144,6 +144,8 @@ final class TimeLineMaker {
     List<String> notes = new ArrayList<>();
     if (overdue) {
       notes.add("overdue");
+    } else if (!isKnown(which)) {
+      notes.add("not known: look first");
     }
     if (often) {
       notes.add(rhythm(first, bySeason));
@@ -156,6 +158,10 @@ final class TimeLineMaker {
         overdue,
         often ? List.of() : all.stream().map(Planned::day).toList(),
         often ? runs(bySeason) : List.of());
+  }
+
+  private boolean isKnown(WorkId which) {
+    return Optional.ofNullable(due.get(which)).filter(each -> !each.isKnown()).isEmpty();
   }
 
   private List<Run> runs(Map<Integer, List<Planned>> bySeason) {

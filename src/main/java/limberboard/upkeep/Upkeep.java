@@ -31,12 +31,14 @@ public final class Upkeep {
   private final LoggedWork history;
   private final FollowUps followUps;
   private final Rounds rounds;
+  private final Optional<LocalDate> bought;
   private final List<Due> all;
 
   private Upkeep(Library library, Fitting fitting) {
     this.library = library;
     WorkMinutes minutes = WorkMinutes.on(library, fitting);
     this.calendar = BoatCalendar.of(fitting);
+    this.bought = fitting.boat().bought().filter(day -> !day.isAfter(fitting.on()));
     this.windows = new PhaseWindows(calendar.seasons());
     this.history = new LoggedWork(calendar.log(), library, fitting.boat().ageFrom());
     this.followUps = new FollowUps(library, minutes, calendar.log(), fitting.on());
@@ -88,7 +90,22 @@ public final class Upkeep {
   }
 
   private Due due(RunningInterval each, IntervalStart since) {
-    IntervalEnd runsOut = each.from(since.date());
+    return due(each, asKnown(since, each.from(since.date())), each.from(since.date()));
+  }
+
+  /**
+   * What counts from new and ran out before the boat was bought, nobody knows to have been done.
+   */
+  private IntervalStart asKnown(IntervalStart since, IntervalEnd end) {
+    boolean notKnown =
+        since.origin() == IntervalStart.Origin.NEW
+            && end.waits() != IntervalEnd.Waits.FOR_LAYING_UP
+            && bought.isPresent()
+            && end.ranOut().filter(bought.get()::isAfter).isPresent();
+    return notKnown ? since.notKnown() : since;
+  }
+
+  private Due due(RunningInterval each, IntervalStart since, IntervalEnd runsOut) {
     LocalDate plan =
         runsOut
             .day()
@@ -99,7 +116,7 @@ public final class Upkeep {
         new WorkId(each.page().id(), false),
         each.page(),
         Optional.empty(),
-        group(runsOut.day(), season),
+        since.isKnown() ? group(runsOut.day(), season) : Group.NOT_KNOWN,
         since,
         runsOut.day(),
         plan,
@@ -167,8 +184,9 @@ public final class Upkeep {
   }
 
   /**
-   * All of it: overdue first, then what is for this season, and of each the gravest first, then
-   * what is needed most, then what runs out first. After each round stands what is done with it.
+   * All of it: overdue first, then what is not known, then what is for this season, and of each the
+   * gravest first, then what is needed most, then what runs out first. After each round stands what
+   * is done with it.
    */
   public List<Due> all() {
     return all;

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import limberboard.library.value.Work;
 import limberboard.upkeep.IntervalEnd.Waits;
 import limberboard.words.Sentences;
 import limberboard.words.TimeWords;
@@ -65,15 +66,16 @@ public sealed interface Why {
     }
 
     private String since(Function<LocalDate, String> day) {
-      String on = day.apply(since.date());
+      String on = since.known().map(how -> how.day(since.date())).orElse(day.apply(since.date()));
+      String told = since.known().map(how -> " (" + how.from().sentence() + ")").orElse("");
       return switch (since.origin()) {
-        case DONE -> " since " + on;
-        case RESET, EVENT -> " since " + Sentences.quoted(by) + " on " + on;
-        case NEW -> " since she was new on " + on + ", not in the log";
+        case DONE -> " since " + on + told;
+        case RESET, EVENT -> " since " + Sentences.quoted(by) + " on " + on + told;
+        case NEW, NOT_KNOWN -> " since she was new on " + on + ", not in the log";
       };
     }
 
-    private static String length(Limit limit) {
+    static String length(Limit limit) {
       if (limit instanceof Limit.Calendar calendar) {
         return TimeWords.period(calendar.every());
       } else if (limit instanceof Limit.SeasonsAfloat afloat) {
@@ -105,6 +107,40 @@ public sealed interface Why {
       return "the log has too few readings of "
           + what.orElse("what ends it")
           + " to tell; log one with its date";
+    }
+  }
+
+  /**
+   * Nobody knows when it was done: it is not in the log, and counted from new it would have been
+   * over before the boat was bought.
+   *
+   * @param bought when she was bought
+   * @param work what the work does
+   * @param end when and how it ends, counted from new
+   * @param changes what shortened or lengthened it
+   */
+  record NotKnown(LocalDate bought, Work work, IntervalEnd end, List<String> changes)
+      implements Why {
+    /** Copies the list. */
+    public NotKnown {
+      changes = List.copyOf(changes);
+    }
+
+    @Override
+    public String said(Function<LocalDate, String> day) {
+      List<String> parts = new ArrayList<>();
+      end.deciding().map(Runs::length).ifPresent(parts::add);
+      parts.addAll(changes);
+      parts.add("last done not known, bought on " + day.apply(bought) + ": " + advice());
+      return String.join("; ", parts);
+    }
+
+    private String advice() {
+      return switch (work) {
+        case INSPECT -> "look now";
+        case RENEW -> "find its date or ask, and log that; otherwise renew it";
+        case SERVICE, MEND -> "look or ask, and log that; otherwise do it";
+      };
     }
   }
 

@@ -113,7 +113,10 @@ class EveryOutputTest {
   }
 
   private static Stream<Fitting> boats() {
-    return workspace.boats().stream().map(boat -> new Fitting(boat, ON));
+    Boat known = workspace.boat("whimbrel").orElseThrow();
+    Boat bought = known.with(List.of()).bought(ON.minusMonths(5));
+    return Stream.concat(workspace.boats().stream(), Stream.of(bought))
+        .map(boat -> new Fitting(boat, ON));
   }
 
   /** That an output names cautions: each by its title. */

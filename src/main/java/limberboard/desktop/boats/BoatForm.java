@@ -87,6 +87,7 @@ final class BoatForm extends JPanel {
     text(Field.HULL, "");
     text(Field.BUILT, "2016");
     text(Field.LAUNCHED, "20 May 2016, if known");
+    text(Field.BOUGHT, "3 Oct 2026; empty if new from the yard");
     facts.line(Field.USE.label(), use.control(), use);
     facts.line(Field.WATER.label(), water.control(), water);
     facts.line(Field.EXPOSURE.label(), exposure.control(), exposure);

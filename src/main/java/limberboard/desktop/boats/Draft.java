@@ -50,6 +50,7 @@ public record Draft(Map<Field, String> texts, Map<String, String> equipment) {
     texts.put(Field.HULL, Integer.toString(boat.hull()));
     texts.put(Field.BUILT, Integer.toString(boat.built()));
     texts.put(Field.LAUNCHED, boat.launched().map(DayText::written).orElse(""));
+    texts.put(Field.BOUGHT, boat.bought().map(DayText::written).orElse(""));
     texts.put(Field.USE, boat.use().word());
     texts.put(Field.WATER, boat.water().word());
     texts.put(Field.EXPOSURE, boat.exposure().word());

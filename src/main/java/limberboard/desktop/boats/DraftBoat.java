@@ -34,6 +34,7 @@ final class DraftBoat {
         draft.number(Field.HULL).orElseThrow(),
         draft.number(Field.BUILT).orElseThrow(),
         DayText.withYear(draft.text(Field.LAUNCHED)),
+        DayText.withYear(draft.text(Field.BOUGHT)),
         use(draft.text(Field.USE)),
         water(draft.text(Field.WATER)),
         exposure(draft.text(Field.EXPOSURE)),

@@ -18,9 +18,10 @@ import limberboard.words.DayText;
  *
  * @param library the models
  * @param boats the boats there are
+ * @param today the day that it is
  * @param own id of the boat that is being changed; empty for a new one
  */
-record DraftCheck(Library library, List<Boat> boats, Optional<String> own) {
+record DraftCheck(Library library, List<Boat> boats, LocalDate today, Optional<String> own) {
   private static final int LONGEST_NAME = 60;
 
   /** Field to what is wrong with it; empty when everything can be saved. */
@@ -34,6 +35,7 @@ record DraftCheck(Library library, List<Boat> boats, Optional<String> own) {
     hull(draft, model).ifPresent(wrong -> problems.put(Field.HULL, wrong));
     built(draft, model).ifPresent(wrong -> problems.put(Field.BUILT, wrong));
     launched(draft).ifPresent(wrong -> problems.put(Field.LAUNCHED, wrong));
+    bought(draft).ifPresent(wrong -> problems.put(Field.BOUGHT, wrong));
     season(draft, problems);
     return problems;
   }
@@ -102,6 +104,26 @@ record DraftCheck(Library library, List<Boat> boats, Optional<String> own) {
         .number(Field.BUILT)
         .filter(year -> day.get().getYear() < year)
         .map(year -> "A boat built in " + year + " was not afloat before that.");
+  }
+
+  private Optional<String> bought(Draft draft) {
+    String text = draft.text(Field.BOUGHT);
+    if (text.isBlank()) {
+      return Optional.empty();
+    }
+    Optional<LocalDate> day = DayText.withYear(text);
+    if (day.isEmpty()) {
+      return Optional.of(
+          "Write the day as 3 Oct 2026 or 2026-10-03, or leave it empty if she came new from the"
+              + " yard.");
+    }
+    if (day.get().isAfter(today)) {
+      return Optional.of("That lies in the future; write the day on which she became yours.");
+    }
+    return draft
+        .number(Field.BUILT)
+        .filter(year -> day.get().getYear() < year)
+        .map(year -> "A boat built in " + year + " was not sold on before that.");
   }
 
   private static void season(Draft draft, Map<Field, String> problems) {

@@ -86,7 +86,8 @@ public final class EditedBoat {
   }
 
   private Map<Field, String> allProblems() {
-    return new DraftCheck(session.library(), session.workspace().boats(), original.map(Boat::id))
+    return new DraftCheck(
+            session.library(), session.workspace().boats(), session.today(), original.map(Boat::id))
         .problems(draft());
   }
 

@@ -12,6 +12,8 @@ public enum Field {
   BUILT("Built in"),
   /** The day it first went afloat. */
   LAUNCHED("Launched on"),
+  /** The day its owner bought it from another. */
+  BOUGHT("Bought on"),
   /** What it is used for. */
   USE("Used for"),
   /** Where it lies. */

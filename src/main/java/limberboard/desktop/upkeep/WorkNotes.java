@@ -7,7 +7,6 @@ import limberboard.boat.LogEntry;
 import limberboard.desktop.upkeep.state.DueWords;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.upkeep.Due;
-import limberboard.words.DayText;
 
 /**
  * What is known of one piece of work on the chosen boat, for somebody who reads its page: when it
@@ -78,7 +77,7 @@ public final class WorkNotes {
   }
 
   private static String worded(LogEntry entry) {
-    return DayText.written(entry.date())
-        + (entry.note().isBlank() ? "" : " (" + entry.note() + ")");
+    String how = entry.known().map(known -> ", " + known.from().sentence()).orElse("");
+    return entry.day() + how + (entry.note().isBlank() ? "" : " (" + entry.note() + ")");
   }
 }

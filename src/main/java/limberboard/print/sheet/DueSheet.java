@@ -38,7 +38,7 @@ import limberboard.words.SkillWords;
  */
 public final class DueSheet {
   private static final List<Group> NOW =
-      List.of(Group.OVERDUE, Group.THIS_SEASON, Group.UNKNOWN, Group.OPTIONAL);
+      List.of(Group.OVERDUE, Group.NOT_KNOWN, Group.THIS_SEASON, Group.UNKNOWN, Group.OPTIONAL);
 
   /** How much of a sheet the words above the drawing take, with some room to spare. */
   private static final double ABOVE = 250;
@@ -136,14 +136,14 @@ public final class DueSheet {
   private static Part group(Group group, Upkeep upkeep) {
     List<Due> all = upkeep.of(group);
     List<List<List<Inline>>> rows = all.stream().map(due -> row(due, upkeep)).toList();
-    return new Part(
-        Part.Role.DUE,
-        group.heading() + " (" + all.size() + ")",
-        List.of(
-            new Block.Table(
-                List.of(Side.LEFT, Side.LEFT, Side.LEFT),
-                List.of(Inline.text("What"), Inline.text("Runs out"), Inline.text("Why")),
-                rows)));
+    List<Block> blocks = new ArrayList<>();
+    group.meaning().map(Block.Paragraph::of).ifPresent(blocks::add);
+    blocks.add(
+        new Block.Table(
+            List.of(Side.LEFT, Side.LEFT, Side.LEFT),
+            List.of(Inline.text("What"), Inline.text("Runs out"), Inline.text("Why")),
+            rows));
+    return new Part(Part.Role.DUE, group.heading() + " (" + all.size() + ")", blocks);
   }
 
   private static List<List<Inline>> row(Due due, Upkeep upkeep) {
@@ -159,9 +159,9 @@ public final class DueSheet {
     Cautions.titles(upkeep.cautions(due.work()))
         .ifPresent(names -> what.add(new Inline.Text(". Caution: " + names)));
     String day =
-        due.runsOut()
+        due.lastDay()
             .map(last -> (due.estimated() ? "about " : "") + DayWords.of(last))
-            .orElse("?");
+            .orElse(due.isKnown() ? "?" : "not known");
     return List.of(what, Inline.text(day), Inline.text(why(due)));
   }
 

@@ -10,6 +10,7 @@ import limberboard.library.page.Model.Access;
 import limberboard.library.page.Model.Zone;
 import limberboard.library.value.Phase;
 import limberboard.library.value.Skill;
+import limberboard.upkeep.Why;
 import limberboard.upkeep.list.ListKind;
 import limberboard.upkeep.list.ListLine;
 import limberboard.upkeep.list.ListPart;
@@ -84,6 +85,9 @@ public final class ListWords {
         .due()
         .map(day -> (day.isBefore(on) ? "Overdue since " : "Due ") + DayWords.of(day))
         .ifPresent(facts::add);
+    if (line.task().why() instanceof Why.NotKnown) {
+      facts.add("Not known when last done");
+    }
     line.moved()
         .ifPresent(moved -> facts.add("Only now, since “" + moved.after() + "” comes before it"));
     return facts;

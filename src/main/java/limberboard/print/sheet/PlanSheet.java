@@ -211,7 +211,9 @@ public final class PlanSheet {
         Inline.text(
             ", "
                 + Minutes.words(undone.work().minutes())
-                + undone.work().runsOut().map(day -> ", due " + DayWords.of(day)).orElse("")
+                + (undone.work().isNotKnown()
+                    ? ", not known when last done"
+                    : undone.work().lastDay().map(day -> ", due " + DayWords.of(day)).orElse(""))
                 + why));
     return line;
   }

@@ -1,7 +1,10 @@
 package limberboard.upkeep.list;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,11 +12,14 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import limberboard.library.check.Circles;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.problem.Problem;
+import limberboard.library.value.Work;
 import limberboard.upkeep.Task;
+import limberboard.upkeep.Why;
 
 /**
  * What comes before what among the work of one list. Pages that run in a circle, or name
@@ -45,6 +51,42 @@ final class Order {
             after.stream()
                 .filter(each -> !circleOf.getOrDefault(id, new TreeSet<>()).contains(each))
                 .forEach(each -> add(id, each)));
+    Set<String> looks =
+        tasks.stream()
+            .flatMap(task -> task.pages().stream())
+            .filter(page -> page.details().work() == Work.INSPECT)
+            .map(Page::id)
+            .collect(Collectors.toSet());
+    tasks.forEach(task -> lookFirst(task, lineOf, looks));
+  }
+
+  /**
+   * What nobody knows when it was done is looked at before it is renewed: by the inspection that
+   * the renewal would make needless. What the pages say comes first where that contradicts it.
+   */
+  private void lookFirst(Task task, Map<String, String> lineOf, Set<String> looks) {
+    String renewal = task.work().id();
+    task.all()
+        .filter(each -> each.why() instanceof Why.NotKnown)
+        .flatMap(each -> each.work().details().resets().stream())
+        .filter(looks::contains)
+        .map(lineOf::get)
+        .filter(look -> !isBefore(renewal, look))
+        .forEach(look -> add(look, renewal));
+  }
+
+  /** Whether the one comes before the other, directly or not, or is the same. */
+  private boolean isBefore(String first, String second) {
+    Deque<String> open = new ArrayDeque<>(List.of(first));
+    Set<String> seen = new HashSet<>(open);
+    while (!open.isEmpty()) {
+      String next = open.pop();
+      if (next.equals(second)) {
+        return true;
+      }
+      later(next).stream().filter(seen::add).forEach(open::push);
+    }
+    return false;
   }
 
   private void add(String first, String second) {

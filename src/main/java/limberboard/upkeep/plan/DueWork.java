@@ -79,9 +79,19 @@ public record DueWork(List<Due> dues, Optional<Phase> phase) {
     return appointment().flatMap(Appointment::book).orElse(Period.ZERO);
   }
 
-  /** The first last day; empty when the log does not tell. */
+  /** The first last day, for reckoning on; see {@link #lastDay}. */
   public Optional<LocalDate> runsOut() {
     return all().stream().map(Due::runsOut).flatMap(Optional::stream).min(LocalDate::compareTo);
+  }
+
+  /** The first last day that is known; of what nobody knows when it was done none. */
+  public Optional<LocalDate> lastDay() {
+    return all().stream().map(Due::lastDay).flatMap(Optional::stream).min(LocalDate::compareTo);
+  }
+
+  /** Whether nobody knows of any of it when it was done. */
+  public boolean isNotKnown() {
+    return all().stream().noneMatch(Due::isKnown);
   }
 
   /** Whether it must be done, and leaving it can sink her or hurt somebody. */
@@ -112,7 +122,7 @@ public record DueWork(List<Due> dues, Optional<Phase> phase) {
 
   private static long danger(Due due, LocalDate until) {
     int overdue =
-        due.runsOut().map(day -> DangerScale.overdue(due.since().date(), day, until)).orElse(0);
+        due.lastDay().map(day -> DangerScale.overdue(due.since().date(), day, until)).orElse(0);
     return DangerScale.danger(due.ownConsequence(), due.ownNeed(), overdue);
   }
 
@@ -133,7 +143,7 @@ public record DueWork(List<Due> dues, Optional<Phase> phase) {
         due.work(),
         phase,
         due.why(),
-        due.runsOut(),
+        due.lastDay(),
         due.round(),
         due.with().stream().map(each -> task(each, phase)).toList());
   }

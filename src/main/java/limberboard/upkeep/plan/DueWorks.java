@@ -27,7 +27,7 @@ final class DueWorks {
     LocalDate last = horizon(upkeep, until);
     Map<String, List<Due>> byPage = new LinkedHashMap<>();
     for (Due due : upkeep.all()) {
-      boolean now = due.isOver(upkeep.fitting().on());
+      boolean now = due.runsOut().filter(day -> !day.isAfter(upkeep.fitting().on())).isPresent();
       boolean soon =
           due.runsOut().isPresent()
               && (!due.plan().isAfter(last) || !due.runsOut().get().isAfter(last));

@@ -28,7 +28,7 @@ import limberboard.upkeep.Due.Group;
  */
 public final class DueModel extends Observed {
   private static final List<Group> NOW =
-      List.of(Group.OVERDUE, Group.THIS_SEASON, Group.UNKNOWN, Group.OPTIONAL);
+      List.of(Group.OVERDUE, Group.NOT_KNOWN, Group.THIS_SEASON, Group.UNKNOWN, Group.OPTIONAL);
   private final UpkeepModel upkeep;
   private final LogModel log;
   private final Map<String, String> selected = new HashMap<>();

@@ -23,6 +23,7 @@ record DueSummary(DueModel model) {
     }
     List<String> parts = new ArrayList<>();
     part(parts, model.count(Group.OVERDUE), "overdue");
+    part(parts, model.count(Group.NOT_KNOWN), "not known: look first");
     part(parts, model.count(Group.THIS_SEASON), "for this season");
     part(parts, model.count(Group.UNKNOWN), "about which the log does not tell");
     part(parts, model.count(Group.OPTIONAL), "optional");

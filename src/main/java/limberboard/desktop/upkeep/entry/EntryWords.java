@@ -12,7 +12,6 @@ import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.library.problem.Problem;
 import limberboard.library.value.LogEvents;
-import limberboard.words.DayText;
 import limberboard.words.Sentences;
 
 /**
@@ -24,14 +23,14 @@ public record EntryWords(Library library) {
 
   /** An entry in a line: {@code 20 May 2026, Replace the locker gasket}. */
   public String line(LogEntry entry) {
-    return DayText.written(entry.date()) + ", " + work(entry);
+    return entry.day() + ", " + work(entry);
   }
 
   /** Entries in a line; several share their day where it is the same. */
   String lines(List<LogEntry> entries) {
-    boolean oneDay = entries.stream().map(LogEntry::date).distinct().count() == 1;
+    boolean oneDay = entries.stream().map(LogEntry::day).distinct().count() == 1;
     return entries.size() > 1 && oneDay
-        ? DayText.written(entries.get(0).date())
+        ? entries.get(0).day()
             + ", "
             + entries.stream().map(this::work).collect(Collectors.joining("; "))
         : entries.stream().map(this::line).collect(Collectors.joining("; "));
@@ -41,8 +40,8 @@ public record EntryWords(Library library) {
   String named(List<LogEntry> entries) {
     LogEntry first = entries.get(0);
     return entries.size() == 1
-        ? "“" + work(first) + "”, " + DayText.written(first.date())
-        : entries.size() + " lines, " + DayText.written(first.date());
+        ? "“" + work(first) + "”, " + first.day()
+        : entries.size() + " lines, " + first.day();
   }
 
   /** What was done. */

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import limberboard.boat.HowKnown;
 import limberboard.boat.LogEntry;
 import limberboard.desktop.upkeep.entry.EntryForm;
 import limberboard.desktop.upkeep.state.UpkeepModel.Work;
@@ -108,7 +109,19 @@ public record LogDraft(
 
   /** The line, if it says something and nothing in it is wrong. */
   Optional<LogEntry> entry() {
-    return needsWork() && work.isEmpty() ? Optional.empty() : form.entry().filter(LogDraft::tells);
+    return needsWork() && work.isEmpty()
+        ? Optional.empty()
+        : form.entry().filter(LogDraft::tells).map(this::known);
+  }
+
+  /** How it is known stays when a line is corrected; a day written out is known to the day. */
+  private LogEntry known(LogEntry entry) {
+    return entry.known(
+        original.flatMap(
+            before ->
+                before.date().equals(entry.date())
+                    ? before.known()
+                    : before.known().map(HowKnown::toTheDay)));
   }
 
   private static boolean tells(LogEntry entry) {

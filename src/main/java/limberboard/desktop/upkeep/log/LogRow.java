@@ -3,10 +3,12 @@ package limberboard.desktop.upkeep.log;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import limberboard.boat.LogEntry;
 import limberboard.desktop.upkeep.entry.EntryWords;
 import limberboard.library.Library;
-import limberboard.words.DayText;
+import limberboard.words.Sentences;
 
 /**
  * A line of a log as it is shown.
@@ -25,11 +27,19 @@ public record LogRow(String day, String work, String hours, String counted, Stri
   /** An entry in words. */
   static LogRow of(EntryWords words, LogEntry entry) {
     return new LogRow(
-        DayText.written(entry.date()),
+        entry.day(),
         words.work(entry),
         EntryWords.hours(entry.engineHours()),
         EntryWords.counted(entry.uses()),
-        entry.note());
+        note(entry));
+  }
+
+  /** The note, after how it is known where the owner did not have it done. */
+  private static String note(LogEntry entry) {
+    return Stream.concat(
+            entry.known().map(how -> Sentences.capital(how.from().sentence()) + ".").stream(),
+            Stream.of(entry.note()).filter(note -> !note.isEmpty()))
+        .collect(Collectors.joining(" "));
   }
 
   /** A whole log, the newest first; the library names the work. */

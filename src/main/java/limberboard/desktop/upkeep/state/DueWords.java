@@ -23,10 +23,10 @@ public record DueWords(LocalDate on) {
 
   /** When it runs out: {@code Was due by 12 March 2026}. */
   public String state(Due due) {
-    if (due.runsOut().isEmpty()) {
-      return "No day known";
+    if (due.lastDay().isEmpty()) {
+      return due.isKnown() ? "No day known" : "Not known";
     }
-    LocalDate day = due.runsOut().get();
+    LocalDate day = due.lastDay().get();
     String about = due.estimated() ? "about " : "";
     if (day.isEqual(on)) {
       return "Due today";
