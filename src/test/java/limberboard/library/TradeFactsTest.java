@@ -84,7 +84,8 @@ class TradeFactsTest {
             "groove stop",
             "shrouds",
             "turnbuckles",
-            "fasteners");
+            "fasteners",
+            "safe order");
   }
 
   /** Common practice, no source: about a metre. */
