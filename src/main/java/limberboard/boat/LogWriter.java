@@ -96,6 +96,16 @@ public final class LogWriter {
   }
 
   /**
+   * Takes entries out, all of them or none.
+   *
+   * @param boat the boat's id
+   * @param entries at least one
+   */
+  public Outcome remove(String boat, List<LogEntry> entries) {
+    return change(boat, entries, List.of());
+  }
+
+  /**
    * Takes a change back. While the log is as the change left it, it is then as it was before, to
    * the letter; when others have written meanwhile, only the change's own lines are taken back.
    *

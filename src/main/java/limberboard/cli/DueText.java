@@ -12,6 +12,7 @@ import limberboard.upkeep.Appointed;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Due.Group;
 import limberboard.upkeep.Upkeep;
+import limberboard.upkeep.start.Start;
 import limberboard.words.Minutes;
 import limberboard.words.OutsiderWords;
 import limberboard.words.PhaseWords;
@@ -20,6 +21,8 @@ import limberboard.words.SkillWords;
 
 /** Says in a terminal what is due on a boat. */
 final class DueText {
+  private static final String BOUGHT = " --bought 2026-10-03";
+
   private final PrintWriter out;
 
   DueText(PrintWriter out) {
@@ -40,6 +43,9 @@ final class DueText {
             + season.to()
             + (upkeep.seasons().areAssumed() ? "; assumed, her file gives no season" : ""));
     questions.forEach(question -> out.println("Please look: " + question));
+    new Start(upkeep)
+        .hint(id -> "limberboard start --boat " + id + (boat.bought().isEmpty() ? BOUGHT : ""))
+        .ifPresent(out::println);
     cautions(upkeep, coming);
     List.of(Group.OVERDUE, Group.NOT_KNOWN, Group.THIS_SEASON, Group.UNKNOWN, Group.OPTIONAL)
         .forEach(each -> group(each.heading(), upkeep.of(each)));

@@ -14,6 +14,7 @@ import limberboard.upkeep.InRound;
 import limberboard.upkeep.IntervalStart;
 import limberboard.upkeep.Limit;
 import limberboard.upkeep.Upkeep;
+import limberboard.upkeep.start.Start;
 
 /** What is due on a boat as {@code due --json} prints it; the keys are documented and stay. */
 record DueView(
@@ -23,6 +24,8 @@ record DueView(
     SeasonView season,
     int laterEntries,
     List<String> questions,
+    Optional<String> bought,
+    String start,
     List<Item> due,
     List<AppointmentView> appointments) {
 
@@ -133,6 +136,8 @@ record DueView(
         SeasonView.of(upkeep.thisSeason(), upkeep.seasons().areAssumed()),
         upkeep.laterEntries(),
         questions.stream().map(Problem::toString).toList(),
+        boat.bought().map(Object::toString),
+        lower(new Start(upkeep).standing()),
         upkeep.all().stream().map(due -> Item.of(due, upkeep)).toList(),
         upkeep.appointments().stream().map(AppointmentView::of).toList());
   }

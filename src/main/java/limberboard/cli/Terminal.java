@@ -130,6 +130,7 @@ public final class Terminal {
         new DueCommand(session),
         new YearCommand(session),
         new DoneCommand(session),
+        new StartCommand(session),
         new WorkingsCommand(session),
         new ValidateCommand(session),
         new SensitivityCommand(session),

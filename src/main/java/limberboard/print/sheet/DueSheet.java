@@ -24,6 +24,7 @@ import limberboard.upkeep.Due;
 import limberboard.upkeep.Due.Group;
 import limberboard.upkeep.TimeLine;
 import limberboard.upkeep.Upkeep;
+import limberboard.upkeep.start.Start;
 import limberboard.words.CountWords;
 import limberboard.words.DayWords;
 import limberboard.words.Minutes;
@@ -64,6 +65,9 @@ public final class DueSheet {
             "Before you begin",
             "Read the page of each job first. Work that is for somebody licensed stays theirs; here"
                 + " it stands so that it is not forgotten."));
+    new Start(upkeep)
+        .hint(id -> "in the window under Upkeep, Start, or limberboard start --boat " + id)
+        .ifPresent(hint -> parts.add(PageParts.notice("Where to begin", hint)));
     if (!doubts.isEmpty()) {
       parts.add(doubts(doubts));
     }
