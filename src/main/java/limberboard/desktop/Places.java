@@ -165,6 +165,18 @@ final class Places implements Navigator {
   }
 
   @Override
+  public void beginLog(String boat) {
+    desk.session().choose(Optional.of(boat));
+    beginLog();
+  }
+
+  /** Goes where the log of the chosen boat is begun. */
+  void beginLog() {
+    upkeep.beginLog();
+    go.accept(upkeep);
+  }
+
+  @Override
   public void newBoat() {
     go("boats");
     desk.boats().newBoat();

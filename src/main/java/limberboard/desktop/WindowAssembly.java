@@ -139,6 +139,11 @@ final class WindowAssembly {
       }
 
       @Override
+      public void beginLog() {
+        places.beginLog();
+      }
+
+      @Override
       public void readAgain() {
         loader.load();
       }

@@ -47,8 +47,7 @@ final class RunningInterval {
   /** Why it is over when it is. */
   Why why(IntervalStart since, IntervalEnd end, Library library) {
     if (!since.isKnown()) {
-      LocalDate bought = calendar.fitting().boat().bought().orElse(since.date());
-      return new Why.NotKnown(bought, page.details().work(), end, rhythm.changes());
+      return new Why.NotKnown(page.details().work(), end, rhythm.changes());
     }
     String by =
         library

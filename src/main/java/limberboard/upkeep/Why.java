@@ -114,13 +114,11 @@ public sealed interface Why {
    * Nobody knows when it was done: it is not in the log, and counted from new it would have been
    * over before the boat was bought.
    *
-   * @param bought when she was bought
    * @param work what the work does
    * @param end when and how it ends, counted from new
    * @param changes what shortened or lengthened it
    */
-  record NotKnown(LocalDate bought, Work work, IntervalEnd end, List<String> changes)
-      implements Why {
+  record NotKnown(Work work, IntervalEnd end, List<String> changes) implements Why {
     /** Copies the list. */
     public NotKnown {
       changes = List.copyOf(changes);
@@ -131,7 +129,7 @@ public sealed interface Why {
       List<String> parts = new ArrayList<>();
       end.deciding().map(Runs::length).ifPresent(parts::add);
       parts.addAll(changes);
-      parts.add("last done not known, bought on " + day.apply(bought) + ": " + advice());
+      parts.add("not known when it was last done: " + advice());
       return String.join("; ", parts);
     }
 

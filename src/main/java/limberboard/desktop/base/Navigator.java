@@ -14,6 +14,9 @@ public interface Navigator {
   /** Goes where the work of a page is written into the chosen boat's log. */
   void logWork(String page);
 
+  /** Goes where the log of a boat that was bought is begun, and chooses that boat. */
+  void beginLog(String boat);
+
   /** Goes where a new boat is entered. */
   void newBoat();
 }

@@ -7,11 +7,13 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import limberboard.boat.Boat;
 import limberboard.desktop.boats.ChoiceInput.Item;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
@@ -45,10 +47,11 @@ final class BoatForm extends JPanel {
   private final JButton undo;
   private final JButton drop;
   private final JButton choose;
+  private final JButton begin;
   private int rows;
   private List<Equipment> shown = List.of();
 
-  BoatForm(BoatFormModel model) {
+  BoatForm(BoatFormModel model, Consumer<String> beginLog) {
     super(new BorderLayout());
     this.model = model;
     setOpaque(false);
@@ -62,6 +65,12 @@ final class BoatForm extends JPanel {
     drop = Buttons.plain("Drop changes", model::dropChanges);
     choose = Buttons.plain("Work with this boat", model::chooseForAll);
     choose.setToolTipText("Makes it the boat that everything here is about");
+    begin =
+        Buttons.plain(
+            "Say what is known of her",
+            "begin-log",
+            () -> model.form().original().map(Boat::id).ifPresent(beginLog));
+    begin.setToolTipText("Begins her log with a survey, bills, and what the owner before said");
     fillFacts();
     column.add(title);
     column.add(state);
@@ -77,7 +86,7 @@ final class BoatForm extends JPanel {
   private JComponent buttons() {
     Column foot = new Column(0);
     foot.setBorder(BorderFactory.createEmptyBorder(6, 10, 10, 10));
-    foot.add(Row.wrapping(8, save, undo, drop, choose));
+    foot.add(Row.wrapping(8, save, undo, drop, begin, choose));
     return foot;
   }
 
@@ -137,6 +146,7 @@ final class BoatForm extends JPanel {
     save.setEnabled(!model.isSaving() && (model.form().isChanged() || model.form().isNew()));
     undo.setEnabled(model.form().canUndo());
     drop.setEnabled(model.form().isChanged() || model.form().isNew());
+    begin.setVisible(model.form().isToBegin());
     choose.setVisible(model.form().original().isPresent() && !model.isChosenForAll());
     column.revalidate();
     column.repaint();

@@ -42,7 +42,7 @@ public final class BoatsPlace implements Place {
   public BoatsPlace(PlaceTools tools, BoatFormModel model) {
     this.model = model;
     list = new BoatListPanel(model);
-    form = new BoatForm(model);
+    form = new BoatForm(model, tools.navigator()::beginLog);
     beside =
         new BesidePanel(model, tools.drawings(), new Latest(tools.background()), tools.dividers());
     Column empty = new Column(0).padded(40, 40, 40, 40);

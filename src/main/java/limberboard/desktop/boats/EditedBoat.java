@@ -47,6 +47,14 @@ public final class EditedBoat {
     return isNew;
   }
 
+  /** Whether the boat, as saved, was bought and her log says nothing of what others did. */
+  public boolean isToBegin() {
+    return original
+        .filter(boat -> boat.bought().isPresent())
+        .filter(boat -> boat.log().stream().noneMatch(entry -> entry.known().isPresent()))
+        .isPresent();
+  }
+
   /** Whether there is a form to be shown. */
   public boolean hasForm() {
     return isNew || original.isPresent();

@@ -36,6 +36,14 @@ final class AspectButtons extends JPanel {
     Keys.step(this, "RIGHT", "LEFT", buttons.values());
   }
 
+  /** Shows the button of an aspect, or not; whether that changed anything. */
+  boolean offer(String aspect, boolean shown) {
+    JToggleButton button = buttons.get(aspect);
+    boolean changed = button.isVisible() != shown;
+    button.setVisible(shown);
+    return changed;
+  }
+
   void mark(View aspect) {
     buttons.get(aspect.id()).setSelected(true);
   }
@@ -46,6 +54,9 @@ final class AspectButtons extends JPanel {
     int width = 0;
     int height = 0;
     for (JToggleButton button : buttons.values()) {
+      if (!button.isVisible()) {
+        continue;
+      }
       Dimension size = button.getPreferredSize();
       width += size.width + (width == 0 ? 0 : GAP);
       height = Math.max(height, size.height);

@@ -40,6 +40,8 @@ import limberboard.desktop.upkeep.sheets.ListAspect;
 import limberboard.desktop.upkeep.sheets.PlanAspect;
 import limberboard.desktop.upkeep.sheets.RiggingAspect;
 import limberboard.desktop.upkeep.sheets.ShoppingAspect;
+import limberboard.desktop.upkeep.start.StartAspect;
+import limberboard.desktop.upkeep.start.StartModel;
 import limberboard.desktop.upkeep.state.TickedWork;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.desktop.upkeep.state.UpkeepTools;
@@ -47,6 +49,7 @@ import limberboard.desktop.upkeep.sums.WorkingsAspect;
 import limberboard.desktop.upkeep.timeline.TimeLineAspect;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Upkeep;
+import limberboard.upkeep.start.Start.Standing;
 
 /** The place for a boat's upkeep: what is due, when it comes, the log. */
 public final class UpkeepPlace implements Place {
@@ -69,11 +72,13 @@ public final class UpkeepPlace implements Place {
   public static UpkeepPlace make(UpkeepTools tools) {
     DueModel due = new DueModel(tools.upkeep(), tools.log());
     LogListModel lines = new LogListModel(tools.upkeep(), tools.log());
+    StartModel start = new StartModel(tools.upkeep(), tools.log());
     TickedWork wanted = new TickedWork();
     UpkeepPlace place =
         new UpkeepPlace(
             tools,
             List.of(
+                new StartAspect(tools, start),
                 new DueAspect(tools, due, wanted),
                 new TimeLineAspect(tools),
                 new ListAspect(tools, due, wanted),
@@ -86,8 +91,12 @@ public final class UpkeepPlace implements Place {
         () -> {
           Set<String> boats = new TreeSet<>(due.halfTyped());
           boats.addAll(lines.halfTyped());
+          boats.addAll(start.halfTyped());
           return boats;
         };
+    start.onChange(() -> place.offer(start.standing()));
+    start.afterWriting(() -> place.look("due"));
+    place.offer(start.standing());
     wanted.onGo(() -> place.look("shopping"));
     place.logging = page -> place.logWork(page, due, lines);
     return place;
@@ -96,7 +105,7 @@ public final class UpkeepPlace implements Place {
   UpkeepPlace(UpkeepTools tools, List<View> aspects) {
     this.model = tools.upkeep();
     this.aspects = List.copyOf(aspects);
-    this.now = aspects.get(0);
+    this.now = aspects.stream().filter(each -> !isStart(each)).findFirst().orElseThrow();
     this.noBoat =
         new WhichBoatPanel(
             model.session(),
@@ -120,6 +129,21 @@ public final class UpkeepPlace implements Place {
     model.onChange(this::refresh);
     top.mark(now);
     refresh();
+  }
+
+  private static boolean isStart(View aspect) {
+    return aspect.id().equals(StartAspect.ID);
+  }
+
+  /** The start has a button while there is something to begin, and while it is looked at. */
+  private void offer(Standing standing) {
+    top.offer(StartAspect.ID, standing != Standing.NOTHING || isStart(now));
+  }
+
+  /** Goes where the log of the chosen boat, which was bought, is begun. */
+  public void beginLog() {
+    top.offer(StartAspect.ID, true);
+    look(StartAspect.ID);
   }
 
   /** In a field these keys are for what is typed there, also when there is nothing to take back. */

@@ -50,6 +50,13 @@ final class UpkeepTop extends Column {
     aspects.mark(aspect);
   }
 
+  /** Shows the button of an aspect, or not. */
+  void offer(String aspect, boolean shown) {
+    if (aspects.offer(aspect, shown)) {
+      revalidate();
+    }
+  }
+
   /** Puts the focus where the day is typed. */
   void focusDay() {
     day.focus();

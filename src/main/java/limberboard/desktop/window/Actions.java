@@ -8,6 +8,9 @@ public interface Actions {
   /** Goes where a new boat is entered. */
   void newBoat();
 
+  /** Goes where the log of the chosen boat, which was bought, is begun. */
+  void beginLog();
+
   /** Reads the workspace's files again. */
   void readAgain();
 

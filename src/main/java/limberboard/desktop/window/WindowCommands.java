@@ -42,7 +42,8 @@ record WindowCommands(
         "Boat",
         List.of(
             Command.of("New boat", "control N", actions::newBoat),
-            new Command("A boat not entered …", List.of(), this::notEntered)));
+            new Command("A boat not entered …", List.of(), this::notEntered),
+            new Command("What is known of a bought boat", List.of(), actions::beginLog)));
     groups.put(
         "This place",
         List.of(

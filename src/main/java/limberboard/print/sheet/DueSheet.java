@@ -66,7 +66,7 @@ public final class DueSheet {
             "Read the page of each job first. Work that is for somebody licensed stays theirs; here"
                 + " it stands so that it is not forgotten."));
     new Start(upkeep)
-        .hint(id -> "in the window under Upkeep, Start, or limberboard start --boat " + id)
+        .hint(id -> "in the window under Upkeep, What is known, or limberboard start --boat " + id)
         .ifPresent(hint -> parts.add(PageParts.notice("Where to begin", hint)));
     if (!doubts.isEmpty()) {
       parts.add(doubts(doubts));

@@ -6,6 +6,7 @@ import java.util.Optional;
 import limberboard.upkeep.AfloatSeason;
 import limberboard.upkeep.Due.Group;
 import limberboard.upkeep.Upkeep;
+import limberboard.upkeep.start.Start;
 import limberboard.words.DayText;
 
 /**
@@ -29,7 +30,17 @@ record DueSummary(DueModel model) {
     part(parts, model.count(Group.OPTIONAL), "optional");
     return season(known.get())
         + (parts.isEmpty() ? "" : " " + String.join(", ", parts) + ".")
+        + start(known.get())
         + (model.keptBack() == 0 ? "" : " " + model.keptBack() + " not shown by this choice.");
+  }
+
+  /** What to do about what is not known, or what that means. */
+  private String start(Upkeep upkeep) {
+    return new Start(upkeep)
+        .hint(id -> "press What is known, above")
+        .or(() -> model.count(Group.NOT_KNOWN) > 0 ? Group.NOT_KNOWN.meaning() : Optional.empty())
+        .map(" "::concat)
+        .orElse("");
   }
 
   private static String season(Upkeep upkeep) {

@@ -20,6 +20,8 @@ import limberboard.words.Sentences;
  * @param library names the procedures
  */
 public record EntryWords(Library library) {
+  private static final int MOST = 24;
+  private static final int FEW = 3;
 
   /** An entry in a line: {@code 20 May 2026, Replace the locker gasket}. */
   public String line(LogEntry entry) {
@@ -28,6 +30,9 @@ public record EntryWords(Library library) {
 
   /** Entries in a line; several share their day where it is the same. */
   String lines(List<LogEntry> entries) {
+    if (entries.size() > MOST) {
+      return lines(entries.subList(0, FEW)) + "; and " + (entries.size() - FEW) + " more";
+    }
     boolean oneDay = entries.stream().map(LogEntry::day).distinct().count() == 1;
     return entries.size() > 1 && oneDay
         ? entries.get(0).day()
