@@ -12,13 +12,20 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
+import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Model.Access;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.value.Consequence;
 import limberboard.library.value.Phase;
+import limberboard.library.value.Work;
+import limberboard.upkeep.Task;
 import limberboard.upkeep.Upkeep;
+import limberboard.upkeep.list.OneGo;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -57,17 +64,77 @@ class PlanMakerTest {
     return PLANS;
   }
 
+  /**
+   * A boat as if she had been bought with an empty log, with two free weekends before launching.
+   */
+  private static WorkPlan bought(String id) {
+    Boat boat = DEMO.boat(id).orElseThrow().with(List.of()).bought(LocalDate.of(2026, 10, 3));
+    Planning planning = new Planning(Upkeep.of(DEMO.library(), new Fitting(boat, WINTER)));
+    PlanOrder order = new PlanOrder(OptionalInt.of(24 * 60), UNTIL, List.of(), false);
+    return ((PlanAnswer.Made) planning.answer(order)).plan();
+  }
+
+  @Test
+  void ofABoughtBoatWhatNobodyKnowsIsPlannedByDangerAndLooksComeBeforeWhatTheyTellAbout() {
+    for (String id : List.of("whimbrel", "redshank", "turnstone", "sanderling")) {
+      WorkPlan plan = bought(id);
+      assertThat(plan.lines().anyMatch(line -> line.work().isNotKnown())).as(id).isTrue();
+      List<String> order =
+          plan.lines().flatMap(line -> line.work().pages().stream().map(Page::id)).toList();
+      for (PlanLine line : plan.lines().toList()) {
+        for (Page<Procedure> page : line.work().pages()) {
+          for (String look : page.details().resets()) {
+            boolean isLook =
+                DEMO.library().procedure(look).orElseThrow().details().work() == Work.INSPECT;
+            if (isLook && order.contains(look)) {
+              assertThat(order.indexOf(look)).as(look).isLessThan(order.indexOf(page.id()));
+            }
+          }
+        }
+      }
+      assertThat(plan.undone())
+          .filteredOn(undone -> undone.reason() == Undone.Reason.NO_TIME)
+          .as(id)
+          .noneMatch(
+              undone ->
+                  undone.work().isNotKnown()
+                      && undone.work().consequence() == Consequence.SINKS
+                      && undone.work().minutes() < 15);
+    }
+  }
+
+  @Test
+  void whatNobodyKnowsIsLookedAtBeforeItIsRenewed() {
+    Boat boat = DEMO.boat("whimbrel").orElseThrow();
+    Boat bought = boat.with(List.of()).bought(LocalDate.of(2026, 10, 3));
+    String renewal = "renew-standing-rigging";
+    assertThat(earlier(bought, renewal)).contains("mast-on-trestles");
+    assertThat(earlier(boat.with(List.of()), renewal)).doesNotContain("mast-on-trestles");
+  }
+
+  /** What comes before work of a boat. */
+  private static Set<String> earlier(Boat boat, String page) {
+    Upkeep upkeep = Upkeep.of(DEMO.library(), new Fitting(boat, WINTER));
+    List<Task> tasks =
+        DueWorks.of(upkeep, UNTIL).stream()
+            .map(work -> work.task(work.phase().orElse(Phase.AFLOAT)))
+            .toList();
+    return OneGo.earlier(tasks).earlier().get(page);
+  }
+
   private static Stream<WorkPlan> all() {
     LocalDate july = LocalDate.of(2026, 7, 3);
-    return DEMO.boats().stream()
-        .map(boat -> boat.id())
-        .flatMap(
-            boat ->
-                Stream.of(
-                    plan(boat, WINTER, 4, UNTIL),
-                    plan(boat, WINTER, 16, UNTIL),
-                    plan(boat, WINTER, 60, UNTIL),
-                    plan(boat, july, 10, july.plusDays(20))));
+    return Stream.concat(
+        Stream.of("whimbrel", "redshank").map(PlanMakerTest::bought),
+        DEMO.boats().stream()
+            .map(boat -> boat.id())
+            .flatMap(
+                boat ->
+                    Stream.of(
+                        plan(boat, WINTER, 4, UNTIL),
+                        plan(boat, WINTER, 16, UNTIL),
+                        plan(boat, WINTER, 60, UNTIL),
+                        plan(boat, july, 10, july.plusDays(20)))));
   }
 
   private static String said(WorkPlan plan) {
