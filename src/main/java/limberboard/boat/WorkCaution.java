@@ -145,6 +145,11 @@ public record WorkCaution(
     return page.details().shortDanger();
   }
 
+  /** Whether it is the same caution with the same rule, whatever brings it in. */
+  public boolean isSameAs(WorkCaution other) {
+    return id().equals(other.id()) && rule.equals(other.rule);
+  }
+
   /** Whether it bites at a step with these words. */
   public boolean bitesIn(Phrases step) {
     return bites.stream().anyMatch(step::has);

@@ -24,6 +24,8 @@ enum Scene {
         desk.trace().where().choose(Optional.of("forward-cabin"));
         desk.go("trace");
       }),
+  /** It is asked whether there is an emergency. */
+  TRACE_CAUTIONS(Scene::begin),
   /** A check has been answered. */
   TRACE_DURING(desk -> trace(desk, 1)),
   /** The cause is found. */
@@ -95,10 +97,17 @@ enum Scene {
     desk.upkeepPlace().look(aspect);
   }
 
-  /** Begins tracing, and answers so many times. */
-  private static void trace(WindowAssembly desk, int answers) {
+  private static void begin(WindowAssembly desk) {
     desk.go("trace");
     desk.trace().start(SYMPTOM);
+  }
+
+  /** Begins tracing, and answers so many times. */
+  private static void trace(WindowAssembly desk, int answers) {
+    begin(desk);
+    desk.trace().cautions().stream()
+        .filter(caution -> caution.question().isPresent())
+        .forEach(caution -> desk.trace().answerEmergency(caution, false));
     desk.trace().cautionsRead();
     answer(desk.trace(), answers);
   }

@@ -21,12 +21,12 @@ import javax.swing.JRootPane;
 import javax.swing.JTable;
 import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
+import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.look.ThemeChoice;
 import limberboard.desktop.parts.CautionBox;
 import limberboard.library.file.WorkspaceFolders;
-import limberboard.library.page.Caution;
-import limberboard.library.page.Page;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
@@ -136,19 +136,25 @@ class WindowRoomTest {
     return cut;
   }
 
-  /** Where there is little room, every caution's name is in sight, in one box. */
+  /** When cautions have been read, every one's name is in sight, in one box. */
   @Test
   void noCautionIsBehindAnother() throws IOException {
-    List<Page<Caution>> pages = desk.session().library().all(Caution.class).subList(0, 2);
+    List<WorkCaution> cautions =
+        new WorkCautions(desk.session().library(), Optional.empty())
+            .of(desk.session().library().page("rebed-deck-fitting").orElseThrow());
+    WorkCaution first = cautions.get(0);
     OnEventThread.run(
         () -> {
-          CautionBox box = CautionBox.titles(pages, new JButton("What to do"));
+          CautionBox box =
+              CautionBox.names(cautions.subList(0, 2), each -> "read", new JButton("Whole text"));
           box.setSize(760, 400);
           int one =
-              CautionBox.title(pages.get(0), new JButton("What to do")).getPreferredSize().height;
+              CautionBox.names(List.of(first), each -> "read", new JButton("Whole text"))
+                  .getPreferredSize()
+                  .height;
           assertThat(box.getAccessibleContext().getAccessibleName())
-              .contains(pages.get(0).title())
-              .contains(pages.get(1).title());
+              .contains(first.title() + " (read)")
+              .contains(cautions.get(1).title() + " (read)");
           assertThat(box.getPreferredSize().height).isLessThan(2 * one);
         });
   }

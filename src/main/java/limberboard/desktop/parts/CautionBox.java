@@ -5,98 +5,130 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import limberboard.boat.WorkCaution;
 import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.look.Palette;
 import limberboard.library.page.Caution;
-import limberboard.library.page.Page;
 
 /**
- * A danger and what to do about it. The word "Caution" and the sign say what it is as well as the
- * colour.
+ * Dangers and what to do about them: whole, in short, or by name. The word "Caution" and the sign
+ * say what it is as well as the colour.
  */
 public final class CautionBox extends Column {
   private static final int ARC = 12;
   private static final int BAR = 6;
+  private static final int SIGN = 22;
+  private static final int SMALL_SIGN = 18;
+  private static final String WORD = "Caution: ";
 
-  private CautionBox(
-      String title, List<? extends JComponent> lines, List<? extends JComponent> controls) {
-    this("Caution: ", title, lines, controls);
-  }
-
-  private CautionBox(
-      String word,
-      String title,
-      List<? extends JComponent> lines,
-      List<? extends JComponent> controls) {
-    super(6);
-    padded(10, 18, 12, 14);
-    JLabel sign = new JLabel(LineIcon.caution(22));
-    sign.putClientProperty("FlatLaf.style", "foreground: $Limberboard.caution");
-    List<JComponent> head = new ArrayList<>(List.of(sign, Text.caution(word + title)));
-    head.addAll(controls);
-    add(Row.growing(8, 1, head.toArray(JComponent[]::new)));
+  private CautionBox(int gap, String name, List<? extends JComponent> lines) {
+    super(gap);
     lines.forEach(this::add);
-    getAccessibleContext().setAccessibleName(word + title);
+    getAccessibleContext().setAccessibleName(name);
   }
 
   /**
-   * Everything the caution says: the danger, what to do, and who comes before this page.
+   * Everything the caution says: the danger, the rule of the work, what to do, and who comes before
+   * this page.
    *
-   * @param page the caution
+   * @param caution the caution
    * @param controls shown at the right of its title
    */
-  public static CautionBox whole(Page<Caution> page, JComponent... controls) {
-    Caution caution = page.details();
+  public static CautionBox whole(WorkCaution caution, JComponent... controls) {
+    Caution told = caution.page().details();
+    List<JComponent> lines = new ArrayList<>();
+    List<JComponent> head = new ArrayList<>(List.of(sign(SIGN), Text.caution(named(caution))));
+    head.addAll(List.of(controls));
+    lines.add(Row.growing(8, 1, head.toArray(JComponent[]::new)));
+    lines.add(Text.reading(told.danger()));
+    if (!caution.rule().equals(told.shortRule())) {
+      lines.add(Text.strong("For this work: " + caution.rule()));
+    }
     Column act = new Column(4).padded(2, 0, 2, 0);
     int number = 1;
-    for (String line : caution.act()) {
+    for (String line : told.act()) {
       act.add(Row.growing(8, 1, Text.number(number), Text.reading(line)));
       number++;
     }
-    List<JComponent> lines = new ArrayList<>(List.of(Text.reading(caution.danger()), act));
-    if (!caution.seek().isEmpty()) {
-      lines.add(Text.strong(caution.seek()));
+    lines.add(act);
+    if (!told.seek().isEmpty()) {
+      lines.add(Text.strong(told.seek()));
     }
-    return new CautionBox(page.title(), lines, List.of(controls));
+    CautionBox box = new CautionBox(6, named(caution), lines);
+    box.padded(10, 18, 12, 14);
+    return box;
   }
 
   /**
-   * The danger and the first thing to do about it.
+   * Cautions in short, in one box: of each the danger and the rule that matters for the work.
    *
-   * @param page the caution
-   * @param controls shown at the right of its title
+   * @param cautions the cautions, in the order in which they are to be read
+   * @param below shown below them in the same box
    */
-  public static CautionBox brief(Page<Caution> page, JComponent... controls) {
-    Caution caution = page.details();
-    String first = caution.act().isEmpty() ? "" : " " + caution.act().get(0);
-    return new CautionBox(
-        page.title(), List.of(Text.plain(caution.danger() + first)), List.of(controls));
+  public static CautionBox brief(List<WorkCaution> cautions, JComponent... below) {
+    List<JComponent> lines = new ArrayList<>();
+    for (WorkCaution caution : cautions) {
+      Column words = new Column(0);
+      words.add(Text.plain(caution.danger()));
+      words.add(Text.strong(caution.rule()));
+      lines.add(Row.named(sign(SMALL_SIGN), Text.caution(named(caution)), words));
+    }
+    lines.addAll(List.of(below));
+    CautionBox box = new CautionBox(6, joined(cautions, CautionBox::named), lines);
+    box.padded(8, 18, 8, 14);
+    return box;
   }
 
   /**
-   * The caution's name alone.
+   * The names of cautions alone, in one line, so that none is out of sight.
    *
-   * @param page the caution
-   * @param controls shown at the right of its title
-   */
-  public static CautionBox title(Page<Caution> page, JComponent... controls) {
-    return titles(List.of(page), controls);
-  }
-
-  /**
-   * The names of cautions alone, in one box, so that where there is little room none is out of
-   * sight.
-   *
-   * @param pages the cautions, at least one
+   * @param cautions the cautions, at least one
+   * @param why why it is no more than the name, to stand behind each; empty for nothing
    * @param controls shown at the right of the names
    */
-  public static CautionBox titles(List<Page<Caution>> pages, JComponent... controls) {
-    String names = pages.stream().map(Page::title).collect(Collectors.joining("; "));
-    String word = pages.size() == 1 ? "Caution: " : "Cautions: ";
-    return new CautionBox(word, names, List.of(), List.of(controls));
+  public static CautionBox names(
+      List<WorkCaution> cautions, Function<WorkCaution, String> why, JComponent... controls) {
+    CautionBox box =
+        new CautionBox(0, spoken(cautions, why), List.of(line(cautions, why, controls)));
+    box.padded(4, 18, 4, 14);
+    return box;
+  }
+
+  /** The same line without a box, to stand in one. */
+  public static JComponent line(
+      List<WorkCaution> cautions, Function<WorkCaution, String> why, JComponent... controls) {
+    return Row.growing(
+        8, 1, sign(SMALL_SIGN), Row.worded(8, Text.caution(spoken(cautions, why)), controls));
+  }
+
+  private static String spoken(List<WorkCaution> cautions, Function<WorkCaution, String> why) {
+    String word = cautions.size() == 1 ? WORD : "Cautions: ";
+    return word
+        + joined(
+            cautions,
+            caution -> {
+              String told = why.apply(caution);
+              return caution.title() + (told.isEmpty() ? "" : " (" + told + ")");
+            });
+  }
+
+  private static String joined(List<WorkCaution> cautions, Function<WorkCaution, String> each) {
+    return cautions.stream().map(each).collect(Collectors.joining("; "));
+  }
+
+  private static String named(WorkCaution caution) {
+    String because = caution.because().isEmpty() ? "" : " (" + caution.because() + ")";
+    return WORD + caution.title() + because;
+  }
+
+  private static JLabel sign(int size) {
+    JLabel sign = new JLabel(LineIcon.caution(size));
+    sign.putClientProperty("FlatLaf.style", "foreground: $Limberboard.caution");
+    return sign;
   }
 
   @Override

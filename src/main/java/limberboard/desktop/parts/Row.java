@@ -42,6 +42,17 @@ public final class Row extends JPanel {
   }
 
   /**
+   * A sign, a name and what is said of it; the names of several such rows are equally wide.
+   *
+   * @param sign a small drawing
+   * @param name the name
+   * @param words what is said
+   */
+  public static Row named(Component sign, Component name, Component words) {
+    return new Row(new NamedLayout(), sign, name, words);
+  }
+
+  /**
    * Components in lines that wrap.
    *
    * @param gap between components and lines, in pixels

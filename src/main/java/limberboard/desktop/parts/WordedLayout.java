@@ -7,8 +7,8 @@ import java.awt.Dimension;
 import java.awt.Insets;
 
 /**
- * Words first, then controls: at the right of the words while these keep a readable width, and in a
- * line below them otherwise.
+ * Words first, then controls: at the right of the words while these keep a readable width, a single
+ * line of words at half their height; and in a line below them otherwise.
  */
 final class WordedLayout extends InOrderLayout {
   private static final int LEAST_WORDS = 200;
@@ -55,7 +55,8 @@ final class WordedLayout extends InOrderLayout {
     int room = Math.max(1, beside ? width - wide : width);
     int lines = Widths.heightAt(words, room);
     if (move) {
-      words.setBounds(insets.left, insets.top, room, lines);
+      int down = beside ? Math.max(0, (high - lines) / 2) : 0;
+      words.setBounds(insets.left, insets.top + down, room, lines);
       int x = insets.left + (beside ? room + gap : 0);
       int y = insets.top + (beside ? 0 : lines + LINE_GAP);
       for (int i = 1; i < parent.getComponentCount(); i++) {

@@ -2,6 +2,7 @@ package limberboard.desktop.read;
 
 import java.awt.Rectangle;
 import java.util.Optional;
+import java.util.function.Consumer;
 import limberboard.print.xhtml.Xhtml;
 
 /**
@@ -10,13 +11,21 @@ import limberboard.print.xhtml.Xhtml;
  */
 final class CautionJumps {
   private final PageView view;
+  private final Consumer<String> read;
   private Optional<Left> left = Optional.empty();
 
-  /** Where one was reading, as long as the same text is shown. */
-  private record Left(LaidOutText text, Rectangle seen) {}
+  /** Where one was reading before which caution, as long as the same text is shown. */
+  private record Left(LaidOutText text, Rectangle seen, String caution) {}
 
-  CautionJumps(PageView view) {
+  /**
+   * The ways on a page.
+   *
+   * @param read is told, when one has come back, whose whole text has been read: a caution's id, or
+   *     empty for all of the page
+   */
+  CautionJumps(PageView view, Consumer<String> read) {
     this.view = view;
+    this.read = read;
   }
 
   /** The address of a caution's own page, where this page has only its two lines. */
@@ -28,6 +37,10 @@ final class CautionJumps {
 
   /** Follows a link that leads to another place of the page; false where there is none. */
   boolean goes(String address) {
+    if (address.equals(Xhtml.READ)) {
+      read.accept("");
+      return true;
+    }
     if (address.startsWith(Xhtml.FULL)) {
       return toFull(Xhtml.SHORT + address.substring(Xhtml.FULL.length()));
     }
@@ -45,7 +58,8 @@ final class CautionJumps {
   }
 
   private boolean toFull(String address) {
-    Left now = new Left(view.text(), view.getVisibleRect());
+    String caution = address.substring(Xhtml.SHORT.length());
+    Left now = new Left(view.text(), view.getVisibleRect(), caution);
     boolean shown = show(address);
     left = shown ? left.filter(this::isHere).or(() -> Optional.of(now)) : left;
     return shown;
@@ -58,6 +72,7 @@ final class CautionJumps {
         was -> {
           view.leaveLink();
           view.scrollRectToVisible(was.seen());
+          read.accept(was.caution());
         });
     return to.isPresent();
   }

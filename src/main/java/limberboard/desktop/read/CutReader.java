@@ -3,6 +3,7 @@ package limberboard.desktop.read;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import javax.swing.JComponent;
 import limberboard.boat.Fitting;
 import limberboard.desktop.base.Background;
@@ -11,6 +12,8 @@ import limberboard.desktop.base.Session;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.look.Theme;
 import limberboard.library.Library;
+import limberboard.print.cut.Cautions;
+import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
 
 /**
@@ -31,6 +34,7 @@ public final class CutReader {
   private Optional<PageWanted> asked = Optional.empty();
   private Optional<Rendered> shown = Optional.empty();
   private OptionalInt place = OptionalInt.empty();
+  private Optional<Predicate<Block.ShortCaution>> folding = Optional.empty();
 
   /** Everything that decides what a page looks like. */
   private record PageWanted(
@@ -39,14 +43,21 @@ public final class CutReader {
       Optional<Fitting> boat,
       boolean imperial,
       boolean dark,
-      ScreenStyle style) {
+      ScreenStyle style,
+      Optional<Predicate<Block.ShortCaution>> folding) {
+    /** The page as it is shown; on paper nothing is folded. */
+    CutPage fold(CutPage cut) {
+      return folding.map(isRead -> Cautions.folded(cut, isRead)).orElse(cut);
+    }
+
     boolean isSame(PageWanted other) {
       return library == other.library
           && page.equals(other.page)
           && boat.equals(other.boat)
           && imperial == other.imperial
           && dark == other.dark
-          && style.equals(other.style);
+          && style.equals(other.style)
+          && folding.equals(other.folding);
     }
   }
 
@@ -118,6 +129,27 @@ public final class CutReader {
     return this;
   }
 
+  /**
+   * Folds cautions that have been read to their names.
+   *
+   * @param isRead whether one has been; it is shown anew only when this is not equal to the last
+   */
+  public void fold(Predicate<Block.ShortCaution> isRead) {
+    if (folding.filter(isRead::equals).isEmpty()) {
+      folding = Optional.of(isRead);
+      refresh();
+    }
+  }
+
+  /**
+   * Tells of cautions that somebody has read here.
+   *
+   * @param told takes the id of one, or an empty one for all of the page
+   */
+  public void onCautionsRead(Consumer<String> told) {
+    pane.onCautionsRead(told);
+  }
+
   /** What prints and saves. */
   public Papers papers() {
     return papers;
@@ -152,7 +184,13 @@ public final class CutReader {
     ScreenStyle style = ScreenStyle.now(settings.textPercent());
     PageWanted wanted =
         new PageWanted(
-            order.library(), order.page().id(), order.boat(), order.imperial(), dark, style);
+            order.library(),
+            order.page().id(),
+            order.boat(),
+            order.imperial(),
+            dark,
+            style,
+            folding);
     if (asked.filter(wanted::isSame).isPresent()) {
       move();
       return;
@@ -160,7 +198,7 @@ public final class CutReader {
     asked = Optional.of(wanted);
     latest.run(
         "Reading the page",
-        () -> renderer.screen(cut(order), dark, style),
+        () -> renderer.screen(wanted.fold(cut(order)), dark, style),
         this::take,
         this::failed);
   }

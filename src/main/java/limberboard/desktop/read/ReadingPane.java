@@ -34,6 +34,7 @@ public final class ReadingPane extends JPanel {
   private transient OptionalInt place = OptionalInt.empty();
   private int askedWidth;
   private transient Finds finds = Finds.NONE;
+  private transient Consumer<String> read = caution -> {};
 
   /**
    * An empty pane.
@@ -45,7 +46,7 @@ public final class ReadingPane extends JPanel {
     super(new BorderLayout());
     layouts = new Latest(background);
     page = new PageView(address -> follow(address, follow));
-    cautions = new CautionJumps(page);
+    cautions = new CautionJumps(page, caution -> read.accept(caution));
     menu = new PageMenu(page, this::find);
     bar = new FindBar(this::search, this::findNext, this::endFinding);
     PagePointer.on(page, menu::show);
@@ -123,6 +124,15 @@ public final class ReadingPane extends JPanel {
   public void offer(PageAction action) {
     menu.offer(action);
     Keys.within(this, action.key(), action.action());
+  }
+
+  /**
+   * Tells of cautions that have been read.
+   *
+   * @param told takes the id of one, or an empty one for all of the page
+   */
+  void onCautionsRead(Consumer<String> told) {
+    read = told;
   }
 
   /** Lets Ctrl and the wheel change the size of the text: by 1 larger, by -1 smaller. */

@@ -7,7 +7,9 @@ public enum Aspect {
   /** Why it is the next step, and what else could be done. */
   WHY("Why", 'Y'),
   /** The whole strategy. */
-  TREE("The whole tree", 'W');
+  TREE("The whole tree", 'W'),
+  /** The cautions in full; one goes back from there to what was looked at before. */
+  CAUTIONS("The cautions in full", 'F');
 
   private final String title;
   private final char mnemonic;
@@ -15,6 +17,11 @@ public enum Aspect {
   Aspect(String title, char mnemonic) {
     this.title = title;
     this.mnemonic = mnemonic;
+  }
+
+  /** Whether it is one of those to choose from, and no look aside. */
+  boolean isChosen() {
+    return this != CAUTIONS;
   }
 
   /** What a person reads. */

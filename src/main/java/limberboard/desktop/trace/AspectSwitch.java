@@ -13,6 +13,7 @@ import limberboard.desktop.parts.Keys;
 final class AspectSwitch extends JPanel {
   private static final int GAP = 6;
   private final transient Aspects aspects;
+  private final ButtonGroup group = new ButtonGroup();
   private final Map<Aspect, JToggleButton> buttons = new EnumMap<>(Aspect.class);
 
   AspectSwitch(Aspects aspects) {
@@ -20,8 +21,10 @@ final class AspectSwitch extends JPanel {
     this.aspects = aspects;
     setOpaque(false);
     getAccessibleContext().setAccessibleName("What is looked at");
-    ButtonGroup group = new ButtonGroup();
     for (Aspect aspect : Aspect.values()) {
+      if (!aspect.isChosen()) {
+        continue;
+      }
       JToggleButton button = new JToggleButton(aspect.title());
       button.setName("look-" + aspect.name().toLowerCase(java.util.Locale.ROOT));
       button.setMnemonic(aspect.mnemonic());
@@ -37,7 +40,11 @@ final class AspectSwitch extends JPanel {
   }
 
   void refresh() {
-    buttons.get(aspects.now()).setSelected(true);
+    if (aspects.now().isChosen()) {
+      buttons.get(aspects.now()).setSelected(true);
+    } else {
+      group.clearSelection();
+    }
     buttons.forEach((aspect, button) -> button.setEnabled(aspects.isOffered(aspect)));
   }
 }

@@ -18,6 +18,7 @@ public final class Aspects extends Observed {
   private final TreeModel tree;
   private final WhyModel why;
   private Aspect looked = Aspect.STEP;
+  private Aspect before = Aspect.STEP;
   private Optional<Trace> seen = Optional.empty();
   private Optional<NextStep> step = Optional.empty();
 
@@ -53,7 +54,23 @@ public final class Aspects extends Observed {
 
   /** Whether something can be looked at now. */
   public boolean isOffered(Aspect aspect) {
-    return aspect != Aspect.WHY || trace.stage() != Stage.MENDED;
+    return switch (aspect) {
+      case WHY -> trace.stage() != Stage.MENDED;
+      case CAUTIONS -> underWay().isPresent() && !trace.cautionsHere().isEmpty();
+      default -> true;
+    };
+  }
+
+  /** Looks at the cautions in full, which are then read, or back at what was looked at before. */
+  public void turnToCautions() {
+    if (looked == Aspect.CAUTIONS) {
+      look(before);
+      return;
+    }
+    look(Aspect.CAUTIONS);
+    if (looked == Aspect.CAUTIONS) {
+      trace.read(trace.cautionsHere());
+    }
   }
 
   /** Looks at something. */
@@ -61,6 +78,7 @@ public final class Aspects extends Observed {
     if (aspect == looked || !isOffered(aspect)) {
       return;
     }
+    before = looked;
     looked = aspect;
     tree.want(looked == Aspect.TREE);
     if (looked == Aspect.WHY && underWay().isPresent() && trace.step().isPresent()) {
@@ -91,7 +109,8 @@ public final class Aspects extends Observed {
     seen = trail;
     step = now;
     tree.follow(trail);
-    if (otherFault || (looked == Aspect.WHY && (otherStep || !isOffered(looked)))) {
+    boolean ofOneStep = looked == Aspect.WHY || looked == Aspect.CAUTIONS;
+    if (otherFault || (ofOneStep && (otherStep || !isOffered(looked)))) {
       look(Aspect.STEP);
     } else if (looked == Aspect.WHY && readAgain && trail.isPresent() && now.isPresent()) {
       why.readAgain(trail.get(), now.get());

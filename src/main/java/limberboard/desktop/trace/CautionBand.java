@@ -1,72 +1,36 @@
 package limberboard.desktop.trace;
 
-import java.util.List;
-import javax.swing.JComponent;
-import javax.swing.JToggleButton;
-import limberboard.desktop.parts.CautionBox;
 import limberboard.desktop.parts.Column;
-import limberboard.library.page.Caution;
-import limberboard.library.page.Page;
 
-/**
- * The symptom's cautions at the top while questions are answered: in brief, or whole on request.
- */
+/** The symptom's cautions at the top while questions are answered. */
 final class CautionBand extends Column {
   private final transient TraceModel model;
-  private final JToggleButton more = new JToggleButton("What to do");
-  private final Column boxes = new Column(6);
-  private boolean brief;
-  private List<Page<Caution>> shown = List.of();
+  private final CautionLines lines;
+  private boolean aside;
 
-  CautionBand(TraceModel model) {
-    super(4);
+  /**
+   * A band.
+   *
+   * @param whole shows the whole text of all cautions
+   * @param afterwards puts the focus where one goes on
+   */
+  CautionBand(TraceModel model, Runnable whole, Runnable afterwards) {
+    super(0);
     this.model = model;
-    more.putClientProperty("FlatLaf.style", "margin: 1,8,1,8; arc: 8");
-    more.setName("caution-more");
-    more.setToolTipText("Everything the cautions say");
-    more.addActionListener(e -> fill());
-    add(boxes);
+    this.lines = new CautionLines(model, "cautions", whole, afterwards);
+    add(lines);
     model.onChange(this::refresh);
     refresh();
   }
 
+  /** Leaves its room while everything it names is shown elsewhere. */
+  void setAside(boolean elsewhere) {
+    aside = elsewhere;
+    refresh();
+  }
+
   private void refresh() {
-    List<Page<Caution>> cautions = model.cautions();
-    setVisible(!cautions.isEmpty());
-    if (!cautions.equals(shown)) {
-      shown = cautions;
-      more.setSelected(false);
-      fill();
-    }
-  }
-
-  /** Whether somebody has asked for all that the cautions say. */
-  boolean isWhole() {
-    return more.isSelected();
-  }
-
-  /** Shows no more than the cautions' names until asked for more, where there is little room. */
-  void brief(boolean little) {
-    if (brief != little) {
-      brief = little;
-      fill();
-    }
-  }
-
-  private CautionBox box(Page<Caution> page) {
-    JComponent[] controls = page.equals(shown.get(0)) ? new JComponent[] {more} : new JComponent[0];
-    return more.isSelected() ? CautionBox.whole(page, controls) : CautionBox.brief(page, controls);
-  }
-
-  private void fill() {
-    boxes.removeAll();
-    if (brief && !more.isSelected() && !shown.isEmpty()) {
-      boxes.add(CautionBox.titles(shown, more));
-    } else {
-      shown.forEach(page -> boxes.add(box(page)));
-    }
-    more.setText(more.isSelected() ? "In brief" : "What to do");
-    revalidate();
-    repaint();
+    lines.show(model.cautions());
+    setVisible(!aside && !model.cautions().isEmpty());
   }
 }

@@ -11,7 +11,6 @@ import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.parts.Buttons;
-import limberboard.desktop.parts.CautionBox;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Docked;
 import limberboard.desktop.parts.RaisedColumn;
@@ -41,18 +40,35 @@ final class CheckCard extends Docked {
   private final transient OtherSteps others;
   private final transient AnswerKeys keys = new AnswerKeys(this, sheet);
   private final Wrapped weighing = Text.quiet("");
+  private final CautionLines cautions;
   private transient Optional<Shown> shown = Optional.empty();
 
   /** The trace and step on the card; as long as they are equal, it stays as it is. */
   private record Shown(Trace trace, DoCheck step) {}
 
-  CheckCard(TraceModel model, PagePictures pictures, Background background, PageTitles names) {
+  /**
+   * A card.
+   *
+   * @param whole shows the whole text of all cautions
+   */
+  CheckCard(
+      TraceModel model,
+      PagePictures pictures,
+      Background background,
+      PageTitles names,
+      Runnable whole) {
     super(10);
     this.model = model;
     this.pictures = pictures;
     this.latest = new Latest(background);
     this.names = names;
     this.others = new OtherSteps(model);
+    this.cautions =
+        new CautionLines(
+            model,
+            "step-cautions",
+            whole,
+            () -> keys.question().ifPresent(JComponent::requestFocusInWindow));
     Column foot = new Column(0).padded(0, 2, 2, 2);
     foot.add(answers);
     foot.add(weighing);
@@ -80,7 +96,8 @@ final class CheckCard extends Docked {
     picture.setVisible(false);
     Check check = step.check().check();
     sheet.add(Text.quiet(facts(trace, step)));
-    new StepCautions(model).of(step).forEach(page -> sheet.add(CautionBox.brief(page)));
+    cautions.show(model.cautions(step));
+    sheet.add(cautions);
     Wrapped question = Text.question(check.ask());
     sheet.add(question);
     if (check.skill().ownerMay()) {

@@ -3,6 +3,8 @@ package limberboard.desktop.trace;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import limberboard.trace.CautionsRead;
 import limberboard.trace.NextStep;
 import limberboard.trace.TrailStep;
 
@@ -13,7 +15,8 @@ import limberboard.trace.TrailStep;
  * @param boat the boat's id
  * @param symptom the symptom's id
  * @param started the day it was begun
- * @param cautionsRead whether the symptom's cautions have been read
+ * @param cautionsRead whether the symptom's cautions have been gone on from
+ * @param read which cautions have been read; empty in what was kept before that was noted
  * @param steps what has been answered and tried, in order
  * @param picked the step chosen instead of the one advised
  */
@@ -22,11 +25,13 @@ public record KeptTrace(
     String symptom,
     LocalDate started,
     boolean cautionsRead,
+    Optional<Set<CautionsRead.Read>> read,
     List<TrailStep> steps,
     Optional<NextStep.Which> picked) {
 
-  /** Copies the steps. */
+  /** Copies steps and cautions. */
   public KeptTrace {
+    read = read.map(Set::copyOf);
     steps = List.copyOf(steps);
   }
 

@@ -7,10 +7,14 @@ import java.io.UncheckedIOException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.Set;
 import java.util.stream.Collectors;
+import limberboard.trace.CautionsRead;
 import limberboard.trace.NextStep;
 import limberboard.trace.TrailStep;
 
@@ -28,6 +32,7 @@ final class KeptTraceText {
     lines.setProperty("symptom", trace.symptom());
     lines.setProperty("started", trace.started().toString());
     lines.setProperty("cautions-read", Boolean.toString(trace.cautionsRead()));
+    trace.read().ifPresent(read -> put(lines, read));
     trace
         .picked()
         .ifPresent(
@@ -39,6 +44,21 @@ final class KeptTraceText {
       put(lines, "step." + (i + 1), trace.steps().get(i));
     }
     return text(lines);
+  }
+
+  /** Each in a place of its own by its words, so that the same ones are written the same. */
+  private static void put(Properties lines, Set<CautionsRead.Read> read) {
+    List<CautionsRead.Read> sorted =
+        read.stream()
+            .sorted(
+                Comparator.comparing(CautionsRead.Read::caution)
+                    .thenComparing(CautionsRead.Read::rule))
+            .toList();
+    lines.setProperty("read", Integer.toString(sorted.size()));
+    for (int i = 0; i < sorted.size(); i++) {
+      lines.setProperty("read." + (i + 1) + ".caution", sorted.get(i).caution());
+      lines.setProperty("read." + (i + 1) + ".rule", sorted.get(i).rule());
+    }
   }
 
   private static void put(Properties lines, String key, TrailStep step) {
@@ -87,9 +107,25 @@ final class KeptTraceText {
         required(lines, "symptom"),
         day(required(lines, "started")),
         "true".equals(lines.getProperty("cautions-read")),
+        cautions(lines),
         steps(lines),
         Optional.ofNullable(lines.getProperty("picked.id"))
             .map(id -> new NextStep.Which(lines.getProperty("picked.kind", ""), id)));
+  }
+
+  private static Optional<Set<CautionsRead.Read>> cautions(Properties lines) {
+    if (lines.getProperty("read") == null) {
+      return Optional.empty();
+    }
+    Set<CautionsRead.Read> read = new HashSet<>();
+    for (int i = 1; i <= MOST_STEPS; i++) {
+      String id = lines.getProperty("read." + i + ".caution");
+      if (id == null) {
+        break;
+      }
+      read.add(new CautionsRead.Read(id, lines.getProperty("read." + i + ".rule", "")));
+    }
+    return Optional.of(read);
   }
 
   private static List<TrailStep> steps(Properties lines) {

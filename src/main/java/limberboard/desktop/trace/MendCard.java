@@ -1,7 +1,9 @@
 package limberboard.desktop.trace;
 
 import java.awt.BorderLayout;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JMenuItem;
@@ -13,7 +15,10 @@ import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.read.CutReader;
+import limberboard.print.page.Block;
+import limberboard.trace.CautionsRead;
 import limberboard.trace.FaultCause;
+import limberboard.trace.NextStep;
 import limberboard.trace.NextStep.DoMend;
 import limberboard.trace.Trace;
 
@@ -38,6 +43,7 @@ final class MendCard extends JPanel {
     this.reader = reader;
     this.others = new OtherSteps(model);
     setOpaque(false);
+    reader.onCautionsRead(this::read);
     mended = Buttons.main("It is mended", "it-is-mended", () -> model.itIsMended(cause));
     notMended =
         Buttons.plain(
@@ -101,6 +107,22 @@ final class MendCard extends JPanel {
     menu.show(more, 0, more.getHeight());
   }
 
+  /** One of the page's cautions has been read, or, where none is named, all. */
+  private void read(String caution) {
+    model.read(
+        model.step().map(NextStep::cautions).orElse(List.of()).stream()
+            .filter(each -> caution.isEmpty() || each.id().equals(caution))
+            .toList());
+  }
+
+  /** Whether a caution of the page has been read in the trace. */
+  private record IsRead(CautionsRead read) implements Predicate<Block.ShortCaution> {
+    @Override
+    public boolean test(Block.ShortCaution caution) {
+      return read.read().contains(new CautionsRead.Read(caution.id(), caution.rule()));
+    }
+  }
+
   void show(Trace trace, DoMend step) {
     cause = Optional.of(step.cause());
     head.removeAll();
@@ -108,6 +130,7 @@ final class MendCard extends JPanel {
     head.add(Text.quiet(step.why()));
     RemarkBox.addTo(head, trace);
     others.offer(trace, step);
+    reader.fold(new IsRead(model.read()));
     reader.show(step.cause().mend());
     arrange();
     repaint();

@@ -3,7 +3,6 @@ package limberboard.desktop.trace;
 import java.awt.Rectangle;
 import javax.swing.JButton;
 import limberboard.desktop.parts.Buttons;
-import limberboard.desktop.parts.CautionBox;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Docked;
 import limberboard.desktop.parts.RaisedColumn;
@@ -25,11 +24,19 @@ final class SafetyCard extends Docked {
   private final RaisedColumn sheet = RaisedColumn.readable(10);
   private final JButton done;
   private final JButton back;
+  private final CautionLines cautions;
   private String check = "";
 
-  SafetyCard(TraceModel model) {
+  /**
+   * A card.
+   *
+   * @param whole shows the whole text of all cautions
+   */
+  SafetyCard(TraceModel model, Runnable whole) {
     super(10);
     this.model = model;
+    this.cautions =
+        new CautionLines(model, "safety-cautions", whole, () -> first().requestFocusInWindow());
     done =
         Buttons.main(
             "It is done, and it is safe now", "made-safe", () -> this.model.madeSafe(check));
@@ -49,7 +56,8 @@ final class SafetyCard extends Docked {
     check = step.id();
     sheet.removeAll();
     sheet.add(Text.quiet("For safety. There is no other step before it."));
-    new StepCautions(model).of(step).forEach(page -> sheet.add(CautionBox.brief(page)));
+    cautions.show(model.cautions(step));
+    sheet.add(cautions);
     sheet.add(Text.question(step.text()));
     sheet.add(Text.reading(step.how()));
     trace.trail().stream()

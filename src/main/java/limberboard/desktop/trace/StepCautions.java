@@ -3,8 +3,6 @@ package limberboard.desktop.trace;
 import java.util.List;
 import limberboard.boat.WorkCaution;
 import limberboard.desktop.tree.TreePanel;
-import limberboard.library.page.Caution;
-import limberboard.library.page.Page;
 import limberboard.trace.NextStep;
 
 /**
@@ -14,10 +12,12 @@ import limberboard.trace.NextStep;
  */
 record StepCautions(TraceModel model) implements TreePanel.Cautions {
   @Override
-  public List<Page<Caution>> of(NextStep step) {
-    return step.cautions().stream()
-        .map(WorkCaution::page)
-        .filter(page -> !model.cautions().contains(page))
-        .toList();
+  public List<WorkCaution> of(NextStep step) {
+    return model.cautions(step);
+  }
+
+  @Override
+  public boolean isRead(WorkCaution caution) {
+    return model.read().isRead(caution);
   }
 }

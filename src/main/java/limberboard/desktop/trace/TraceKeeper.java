@@ -233,11 +233,23 @@ final class TraceKeeper {
     }
   }
 
-  /** Keeps a trace as it stands now. */
-  void keep(BoatTrace tracing) {
+  /**
+   * Keeps a trace as it stands now. What has been read of it meanwhile stays read, also where
+   * something was undone.
+   */
+  private void keep(BoatTrace tracing) {
+    put(tracings.of(tracing.key()).map(tracing::knowing).orElse(tracing));
+  }
+
+  private void put(BoatTrace tracing) {
     tracings.keep(tracing);
     kept.keep(tracing);
     changed.run();
+  }
+
+  /** Notes what has been read in the trace that is shown. It is nothing that is undone. */
+  void reading(UnaryOperator<BoatTrace> change) {
+    now().map(change).ifPresent(this::put);
   }
 
   /** Works a trace out anew when files have changed or a day has passed since it was. */

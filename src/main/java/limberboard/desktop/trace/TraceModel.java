@@ -1,5 +1,6 @@
 package limberboard.desktop.trace;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.Fitting;
@@ -9,8 +10,8 @@ import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Observed;
 import limberboard.desktop.base.Session;
-import limberboard.library.page.Caution;
 import limberboard.library.page.Page;
+import limberboard.trace.CautionsRead;
 import limberboard.trace.FaultCause;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
@@ -143,16 +144,54 @@ public final class TraceModel extends Observed {
     return traces.isBusy();
   }
 
-  /** The pages of the cautions that come before any question. */
-  public List<Page<Caution>> cautions() {
-    return trace().map(trace -> trace.fault().first()).orElse(List.of()).stream()
-        .map(WorkCaution::page)
+  /** The cautions that come before any question. */
+  public List<WorkCaution> cautions() {
+    return traces.now().map(BoatTrace::first).orElse(List.of());
+  }
+
+  /** The cautions of a step beside those that have been read and stand above the whole trace. */
+  public List<WorkCaution> cautions(NextStep step) {
+    List<WorkCaution> above = cautions().stream().filter(each -> read().isRead(each)).toList();
+    return step.cautions().stream()
+        .filter(each -> above.stream().noneMatch(each::isSameAs))
         .toList();
   }
 
-  /** Says that the cautions have been read. */
+  /** The cautions of the symptom, and those of the step that is shown, each once. */
+  List<WorkCaution> cautionsHere() {
+    List<WorkCaution> all = new ArrayList<>(cautions());
+    step().map(NextStep::cautions).orElse(List.of()).stream()
+        .filter(each -> all.stream().noneMatch(each::isSameAs))
+        .forEach(all::add);
+    return all;
+  }
+
+  /** Which cautions have been read in the trace that is shown. */
+  public CautionsRead read() {
+    return traces.now().map(BoatTrace::read).orElse(CautionsRead.NONE);
+  }
+
+  /** Says that these cautions have been read. */
+  public void read(List<WorkCaution> cautions) {
+    traces.reading(tracing -> tracing.reading(tracing.read().with(cautions)));
+  }
+
+  /** Answers the question on which it hangs whether there is an emergency. */
+  public void answerEmergency(WorkCaution caution, boolean yes) {
+    traces.reading(tracing -> tracing.reading(tracing.read().answered(caution, yes)));
+  }
+
+  /** Asks again whether there is an emergency. */
+  public void askAgain(WorkCaution caution) {
+    traces.reading(tracing -> tracing.reading(tracing.read().askedAgain(caution)));
+  }
+
+  /**
+   * Says that the symptom's cautions have been read, and goes on; without effect as long as a
+   * question of theirs is not answered.
+   */
   public void cautionsRead() {
-    traces.now().ifPresent(tracing -> traces.keep(tracing.read()));
+    traces.reading(BoatTrace::goingOn);
   }
 
   /** Answers a check, or changes its answer. */

@@ -64,7 +64,7 @@ public final class TracePlace implements Place {
     TracingPanel tracing =
         new TracingPanel(
             model,
-            new CheckCard(model, tools.drawings(), background, names),
+            new CheckCard(model, tools.drawings(), background, names, aspects::turnToCautions),
             new MendCard(model, reader),
             new YardCard(model, clipboard),
             new MendedCard(model, entry, cause -> prevention(session, cause), navigator::openPage),

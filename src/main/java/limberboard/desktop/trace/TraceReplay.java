@@ -2,16 +2,19 @@ package limberboard.desktop.trace;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import limberboard.boat.Fitting;
+import limberboard.boat.WorkCaution;
 import limberboard.boat.Workspace;
 import limberboard.desktop.base.Guard;
 import limberboard.library.page.Check;
 import limberboard.library.page.Page;
 import limberboard.library.page.Symptom;
 import limberboard.trace.Alternative;
+import limberboard.trace.CautionsRead;
 import limberboard.trace.Fault;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
@@ -41,7 +44,13 @@ record TraceReplay(Workspace workspace, Fitting fitting, Guard guard) {
   Optional<BoatTrace> begin(String symptom) {
     return page(symptom)
         .map(page -> Trace.begin(fault(page), this::planning).workedOut())
-        .map(trace -> BoatTrace.begin(trace, trace.fault().first().isEmpty(), since(fitting.on())));
+        .map(
+            trace ->
+                BoatTrace.begin(
+                    trace,
+                    trace.fault().first().isEmpty(),
+                    CautionsRead.NONE,
+                    since(fitting.on())));
   }
 
   private void planning() {
@@ -88,8 +97,8 @@ record TraceReplay(Workspace workspace, Fitting fitting, Guard guard) {
 
   /**
    * A trace from what was kept of it; empty when the boat can no longer have the symptom. What was
-   * said of a check that comes first for safety is asked again: nobody knows what has been moved
-   * since.
+   * said of a check that comes first for safety is asked again, and so is what an emergency hangs
+   * on: nobody knows what has happened since. What has been read stays read.
    */
   Optional<Renewed> of(KeptTrace kept) {
     return page(kept.symptom()).map(page -> goneOn(kept, page));
@@ -106,11 +115,19 @@ record TraceReplay(Workspace workspace, Fitting fitting, Guard guard) {
             .filter(step -> step instanceof TrailStep.MendFailed || !ofSafety.contains(step.id()))
             .toList();
     Trace trace = given(Trace.begin(fault(page), this::planning), steps).workedOut();
-    boolean read = kept.cautionsRead() || trace.fault().first().isEmpty();
-    BoatTrace tracing = BoatTrace.begin(trace, read, since(kept.started()));
+    List<WorkCaution> first = trace.fault().first();
+    boolean passed = kept.cautionsRead() || first.isEmpty();
+    BoatTrace tracing = BoatTrace.begin(trace, passed, read(kept, first), since(kept.started()));
     Optional<NextStep> picked = kept.picked().flatMap(step -> offered(trace, step));
     return new Renewed(
         picked.map(tracing::pick).orElse(tracing), steps.size() - trace.trail().size());
+  }
+
+  /** Where it was not yet noted which: who had gone on had read what comes before any question. */
+  private static CautionsRead read(KeptTrace kept, List<WorkCaution> first) {
+    return kept.read()
+        .map(read -> new CautionsRead(read, Map.of()))
+        .orElseGet(() -> CautionsRead.NONE.with(kept.cautionsRead() ? first : List.of()));
   }
 
   private static Optional<NextStep> offered(Trace trace, NextStep.Which picked) {

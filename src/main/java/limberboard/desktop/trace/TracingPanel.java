@@ -27,7 +27,6 @@ final class TracingPanel extends JPanel {
   private static final int LOW = 700;
   private static final int MIDDLING = 860;
   private static final int BAND_SHARE = 8;
-  private static final int BAND_WHOLE_SHARE = 2;
   private static final String SAFETY = "SAFETY";
   private final transient TraceModel model;
   private final CheckCard check;
@@ -41,6 +40,7 @@ final class TracingPanel extends JPanel {
   private final CausesPanel causes;
   private final transient TrailSlots slots;
   private final CautionBand band;
+  private final WholeCautions whole;
   private final transient TracePapers papers;
   private final transient Aspects aspects;
   private final TraceBar bar;
@@ -67,7 +67,7 @@ final class TracingPanel extends JPanel {
     super(new BorderLayout(0, 10));
     this.model = model;
     this.check = check;
-    this.safety = new SafetyCard(model);
+    this.safety = new SafetyCard(model, aspects::turnToCautions);
     this.mend = mend;
     this.yard = yard;
     this.mended = mended;
@@ -78,7 +78,8 @@ final class TracingPanel extends JPanel {
     this.why = new WhyPanel(model, aspects.why(), () -> aspects.look(Aspect.STEP), dividers);
     this.tree = new TreePanel(aspects.tree(), cautions, papers, dividers);
     this.trail = new TrailPanel(model);
-    this.band = new CautionBand(model);
+    this.band = new CautionBand(model, aspects::turnToCautions, this::focusFirst);
+    this.whole = new WholeCautions(aspects::turnToCautions);
     this.slots = new TrailSlots(trail, steps, causes);
     setBorder(BorderFactory.createEmptyBorder(12, 18, 12, 18));
     steps.setOpaque(false);
@@ -92,8 +93,11 @@ final class TracingPanel extends JPanel {
     view.add(middle(dividers), Aspect.STEP.name());
     view.add(why, Aspect.WHY.name());
     view.add(tree, Aspect.TREE.name());
+    view.add(whole, Aspect.CAUTIONS.name());
     top.add(bar);
     top.add(new LimitedHeight(band, this::mostForBand));
+    Keys.within(this, "F7", aspects::turnToCautions);
+    Keys.within(this, "F8", this::readHere);
     Keys.within(this, "control Z", model::undo);
     Keys.within(this, "control shift Z", model::redo);
     Keys.within(this, "control Y", model::redo);
@@ -107,9 +111,28 @@ final class TracingPanel extends JPanel {
 
   /** What is looked at has changed. */
   private void look() {
+    boolean back = whole.isVisible() && aspects.now() == Aspect.STEP;
+    if (aspects.now() == Aspect.CAUTIONS) {
+      whole.show(model.cautionsHere());
+    }
     views.show(view, aspects.now().name());
-    regions().get(0).requestFocusInWindow();
+    band.setAside(aspects.now() == Aspect.CAUTIONS);
+    if (back) {
+      focusFirst();
+    } else {
+      regions().get(0).requestFocusInWindow();
+    }
     revalidate();
+  }
+
+  private void focusFirst() {
+    first().ifPresent(JComponent::requestFocusInWindow);
+  }
+
+  /** All cautions that stand here have been read. */
+  private void readHere() {
+    model.read(model.cautionsHere());
+    focusFirst();
   }
 
   /** Whether there is so little height that whatever can be is folded away. */
@@ -118,7 +141,7 @@ final class TracingPanel extends JPanel {
   }
 
   private int mostForBand() {
-    return getHeight() / (band.isWhole() ? BAND_WHOLE_SHARE : isLow() ? BAND_SHARE : 3);
+    return getHeight() / (isLow() ? BAND_SHARE : 3);
   }
 
   private void showCauses(boolean wanted) {
@@ -141,7 +164,6 @@ final class TracingPanel extends JPanel {
             : BorderFactory.createEmptyBorder(12, 18, 12, 18));
     ((BorderLayout) getLayout()).setVgap(isLow() ? 2 : 10);
     bar.fit(isLow(), behind);
-    band.brief(behind || isLow());
     mend.fit(isLow(), getHeight() > 0 && getHeight() < UIScale.scale(MIDDLING));
     place(model.stage());
     revalidate();
@@ -188,6 +210,7 @@ final class TracingPanel extends JPanel {
       case STEP -> List.of(steps, trail, causes);
       case WHY -> why.regions();
       case TREE -> tree.regions();
+      case CAUTIONS -> whole.regions();
     };
   }
 

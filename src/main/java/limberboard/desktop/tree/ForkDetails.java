@@ -5,10 +5,9 @@ import java.awt.Rectangle;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import limberboard.boat.WorkCaution;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Text;
-import limberboard.library.page.Caution;
-import limberboard.library.page.Page;
 import limberboard.trace.DiagnosticTree.Branch;
 import limberboard.trace.DiagnosticTree.Fork;
 import limberboard.trace.NextStep;
@@ -55,9 +54,9 @@ final class ForkDetails extends JPanel {
   void show(TreeWalk walk) {
     Fork fork = walk.selected();
     column.removeAll();
-    List<Page<Caution>> dangers = cautions.of(fork.step());
+    List<WorkCaution> dangers = cautions.of(fork.step());
     if (!dangers.isEmpty()) {
-      column.add(new StepCautionsBox(dangers));
+      column.add(new StepCautionsBox(dangers, cautions::isRead));
     }
     boolean here = walk.isHere(fork);
     column.add(Text.quiet(ForkWords.kind(fork) + (here ? ". You are here." : "")));

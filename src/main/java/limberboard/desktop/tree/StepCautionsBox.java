@@ -1,40 +1,41 @@
 package limberboard.desktop.tree;
 
 import java.util.List;
-import javax.swing.JComponent;
+import java.util.function.Predicate;
 import javax.swing.JToggleButton;
+import limberboard.boat.WorkCaution;
 import limberboard.desktop.parts.CautionBox;
 import limberboard.desktop.parts.Column;
-import limberboard.library.page.Caution;
-import limberboard.library.page.Page;
 
 /**
- * The cautions of a step: one of them in brief, several by name until more is asked for, so that
- * all of them are in sight at once.
+ * The cautions of a step: a single one in short, unless it has been read; several by name until
+ * more is asked for, so that all of them are in sight at once.
  */
 final class StepCautionsBox extends Column {
-  private final transient List<Page<Caution>> cautions;
-  private final JToggleButton more = new JToggleButton("What to do");
+  private final transient List<WorkCaution> cautions;
+  private final transient Predicate<WorkCaution> isRead;
+  private final JToggleButton more = new JToggleButton();
 
-  StepCautionsBox(List<Page<Caution>> cautions) {
+  StepCautionsBox(List<WorkCaution> cautions, Predicate<WorkCaution> isRead) {
     super(4);
     this.cautions = List.copyOf(cautions);
+    this.isRead = isRead;
     more.putClientProperty("FlatLaf.style", "margin: 1,8,1,8; arc: 8");
     more.setName("tree-cautions");
-    more.setToolTipText("What the cautions of this step say");
-    more.setSelected(cautions.size() == 1);
+    more.setToolTipText("The danger and the rule of each");
+    more.setSelected(cautions.size() == 1 && !isRead.test(cautions.get(0)));
     more.addActionListener(e -> fill());
     fill();
   }
 
   private void fill() {
+    more.setText(more.isSelected() ? "Names" : "In short");
     removeAll();
-    for (Page<Caution> page : cautions) {
-      boolean first = cautions.size() > 1 && page.equals(cautions.get(0));
-      JComponent[] controls = first ? new JComponent[] {more} : new JComponent[0];
-      add(more.isSelected() ? CautionBox.brief(page, controls) : CautionBox.title(page, controls));
-    }
-    more.setText(more.isSelected() ? "Names" : "What to do");
+    add(
+        more.isSelected()
+            ? CautionBox.brief(cautions, more)
+            : CautionBox.names(
+                cautions, caution -> isRead.test(caution) ? "read" : caution.because(), more));
     revalidate();
     repaint();
   }

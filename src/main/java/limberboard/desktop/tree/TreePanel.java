@@ -8,13 +8,12 @@ import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import limberboard.boat.WorkCaution;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Divider;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
-import limberboard.library.page.Caution;
-import limberboard.library.page.Page;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.NextStep;
 import limberboard.words.CountWords;
@@ -42,7 +41,12 @@ public final class TreePanel extends JPanel {
   @FunctionalInterface
   public interface Cautions {
     /** The cautions of a step, as far as they do not stand above the whole trace anyway. */
-    List<Page<Caution>> of(NextStep step);
+    List<WorkCaution> of(NextStep step);
+
+    /** Whether one has been read in the trace. */
+    default boolean isRead(WorkCaution caution) {
+      return false;
+    }
   }
 
   /**

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import limberboard.boat.WorkCaution;
 import limberboard.library.page.Caution;
 import limberboard.print.page.Block;
+import limberboard.print.page.CutPage;
 import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
 
@@ -47,6 +49,41 @@ public final class Cautions {
             .filter(caution -> !caution.emergency())
             .<Block>map(Cautions::box)
             .toList());
+  }
+
+  /**
+   * A page on which the cautions that have been read are folded to their names, in one line after
+   * the others.
+   *
+   * @param isRead whether one that stands in two lines has been read
+   */
+  public static CutPage folded(CutPage page, Predicate<Block.ShortCaution> isRead) {
+    return new CutPage(
+        page.id(),
+        page.kind(),
+        page.label(),
+        page.title(),
+        page.summary(),
+        page.cutFor(),
+        page.parts().stream()
+            .map(part -> part.role() == Part.Role.CAUTIONS ? folded(part, isRead) : part)
+            .toList());
+  }
+
+  private static Part folded(Part part, Predicate<Block.ShortCaution> isRead) {
+    List<Block> blocks = new ArrayList<>();
+    List<Inline.CautionName> names = new ArrayList<>();
+    boolean more = false;
+    for (Block block : part.blocks()) {
+      if (block instanceof Block.ShortCaution caution && isRead.test(caution)) {
+        names.add(new Inline.CautionName(caution.id(), caution.title()));
+      } else {
+        blocks.add(block);
+        more |= block instanceof Block.ShortCaution;
+      }
+    }
+    blocks.add(new Block.FoldedCautions(names, more));
+    return new Part(part.role(), part.title(), blocks);
   }
 
   /**

@@ -190,6 +190,24 @@ public sealed interface Block {
   }
 
   /**
+   * Cautions that somebody has read in what is being traced, by name in one line, each leading to
+   * its whole text.
+   *
+   * @param names those read; maybe none
+   * @param more whether others stand before it that can be said to have been read
+   */
+  record FoldedCautions(List<Inline.CautionName> names, boolean more) implements Block {
+    public FoldedCautions {
+      names = List.copyOf(names);
+    }
+
+    @Override
+    public void to(BlockWriter out) {
+      out.foldedCautions(this);
+    }
+  }
+
+  /**
    * Something the reader must know before going on, such as who may do the work.
    *
    * @param text what it says

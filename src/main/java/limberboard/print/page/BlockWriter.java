@@ -32,6 +32,9 @@ public interface BlockWriter {
   /** Writes a caution in two lines. */
   void shortCaution(Block.ShortCaution caution);
 
+  /** Writes cautions that have been read, by name. */
+  void foldedCautions(Block.FoldedCautions folded);
+
   /** Writes what must be known before going on. */
   void notice(Block.Notice notice);
 

@@ -2,6 +2,7 @@ package limberboard.print.text;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import limberboard.print.markdown.InlineReader;
 import limberboard.print.page.Block;
 import limberboard.print.page.BlockWriter;
@@ -134,6 +135,19 @@ public final class BlockText implements BlockWriter {
     out.wrapped(
         "CAUTION: " + caution.title() + at + ". " + caution.danger() + " " + caution.rule());
     out.out();
+  }
+
+  @Override
+  public void foldedCautions(Block.FoldedCautions folded) {
+    if (!folded.names().isEmpty()) {
+      out.item("- ");
+      out.wrapped(
+          (folded.names().size() == 1 ? "CAUTION: " : "CAUTIONS: ")
+              + folded.names().stream()
+                  .map(name -> name.title() + " (read)")
+                  .collect(Collectors.joining("; ")));
+      out.out();
+    }
   }
 
   @Override

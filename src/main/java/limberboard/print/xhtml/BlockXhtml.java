@@ -218,6 +218,27 @@ final class BlockXhtml implements BlockWriter {
     out.element("strong", Typography.joined(caution.rule())).close("p").line();
   }
 
+  @Override
+  public void foldedCautions(Block.FoldedCautions folded) {
+    if (folded.more() && look != Look.PAPER) {
+      out.open("p", "class", "whole-text").open("a", "href", Xhtml.READ).text("Read").close("a");
+      out.text(" folds them to a line of their names; so does F8.").close("p").line();
+    }
+    if (folded.names().isEmpty()) {
+      return;
+    }
+    out.open("p", "class", "short-caution").open("span", "class", "caution-title");
+    out.element("span", folded.names().size() == 1 ? "Caution: " : "Cautions: ", "class", "word");
+    String between = "";
+    for (Inline.CautionName name : folded.names()) {
+      out.text(between);
+      title(name.title(), Xhtml.FULL + name.id());
+      out.text(" (read)");
+      between = "; ";
+    }
+    out.close("span").close("p").line();
+  }
+
   /** A caution's title; on screen it leads from the two lines to the whole text, and back. */
   private void title(String title, String address) {
     if (look == Look.PAPER) {

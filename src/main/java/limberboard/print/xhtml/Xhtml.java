@@ -31,6 +31,9 @@ public final class Xhtml {
   /** Before a caution's id: the address of its two lines on the same page. */
   public static final String SHORT = "short:";
 
+  /** The address by which somebody says that the cautions of the page have been read. */
+  public static final String READ = "read:";
+
   private static final String WHOLE_TEXT =
       "The whole text of each: click its name, or press F7; F7 again leads back.";
 

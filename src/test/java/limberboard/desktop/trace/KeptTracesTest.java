@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Session;
@@ -15,6 +16,7 @@ import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
 import limberboard.library.file.UserFolders;
 import limberboard.library.file.WorkspaceFolders;
+import limberboard.trace.CautionsRead;
 import limberboard.trace.NextStep;
 import limberboard.trace.TrailStep;
 import org.junit.jupiter.api.Test;
@@ -180,6 +182,10 @@ class KeptTracesTest {
             "wet-locker",
             LocalDate.of(2026, 3, 1),
             false,
+            Optional.of(
+                Set.of(
+                    new CautionsRead.Read("solvents", "Open it: = \u00e9 \\ #1"),
+                    new CautionsRead.Read("solvents", ""))),
             List.of(
                 new TrailStep.Answered("which", " a = b: \u00e9\u2013 \\ #1\n"),
                 new TrailStep.MendFailed("hose"),

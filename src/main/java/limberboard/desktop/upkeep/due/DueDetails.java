@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import limberboard.boat.AccessWays;
+import limberboard.boat.WorkCaution;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.CautionBox;
 import limberboard.desktop.parts.Column;
@@ -140,12 +141,11 @@ public final class DueDetails extends Docked {
     Due due = line.due();
     facts.removeAll();
     facts.add(Text.title(due.title()));
-    model
-        .upkeep()
-        .upkeep()
-        .map(upkeep -> upkeep.cautions(due.work()))
-        .orElse(List.of())
-        .forEach(caution -> facts.add(CautionBox.title(caution.page())));
+    List<WorkCaution> cautions =
+        model.upkeep().upkeep().map(upkeep -> upkeep.cautions(due.work())).orElse(List.of());
+    if (!cautions.isEmpty()) {
+      facts.add(CautionBox.names(cautions, WorkCaution::because));
+    }
     facts.add(Text.strong(line.state()));
     Form form = new Form(8);
     fact(form, "Why", line.why());
