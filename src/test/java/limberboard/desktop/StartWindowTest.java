@@ -202,4 +202,30 @@ class StartWindowTest extends RealWindow {
     window.click("start-particulars");
     window.until("the form of the boat is there", () -> window.shows("boat-BOUGHT"));
   }
+
+  @Test
+  void aNewBoatThatWasBoughtLeadsOnByKeyboardAlone() throws IOException {
+    window.press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
+    window.until("the form is there", () -> window.shows("boat-NAME"));
+    untilFocusOn("boat-NAME");
+    window.type("Godwit");
+    window.press(KeyEvent.VK_TAB);
+    window.press(KeyEvent.VK_D);
+    window.press(KeyEvent.VK_TAB);
+    window.type("21");
+    window.press(KeyEvent.VK_TAB);
+    window.type("2014");
+    window.press(KeyEvent.VK_TAB);
+    window.press(KeyEvent.VK_TAB);
+    window.type("3.10.2025");
+    window.press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
+    window.until("it can be begun", () -> window.shows("begin-log"));
+    untilFocusOn("begin-log");
+    window.press(KeyEvent.VK_SPACE);
+    window.until("the form is there", () -> window.shows("start-survey"));
+    untilFocusOn("start-survey");
+    assertThat(Files.readString(folder.resolve("boats/godwit/boat.yaml")))
+        .contains("bought: 2025-10-03")
+        .doesNotContain("equipment");
+  }
 }

@@ -19,6 +19,7 @@ import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Form;
 import limberboard.desktop.parts.Keys;
+import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
@@ -70,6 +71,7 @@ final class BoatForm extends JPanel {
             "Say what is known of her",
             "begin-log",
             () -> model.form().original().map(Boat::id).ifPresent(beginLog));
+    begin.setMnemonic('K');
     begin.setToolTipText("Begins her log with a survey, bills, and what the owner before said");
     fillFacts();
     column.add(title);
@@ -96,7 +98,7 @@ final class BoatForm extends JPanel {
     text(Field.HULL, "");
     text(Field.BUILT, "2016");
     text(Field.LAUNCHED, "20 May 2016, if known");
-    text(Field.BOUGHT, "3 Oct 2026; empty if new from the yard");
+    text(Field.BOUGHT, "empty if new from the yard");
     facts.line(Field.USE.label(), use.control(), use);
     facts.line(Field.WATER.label(), water.control(), water);
     facts.line(Field.EXPOSURE.label(), exposure.control(), exposure);
@@ -147,6 +149,9 @@ final class BoatForm extends JPanel {
     undo.setEnabled(model.form().canUndo());
     drop.setEnabled(model.form().isChanged() || model.form().isNew());
     begin.setVisible(model.form().isToBegin());
+    if (begin.isVisible() && model.isJustEntered()) {
+      Later.focus(begin);
+    }
     choose.setVisible(model.form().original().isPresent() && !model.isChosenForAll());
     column.revalidate();
     column.repaint();

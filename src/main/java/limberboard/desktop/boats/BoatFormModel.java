@@ -23,6 +23,7 @@ public final class BoatFormModel extends Observed {
   private final Notices notices;
   private final EditedBoat form;
   private Optional<String> followed = Optional.empty();
+  private Optional<String> entered = Optional.empty();
   private boolean saving;
   private Optional<Runnable> afterwards = Optional.empty();
   private Runnable reload = () -> {};
@@ -221,10 +222,20 @@ public final class BoatFormModel extends Observed {
     form.saved(boat, wanted, written);
     notices.tell(boat.name() + " is saved.");
     if (first) {
+      entered = Optional.of(boat.id());
       session.choose(Optional.of(boat.id()));
     }
     reload.run();
     tell();
+  }
+
+  /** Whether the boat in the form is new since this was last asked. */
+  boolean isJustEntered() {
+    boolean just = entered.isPresent() && form.original().map(Boat::id).equals(entered);
+    if (just) {
+      entered = Optional.empty();
+    }
+    return just;
   }
 
   /** Whether the form is being saved. */

@@ -111,7 +111,8 @@ public final class EditedBoat {
     }
     Draft next = draft().with(field, text);
     if (field == Field.MODEL || field == Field.BUILT) {
-      next = equipped().asBuilt(next);
+      boolean otherModel = field == Field.MODEL;
+      next = equipped().asBuilt(otherModel ? next.with(Map.of()) : next);
     }
     steps.step(next, Optional.of(field));
     changed.run();

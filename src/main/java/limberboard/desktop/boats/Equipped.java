@@ -52,7 +52,10 @@ record Equipped(Library library) {
     return year(draft).filter(built -> equipment.laterThan(built).contains(choice)).isPresent();
   }
 
-  /** The form with its equipment put right: what cannot be on her becomes what the yard fitted. */
+  /**
+   * The form with its equipment put right: what cannot be on her becomes what the yard fitted.
+   * Where her year is not known yet, nothing is taken for fitted that nobody chose.
+   */
   Draft putRight(Draft draft) {
     return putRight(draft, choices(draft));
   }
@@ -77,9 +80,9 @@ record Equipped(Library library) {
       String now = draft.equipment().get(equipment.id());
       if (now != null && ids.contains(now)) {
         right.put(equipment.id(), now);
-      } else {
+      } else if (year.isPresent()) {
         right.put(
-            equipment.id(), year.flatMap(equipment::defaultFor).map(Choice::id).orElse(ids.get(0)));
+            equipment.id(), equipment.defaultFor(year.get()).map(Choice::id).orElse(ids.get(0)));
       }
     }
     return draft.with(right);

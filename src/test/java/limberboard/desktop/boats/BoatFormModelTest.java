@@ -125,6 +125,36 @@ class BoatFormModelTest {
   }
 
   @Test
+  void whatAnotherModelHadIsNotTakenForFittedOnANewBoat() {
+    model.newBoat();
+    model.form().set(Field.MODEL, "barge");
+    model.form().set(Field.MODEL, "dinghy");
+    assertThat(model.form().draft().equipment()).isEmpty();
+    model.form().set(Field.BUILT, "201");
+    assertThat(model.form().draft().equipment()).isEmpty();
+    model.form().set(Field.BUILT, "2014");
+    assertThat(model.form().draft().equipment())
+        .containsEntry("vent", "vent-none")
+        .containsEntry("stove", "stove-gas");
+  }
+
+  @Test
+  void theDayOnWhichSheWasBoughtIsChecked() {
+    model.form().set(Field.BOUGHT, "last autumn");
+    assertThat(model.form().problems().get(Field.BOUGHT)).startsWith("Write the day as");
+    model.form().set(Field.BOUGHT, "1 Jan 2030");
+    assertThat(model.form().problems().get(Field.BOUGHT)).contains("in the future");
+    model.form().set(Field.BOUGHT, "1 Jan 2010");
+    assertThat(model.form().problems().get(Field.BOUGHT)).contains("was not sold on before");
+    model.form().set(Field.BOUGHT, "3 Apr 2025");
+    assertThat(model.form().problems()).doesNotContainKey(Field.BOUGHT);
+    assertThat(model.form().isToBegin()).isFalse();
+    assertThat(model.save()).isTrue();
+    assertThat(model.form().original().orElseThrow().bought()).contains(LocalDate.of(2025, 4, 3));
+    assertThat(model.form().isToBegin()).isTrue();
+  }
+
+  @Test
   void anotherModelBringsItsOwnEquipment() {
     model.form().set(Field.MODEL, "barge");
     assertThat(model.form().draft().equipment())
