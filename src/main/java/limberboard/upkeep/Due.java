@@ -87,9 +87,8 @@ public record Due(
     UNKNOWN("The log does not tell");
 
     private static final String MEANING =
-        "Not in the log, and counted from new its time was over before she was bought. That does"
-            + " not say that it is overdue, only that nobody knows: look, what can hurt first, and"
-            + " log what you find.";
+        "Not in her log, and counted from new its time was over before she was bought: nobody knows"
+            + " whether it is overdue. Look, what can hurt first, and log what you find.";
 
     private final String heading;
 

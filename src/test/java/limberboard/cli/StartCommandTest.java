@@ -183,7 +183,7 @@ class StartCommandTest {
     assertThat(Files.readString(folder.resolve("boats/knot/boat.yaml"))).isEqualTo(BOUGHT);
     assertThat(run("due", "--boat", "knot").out())
         .contains("Nobody has said yet what is known of her", "Not known: look first")
-        .contains("only that nobody knows")
+        .contains("nobody knows whether it is overdue")
         .doesNotContain("Overdue (", "Her log is empty");
   }
 

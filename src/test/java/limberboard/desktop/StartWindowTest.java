@@ -139,9 +139,11 @@ class StartWindowTest extends RealWindow {
     window.type("12 Sep 2025");
     window.press(KeyEvent.VK_ENTER);
     untilWords("2 lines for the log");
-    window.focus("start-write");
+    window.focus("start-told-deck-care");
     window.press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
     untilLogHas("2025-09-12,look-at-hoses,,,survey");
+    window.until("the log is read", () -> desk().session().boat().orElseThrow().log().size() == 3);
+    untilFocusOn("due");
     assertThat(log())
         .contains("2025-09-12,look-at-deck,,,survey")
         .doesNotContain("clean-strainer", "replace-gasket");
@@ -204,7 +206,8 @@ class StartWindowTest extends RealWindow {
   }
 
   @Test
-  void aNewBoatThatWasBoughtLeadsOnByKeyboardAlone() throws IOException {
+  void aNewBoatThatWasBoughtLeadsOnByKeyboardAloneInASmallWindow() throws IOException {
+    window.act(() -> desk().window().frame().setBounds(0, 0, 1024, 700));
     window.press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
     window.until("the form is there", () -> window.shows("boat-NAME"));
     untilFocusOn("boat-NAME");
@@ -227,5 +230,16 @@ class StartWindowTest extends RealWindow {
     assertThat(Files.readString(folder.resolve("boats/godwit/boat.yaml")))
         .contains("bought: 2025-10-03")
         .doesNotContain("equipment");
+    window.type("12 Sep 2025");
+    window.press(KeyEvent.VK_ENTER);
+    untilFocusOn("start-told-plumbing-care");
+    untilWords("2 lines for the log");
+    window.press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
+    Path log = folder.resolve("boats/godwit/log.csv");
+    window.until("the log is written", () -> Files.isRegularFile(log));
+    window.until("the log is read", () -> desk().session().boat().orElseThrow().log().size() == 2);
+    untilFocusOn("due");
+    window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+    window.until("all of it is taken back", () -> !Files.isRegularFile(log));
   }
 }

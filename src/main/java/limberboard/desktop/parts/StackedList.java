@@ -2,7 +2,10 @@ package limberboard.desktop.parts;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 
 /**
  * A list with something above and below it that stays in sight while the list scrolls; where there
@@ -41,6 +44,8 @@ public final class StackedList extends JPanel {
 
   private void arrange(boolean together) {
     low = together;
+    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    boolean within = owner != null && SwingUtilities.isDescendingFrom(owner, this);
     removeAll();
     if (together) {
       Column all = new Column(4);
@@ -54,6 +59,9 @@ public final class StackedList extends JPanel {
       add(below, BorderLayout.SOUTH);
     }
     list.refreshHeights();
+    if (within) {
+      Later.focus(owner);
+    }
     revalidate();
     repaint();
   }

@@ -95,7 +95,7 @@ public final class UpkeepPlace implements Place {
           return boats;
         };
     start.onChange(() -> place.offer(start.standing()));
-    start.afterWriting(() -> place.look("due"));
+    start.afterWriting(place::listWhatIsDue);
     place.offer(start.standing());
     wanted.onGo(() -> place.look("shopping"));
     place.logging = page -> place.logWork(page, due, lines);
@@ -159,6 +159,12 @@ public final class UpkeepPlace implements Place {
   /** Shows an aspect by its name; without effect when there is none of this name. */
   public void look(String aspect) {
     aspects.stream().filter(one -> one.id().equals(aspect)).findFirst().ifPresent(this::look);
+  }
+
+  /** Goes to the list of what is due, with the focus in it once it is laid out. */
+  private void listWhatIsDue() {
+    look("due");
+    back();
   }
 
   /** Goes where the work of a page is marked done, or else into a new line of the log. */

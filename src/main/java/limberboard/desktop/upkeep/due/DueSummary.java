@@ -34,13 +34,9 @@ record DueSummary(DueModel model) {
         + (model.keptBack() == 0 ? "" : " " + model.keptBack() + " not shown by this choice.");
   }
 
-  /** What to do about what is not known, or what that means. */
+  /** How to begin a bought boat's log, while nobody has. */
   private String start(Upkeep upkeep) {
-    return new Start(upkeep)
-        .hint(id -> "press What is known, above")
-        .or(() -> model.count(Group.NOT_KNOWN) > 0 ? Group.NOT_KNOWN.meaning() : Optional.empty())
-        .map(" "::concat)
-        .orElse("");
+    return new Start(upkeep).hint(id -> "press What is known, above").map(" "::concat).orElse("");
   }
 
   private static String season(Upkeep upkeep) {

@@ -33,12 +33,15 @@ public record EntryWords(Library library) {
     if (entries.size() > MOST) {
       return lines(entries.subList(0, FEW)) + "; and " + (entries.size() - FEW) + " more";
     }
-    boolean oneDay = entries.stream().map(LogEntry::day).distinct().count() == 1;
-    return entries.size() > 1 && oneDay
+    return entries.size() > 1 && isOneDay(entries)
         ? entries.get(0).day()
             + ", "
             + entries.stream().map(this::work).collect(Collectors.joining("; "))
         : entries.stream().map(this::line).collect(Collectors.joining("; "));
+  }
+
+  private static boolean isOneDay(List<LogEntry> entries) {
+    return entries.stream().map(LogEntry::day).distinct().count() == 1;
   }
 
   /** Entries by their names, as a change is called: {@code “Lay up the boat”, 20 May 2026}. */
@@ -46,7 +49,7 @@ public record EntryWords(Library library) {
     LogEntry first = entries.get(0);
     return entries.size() == 1
         ? "“" + work(first) + "”, " + first.day()
-        : entries.size() + " lines, " + first.day();
+        : entries.size() + " lines" + (isOneDay(entries) ? ", " + first.day() : "");
   }
 
   /** What was done. */

@@ -164,9 +164,12 @@ public final class StartModel extends Observed {
   /** What a question asks about and what is answered: {@code 3 of 5 pieces of work}. */
   String facts(StartQuestion question) {
     long single = question.works().stream().filter(due -> told(due).from().isPresent()).count();
-    String count = CountWords.of(question.works().size(), "piece of work", "pieces of work");
-    String said = single == 0 ? "" : ", " + single + " answered singly";
-    return Sentences.capital(question.consequence().said()) + " · " + count + said;
+    int all = question.works().size();
+    String count =
+        single == 0
+            ? CountWords.of(all, "piece of work", "pieces of work")
+            : single + " of " + all + " answered";
+    return Sentences.capital(question.consequence().said()) + " · " + count;
   }
 
   /** What the boat's own choices have to do with work that is said not to be aboard. */
