@@ -29,6 +29,11 @@ record TreeView(
     static LeadingView of(RankedCause ranked) {
       return new LeadingView(ranked.cause().id(), ranked.chance());
     }
+
+    /** The likeliest at a fork. */
+    static List<LeadingView> of(Fork fork) {
+      return fork.at().ranking().stream().limit(LEADING).map(LeadingView::of).toList();
+    }
   }
 
   /** One way a step can turn out. */
@@ -87,7 +92,7 @@ record TreeView(
           fork.step().toOpen().stream().map(Access::title).toList(),
           CautionView.ids(fork.step().cautions()),
           fork.step().safety(),
-          fork.at().ranking().stream().limit(LEADING).map(LeadingView::of).toList(),
+          LeadingView.of(fork),
           fork.branches().stream().map(BranchView::of).toList());
     }
   }

@@ -80,6 +80,20 @@ public record DiagnosticTree(Trace from, double rarest, Fork root, List<Fork> fo
         .toList();
   }
 
+  /** How many steps come one after the other on the longest way, from 1. */
+  public int depth() {
+    return depth(root);
+  }
+
+  private static int depth(Fork fork) {
+    return 1
+        + fork.branches().stream()
+            .flatMap(branch -> branch.then().stream())
+            .mapToInt(DiagnosticTree::depth)
+            .max()
+            .orElse(0);
+  }
+
   /** The fork where a trace stands now, when it is on this tree. */
   public Optional<Fork> where(Trace trace) {
     return forks.stream().filter(fork -> fork.at().equals(trace)).findFirst();

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import limberboard.boat.WorkCaution;
 import limberboard.trace.DiagnosticTree.Branch;
 import limberboard.trace.DiagnosticTree.End;
@@ -23,9 +24,34 @@ import limberboard.trace.NextStep.CallYard;
  * @param kept the numbers of the forks that are kept, in order: with each the one that leads to it
  */
 public record TreeCut(DiagnosticTree tree, List<Integer> kept) {
-  /** Copies the numbers. */
+  /** Copies the numbers and puts them in order. */
   public TreeCut {
-    kept = List.copyOf(kept);
+    kept = kept.stream().sorted().toList();
+  }
+
+  /** What keeps every fork of a tree. */
+  public static TreeCut all(DiagnosticTree tree) {
+    return new TreeCut(tree, tree.forks().stream().map(Fork::number).toList());
+  }
+
+  /**
+   * The cut that keeps the first levels.
+   *
+   * @param levels how many steps one after the other, the root being the first; from 1, and with as
+   *     many as the tree is deep or more the whole tree
+   */
+  public static TreeCut levels(DiagnosticTree tree, int levels) {
+    List<Integer> kept = new ArrayList<>();
+    List<Fork> level = List.of(tree.root());
+    for (int i = 0; i < levels && !level.isEmpty(); i++) {
+      level.forEach(fork -> kept.add(fork.number()));
+      level = level.stream().flatMap(TreeCut::behind).toList();
+    }
+    return new TreeCut(tree, kept);
+  }
+
+  private static Stream<Fork> behind(Fork fork) {
+    return fork.branches().stream().flatMap(branch -> branch.then().stream());
   }
 
   /** The cut that keeps the root alone. */
@@ -49,18 +75,27 @@ public record TreeCut(DiagnosticTree tree, List<Integer> kept) {
 
   /** What keeps every fork of the same tree. */
   public TreeCut whole() {
-    return new TreeCut(tree, tree.forks().stream().map(Fork::number).toList());
+    return all(tree);
+  }
+
+  /** Whether every fork is kept. */
+  public boolean isWhole() {
+    return kept.size() == tree.forks().size();
   }
 
   /** Whether a fork is kept. */
   public boolean keeps(Fork fork) {
-    return kept.contains(fork.number());
+    return Collections.binarySearch(kept, fork.number()) >= 0;
   }
 
   /** The forks that are kept, each before those behind it. */
   public List<Fork> forks() {
-    Set<Integer> numbers = new TreeSet<>(kept);
-    return tree.forks().stream().filter(fork -> numbers.contains(fork.number())).toList();
+    return tree.forks().stream().filter(this::keeps).toList();
+  }
+
+  /** The first fork on each way that is not kept: where going by this cut goes on elsewhere. */
+  public List<Fork> ends() {
+    return forks().stream().flatMap(TreeCut::behind).filter(fork -> !keeps(fork)).toList();
   }
 
   /** The chance that going by this cut ends at a mend or at handing over that it shows, 0 to 1. */

@@ -401,6 +401,9 @@ class EveryOutputTest {
     DiagnosticTree tree = DiagnosticTree.of(trace, RAREST);
     Set<String> first = new WantedCautions(library, boat).named(page.details().first());
     card(library, tree, first);
+    for (int levels = 1; levels < tree.depth(); levels++) {
+      levels(library, TreeCut.levels(tree, levels), first);
+    }
     JsonNode json = JSON.valueToTree(TreeView.of(tree));
     assertThat(ids(JSON.valueToTree(TraceView.of(trace)).get("cautions"))).containsAll(first);
     List<String> outputs =
@@ -413,6 +416,26 @@ class EveryOutputTest {
       Set<String> all = new TreeSet<>(own);
       all.addAll(first);
       String what = "tree of " + page.id() + ", fork " + (i + 1);
+      outputs.forEach(output -> names(library, output, all, what));
+      assertThat(ids(json.get("cautions"))).as(what).containsAll(all);
+      assertThat(ids(json.get("forks").get(i).get("cautions"))).as(what).containsAll(own);
+    }
+  }
+
+  /** A tree cut down: every caution of a step that it shows, in every output. */
+  private static void levels(Library library, TreeCut cut, Set<String> first) {
+    List<String> outputs =
+        List.of(
+            text(new TreeSheet().of(cut)),
+            new TreeText().render(cut, 1000),
+            new TreeDrawing().of(cut).replaceAll("<[^>]*>", " "));
+    JsonNode json = JSON.valueToTree(DepthView.of(cut));
+    List<DiagnosticTree.Fork> forks = cut.forks();
+    for (int i = 0; i < forks.size(); i++) {
+      Set<String> own = wanted(library, cut.tree().from().fault().fitting(), forks.get(i).step());
+      Set<String> all = new TreeSet<>(own);
+      all.addAll(first);
+      String what = "cut tree, fork " + forks.get(i).number();
       outputs.forEach(output -> names(library, output, all, what));
       assertThat(ids(json.get("cautions"))).as(what).containsAll(all);
       assertThat(ids(json.get("forks").get(i).get("cautions"))).as(what).containsAll(own);

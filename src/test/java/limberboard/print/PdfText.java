@@ -23,11 +23,20 @@ public final class PdfText {
     }
   }
 
-  /** All text of a page written as PDF, with single spaces. */
+  /** All text of a page written as PDF, line by line across the sheet, with single spaces. */
   public static String of(SmallYard yard, CutPage page) {
+    return of(yard, page, true);
+  }
+
+  /** The same in the order in which it is written: one column after the other. */
+  public static String byColumn(SmallYard yard, CutPage page) {
+    return of(yard, page, false);
+  }
+
+  private static String of(SmallYard yard, CutPage page, boolean across) {
     try (PDDocument read = Loader.loadPDF(bytes(page, yard.folders()))) {
       PDFTextStripper stripper = new PDFTextStripper();
-      stripper.setSortByPosition(true);
+      stripper.setSortByPosition(across);
       return flat(stripper.getText(read));
     } catch (IOException e) {
       throw new UncheckedIOException(e);

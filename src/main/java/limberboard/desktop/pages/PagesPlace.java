@@ -14,6 +14,7 @@ import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Divider;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.read.PlaceTools;
+import limberboard.desktop.tree.TreePapers;
 import limberboard.desktop.upkeep.WorkNotes;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Page;
@@ -49,7 +50,8 @@ public final class PagesPlace implements Place {
             model,
             tools.reader(model::open).withFoot(),
             new ProblemsPanel(model, folders, new Latest(tools.background()), dividers),
-            () -> model.page().ifPresent(page -> navigator.trace(page.id())));
+            () -> model.page().ifPresent(page -> navigator.trace(page.id())),
+            new TreePapers(tools.session(), tools.papers()));
     beside = new BoatPanel(model, notes, navigator);
     Sides right =
         new Sides(LEAST_WIDTH, "Page", reading, "The boat", beside, "pages-around", 0.74, dividers);

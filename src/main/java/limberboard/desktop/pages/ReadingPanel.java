@@ -4,6 +4,8 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -17,12 +19,17 @@ import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Tools;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.read.CutReader;
+import limberboard.desktop.tree.TreePapers;
 import limberboard.library.page.Page;
 import limberboard.library.problem.Problem;
 
 /** The page with its tools above it, or words where there is no page, or the problems. */
 final class ReadingPanel extends JPanel {
   private static final int ICON = 18;
+  private static final String CARD =
+      "Of a symptom: as much of what happens as goes on one sheet, for a locker's lid";
+  private static final String TREE =
+      "Of a symptom: every step to its mend on the chosen boat, by numbers, on sheets";
   private final transient PagesModel model;
   private final transient CutReader reader;
   private final CardLayout cards = new CardLayout();
@@ -34,9 +41,15 @@ final class ReadingPanel extends JPanel {
   private final JButton trace;
   private final JButton print;
   private final JButton save;
+  private final transient List<JButton> trees;
   private String onScreen = "";
 
-  ReadingPanel(PagesModel model, CutReader reader, ProblemsPanel problems, Runnable traceIt) {
+  ReadingPanel(
+      PagesModel model,
+      CutReader reader,
+      ProblemsPanel problems,
+      Runnable traceIt,
+      TreePapers papers) {
     super(new BorderLayout(0, 6));
     this.model = model;
     this.reader = reader;
@@ -49,6 +62,12 @@ final class ReadingPanel extends JPanel {
     trace = Buttons.main("Trace this", traceIt);
     print = Buttons.plain("Print …", "print-page", reader::print);
     save = Buttons.plain("Save as PDF …", "save-page", reader::savePdf);
+    trees =
+        List.of(
+            ofTree("Print card …", "print-card", CARD, papers::printCard),
+            ofTree("Save card as PDF …", "save-card", CARD, papers::saveCard),
+            ofTree("Print tree …", "print-tree", TREE, papers::printTree),
+            ofTree("Save tree as PDF …", "save-tree", TREE, papers::saveTree));
     Column empty = new Column(0).padded(40, 40, 40, 40);
     empty.add(nothing);
     shown.setOpaque(false);
@@ -62,12 +81,19 @@ final class ReadingPanel extends JPanel {
     refresh();
   }
 
+  /** A button for the symptom that is read; traces and trees need the chosen boat. */
+  private JButton ofTree(String text, String name, String tip, Consumer<String> action) {
+    return Buttons.plain(text, name, tip, () -> model.page().map(Page::id).ifPresent(action));
+  }
+
   private JComponent tools() {
     cut.setName("all-boats");
     cut.setToolTipText("Show everything, or only what is for the chosen boat");
     cut.addActionListener(e -> model.forAllBoats(cut.isSelected()));
     Column column = new Column(0).padded(0, 2, 0, 2);
-    column.add(new Tools("page-more", 8, List.of(back, forward, cut, trace), List.of(print, save)));
+    List<JComponent> always = List.of(back, forward, cut, trace);
+    List<JButton> seldom = Stream.concat(Stream.of(print, save), trees.stream()).toList();
+    column.add(new Tools("page-more", 8, always, seldom));
     return column;
   }
 
@@ -98,6 +124,7 @@ final class ReadingPanel extends JPanel {
     cut.setEnabled(model.boat().isPresent());
     cut.setText(cutWords());
     trace.setVisible(model.canTrace());
+    trees.forEach(button -> button.setEnabled(model.canTrace()));
     print.setEnabled(page.isPresent());
     save.setEnabled(page.isPresent());
     if (model.problemsShown()) {

@@ -5,22 +5,20 @@ import java.util.function.Supplier;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.read.Papers;
 import limberboard.desktop.tree.TreeOut;
+import limberboard.desktop.tree.TreePapers;
 import limberboard.library.Library;
-import limberboard.print.drawing.TreeDrawing;
-import limberboard.print.drawing.TreeSheet;
 import limberboard.print.page.CutPage;
 import limberboard.print.sheet.TraceSheet;
-import limberboard.trace.DiagnosticTree;
 import limberboard.trace.NextStep;
 
 /**
- * Prints and saves where a trace stands, and its whole tree. For the event thread only.
+ * Prints and saves where a trace stands, and leads to its tree's papers. For the event thread only.
  *
  * @param session tells library and boat
  * @param model the trace
  * @param papers prints and saves
  */
-record TracePapers(Session session, TraceModel model, Papers papers) implements TreeOut {
+record TracePapers(Session session, TraceModel model, Papers papers) {
 
   /** Prints where the trace stands; without effect when there is none. */
   void printTrace() {
@@ -43,19 +41,9 @@ record TracePapers(Session session, TraceModel model, Papers papers) implements 
             });
   }
 
-  @Override
-  public void print(DiagnosticTree tree) {
-    papers.print(name("tree"), () -> new TreeSheet().of(tree));
-  }
-
-  @Override
-  public void save(DiagnosticTree tree) {
-    papers.save(name("tree"), () -> new TreeSheet().of(tree));
-  }
-
-  @Override
-  public void draw(DiagnosticTree tree) {
-    papers.saveText(name("tree") + ".svg", () -> new TreeDrawing().whole(tree));
+  /** Prints and saves the tree. */
+  TreeOut trees() {
+    return new TreePapers(session, papers);
   }
 
   /** What it is, the symptom, and the boat. */

@@ -76,7 +76,7 @@ final class TracingPanel extends JPanel {
     this.aspects = aspects;
     this.bar = new TraceBar(model, aspects, deeds, this::showCauses);
     this.why = new WhyPanel(model, aspects.why(), () -> aspects.look(Aspect.STEP), dividers);
-    this.tree = new TreePanel(aspects.tree(), cautions, papers, dividers);
+    this.tree = new TreePanel(aspects.tree(), cautions, papers.trees(), dividers);
     this.trail = new TrailPanel(model);
     this.band = new CautionBand(model, aspects::turnToCautions, this::focusFirst);
     this.whole = new WholeCautions(aspects::turnToCautions);

@@ -2,6 +2,7 @@ package limberboard.desktop.tree;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Latest;
@@ -9,6 +10,7 @@ import limberboard.desktop.base.Observed;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.Fault;
 import limberboard.trace.Trace;
+import limberboard.trace.TreeCut;
 
 /**
  * The tree of the trace that is followed, without Swing. It grows in the background, from the
@@ -21,6 +23,7 @@ public final class TreeModel extends Observed {
   private Optional<TreeWalk> fromHere = Optional.empty();
   private Optional<TreeWalk> shown = Optional.empty();
   private Optional<TreeGrowth> growth = Optional.empty();
+  private OptionalInt levels = OptionalInt.empty();
   private boolean wanted;
   private boolean beginningAsked;
 
@@ -42,6 +45,7 @@ public final class TreeModel extends Observed {
       fromHere = Optional.empty();
       shown = readAgain ? shown : Optional.empty();
       beginningAsked = false;
+      levels = readAgain ? levels : OptionalInt.empty();
     }
     if (!trace.equals(here)) {
       here = trace;
@@ -165,6 +169,27 @@ public final class TreeModel extends Observed {
   /** The tree that is shown, once it has grown. */
   public Optional<TreeWalk> walk() {
     return shown;
+  }
+
+  /** How many levels are printed and saved; empty for all there are. */
+  public OptionalInt levels() {
+    return levels;
+  }
+
+  /**
+   * Shows so many levels, and prints and saves as many.
+   *
+   * @param wantedLevels from 1; empty for all there are
+   */
+  public void chooseLevels(OptionalInt wantedLevels) {
+    levels = wantedLevels;
+    shown.ifPresent(walk -> walk.unfoldTo(levels.orElse(Integer.MAX_VALUE)));
+    tell();
+  }
+
+  /** The tree that is shown, as far as it is to be printed and saved. */
+  public Optional<TreeCut> cut() {
+    return shown.map(walk -> TreeCut.levels(walk.tree(), levels.orElse(Integer.MAX_VALUE)));
   }
 
   /** Whether a tree is growing. */

@@ -100,9 +100,9 @@ public final class TreePanel extends JPanel {
     }
   }
 
-  /** Prints the tree; empty while there is none. */
+  /** Prints as many levels of the tree as are chosen; empty while there is none. */
   public Optional<Runnable> print() {
-    return model.walk().map(walk -> () -> out.print(walk.tree()));
+    return model.cut().map(cut -> () -> out.print(cut));
   }
 
   /** The regions that F6 goes through. */

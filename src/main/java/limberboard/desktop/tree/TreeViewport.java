@@ -14,6 +14,10 @@ import limberboard.trace.DiagnosticTree.Fork;
 final class TreeViewport {
   private static final double LEAST_READABLE = 0.85;
   private static final double LEAST_TOLD_APART = 0.15;
+
+  /** What was made just small enough must not take a pixel more by how numbers are rounded. */
+  private static final double ROUNDING = 1e-6;
+
   private final TreeCanvas view;
   private final Listeners zooming = new Listeners();
   private Zoom zoom = Zoom.USUAL;
@@ -38,8 +42,8 @@ final class TreeViewport {
   /** How large a layout is on the screen. */
   Dimension size(TreeLayout layout) {
     return new Dimension(
-        (int) Math.ceil(layout.width() * zoom.factor()),
-        (int) Math.ceil(layout.height() * zoom.factor()));
+        (int) Math.ceil(layout.width() * zoom.factor() - ROUNDING),
+        (int) Math.ceil(layout.height() * zoom.factor() - ROUNDING));
   }
 
   /** Where a fork's box lies in the view. */

@@ -102,7 +102,20 @@ public final class TreeWalk extends Observed {
 
   /** Unfolds everything. */
   public void unfoldAll() {
-    tree.forks().stream().filter(this::canFold).forEach(fork -> open(fork, true));
+    unfoldTo(Integer.MAX_VALUE);
+  }
+
+  /**
+   * Unfolds the first levels and folds what is behind them: what comes next on each way stays in
+   * sight.
+   *
+   * @param levels how many, from 1
+   */
+  public void unfoldTo(int levels) {
+    tree.forks().stream()
+        .filter(this::canFold)
+        .forEach(fork -> open(fork, kin.level(fork) < levels));
+    keepSelectionInSight();
     tell();
   }
 

@@ -12,6 +12,9 @@ record Zoom(double factor) {
   private static final double STEP = 1.2;
   private static final int PER_CENT = 100;
 
+  /** About six pixels for a letter of thirteen. */
+  private static final double LEAST_READ = 0.45;
+
   Zoom {
     factor = Math.max(LEAST, Math.min(MOST, factor));
   }
@@ -26,8 +29,9 @@ record Zoom(double factor) {
     return new Zoom(Math.min(1, Math.min(roomWidth / width, roomHeight / height)));
   }
 
-  /** In words. */
+  /** In words, and whether anything can be read at it. */
   String words() {
-    return factor * PER_CENT < 1 ? "under 1 %" : Math.round(factor * PER_CENT) + " %";
+    String share = factor * PER_CENT < 1 ? "under 1 %" : Math.round(factor * PER_CENT) + " %";
+    return factor < LEAST_READ ? share + ", too small to read" : share;
   }
 }

@@ -65,7 +65,7 @@ final class CardColumns {
 
   private void emergency(WorkCaution caution) {
     List<Line> lines = new ArrayList<>();
-    List<String> all = CardWords.emergency(caution);
+    List<String> all = CardWords.inFull(caution);
     for (int i = 0; i < all.size(); i++) {
       lines.addAll(Line.wrap(all.get(i), SIZE, i < 2, DrawnBox.room(TreeCard.WIDTH - 2)));
     }

@@ -35,7 +35,7 @@ final class CardWords {
 
   CardWords(TreeCut cut) {
     this.cut = cut;
-    this.words = new TreeWords(cut.tree());
+    this.words = new TreeWords(cut);
   }
 
   String title() {
@@ -57,25 +57,22 @@ final class CardWords {
 
   /** Where to go on, wherever the card does not. */
   String rest() {
-    String symptom = cut.tree().from().fault().page().id();
-    String boat = cut.tree().from().fault().fitting().boat().id();
     return "For the rest, and for how each check is made: trace it in the program, or go on in the"
-        + " whole tree, printed from the window or by “limberboard tree "
-        + symptom
-        + " --boat "
-        + boat
-        + " --pdf tree.pdf”; its numbers are those of this card. What was done since, and the"
-        + " day, may change them. Every caution has a page with its whole text.";
+        + " whole tree, printed from the window or by “"
+        + TreeOrder.asCommand(cut.tree())
+        + "”; its numbers are those of this card. What was done since, and the day, may change"
+        + " them. Every caution has a page with its whole text.";
   }
 
-  /** What may be an emergency, in full. */
-  static List<String> emergency(WorkCaution caution) {
+  /** A caution in full; the question first that says whether it is an emergency. */
+  static List<String> inFull(WorkCaution caution) {
     Caution details = caution.page().details();
     List<String> lines = new ArrayList<>();
     lines.add(
         caution.question().map(asked -> asked + " If so: ").orElse("")
             + "Caution: "
-            + caution.title());
+            + caution.title()
+            + (caution.because().isEmpty() ? "" : " (" + caution.because() + ")"));
     lines.add(details.danger());
     details.act().forEach(act -> lines.add("– " + act));
     if (!details.seek().isEmpty()) {

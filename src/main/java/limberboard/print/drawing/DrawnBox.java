@@ -33,6 +33,8 @@ record DrawnBox(Shape shape, double x, double y, double width, double height, Li
     MENDED,
     /** Not drawn further. */
     SELDOM,
+    /** Left out of a tree that is cut down. */
+    ELSEWHERE,
     /** A caution. */
     CAUTION
   }

@@ -6,15 +6,15 @@ import java.util.function.Function;
 import limberboard.print.drawing.DrawnBox.Line;
 import limberboard.print.drawing.DrawnBox.Shape;
 import limberboard.print.type.Typography;
-import limberboard.trace.DiagnosticTree;
 import limberboard.trace.DiagnosticTree.Branch;
-import limberboard.trace.DiagnosticTree.End;
 import limberboard.trace.DiagnosticTree.Fork;
 import limberboard.trace.NextStep;
 import limberboard.trace.NextStep.CallYard;
 import limberboard.trace.NextStep.DoMend;
+import limberboard.trace.TreeCut;
 import limberboard.words.Minutes;
 import limberboard.words.PerCent;
+import limberboard.words.Sentences;
 
 /**
  * Places a tree from left to right, each leaf on a row of its own, each fork level with the first
@@ -27,6 +27,7 @@ final class SheetTreeLayout {
   /** How far below a box's upper edge the lines meet it. */
   private static final double PORT = 22;
 
+  private final TreeCut cut;
   private final TreeStyle style;
   private final Function<Fork, List<String>> facts;
   private final List<DrawnBox> boxes = new ArrayList<>();
@@ -35,19 +36,16 @@ final class SheetTreeLayout {
   private double height;
 
   /**
-   * Places the tree with its upper left corner here.
+   * Places a tree, whole or cut, with its upper left corner here.
    *
    * @param facts what there is to say at a fork, one line each
    */
   SheetTreeLayout(
-      DiagnosticTree tree,
-      TreeStyle style,
-      Function<Fork, List<String>> facts,
-      double x,
-      double y) {
+      TreeCut cut, TreeStyle style, Function<Fork, List<String>> facts, double x, double y) {
+    this.cut = cut;
     this.style = style;
     this.facts = facts;
-    Node root = node(tree.root(), 1);
+    Node root = node(cut.tree().root(), 1);
     height = root.height();
     place(root, x, y);
   }
@@ -80,7 +78,7 @@ final class SheetTreeLayout {
         level >= style.levels()
             ? List.of()
             : fork.branches().stream()
-                .filter(branch -> !style.brief() || branch.end() == End.FORK)
+                .filter(branch -> !style.brief() || branch.then().filter(cut::keeps).isPresent())
                 .map(branch -> twig(branch, level))
                 .toList();
     double below = ROW_GAP * Math.max(0, twigs.size() - 1);
@@ -105,6 +103,7 @@ final class SheetTreeLayout {
     Node to =
         branch
             .then()
+            .filter(cut::keeps)
             .map(then -> node(then, level + 1))
             .orElseGet(() -> new Node(end(branch), List.of(), end(branch).height()));
     double room = DrawnEdge.room(style.gap());
@@ -115,9 +114,14 @@ final class SheetTreeLayout {
   }
 
   private DrawnBox end(Branch branch) {
-    return branch.end() == End.MENDED
-        ? box(Shape.MENDED, wrapped("Mended", true))
-        : box(Shape.SELDOM, wrapped("Seldom: " + TreeWords.likeliest(branch), false));
+    return switch (branch.end()) {
+      case MENDED -> box(Shape.MENDED, wrapped("Mended", true));
+      case TOO_RARE -> box(Shape.SELDOM, wrapped("Seldom: " + TreeWords.likeliest(branch), false));
+      case FORK -> {
+        String on = TreeWords.goesOn(branch.then().orElseThrow());
+        yield box(Shape.ELSEWHERE, wrapped(Sentences.capital(on), false));
+      }
+    };
   }
 
   private List<Line> lines(Fork fork) {

@@ -5,11 +5,12 @@ import java.util.List;
 import limberboard.print.drawing.DrawnBox.Line;
 import limberboard.print.drawing.DrawnBox.Shape;
 import limberboard.trace.DiagnosticTree;
+import limberboard.trace.TreeCut;
 
 /**
- * Draws diagnostic trees as SVG: one file that needs nothing else, in the colours of the library's
- * drawings on white. Every kind of step has a form of its own and says in words what it is.
- * Stateless.
+ * Draws diagnostic trees, whole or cut, as SVG: one file that needs nothing else, in the colours of
+ * the library's drawings on white. Every kind of step has a form of its own and says in words what
+ * it is. Stateless.
  */
 public final class TreeDrawing {
   /** The widest a drawing is on a sheet, in CSS pixels of 1/96 inch. */
@@ -18,58 +19,67 @@ public final class TreeDrawing {
   /** The highest a drawing is on a sheet, in CSS pixels of 1/96 inch. */
   public static final double PAPER_HEIGHT = 880;
 
-  private static final String BY_LINE =
-      "Begin at 1, at the left. Do what the box says, and follow the line of your answer to the"
-          + " right.";
   private static final int PAPER_LEVELS = 3;
   private static final double EDGE = 24;
+  private static final double LEAST_WIDTH = 900;
 
-  /** The whole tree, with its cautions and how to read it above. */
+  /** The whole tree, its cautions in two lines and how to read it above, in full below. */
   public String whole(DiagnosticTree tree) {
-    SheetTreeLayout measured =
-        new SheetTreeLayout(tree, TreeStyle.WHOLE, TreeSheet::facts, EDGE, 0);
-    TreeHead head =
-        new TreeHead(new TreeSheet().front(tree, BY_LINE), EDGE, Math.max(measured.right(), 900));
+    return of(TreeCut.all(tree));
+  }
+
+  /** The same of a tree cut down. */
+  public String of(TreeCut cut) {
+    SheetTreeLayout measured = new SheetTreeLayout(cut, TreeStyle.WHOLE, TreeSheet::facts, EDGE, 0);
+    double room = Math.max(measured.right(), LEAST_WIDTH);
+    TreeHead head = new TreeHead(cut, EDGE, room);
     SheetTreeLayout placed =
-        new SheetTreeLayout(tree, TreeStyle.WHOLE, TreeSheet::facts, EDGE, head.bottom());
+        new SheetTreeLayout(cut, TreeStyle.WHOLE, TreeSheet::facts, EDGE, head.bottom());
+    TreeFoot foot = new TreeFoot(cut, EDGE, room, head.bottom() + placed.height() + EDGE);
     SvgPen pen =
         new SvgPen(
-            tree.from().fault().page().title(),
+            cut.tree().from().fault().page().title(),
             Math.max(placed.right(), head.right()) + EDGE,
-            head.bottom() + placed.height() + EDGE);
+            foot.bottom());
     head.draw(pen);
-    return drawn(placed, pen);
+    draw(placed, pen);
+    foot.draw(pen);
+    return pen.finish();
   }
 
   /**
    * The first steps, as many levels as fit across and down a sheet, at the size at which the
    * letters are 9 points. Cautions stand on the sheet itself.
    */
-  String beginning(DiagnosticTree tree) {
+  String beginning(TreeCut cut) {
     int levels = PAPER_LEVELS;
     SheetTreeLayout placed =
-        new SheetTreeLayout(tree, TreeStyle.paper(levels), TreeWords::facts, 1, 1);
+        new SheetTreeLayout(cut, TreeStyle.paper(levels), TreeWords::facts, 1, 1);
     while (levels > 1 && placed.height() > PAPER_HEIGHT) {
       levels--;
-      placed = new SheetTreeLayout(tree, TreeStyle.paper(levels), TreeWords::facts, 1, 1);
+      placed = new SheetTreeLayout(cut, TreeStyle.paper(levels), TreeWords::facts, 1, 1);
     }
-    return drawn(
-        placed,
-        new SvgPen(tree.from().fault().page().title(), placed.right() + 1, placed.height() + 2));
-  }
-
-  private static String drawn(SheetTreeLayout placed, SvgPen pen) {
-    TreeSvg out = new TreeSvg(pen);
-    placed.edges().forEach(out::edge);
-    placed.boxes().forEach(out::box);
+    SvgPen pen =
+        new SvgPen(
+            cut.tree().from().fault().page().title(), placed.right() + 1, placed.height() + 2);
+    draw(placed, pen);
     return pen.finish();
   }
 
+  private static void draw(SheetTreeLayout placed, SvgPen pen) {
+    TreeSvg out = new TreeSvg(pen);
+    placed.edges().forEach(out::edge);
+    placed.boxes().forEach(out::box);
+  }
+
   /** What the forms mean. */
-  static List<DrawnBox> legend(double x, double y, double size) {
+  static List<DrawnBox> legend(TreeCut cut, double x, double y, double size) {
     List<DrawnBox> boxes = new ArrayList<>();
     double at = x;
     for (Meaning meaning : MEANINGS) {
+      if (meaning.shape() == Shape.ELSEWHERE && cut.isWhole()) {
+        continue;
+      }
       List<Line> lines = List.of(new Line(meaning.words(), size, false));
       double width = lines.get(0).width() + 2 * DrawnBox.PADDING;
       boxes.add(new DrawnBox(meaning.shape(), at, y, width, DrawnBox.height(lines), lines));
@@ -86,5 +96,6 @@ public final class TreeDrawing {
           new Meaning(Shape.MEND, "Mend you may do"),
           new Meaning(Shape.YARD, "Hand over to the yard"),
           new Meaning(Shape.MENDED, "Mended: the end"),
-          new Meaning(Shape.SELDOM, "Seldom: ask the program"));
+          new Meaning(Shape.SELDOM, "Seldom: ask the program"),
+          new Meaning(Shape.ELSEWHERE, "Goes on in the whole tree"));
 }

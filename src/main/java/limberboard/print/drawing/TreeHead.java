@@ -2,39 +2,52 @@ package limberboard.print.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import limberboard.boat.WorkCaution;
 import limberboard.print.drawing.DrawnBox.Line;
-import limberboard.print.drawing.DrawnBox.Shape;
 import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
 import limberboard.print.page.Part;
 import limberboard.print.text.BlockText;
 import limberboard.print.text.TextLines;
+import limberboard.trace.TreeCut;
 
-/** What stands above a drawn tree: title, boat, cautions, how to read it, legend. */
+/**
+ * What stands above a drawn tree: title, boat, what may be an emergency in full, the other cautions
+ * in two lines, how to read it, legend.
+ */
 final class TreeHead {
+  private static final String BY_LINE =
+      "Begin at 1, at the left. Do what the box says, and follow the line of your answer to the"
+          + " right. Every caution that a box names stands above in short and below the tree in"
+          + " full.";
   private static final double SIZE = 13;
   private static final double TITLE = 24;
-  private static final double CAUTION_WIDTH = 430;
   private static final double GAP = 14;
-  private static final int MOST_COLUMNS = 4;
+  private static final double WIDEST = 1200;
 
   private final double x;
   private final List<Line> above = new ArrayList<>();
-  private final List<DrawnBox> cautions = new ArrayList<>();
+  private final CautionBoxes cautions;
   private final List<Line> reading = new ArrayList<>();
   private final List<DrawnBox> legend;
   private final double readingTop;
   private final double bottom;
 
   /** A head that begins at the upper edge and goes from x to the right. */
-  TreeHead(CutPage front, double x, double right) {
+  TreeHead(TreeCut cut, double x, double right) {
     this.x = x;
-    double room = right - x;
-    above.addAll(Line.wrap(front.title(), TITLE, true, Math.min(room, 1200)));
+    CutPage front = TreeSheet.front(cut, BY_LINE);
+    double room = Math.min(right - x, WIDEST);
+    above.addAll(Line.wrap(front.title(), TITLE, true, room));
     above.addAll(Line.wrap(front.summary(), SIZE, false, room));
     above.addAll(Line.wrap(front.cutFor(), SIZE, false, room));
     double top = x + above.stream().mapToDouble(Line::height).sum() + GAP;
-    readingTop = cautions(front.cautions(), top, room);
+    cautions = new CautionBoxes(x, right);
+    cautions.inFull(cut.cautions().stream().filter(WorkCaution::emergency).toList(), top);
+    cautions.inShort(
+        cut.cautions().stream().filter(caution -> !caution.emergency()).toList(),
+        cautions.bottom());
+    readingTop = cautions.bottom();
     for (Part part : front.parts()) {
       if (part.role() != Part.Role.CAUTIONS) {
         reading.add(new Line(part.title(), SIZE, true));
@@ -42,45 +55,8 @@ final class TreeHead {
       }
     }
     double end = readingTop + reading.stream().mapToDouble(Line::height).sum() + GAP;
-    legend = TreeDrawing.legend(x, end, SIZE);
+    legend = TreeDrawing.legend(cut, x, end, SIZE);
     bottom = end + legend.get(0).height() + 2 * GAP;
-  }
-
-  /** Places the cautions in rows and says where they end. */
-  private double cautions(List<Block.CautionBox> all, double top, double room) {
-    int columns = Math.max(1, (int) Math.min(MOST_COLUMNS, (room + GAP) / (CAUTION_WIDTH + GAP)));
-    double y = top;
-    for (int i = 0; i < all.size(); i += columns) {
-      double highest = 0;
-      for (int column = 0; column < columns && i + column < all.size(); column++) {
-        List<Line> lines = lines(all.get(i + column));
-        DrawnBox box =
-            new DrawnBox(
-                Shape.CAUTION,
-                x + column * (CAUTION_WIDTH + GAP),
-                y,
-                CAUTION_WIDTH,
-                DrawnBox.height(lines),
-                lines);
-        cautions.add(box);
-        highest = Math.max(highest, box.height());
-      }
-      y += highest + GAP;
-    }
-    return y;
-  }
-
-  private static List<Line> lines(Block.CautionBox caution) {
-    double room = DrawnBox.room(CAUTION_WIDTH);
-    String because = caution.because().isEmpty() ? "" : " (" + caution.because() + ")";
-    List<Line> lines = new ArrayList<>();
-    lines.addAll(Line.wrap("Caution: " + caution.title() + because, SIZE, true, room));
-    lines.addAll(Line.wrap(caution.danger(), SIZE, true, room));
-    caution.act().forEach(act -> lines.addAll(Line.wrap("– " + act, SIZE, false, room)));
-    if (!caution.seek().isEmpty()) {
-      lines.addAll(Line.wrap(caution.seek(), SIZE, false, room));
-    }
-    return lines;
   }
 
   private static List<String> texts(Part part) {
@@ -96,7 +72,7 @@ final class TreeHead {
   void draw(SvgPen pen) {
     TreeSvg out = new TreeSvg(pen);
     pen.lines(above, x, x);
-    cautions.forEach(out::box);
+    cautions.draw(out);
     pen.lines(reading, x, readingTop);
     legend.forEach(out::box);
   }
@@ -109,6 +85,6 @@ final class TreeHead {
   /** The right edge of what is in it. */
   double right() {
     DrawnBox last = legend.get(legend.size() - 1);
-    return last.x() + last.width();
+    return Math.max(cautions.right(), last.x() + last.width());
   }
 }

@@ -3,10 +3,13 @@ package limberboard.print.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import limberboard.print.page.Block;
 import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
 import limberboard.trace.DiagnosticTree;
+import limberboard.trace.TreeCut;
+import limberboard.words.CountWords;
 import limberboard.words.Minutes;
 import limberboard.words.PerCent;
 
@@ -15,31 +18,67 @@ final class TreeReading {
   private TreeReading() {}
 
   /**
-   * The part.
+   * The part that comes before the forks.
    *
    * @param goingOn how one goes from fork to fork in this output
    */
-  static Part part(DiagnosticTree tree, String goingOn) {
+  static Part part(TreeCut cut, String goingOn) {
+    List<String> lines = new ArrayList<>();
+    whatIsCut(cut).ifPresent(lines::add);
+    lines.add(goingOn);
+    lines.addAll(lines(cut.tree()));
+    lines.add("“Can't tell” is an answer too. Do not guess.");
+    return part(lines);
+  }
+
+  /** What the figures mean and what is left out, as a part that comes after the forks. */
+  static Part figures(TreeCut cut) {
+    return part(lines(cut.tree()));
+  }
+
+  private static Part part(List<String> lines) {
+    return new Part(
+        Part.Role.FACTS,
+        "How to read it",
+        List.of(Block.Items.dotted(lines.stream().map(Inline::text).toList())));
+  }
+
+  private static List<String> lines(DiagnosticTree tree) {
     List<String> lines = new ArrayList<>();
     lines.add(
         "Expect about "
             + Minutes.words(tree.root().expectedMinutes())
             + " of your time on average until it is mended or with the yard, by estimate. Some ways"
             + " are shorter, some much longer.");
-    lines.add(goingOn);
     lines.add(
-        "“From here about” is your time on average from that step on. The figure beside an answer"
-            + " is its chance. Both rest on this: "
+        "“From here” is your time on average from that step on, by estimate. The figure beside an"
+            + " answer is its chance. Both rest on this: "
             + restsOn(tree)
             + ".");
-    lines.add("“Can't tell” is an answer too. Do not guess.");
     if (tree.notDrawn() > 0) {
       lines.add(leftOut(tree));
     }
-    return new Part(
-        Part.Role.FACTS,
-        "How to read it",
-        List.of(Block.Items.dotted(lines.stream().map(Inline::text).toList())));
+    return lines;
+  }
+
+  /** How much of the tree this is, and where the rest is; nothing where it is whole. */
+  static Optional<String> whatIsCut(TreeCut cut) {
+    if (cut.isWhole()) {
+      return Optional.empty();
+    }
+    DiagnosticTree tree = cut.tree();
+    return Optional.of(
+        "This is a part of the tree: "
+            + cut.forks().size()
+            + " of its "
+            + CountWords.of(tree.forks().size(), "step")
+            + ". Going by it ends at a mend or at handing over in "
+            + PerCent.words(cut.share())
+            + " of what happens, by estimate. “Goes on at” names the next step, with its number in"
+            + " the whole tree: print that from the window (Trace, The whole tree, all levels) or"
+            + " by “"
+            + TreeOrder.asCommand(tree)
+            + "”.");
   }
 
   /** Where the chances come from, without how many of the cases had one particular cause. */

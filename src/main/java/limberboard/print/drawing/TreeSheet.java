@@ -18,48 +18,59 @@ import limberboard.trace.DiagnosticTree.Fork;
 import limberboard.trace.FaultCheck;
 import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.TrailEntry;
+import limberboard.trace.TreeCut;
 
 /**
- * A diagnostic tree as a sheet that any output can render: cautions in two lines, how to read it,
- * its first forks as a drawing, all forks by number, how each check is made, and the cautions in
- * full. Stateless.
+ * A diagnostic tree, whole or cut, as a sheet that any output can render: cautions in two lines,
+ * all forks by number, its first forks as a drawing, how the figures are read, how each check is
+ * made, and the cautions in full. Stateless.
  */
 public final class TreeSheet {
   private static final String BY_NUMBER =
-      "Begin at 1. Do what it says, find your answer at the right, and go on at the number after"
-          + " the arrow. “From” below a number is the way back.";
+      "Begin at 1. Do what it says, find your answer, and go on at the number after its arrow, read"
+          + " across: left, then right. “From” after a step is the way back. “Can't tell” is an"
+          + " answer too.";
+
+  private static final int LEAST_TO_DRAW = 20;
 
   /** The whole tree. */
   public CutPage of(DiagnosticTree tree) {
+    return of(TreeCut.all(tree));
+  }
+
+  /** A tree cut down; what it leaves out is said at the front and at each way that goes on. */
+  public CutPage of(TreeCut cut) {
     List<Part> parts = new ArrayList<>();
-    Cautions.inShort(tree.cautions()).ifPresent(parts::add);
-    found(tree).ifPresent(parts::add);
-    parts.add(TreeReading.part(tree, BY_NUMBER));
-    parts.add(drawing(tree));
-    parts.add(forks(tree));
-    hows(tree).ifPresent(parts::add);
-    Cautions.inFull(tree.cautions()).ifPresent(parts::add);
-    return page(tree, parts);
+    Cautions.inShort(cut.cautions()).ifPresent(parts::add);
+    found(cut.tree()).ifPresent(parts::add);
+    parts.add(forks(cut));
+    drawing(cut).ifPresent(parts::add);
+    parts.add(TreeReading.figures(cut));
+    hows(cut).ifPresent(parts::add);
+    Cautions.inFull(cut.cautions()).ifPresent(parts::add);
+    return page(cut, parts);
   }
 
   /**
-   * What comes before the forks where there is no end of a sheet: cautions in full, what was found
-   * already, how to read it.
+   * What comes before the forks of other outputs: cautions in two lines, what was found already,
+   * how to read it.
    *
    * @param goingOn how one goes from fork to fork in this output
    */
-  CutPage front(DiagnosticTree tree, String goingOn) {
+  static CutPage front(TreeCut cut, String goingOn) {
     List<Part> parts = new ArrayList<>();
-    Cautions.part(tree.cautions()).ifPresent(parts::add);
-    found(tree).ifPresent(parts::add);
-    parts.add(TreeReading.part(tree, goingOn));
-    return page(tree, parts);
+    Cautions.inShort(cut.cautions()).ifPresent(parts::add);
+    found(cut.tree()).ifPresent(parts::add);
+    parts.add(TreeReading.part(cut, goingOn));
+    return page(cut, parts);
   }
 
-  private static CutPage page(DiagnosticTree tree, List<Part> parts) {
+  private static CutPage page(TreeCut cut, List<Part> parts) {
+    DiagnosticTree tree = cut.tree();
     return new CutPage(
         tree.from().fault().page().id(),
         tree.from().fault().page().kind(),
+        CutPage.TREE,
         tree.from().fault().page().title(),
         "From what you notice to the mend, step by step",
         PageCutter.cutFor(tree.from().fault().fitting().boat()),
@@ -76,35 +87,45 @@ public final class TreeSheet {
         : Optional.of(new Part(Part.Role.FACTS, "Found already", List.of(new Block.Facts(facts))));
   }
 
-  private Part drawing(DiagnosticTree tree) {
-    return new Part(
-        Part.Role.TABLES,
-        "Where it begins",
-        List.of(
-            new Block.Drawing(
-                new TreeDrawing().beginning(tree),
-                "The first steps drawn as a tree; they are the first forks of the list")));
+  /** The first forks of a tree that has more than its drawing shows; otherwise it is no help. */
+  private static Optional<Part> drawing(TreeCut cut) {
+    return cut.forks().size() < LEAST_TO_DRAW
+        ? Optional.empty()
+        : Optional.of(
+            new Part(
+                Part.Role.TABLES,
+                "Where it begins",
+                List.of(
+                    new Block.Drawing(
+                        new TreeDrawing().beginning(cut),
+                        "The first steps drawn as a tree; they are the first forks of the list"))));
   }
 
-  private static Part forks(DiagnosticTree tree) {
-    TreeWords words = new TreeWords(tree);
-    List<Block> blocks = new ArrayList<>();
-    for (Fork fork : tree.forks()) {
-      blocks.add(
+  private static Part forks(TreeCut cut) {
+    TreeWords words = new TreeWords(cut);
+    List<Block.Fork> forks = new ArrayList<>();
+    for (Fork fork : cut.forks()) {
+      forks.add(
           new Block.Fork(
               fork.number(),
               words.from(fork),
               Inline.text(TreeWords.what(fork.step())),
-              facts(fork),
-              TreeWords.ways(fork)));
+              TreeWords.facts(fork),
+              cautions(fork).orElse(""),
+              words.ways(fork)));
     }
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.Paragraph.of(BY_NUMBER));
+    TreeReading.whatIsCut(cut).map(Block.Paragraph::of).ifPresent(blocks::add);
+    blocks.add(new Block.Forks(forks));
     return new Part(Part.Role.CHECKS, "The steps", blocks);
   }
 
-  /** What there is to know at a fork: one line each. */
+  /** What there is to know at a fork, one line each, the names of its cautions before all else. */
   static List<String> facts(Fork fork) {
-    List<String> facts = new ArrayList<>(TreeWords.facts(fork));
+    List<String> facts = new ArrayList<>();
     cautions(fork).ifPresent(facts::add);
+    facts.addAll(TreeWords.facts(fork));
     return facts;
   }
 
@@ -113,9 +134,9 @@ public final class TreeSheet {
     return Cautions.titles(fork.step().cautions()).map(titles -> "Caution: " + titles);
   }
 
-  private static Optional<Part> hows(DiagnosticTree tree) {
+  private static Optional<Part> hows(TreeCut cut) {
     Map<String, FaultCheck> checks = new LinkedHashMap<>();
-    for (Fork fork : tree.forks()) {
+    for (Fork fork : cut.forks()) {
       if (fork.step() instanceof DoCheck check) {
         checks.putIfAbsent(check.id(), check.check());
       }

@@ -53,6 +53,7 @@ final class TreeSvg {
       case MENDED -> pen.shape(rounded(box), SvgPen.PAPER, ACCENT, 1.5);
       case SELDOM ->
           pen.shape(rounded(box), SvgPen.PAPER, SvgPen.THIN, 1.2, "stroke-dasharray", "5 4");
+      case ELSEWHERE -> pen.shape(square, SvgPen.PAPER, SvgPen.INK, 1.2, "stroke-dasharray", "2 3");
       case CAUTION -> pen.shape(square, SvgPen.PAPER, DANGER, 2);
     }
   }

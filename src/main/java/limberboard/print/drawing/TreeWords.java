@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import limberboard.library.page.Model.Access;
 import limberboard.library.value.Skill;
 import limberboard.print.page.Block;
-import limberboard.trace.DiagnosticTree;
 import limberboard.trace.DiagnosticTree.Branch;
 import limberboard.trace.DiagnosticTree.Fork;
 import limberboard.trace.NextStep;
@@ -18,19 +17,22 @@ import limberboard.trace.NextStep.DoCheck;
 import limberboard.trace.NextStep.DoMend;
 import limberboard.trace.NextStep.MakeSafe;
 import limberboard.trace.RankedCause;
+import limberboard.trace.TreeCut;
 import limberboard.words.Minutes;
 import limberboard.words.PerCent;
 import limberboard.words.SkillWords;
 
-/** A diagnostic tree in words, the same in every output. Immutable. */
+/** A diagnostic tree in words, whole or cut, the same in every output. Immutable. */
 final class TreeWords {
   private static final int NAMED_TO_YARD = 2;
   private static final double WORTH_NAMING = 0.05;
 
+  private final TreeCut cut;
   private final Map<Integer, Integer> from = new HashMap<>();
 
-  TreeWords(DiagnosticTree tree) {
-    for (Fork fork : tree.forks()) {
+  TreeWords(TreeCut cut) {
+    this.cut = cut;
+    for (Fork fork : cut.tree().forks()) {
       for (Branch branch : fork.branches()) {
         branch.then().ifPresent(then -> from.put(then.number(), fork.number()));
       }
@@ -62,7 +64,7 @@ final class TreeWords {
 
   /** Time, what to open, who may do it, what stands to be expected: one line each. */
   static List<String> facts(Fork fork) {
-    return facts(fork, "; from here about " + Minutes.words(fork.expectedMinutes()));
+    return facts(fork, "; from here " + Minutes.words(fork.expectedMinutes()));
   }
 
   /** The same without what stands to be expected from there on. */
@@ -104,27 +106,47 @@ final class TreeWords {
 
   /** The likeliest causes for the yard to begin with, and whose work the first one's mend is. */
   private static String likeliest(Fork fork) {
-    List<RankedCause> named =
-        fork.at().ranking().stream()
-            .limit(NAMED_TO_YARD)
-            .filter(ranked -> ranked.chance() >= WORTH_NAMING)
-            .toList();
+    List<RankedCause> named = named(fork);
     if (named.isEmpty()) {
       return "";
     }
-    String causes =
-        named.stream()
-            .map(ranked -> ranked.cause().title() + " (" + PerCent.words(ranked.chance()) + ")")
-            .collect(Collectors.joining("; "));
     boolean licensed = named.get(0).cause().mendSkill() == Skill.LICENSED;
     return "Likeliest: "
-        + causes
+        + causes(named)
         + "."
         + (licensed ? " Only a person licensed for it may mend the first." : "");
   }
 
+  private static List<RankedCause> named(Fork fork) {
+    return fork.at().ranking().stream()
+        .limit(NAMED_TO_YARD)
+        .filter(ranked -> ranked.chance() >= WORTH_NAMING)
+        .toList();
+  }
+
+  private static String causes(List<RankedCause> named) {
+    return named.stream()
+        .map(ranked -> ranked.cause().title() + " (" + PerCent.words(ranked.chance()) + ")")
+        .collect(Collectors.joining("; "));
+  }
+
+  /** Whether a branch leads to a fork that the cut leaves out. */
+  boolean isCutOff(Branch branch) {
+    return branch.then().filter(then -> !cut.keeps(then)).isPresent();
+  }
+
+  /** Where to go on behind the last fork that a cut keeps: what comes next, and what it may be. */
+  static String goesOn(Fork then) {
+    List<RankedCause> named = named(then);
+    String next =
+        then.step() instanceof CallYard
+            ? "goes on at " + then.number() + ", the yard"
+            : "goes on at " + then.number() + ", “" + what(then.step()) + "”";
+    return named.isEmpty() ? next : next + "; likeliest: " + causes(named);
+  }
+
   /** How the step can turn out and where to go on. */
-  static List<Block.Way> ways(Fork fork) {
+  List<Block.Way> ways(Fork fork) {
     return fork.branches().stream()
         .map(
             branch ->
@@ -133,11 +155,12 @@ final class TreeWords {
         .toList();
   }
 
-  private static String then(Branch branch) {
+  private String then(Branch branch) {
     return switch (branch.end()) {
       case MENDED -> "done";
       case TOO_RARE -> "seldom: " + likeliest(branch);
-      case FORK -> branch.then().map(TreeWords::goOn).orElse("");
+      case FORK ->
+          branch.then().map(isCutOff(branch) ? TreeWords::goesOn : TreeWords::goOn).orElse("");
     };
   }
 

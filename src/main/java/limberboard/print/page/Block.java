@@ -243,26 +243,42 @@ public sealed interface Block {
   }
 
   /**
+   * Forks of a diagnostic tree, on paper two side by side.
+   *
+   * @param forks the forks, each before those behind it
+   */
+  record Forks(List<Fork> forks) implements Block {
+    public Forks {
+      forks = List.copyOf(forks);
+    }
+
+    @Override
+    public void to(BlockWriter out) {
+      out.forks(this);
+    }
+  }
+
+  /**
    * A fork of a diagnostic tree; never divided between two sheets.
    *
    * @param number its number in the tree, from 1
    * @param from the number of the fork that leads here; empty at the root
    * @param what what is done here
    * @param facts time, what to open first, who may do it: one line each
+   * @param cautions the names of the cautions that bite here, in words, or empty
    * @param ways how it can turn out, in order
    */
   record Fork(
-      int number, Optional<Integer> from, List<Inline> what, List<String> facts, List<Way> ways)
-      implements Block {
+      int number,
+      Optional<Integer> from,
+      List<Inline> what,
+      List<String> facts,
+      String cautions,
+      List<Way> ways) {
     public Fork {
       what = List.copyOf(what);
       facts = List.copyOf(facts);
       ways = List.copyOf(ways);
-    }
-
-    @Override
-    public void to(BlockWriter out) {
-      out.fork(this);
     }
   }
 

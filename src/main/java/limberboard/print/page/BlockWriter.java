@@ -41,8 +41,8 @@ public interface BlockWriter {
   /** Writes a drawing made for the page. */
   void drawing(Block.Drawing drawing);
 
-  /** Writes a fork of a tree. */
-  void fork(Block.Fork fork);
+  /** Writes forks of a tree. */
+  void forks(Block.Forks forks);
 
   /** Writes things to tick off. */
   void ticks(Block.TickList list);

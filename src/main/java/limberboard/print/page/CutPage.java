@@ -10,7 +10,7 @@ import limberboard.library.page.Kind;
  * @param id the page's id
  * @param kind its kind
  * @param label what it is, in one word for the reader: its kind, {@code list} for a sheet that is
- *     no page of the library, or {@code card}
+ *     no page of the library, {@code tree}, or {@code card}
  * @param title its title
  * @param summary one sentence, or empty
  * @param cutFor which boat it is cut to, in words, or empty
@@ -26,6 +26,9 @@ public record CutPage(
     List<Part> parts) {
   /** The label of sheets that are lists to be worked through; they are set close. */
   public static final String LIST = "list";
+
+  /** The label of diagnostic trees by numbers; they are set close, in two columns. */
+  public static final String TREE = "tree";
 
   /** The label of what is one drawing on one sheet, with narrow margins and nothing beside it. */
   public static final String CARD = "card";

@@ -77,10 +77,17 @@ public final class BlockText implements BlockWriter {
   }
 
   @Override
-  public void fork(Block.Fork fork) {
+  public void forks(Block.Forks forks) {
+    forks.forks().forEach(this::fork);
+  }
+
+  private void fork(Block.Fork fork) {
     out.item(fork.number() + ". ");
     String from = fork.from().map(number -> " (from " + number + ")").orElse("");
     out.wrapped(InlineText.of(fork.what()) + from);
+    if (!fork.cautions().isEmpty()) {
+      out.wrapped(fork.cautions());
+    }
     fork.facts().forEach(out::wrapped);
     for (Block.Way way : fork.ways()) {
       out.item("- ");

@@ -90,26 +90,8 @@ final class BlockXhtml implements BlockWriter {
   }
 
   @Override
-  public void fork(Block.Fork fork) {
-    out.open("table", "class", "fork").open("tbody").open("tr").line();
-    out.open("td", "class", "fork-number").text(Integer.toString(fork.number()));
-    fork.from().ifPresent(from -> out.element("div", "from\u00a0" + from, "class", "fork-from"));
-    out.close("td").open("td", "class", "fork-step");
-    element("div", fork.what(), "class", "fork-what");
-    fork.facts().forEach(fact -> out.element("div", Typography.joined(fact), "class", "fork-fact"));
-    out.close("td").open("td", "class", "fork-ways");
-    if (!fork.ways().isEmpty()) {
-      out.open("table").open("tbody");
-      fork.ways().forEach(this::way);
-      out.close("tbody").close("table");
-    }
-    out.close("td").close("tr").close("tbody").close("table").line();
-  }
-
-  private void way(Block.Way way) {
-    out.open("tr").element("td", way.finding(), "class", "way-finding");
-    out.element("td", Typography.joined(way.chance()), "class", "way-chance");
-    out.element("td", Typography.joined(way.then()), "class", "way-then").close("tr").line();
+  public void forks(Block.Forks forks) {
+    new ForksXhtml(out, inlines).forks(forks);
   }
 
   /** A paragraph with a picture is marked, so that it is not divided between two pages. */

@@ -41,6 +41,7 @@ public final class Xhtml {
   private final String styleSheet;
   private final String listStyle;
   private final String cardStyle;
+  private final String treeStyle;
 
   /** Renders pages whose pictures are among these; others are replaced by their description. */
   public Xhtml(Pictures pictures) {
@@ -48,6 +49,7 @@ public final class Xhtml {
     this.styleSheet = styleSheet("page.css");
     this.listStyle = styleSheet("list.css");
     this.cardStyle = styleSheet("card.css");
+    this.treeStyle = styleSheet("tree.css");
   }
 
   /** The page as a whole XHTML document. */
@@ -108,11 +110,15 @@ public final class Xhtml {
     return page.cutFor().isEmpty() ? page.title() : page.title() + " · " + page.cutFor();
   }
 
-  /** Lists and cards have narrower margins, which only a style sheet of their own can give them. */
+  /**
+   * Lists, trees and cards have narrower margins, which only a style sheet of their own can give
+   * them.
+   */
   private String style(CutPage page) {
     return switch (page.label()) {
       case CutPage.LIST -> styleSheet + listStyle;
       case CutPage.CARD -> styleSheet + cardStyle;
+      case CutPage.TREE -> styleSheet + treeStyle;
       default -> styleSheet;
     };
   }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import limberboard.boat.Fitting;
+import limberboard.boat.WorkCaution;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.library.TestWorkspace;
@@ -28,6 +29,8 @@ import limberboard.trace.DiagnosticTree;
 import limberboard.trace.DiagnosticTree.Fork;
 import limberboard.trace.Fault;
 import limberboard.trace.Trace;
+import limberboard.trace.TreeCut;
+import limberboard.words.Sentences;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Element;
@@ -55,22 +58,45 @@ class TreeDrawingTest {
   }
 
   @Test
-  void cautionsAndLegendStandAboveTheTree() throws IOException {
+  void cautionsInTwoLinesAndLegendStandAboveTheTreeAndTheWholeTextOnceBelow() throws IOException {
     List<String> boxes = boxTexts(whole(tree));
-    assertThat(boxes.get(0))
-        .startsWith("Caution: Boat ashore")
-        .contains("A boat on props can fall.");
+    List<WorkCaution> cautions = tree.cautions();
+    int count = cautions.size();
     int first = boxes.indexOf(boxes.stream().filter(box -> box.startsWith("1 · ")).findAny().get());
     assertThat(boxes.subList(0, first))
-        .hasSize(3 + 5)
+        .hasSize(count + 5)
         .contains("Mend you may do", "Hand over to the yard", "Seldom: ask the program");
-    assertThat(boxes.subList(first, boxes.size())).noneMatch(box -> box.startsWith("Caution"));
+    int forks = boxes.size() - count - first;
+    assertThat(boxes.subList(first, first + forks)).noneMatch(box -> box.startsWith("Caution"));
+    for (int i = 0; i < count; i++) {
+      WorkCaution caution = cautions.get(i);
+      assertThat(boxes.get(i))
+          .isEqualTo("Caution: " + caution.title() + " " + caution.danger() + " " + caution.rule());
+      assertThat(boxes.get(first + forks + i))
+          .startsWith("Caution: " + caution.title())
+          .contains(caution.page().details().danger())
+          .contains(caution.page().details().act());
+    }
+  }
+
+  @Test
+  void aCutTreeSaysAtEachEndWhatComesNextAndWhatItMayBe() throws IOException {
+    TreeCut cut = TreeCut.levels(tree, 2);
+    List<String> boxes = boxTexts(new TreeDrawing().of(cut));
+    assertThat(cut.ends()).isNotEmpty();
+    for (Fork end : cut.ends()) {
+      assertThat(boxes).anyMatch(box -> box.equals(Sentences.capital(TreeWords.goesOn(end))));
+      assertThat(boxes).noneMatch(box -> box.startsWith(end.number() + " · "));
+    }
+    assertThat(boxes).contains("Goes on in the whole tree");
+    clear(new SheetTreeLayout(cut, TreeStyle.WHOLE, TreeSheet::facts, 5, 7));
   }
 
   @Test
   void textStaysWithinItsBoxAndBoxesLieClearOfEachOther() {
     for (TreeStyle style : List.of(TreeStyle.WHOLE, TreeStyle.paper(3))) {
-      SheetTreeLayout placed = new SheetTreeLayout(tree, style, TreeSheet::facts, 5, 7);
+      SheetTreeLayout placed =
+          new SheetTreeLayout(TreeCut.all(tree), style, TreeSheet::facts, 5, 7);
       assertThat(placed.boxes()).hasSizeGreaterThan(4);
       clear(placed);
     }
@@ -111,7 +137,8 @@ class TreeDrawingTest {
 
   @Test
   void linesRunFromBoxToBox() {
-    SheetTreeLayout placed = new SheetTreeLayout(tree, TreeStyle.WHOLE, TreeSheet::facts, 0, 0);
+    SheetTreeLayout placed =
+        new SheetTreeLayout(TreeCut.all(tree), TreeStyle.WHOLE, TreeSheet::facts, 0, 0);
     assertThat(placed.edges()).hasSize(placed.boxes().size() - 1);
     for (DrawnEdge edge : placed.edges()) {
       assertThat(placed.boxes())
@@ -146,7 +173,7 @@ class TreeDrawingTest {
 
   @Test
   void theBeginningFitsOnASheetAtItsNaturalSize() throws IOException {
-    String svg = new TreeDrawing().beginning(tree);
+    String svg = new TreeDrawing().beginning(TreeCut.all(tree));
     SvgPicture picture = SvgPicture.parse(svg, Look.PAPER).orElseThrow();
     assertThat((double) picture.width()).isLessThanOrEqualTo(TreeDrawing.PAPER_WIDTH);
     assertThat((double) picture.height()).isLessThanOrEqualTo(TreeDrawing.PAPER_HEIGHT);
@@ -199,9 +226,9 @@ class TreeDrawingTest {
     assertThat(StrictXml.parse(svg).getElementsByTagName("title").item(0).getTextContent())
         .isEqualTo("<script>&amp; ]]> \"odd\" " + LONG_WORD);
     assertThat(StrictXml.parse(svg).getElementsByTagName("script").getLength()).isZero();
-    clear(new SheetTreeLayout(odd, TreeStyle.WHOLE, TreeSheet::facts, 5, 7));
-    clear(new SheetTreeLayout(odd, TreeStyle.paper(3), TreeSheet::facts, 5, 7));
-    String pdf = PdfText.of(yard, new TreeSheet().of(odd));
+    clear(new SheetTreeLayout(TreeCut.all(odd), TreeStyle.WHOLE, TreeSheet::facts, 5, 7));
+    clear(new SheetTreeLayout(TreeCut.all(odd), TreeStyle.paper(3), TreeSheet::facts, 5, 7));
+    String pdf = PdfText.byColumn(yard, new TreeSheet().of(odd));
     assertThat(pdf).contains("Is <it> &", "<script>&amp; ]]> \"odd\"");
     assertThat(pdf.chars().filter(letter -> letter == 'W').count()).isGreaterThanOrEqualTo(600);
   }
