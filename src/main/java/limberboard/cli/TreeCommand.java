@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
 import limberboard.print.drawing.TreeCard;
 import limberboard.print.drawing.TreeDrawing;
 import limberboard.print.drawing.TreeSheet;
@@ -26,6 +27,7 @@ import picocli.CommandLine.Option;
     })
 final class TreeCommand implements Callable<Integer> {
   private static final int WIDTH = 100;
+  private static final Pattern LEVELS = Pattern.compile("0*[1-9][0-9]*");
 
   private final CommandContext session;
   @Mixin private TraceOptions asked;
@@ -57,7 +59,7 @@ final class TreeCommand implements Callable<Integer> {
         "Only so many steps one after the other, 1 or more; where a way goes on,",
         "what comes next and what it may be are said there."
       })
-  private OptionalInt depth = OptionalInt.empty();
+  private Optional<String> depth = Optional.empty();
 
   TreeCommand(CommandContext session) {
     this.session = session;
@@ -68,10 +70,8 @@ final class TreeCommand implements Callable<Integer> {
     if (!(rarest >= 0 && rarest <= 1)) {
       throw new Failure(ExitCode.USAGE, "--rarest is a share from 0 to 1, such as 0.01");
     }
-    if (depth.orElse(1) < 1) {
-      throw new Failure(ExitCode.USAGE, "--depth is a number of levels from 1, such as 2");
-    }
-    if (card && depth.isPresent()) {
+    OptionalInt levels = levels();
+    if (card && levels.isPresent()) {
       throw new Failure(
           ExitCode.USAGE,
           "--card chooses itself which steps go on its sheet; leave --depth or --card away");
@@ -82,31 +82,41 @@ final class TreeCommand implements Callable<Integer> {
     if (card) {
       return card(tree, files);
     }
-    TreeCut cut = cut(tree);
+    TreeCut cut = cut(tree, levels);
     svg.ifPresent(file -> files.text(file, new TreeDrawing().of(cut)));
     pdf.ifPresent(file -> files.pdf(file, new TreeSheet().of(cut)));
     if (json) {
       new JsonOutput(session.out())
-          .print(depth.isPresent() ? DepthView.of(cut) : TreeView.of(tree));
+          .print(levels.isPresent() ? DepthView.of(cut) : TreeView.of(tree));
     } else if (svg.isEmpty() && pdf.isEmpty()) {
       session.out().print(new TreeText().render(cut, WIDTH));
     }
     return ExitCode.OK;
   }
 
-  /** The tree to the depth that is asked for; where it has not so many levels, that is said. */
-  private TreeCut cut(DiagnosticTree tree) {
+  /** How many levels are asked for; empty for all there are. */
+  private OptionalInt levels() {
     if (depth.isEmpty()) {
-      return TreeCut.all(tree);
+      return OptionalInt.empty();
     }
-    int levels = tree.depth();
-    if (depth.getAsInt() > levels) {
+    if (!LEVELS.matcher(depth.get()).matches()) {
+      throw new Failure(
+          ExitCode.USAGE,
+          "--depth is a whole number of levels from 1, such as 2, not “" + depth.get() + "”");
+    }
+    return OptionalInt.of((int) Double.parseDouble(depth.get()));
+  }
+
+  /** The tree to the depth that is asked for; where it has not so many levels, that is said. */
+  private TreeCut cut(DiagnosticTree tree, OptionalInt levels) {
+    int deep = tree.depth();
+    if (levels.orElse(deep) > deep) {
       session
           .err()
           .println(
-              "The tree has only " + CountWords.of(levels, "level") + "; this is the whole of it.");
+              "The tree has only " + CountWords.of(deep, "level") + "; this is the whole of it.");
     }
-    return TreeCut.levels(tree, depth.getAsInt());
+    return levels.isPresent() ? TreeCut.levels(tree, levels.getAsInt()) : TreeCut.all(tree);
   }
 
   private int card(DiagnosticTree tree, OutFiles files) {

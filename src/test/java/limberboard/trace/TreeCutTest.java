@@ -67,6 +67,24 @@ class TreeCutTest {
   }
 
   @Test
+  void levelsKeepEveryStepThatCanBeReachedByFewerAnswersAndNoOther() {
+    assertThat(leak.depth()).isGreaterThan(2);
+    for (int levels = 1; levels <= leak.depth() + 1; levels++) {
+      int most = levels;
+      TreeCut cut = TreeCut.levels(leak, levels);
+      assertThat(cut.forks())
+          .containsExactlyElementsOf(
+              leak.forks().stream().filter(fork -> fork.at().trail().size() < most).toList());
+      assertThat(cut.isWhole()).isEqualTo(levels >= leak.depth());
+      assertThat(cut.ends())
+          .containsExactlyInAnyOrderElementsOf(
+              leak.forks().stream().filter(fork -> fork.at().trail().size() == most).toList());
+    }
+    assertThat(TreeCut.all(leak).forks()).isEqualTo(leak.forks());
+    assertThat(TreeCut.all(leak).ends()).isEmpty();
+  }
+
+  @Test
   void theCautionsAreThoseOfTheStepsKept() {
     TreeCut cut = best(3);
     assertThat(cut.cautions()).containsAll(leak.from().fault().first());

@@ -72,13 +72,21 @@ final class TreeReading {
             + cut.forks().size()
             + " of its "
             + CountWords.of(tree.forks().size(), "step")
-            + ". Going by it ends at a mend or at handing over in "
-            + PerCent.words(cut.share())
-            + " of what happens, by estimate. “Goes on at” names the next step, with its number in"
+            + ". "
+            + ends(cut.share())
+            + " “Goes on at” names the next step, with its number in"
             + " the whole tree: print that from the window (Trace, The whole tree, all levels) or"
             + " by “"
             + TreeOrder.asCommand(tree)
             + "”.");
+  }
+
+  private static String ends(double share) {
+    return share > 0
+        ? "Going by it ends at a mend or at handing over in "
+            + PerCent.words(share)
+            + " of what happens, by estimate."
+        : "No way in it ends yet.";
   }
 
   /** Where the chances come from, without how many of the cases had one particular cause. */

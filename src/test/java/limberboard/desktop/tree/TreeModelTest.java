@@ -3,8 +3,10 @@ package limberboard.desktop.tree;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import limberboard.desktop.support.Steps;
 import limberboard.trace.Trace;
+import limberboard.trace.TreeCut;
 import org.junit.jupiter.api.Test;
 
 class TreeModelTest {
@@ -122,5 +124,28 @@ class TreeModelTest {
     model.follow(Optional.of(SmallTrees.begin()));
     assertThat(steps.waiting()).isZero();
     assertThat(model.walk()).containsSame(walk);
+  }
+
+  @Test
+  void asManyLevelsAsAreChosenAreShownAndPrintedUntilAnotherFault() {
+    assertThat(model.cut()).isEmpty();
+    model.follow(Optional.of(begin));
+    model.want(true);
+    steps.all();
+    TreeWalk walk = model.walk().orElseThrow();
+    assertThat(model.cut().orElseThrow().isWhole()).isTrue();
+    model.chooseLevels(OptionalInt.of(2));
+    TreeCut cut = model.cut().orElseThrow();
+    assertThat(cut).isEqualTo(TreeCut.levels(walk.tree(), 2));
+    assertThat(walk.visible()).containsAll(cut.forks()).containsAll(cut.ends());
+    assertThat(walk.visible()).hasSize(cut.forks().size() + cut.ends().size());
+    model.follow(Optional.of(SmallTrees.begin()));
+    assertThat(model.levels()).hasValue(2);
+    model.chooseLevels(OptionalInt.empty());
+    assertThat(walk.visible()).isEqualTo(walk.tree().forks());
+    assertThat(model.cut().orElseThrow().isWhole()).isTrue();
+    model.chooseLevels(OptionalInt.of(1));
+    model.follow(Optional.of(SmallTrees.begin("stint")));
+    assertThat(model.levels()).isEmpty();
   }
 }
