@@ -3,10 +3,13 @@ package limberboard.cli;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
 import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.print.cut.PageCutter;
 import limberboard.print.text.PlainText;
+import limberboard.trace.CautionsRead;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
 import limberboard.trace.TrailEntry;
@@ -20,11 +23,15 @@ final class Interview {
   private final CommandContext session;
   private final Library library;
   private final TraceText text;
+  private final CautionsText said;
+  private CautionsRead read = CautionsRead.NONE;
+  private List<WorkCaution> shown = List.of();
 
   Interview(CommandContext session, Library library) {
     this.session = session;
     this.library = library;
     this.text = new TraceText(session.out());
+    this.said = new CautionsText(session.out());
   }
 
   /** Goes on from this trace until it ends, or the person stops or the input does. */
@@ -33,17 +40,41 @@ final class Interview {
         .out()
         .println(start.fault().page().title() + ": " + start.fault().fitting().boat().name());
     session.out().println();
-    text.cautions(start.fault().first());
+    for (WorkCaution caution : start.fault().first()) {
+      if (read.form(caution) == CautionsRead.Form.QUESTION && !isEmergency(caution)) {
+        return;
+      }
+    }
+    said.print(start.fault().first(), read);
+    shown = start.fault().first();
     Optional<Trace> going = Optional.of(start);
     while (going.isPresent()) {
       going = step(going.get());
     }
   }
 
+  /** Asks whether there is an emergency; false when the person stops or the input ends. */
+  private boolean isEmergency(WorkCaution caution) throws IOException {
+    session.out().println(caution.question().orElseThrow() + " (yes, no, stop; yes if in doubt)");
+    while (true) {
+      String word = line().orElse("stop");
+      if (word.equals("yes") || word.equals("no")) {
+        read = read.answered(caution, word.equals("yes"));
+        return true;
+      }
+      if (word.equals("stop")) {
+        said.whole(caution);
+        return false;
+      }
+      session.out().println("Type yes, no or stop.");
+    }
+  }
+
   private Optional<Trace> step(Trace trace) throws IOException {
     NextStep next = trace.next();
     if (!(next instanceof NextStep.DoMend)) {
-      text.cautions(next.cautions());
+      said.print(next.cautions(), read);
+      shown = WorkCautions.joined(List.of(trace.fault().first(), next.cautions()));
     }
     text.next(next);
     if (next instanceof NextStep.DoCheck check) {
@@ -65,7 +96,11 @@ final class Interview {
     for (int i = 0; i < answers.size(); i++) {
       session.out().println("  " + (i + 1) + "  " + Sentences.spoken(answers.get(i)));
     }
-    session.out().println("  ?  can't tell    back  take back the last answer    stop");
+    session
+        .out()
+        .println(
+            "  ?  can't tell    back  take back the last answer    stop"
+                + (shown.isEmpty() ? "" : "    cautions  their whole text"));
     while (true) {
       Optional<String> said = prompt();
       if (said.isEmpty() || said.get().equals("stop")) {
@@ -166,7 +201,19 @@ final class Interview {
                     WIDTH));
   }
 
+  /** What is typed next; the whole text of the cautions is printed when it is asked for. */
   private Optional<String> prompt() throws IOException {
+    Optional<String> typed = line();
+    while (typed.filter("cautions"::equals).isPresent()) {
+      session.out().println();
+      shown.forEach(said::whole);
+      read = read.with(shown);
+      typed = line();
+    }
+    return typed;
+  }
+
+  private Optional<String> line() throws IOException {
     session.out().print("> ");
     session.out().flush();
     return Optional.ofNullable(session.in().readLine())

@@ -4,10 +4,11 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import limberboard.boat.WorkCaution;
-import limberboard.library.page.Caution;
+import limberboard.boat.WorkCautions;
 import limberboard.library.page.Check;
 import limberboard.library.page.Model;
 import limberboard.library.value.Skill;
+import limberboard.trace.CautionsRead;
 import limberboard.trace.Contradiction;
 import limberboard.trace.NextStep;
 import limberboard.trace.RankedCause;
@@ -15,7 +16,7 @@ import limberboard.trace.SecondFault;
 import limberboard.trace.Trace;
 import limberboard.words.Minutes;
 
-/** Prints a trace for a person at a terminal: cautions first. */
+/** Prints a trace for a person at a terminal: cautions first, their whole text at the end. */
 final class TraceText {
   private static final int SHOWN_CAUSES = 5;
 
@@ -32,32 +33,18 @@ final class TraceText {
 
   /** The same with a step that is taken next, whichever it is. */
   void state(Trace trace, NextStep next) {
-    cautions(trace.fault().first());
+    List<WorkCaution> cautions =
+        WorkCautions.joined(List.of(trace.fault().first(), next.cautions()));
+    CautionsText said = new CautionsText(out);
+    said.print(cautions, CautionsRead.NONE);
     chances(trace);
     out.println();
-    cautions(next.cautions());
     next(next);
     out.printf(
         Locale.ROOT,
         "Expected from here: no more than about %.0f minutes.%n",
         trace.expectedMinutes());
-  }
-
-  /** Cautions in full. */
-  void cautions(List<WorkCaution> cautions) {
-    cautions.forEach(this::caution);
-  }
-
-  private void caution(WorkCaution caution) {
-    Caution details = caution.page().details();
-    String because = caution.because().isEmpty() ? "" : " (" + caution.because() + ")";
-    out.println("CAUTION: " + caution.title() + because);
-    out.println("  " + details.danger());
-    details.act().forEach(act -> out.println("  - " + act));
-    if (!details.seek().isEmpty()) {
-      out.println("  " + details.seek());
-    }
-    out.println();
+    said.inFull(cautions);
   }
 
   /** The likeliest causes, and a contradiction if there is one. */

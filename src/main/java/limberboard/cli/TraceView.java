@@ -36,6 +36,8 @@ record TraceView(
       @JsonProperty("short") String brief,
       String rule,
       boolean grave,
+      boolean emergency,
+      Optional<String> question,
       String danger,
       @JsonProperty("do") List<String> act,
       String seek) {
@@ -57,6 +59,8 @@ record TraceView(
           caution.danger(),
           caution.rule(),
           caution.grave(),
+          caution.emergency(),
+          caution.question(),
           details.danger(),
           details.act(),
           details.seek());

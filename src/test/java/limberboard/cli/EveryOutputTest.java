@@ -25,6 +25,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
+import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.calendar.PlanCalendar;
@@ -67,6 +69,7 @@ import limberboard.print.sheet.WorkListSheet;
 import limberboard.print.text.PlainText;
 import limberboard.rigging.Rope;
 import limberboard.rigging.RunningRigging;
+import limberboard.trace.CautionsRead;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.Fault;
 import limberboard.trace.FaultCause;
@@ -380,10 +383,25 @@ class EveryOutputTest {
     String what = trace.fault().page().id() + ", " + step.kind() + " " + step.id();
     names(library, text(new TraceSheet(library).of(trace, step)), all, what);
     names(library, printed(out -> new TraceText(out).state(trace, step)), all, what);
+    names(library, folded(trace, step), all, what + ", all read");
     assertThat(ids(JSON.valueToTree(TraceView.StepView.of(step)).get("cautions")))
         .as(what)
         .containsAll(own);
     assertThat(step.cautions().stream().map(caution -> caution.id())).as(what).containsAll(own);
+  }
+
+  /** What the terminal prints of the cautions of a step when each has been read. */
+  private static String folded(Trace trace, NextStep step) {
+    List<WorkCaution> cautions =
+        WorkCautions.joined(List.of(trace.fault().first(), step.cautions()));
+    CautionsRead read = CautionsRead.NONE.with(cautions);
+    for (WorkCaution caution : cautions) {
+      if (caution.question().isPresent()) {
+        read = read.answered(caution, false);
+      }
+    }
+    CautionsRead all = read;
+    return printed(out -> new CautionsText(out).print(cautions, all));
   }
 
   private static Set<String> wanted(Library library, Fitting boat, NextStep step) {

@@ -112,7 +112,17 @@ class TerminalTest {
             "contradiction",
             "secondFault");
     assertThat(names(trace.get("cautions").get(0)))
-        .containsExactly("id", "title", "short", "rule", "grave", "danger", "do", "seek");
+        .containsExactly(
+            "id",
+            "title",
+            "short",
+            "rule",
+            "grave",
+            "emergency",
+            "question",
+            "danger",
+            "do",
+            "seek");
     assertThat(names(trace.get("causes").get(0)))
         .containsExactly("id", "title", "chance", "word", "mend", "from");
     assertThat(names(trace.get("next")))

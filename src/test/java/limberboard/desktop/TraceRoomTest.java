@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
@@ -133,5 +134,15 @@ class TraceRoomTest {
     show(Scene.TRACE_AFTER, width, height, text);
     assertThat(OnEventThread.get(() -> desk.trace().stage())).isEqualTo(Stage.MEND);
     assertThat(visibleHeight("page")).isGreaterThanOrEqualTo(half());
+  }
+
+  /** The first step's place in a page is reckoned with this room, by {@code OnePageDownTest}. */
+  @ParameterizedTest
+  @CsvSource({"PAGES, 600, 660", "TRACE_AFTER, 750, 540"})
+  void aPageHasTheRoomThatIsReckonedWith(Scene scene, int width, int height) throws IOException {
+    show(scene, 1280, 800, 100);
+    assertThat(visibleHeight("page")).isGreaterThanOrEqualTo(height);
+    assertThat(OnEventThread.get(() -> named("page").orElseThrow().getVisibleRect().width))
+        .isGreaterThanOrEqualTo(width);
   }
 }

@@ -26,9 +26,10 @@ import limberboard.words.PerCent;
 import limberboard.words.SkillWords;
 
 /**
- * Where a trace stands and what to do next, in words for a letter: every caution first and in full,
- * then the step, how it is done, what it takes, and what each answer will mean. Immutable; any
- * thread, best not the event thread.
+ * Where a trace stands and what to do next, in words for a letter: what may be an emergency first
+ * and in full, every other caution in two lines, then the step, how it is done, what it takes and
+ * what each answer will mean; the whole text of the cautions at the end. Immutable; any thread,
+ * best not the event thread.
  */
 public final class ReplyText {
   private static final int LIKELIEST = 3;
@@ -55,7 +56,10 @@ public final class ReplyText {
     this.library = library;
     Fitting fitting = trace.fault().fitting();
     heading(trace.fault().page().title() + ", on " + named(fitting.boat()));
-    TraceSheet.cautions(trace, step).forEach(this::caution);
+    List<WorkCaution> cautions = TraceSheet.cautions(trace, step);
+    cautions.stream().filter(WorkCaution::emergency).forEach(this::caution);
+    List<WorkCaution> others = cautions.stream().filter(each -> !each.emergency()).toList();
+    others.forEach(each -> item(named(each) + ". " + each.danger() + " " + each.rule()));
     found(trace);
     if (step instanceof NextStep.DoCheck check) {
       check(check, fitting);
@@ -66,6 +70,10 @@ public final class ReplyText {
       heading("Next: " + step.text());
       step.safety().ifPresent(this::paragraph);
       paragraph(step.why());
+    }
+    if (!others.isEmpty()) {
+      heading("The cautions in full");
+      others.forEach(this::caution);
     }
   }
 
@@ -88,12 +96,16 @@ public final class ReplyText {
     lines.add(new Line(Kind.ITEM, text.strip()));
   }
 
+  private static String named(WorkCaution caution) {
+    return "Caution: "
+        + caution.title()
+        + (caution.because().isEmpty() ? "" : " (for " + caution.because() + ")");
+  }
+
   private void caution(WorkCaution caution) {
     Caution told = caution.page().details();
-    heading(
-        "Caution: "
-            + caution.title()
-            + (caution.because().isEmpty() ? "" : " (for " + caution.because() + ")"));
+    caution.question().ifPresent(asked -> paragraph(asked + " If so, or if you cannot tell:"));
+    heading(named(caution));
     paragraph(told.danger());
     told.act().forEach(this::item);
     paragraph(told.seek());

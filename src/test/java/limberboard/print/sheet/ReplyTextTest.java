@@ -43,7 +43,7 @@ class ReplyTextTest {
   }
 
   @Test
-  void everyStepThatCanBeNextComesWithAllItsCautionsInFullAndBeforeTheStep() {
+  void everyStepThatCanBeNextComesWithAllItsCautionsBeforeItAndInFull() {
     Trace trace = begin("water-in-forward-cabin");
     for (Alternative other : trace.alternatives()) {
       String text = reply(trace, other.step()).plain();
@@ -51,6 +51,8 @@ class ReplyTextTest {
       for (WorkCaution caution : TraceSheet.cautions(trace, other.step())) {
         assertThat(text).contains(caution.page().details().act());
         assertThat(text.indexOf("Caution: " + caution.title())).isBetween(0, step);
+        assertThat(text.indexOf(caution.emergency() ? caution.question().get() : caution.rule()))
+            .isBetween(0, step);
       }
       assertThat(text).contains(other.step().text().substring(1));
     }
