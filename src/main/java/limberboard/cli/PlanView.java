@@ -57,6 +57,7 @@ record PlanView(
       String need,
       String leftUndone,
       Optional<String> runsOut,
+      boolean notKnown,
       Optional<String> phase,
       Optional<String> with,
       Optional<String> book) {
@@ -69,6 +70,7 @@ record PlanView(
           work.need().word(),
           work.consequence().word(),
           work.lastDay().map(Object::toString),
+          work.isNotKnown(),
           work.phase().map(Phase::word),
           work.appointment().map(with -> with.with().word()),
           work.appointment().map(with -> work.book().toString()));

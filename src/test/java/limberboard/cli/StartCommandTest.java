@@ -109,7 +109,8 @@ class StartCommandTest {
             run("plan", "--boat", "knot", "--hours", "16", "--until", "2027-04-14")
                 .ended(ExitCode.OK)
                 .out())
-        .contains("The hull", "The round");
+        .contains("The hull", "The round", "Not known when last looked at")
+        .contains("nobody knows when it was last done. Before you renew or service");
   }
 
   @Test

@@ -85,6 +85,7 @@ public final class PlanSheet {
     blocks.add(Block.Paragraph.of(PlanWords.proof(plan.proof())));
     PlanWords.appointments(plan).map(Block.Paragraph::of).ifPresent(blocks::add);
     PlanWords.musts(plan).map(Block.Paragraph::of).ifPresent(blocks::add);
+    PlanWords.notKnown(plan).map(Block.Paragraph::of).ifPresent(blocks::add);
     plan.wish().days().remarks().forEach(remark -> blocks.add(Block.Paragraph.of(remark)));
     return new Part(Part.Role.FACTS, "", blocks);
   }
@@ -95,7 +96,11 @@ public final class PlanSheet {
     for (Undone undone : plan.forbidding()) {
       List<Inline> line = new ArrayList<>();
       line.add(new Inline.PageLink(undone.work().work().id(), Inline.text(undone.work().title())));
-      line.addAll(Inline.text(": left undone it " + undone.work().consequence().said()));
+      line.addAll(
+          Inline.text(
+              PlanWords.orKnown(undone.work())
+                  + ": left undone it "
+                  + undone.work().consequence().said()));
       lines
           .computeIfAbsent(PlanWords.forbidding(plan, undone), what -> new ArrayList<>())
           .add(line);

@@ -85,9 +85,28 @@ public final class PlanWords {
     return forbidding(plan, undone)
         + " before "
         + Sentences.quoted(undone.work().title())
-        + " is done: left undone it "
+        + " is done"
+        + orKnown(undone.work())
+        + ": left undone it "
         + undone.work().consequence().said()
         + ".";
+  }
+
+  /** What would do instead of work of which nobody knows when it was done; otherwise nothing. */
+  static String orKnown(DueWork work) {
+    return work.isNotKnown() && !work.isLook() ? ", or you know that it was done" : "";
+  }
+
+  /** How much of the plan nobody knows when it was done, and what that asks for; empty for none. */
+  public static Optional<String> notKnown(WorkPlan plan) {
+    long lines = plan.lines().filter(line -> line.work().isNotKnown()).count();
+    return lines == 0
+        ? Optional.empty()
+        : Optional.of(
+            "Of "
+                + CountWords.of(lines, "line")
+                + " nobody knows when it was last done. Before you renew or service, look for a"
+                + " date or ask: what turns out to be in order is logged and gives its time back.");
   }
 
   /** What is not to be done before something that stays undone is done: {@code Do not launch}. */
@@ -217,6 +236,12 @@ public final class PlanWords {
     List<String> facts = new ArrayList<>();
     facts.add(String.join(" · ", first));
     facts.add(Sentences.capital(need(line.work())));
+    if (line.work().isNotKnown()) {
+      facts.add(
+          line.work().isLook()
+              ? "Not known when last looked at"
+              : "Not known when last done: look or ask first");
+    }
     if (!line.line().task().with().isEmpty()) {
       facts.add("With it: " + with(line));
     }

@@ -94,6 +94,11 @@ public record DueWork(List<Due> dues, Optional<Phase> phase) {
     return all().stream().noneMatch(Due::isKnown);
   }
 
+  /** Whether it is a look at something, and with a round all that is done with it is. */
+  public boolean isLook() {
+    return all().stream().allMatch(Due::isLook);
+  }
+
   /** Whether it must be done, and leaving it can sink her or hurt somebody. */
   public boolean isGraveMust() {
     return grave().findFirst().isPresent();
