@@ -6,6 +6,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import limberboard.boat.HowKnown.From;
 import limberboard.boat.LogEntry;
 import limberboard.boat.WorkMinutes;
 import limberboard.library.Library;
@@ -55,7 +56,7 @@ final class FollowUps {
   /** All that are open on the day, or have been open without having lapsed. */
   List<FollowUp> open(LoggedWork history) {
     List<FollowUp> open = new ArrayList<>();
-    for (String work : log.stream().map(LogEntry::work).distinct().sorted().toList()) {
+    for (String work : done()) {
       Optional<Page<Procedure>> page = library.procedure(work);
       Optional<LocalDate> done = history.lastDone(work);
       if (page.isPresent() && done.isPresent()) {
@@ -65,6 +66,16 @@ final class FollowUps {
       }
     }
     return open;
+  }
+
+  /** All work that was done; what a survey tells of is itself a look, and needs none again. */
+  private List<String> done() {
+    return log.stream()
+        .filter(entry -> entry.known().filter(how -> how.from() == From.SURVEY).isEmpty())
+        .map(LogEntry::work)
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   /** What follows when work is done on a day. */

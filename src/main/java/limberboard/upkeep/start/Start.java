@@ -200,11 +200,18 @@ public record Start(Upkeep upkeep) {
   public Map<String, StartAnswer> surveyed(LocalDate day) {
     Map<String, StartAnswer> answers = new LinkedHashMap<>();
     for (Due due : open()) {
-      if (due.isLook() && !due.work().details().isRound() && isAshoreWithMastUp(due)) {
+      if (due.isLook() && isForASurveyor(due.work().details()) && isAshoreWithMastUp(due)) {
         answers.put(due.work().id(), new Known(day, new HowKnown(From.SURVEY)));
       }
     }
     return answers;
+  }
+
+  /**
+   * Not a round, which is known by its work, nor a look that is itself looked at again: a launch.
+   */
+  private static boolean isForASurveyor(Procedure look) {
+    return !look.isRound() && look.lookAgain().isEmpty();
   }
 
   private static boolean isAshoreWithMastUp(Due due) {

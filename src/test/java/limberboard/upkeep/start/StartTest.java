@@ -141,7 +141,18 @@ class StartTest {
     Map<String, StartAnswer> ashore = start.surveyed(SURVEY);
     assertThat(pages(start.entries(ashore)))
         .contains("inspect-hull-ashore", "inspect-hoses-and-clips")
-        .doesNotContain("inspect-standing-rigging", "inspect-bilge-pump", "renew-anodes", SAFETY);
+        .doesNotContain("inspect-standing-rigging", "inspect-bilge-pump", "renew-anodes", SAFETY)
+        .doesNotContain("launch-checks");
+  }
+
+  @Test
+  void whatASurveyTellsOfIsNotLookedAtAgain() {
+    Boat boat = bought("whimbrel");
+    String launch = "launch-checks";
+    LogEntry surveyed = LogEntry.known(SURVEY, launch, new HowKnown(From.SURVEY));
+    LogEntry seen = LogEntry.known(SURVEY, launch, new HowKnown(From.SEEN));
+    assertThat(start(boat, List.of(surveyed)).upkeep().all()).noneMatch(Due::isLookAgain);
+    assertThat(start(boat, List.of(seen)).upkeep().all()).anyMatch(Due::isLookAgain);
   }
 
   @Test
