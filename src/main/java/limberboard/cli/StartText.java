@@ -44,6 +44,8 @@ record StartText(PrintWriter out, Start start) {
         "A month or a year is enough. Enter or ? where nobody knows; none where there is no such"
             + " thing aboard;");
     out.println(
+        "It goes by what is fitted, also later: put right equipment in her boat.yaml first.");
+    out.println(
         "each to go through it one by one; back; done to leave the rest; stop to drop all.");
   }
 

@@ -112,7 +112,8 @@ public final class StartAspect implements View {
         : "Bought on "
             + bought
             + ". When was this last done, and how do you know? A month or a year is enough; what"
-            + " nobody knows stays not known, and is looked at first. Enter goes on.";
+            + " nobody knows stays not known, and is looked at first. It goes by what is fitted,"
+            + " also later: see her particulars. Enter goes on.";
   }
 
   private String state() {
