@@ -32,13 +32,14 @@
  * }</pre>
  *
  * <p><b>Choices made.</b> An interval runs from the day the work was last done, or was reset by
- * other work, or from when the boat was new. Of several limits the first counts. Seasons are
- * counted by the days afloat ({@link limberboard.upkeep.Seasons}), so that winter costs nothing and
- * what ran two seasons is due at the next launching. Hours and uses beyond the log are estimated
- * from the last three seasons, and called so. The later an interval begins, the later it is over:
- * doing work can move no date forward. When work <i>runs out</i> and when it is best <i>done</i>
- * are two days; the second looks for the boat being ashore or afloat, as the work needs it. Rules
- * and examples: {@code intervals.spec.md} among the test resources; reasons: {@code
+ * other work, or from when the boat was new. What of a bought boat would have run out before that,
+ * with nothing in the log, is not known rather than overdue. Of several limits the first counts.
+ * Seasons are counted by the days afloat ({@link limberboard.upkeep.Seasons}), so that winter costs
+ * nothing and what ran two seasons is due at the next launching. Hours and uses beyond the log are
+ * estimated from the last three seasons, and called so. The later an interval begins, the later it
+ * is over: doing work can move no date forward. When work <i>runs out</i> and when it is best
+ * <i>done</i> are two days; the second looks for the boat being ashore or afloat, as the work needs
+ * it. Rules and examples: {@code intervals.spec.md} among the test resources; reasons: {@code
  * docs/decisions/0008-intervals.md}.
  *
  * <p><b>Threads.</b> All values are immutable; nothing here reads a file or a clock. What it costs

@@ -120,7 +120,7 @@ public final class ShoppingSheet {
                 + boat.use().spoken()
                 + ", in "
                 + boat.water().spoken()
-                + " water; bought on "
+                + " water; for shopping on "
                 + list.fitting().on()));
     if (!list.missing().isEmpty()) {
       facts.add(Block.Fact.of("Pages missing", String.join(", ", list.missing())));
