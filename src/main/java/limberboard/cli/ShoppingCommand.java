@@ -13,8 +13,12 @@ import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.print.sheet.ShoppingCsv;
 import limberboard.print.sheet.ShoppingSheet;
+import limberboard.rigging.Rope;
+import limberboard.rigging.RunningRigging;
 import limberboard.upkeep.Upkeep;
+import limberboard.upkeep.shopping.BoughtFor;
 import limberboard.upkeep.shopping.Job;
+import limberboard.upkeep.shopping.NewRope;
 import limberboard.upkeep.shopping.SeasonJobs;
 import limberboard.upkeep.shopping.ShoppingList;
 import picocli.CommandLine.Command;
@@ -33,6 +37,7 @@ import picocli.CommandLine.Option;
     })
 final class ShoppingCommand implements Callable<Integer> {
   private static final int WIDTH = 100;
+  private static final String ALL = "all";
 
   private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
@@ -57,10 +62,19 @@ final class ShoppingCommand implements Callable<Integer> {
   private List<String> work = List.of();
 
   @Option(
+      names = "--ropes",
+      paramLabel = "ID",
+      split = ",",
+      description =
+          "Ropes of the boat's list of ropes, with commas between, or all. Without --work and"
+              + " --season nothing else is on the list.")
+  private List<String> ropes = List.of();
+
+  @Option(
       names = "--season",
       paramLabel = "YEAR",
       description = {
-        "All work of the season that begins in this year; if neither this nor --work is given, of"
+        "All work of the season that begins in this year; if no --work and no --ropes are given, of"
             + " the season the day is in, or of the coming one while the boat is laid up.",
         "A season that is over is looked at as on the day after the one before it, if --on is not"
             + " given."
@@ -72,7 +86,8 @@ final class ShoppingCommand implements Callable<Integer> {
   @Option(
       names = "--needed",
       paramLabel = "DATE",
-      description = "With --work: the day it is done; the day of buying if not given.")
+      description =
+          "With --work and --ropes: the day they are needed; the day of buying if not given.")
   private Optional<LocalDate> needed = Optional.empty();
 
   ShoppingCommand(CommandContext session) {
@@ -89,11 +104,12 @@ final class ShoppingCommand implements Callable<Integer> {
     Boat found = session.fitting(read, Optional.of(boat)).orElseThrow().boat();
     LocalDate day = SeasonDay.of(on.asked(), season, found, session.today());
     Fitting fitting = new Fitting(found, day);
-    List<Job> jobs =
-        work.isEmpty()
-            ? SeasonJobs.of(Upkeep.of(read.library(), fitting), season)
-            : jobs(read, needed.orElse(day));
-    ShoppingList list = ShoppingList.of(jobs, fitting, read.stock(found), read.library());
+    List<BoughtFor> wanted = new ArrayList<>(jobs(read, needed.orElse(day)));
+    wanted.addAll(ropes(RunningRigging.of(read.library(), fitting), needed.orElse(day)));
+    if (season.isPresent() || wanted.isEmpty()) {
+      wanted.addAll(SeasonJobs.of(Upkeep.of(read.library(), fitting), season));
+    }
+    ShoppingList list = ShoppingList.of(wanted, fitting, read.stock(found), read.library());
     ShoppingSheet sheets = new ShoppingSheet(read.library());
     output.put(
         session,
@@ -114,6 +130,29 @@ final class ShoppingCommand implements Callable<Integer> {
       jobs.add(new Job(procedure(read, id), (int) times, day));
     }
     return jobs;
+  }
+
+  private List<NewRope> ropes(RunningRigging rigging, LocalDate day) {
+    List<String> ids = ropes.stream().map(String::strip).distinct().toList();
+    if (ids.contains(ALL)) {
+      return rigging.ropes().stream().map(rope -> new NewRope(rope, day)).toList();
+    }
+    return ids.stream().map(id -> new NewRope(rope(rigging, id), day)).toList();
+  }
+
+  private static Rope rope(RunningRigging rigging, String id) {
+    return rigging.ropes().stream()
+        .filter(rope -> rope.id().equals(id))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                Failure.unknown(
+                    "rope",
+                    id,
+                    rigging.ropes().stream().map(Rope::id).toList(),
+                    "\"rigging --boat "
+                        + rigging.fitting().boat().id()
+                        + " --json\" has the ids of her ropes"));
   }
 
   private static Page<Procedure> procedure(Workspace read, String id) {

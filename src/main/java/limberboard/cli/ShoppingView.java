@@ -5,12 +5,20 @@ import java.util.Locale;
 import java.util.Optional;
 import limberboard.cli.TraceView.CautionView;
 import limberboard.library.page.Material.Pack;
+import limberboard.library.page.Page;
 import limberboard.library.value.CountingUnit;
 import limberboard.library.value.KnownUnit;
 import limberboard.print.sheet.ShoppingWords;
+import limberboard.rigging.Rope;
+import limberboard.rigging.RopeLength;
+import limberboard.rigging.RopeTotal;
 import limberboard.upkeep.shopping.Batch;
+import limberboard.upkeep.shopping.BoughtFor;
 import limberboard.upkeep.shopping.Cut;
+import limberboard.upkeep.shopping.Job;
+import limberboard.upkeep.shopping.LeftOut;
 import limberboard.upkeep.shopping.MixWarning;
+import limberboard.upkeep.shopping.NewRope;
 import limberboard.upkeep.shopping.ShoppingLine;
 import limberboard.upkeep.shopping.ShoppingList;
 import limberboard.upkeep.shopping.Substitute;
@@ -24,7 +32,9 @@ record ShoppingView(
     String on,
     List<CautionView> cautions,
     List<JobView> work,
+    List<NewRopeView> ropes,
     List<LineView> lines,
+    List<OtherRopeView> otherRopes,
     List<ToolView> tools,
     List<WarningView> mixing,
     List<LeftOutView> leftOut,
@@ -44,7 +54,9 @@ record ShoppingView(
                         job.day().toString(),
                         CautionView.ids(list.cautions(job))))
             .toList(),
+        list.ropes().stream().map(NewRopeView::of).toList(),
         list.lines().stream().map(LineView::of).toList(),
+        list.otherRopes().stream().map(OtherRopeView::of).toList(),
         list.tools().stream()
             .map(
                 line ->
@@ -54,12 +66,56 @@ record ShoppingView(
                         line.jobs().stream().map(job -> job.work().id()).distinct().toList()))
             .toList(),
         list.warnings().stream().map(WarningView::of).toList(),
-        list.leftOut().stream().map(left -> new LeftOutView(left.work().id(), left.why())).toList(),
+        list.leftOut().stream().map(LeftOutView::of).toList(),
         list.missing());
   }
 
   /** Chosen work. */
   record JobView(String id, int times, String day, List<String> cautions) {}
+
+  /** A rope that is made anew; its length is null while it is open. */
+  record NewRopeView(
+      String id,
+      String title,
+      String day,
+      int count,
+      Optional<Double> cutMetres,
+      String ends,
+      Optional<String> material) {
+    static NewRopeView of(NewRope wanted) {
+      Rope rope = wanted.rope();
+      return new NewRopeView(
+          rope.id(),
+          rope.title(),
+          wanted.day().toString(),
+          rope.count(),
+          rope.length() instanceof RopeLength.Cut cut
+              ? Optional.of(Rounded.of(cut.cut()))
+              : Optional.empty(),
+          rope.endWords(),
+          rope.material().map(Page::id));
+    }
+  }
+
+  /** Rope whose kind no page describes. */
+  record OtherRopeView(
+      String construction, double diameterMillimetres, double metres, List<RopePieceView> pieces) {
+    static OtherRopeView of(RopeTotal total) {
+      return new OtherRopeView(
+          total.construction().word(),
+          total.millimetres(),
+          Rounded.of(total.metres()),
+          total.pieces().stream()
+              .map(
+                  piece ->
+                      new RopePieceView(
+                          piece.title(), piece.count(), Rounded.of(piece.metres()), piece.ends()))
+              .toList());
+    }
+  }
+
+  /** Pieces of one rope. */
+  record RopePieceView(String rope, int count, double metres, String ends) {}
 
   /** A material. */
   record LineView(
@@ -101,24 +157,33 @@ record ShoppingView(
     }
   }
 
-  /** What one job uses; {@code amount} is null and {@code open} says why when it is not known. */
+  /**
+   * What one job or rope uses: {@code alone} by itself, of which {@code amount} is counted here and
+   * the rest with others; {@code amount} is null and {@code open} says why when it is not known.
+   */
   record UseView(
-      String work,
+      Optional<String> work,
+      Optional<String> rope,
       String day,
       int times,
       String purpose,
       Double amount,
+      Double alone,
+      List<String> countedWith,
       String open,
       String working,
       long pieces,
       double pieceLength) {
     static UseView of(Usage use) {
       return new UseView(
-          use.job().work().id(),
-          use.job().day().toString(),
-          use.job().times(),
+          workOf(use.by()),
+          ropeOf(use.by()),
+          use.by().day().toString(),
+          use.by().times(),
           use.purpose(),
           use.isReckoned() ? Rounded.of(use.amount()) : null,
+          use.isReckoned() ? Rounded.of(use.alone()) : null,
+          use.got().with().stream().map(BoughtFor::id).toList(),
           use.isReckoned() ? null : ShoppingWords.open(use),
           use.working(),
           use.pieces(),
@@ -200,5 +265,17 @@ record ShoppingView(
   }
 
   /** Work that nothing is bought for. */
-  record LeftOutView(String work, String why) {}
+  record LeftOutView(Optional<String> work, Optional<String> rope, String why) {
+    static LeftOutView of(LeftOut left) {
+      return new LeftOutView(workOf(left.of()), ropeOf(left.of()), left.why());
+    }
+  }
+
+  private static Optional<String> workOf(BoughtFor wanted) {
+    return wanted instanceof Job job ? Optional.of(job.id()) : Optional.empty();
+  }
+
+  private static Optional<String> ropeOf(BoughtFor wanted) {
+    return wanted instanceof NewRope rope ? Optional.of(rope.id()) : Optional.empty();
+  }
 }

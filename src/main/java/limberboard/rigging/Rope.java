@@ -43,6 +43,17 @@ public record Rope(
     ends = List.copyOf(ends);
   }
 
+  /** How its ends are finished; a whipped end goes without saying beside another. */
+  public String endWords() {
+    List<String> worked =
+        ends.stream()
+            .filter(end -> end != RopeEnd.WHIPPING)
+            .map(RopeEnd::spoken)
+            .distinct()
+            .toList();
+    return worked.isEmpty() ? RopeEnd.WHIPPING.spoken() : String.join(", ", worked);
+  }
+
   /** Whether both length and diameter are known. */
   public boolean isReckoned() {
     return length instanceof RopeLength.Cut && thickness instanceof Thickness.Chosen;

@@ -2,15 +2,12 @@ package limberboard.rigging;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import limberboard.boat.Fitting;
 import limberboard.boat.WorkCaution;
 import limberboard.boat.WorkCautions;
 import limberboard.library.Library;
 import limberboard.library.page.RopePlan;
-import limberboard.library.value.RopeConstruction;
 
 /**
  * The running rigging of one boat.
@@ -78,34 +75,6 @@ public record RunningRigging(Fitting fitting, List<Rope> ropes, WorkCautions cau
    * What to buy, by construction and diameter. Ropes with an open length or diameter are not in it.
    */
   public List<RopeTotal> totals() {
-    Map<Stuff, List<Rope>> kinds = new LinkedHashMap<>();
-    for (Rope rope : ropes) {
-      if (rope.isReckoned() && rope.thickness() instanceof Thickness.Chosen chosen) {
-        Stuff stuff = new Stuff(rope.construction(), chosen.millimetres());
-        kinds.computeIfAbsent(stuff, key -> new ArrayList<>()).add(rope);
-      }
-    }
-    return kinds.entrySet().stream()
-        .sorted(
-            Map.Entry.comparingByKey(
-                Comparator.comparing(Stuff::construction).thenComparing(Stuff::millimetres)))
-        .map(entry -> total(entry.getKey(), entry.getValue()))
-        .toList();
-  }
-
-  /** A kind of rope. */
-  private record Stuff(RopeConstruction construction, double millimetres) {}
-
-  private static RopeTotal total(Stuff stuff, List<Rope> ropes) {
-    List<RopeTotal.Piece> pieces = new ArrayList<>();
-    double metres = 0;
-    for (Rope rope : ropes) {
-      if (rope.length() instanceof RopeLength.Cut cut) {
-        pieces.add(new RopeTotal.Piece(rope.title(), rope.count(), cut.cut()));
-        metres += rope.count() * cut.cut();
-      }
-    }
-    return new RopeTotal(
-        stuff.construction(), stuff.millimetres(), metres, pieces, ropes.get(0).material());
+    return RopeTotal.of(ropes);
   }
 }

@@ -601,7 +601,7 @@ class EveryOutputTest {
                   .toList());
       ids.add(NOBODYS.get(1));
       return some(ids, 4).stream()
-          .map(id -> new MaterialUse(id, fits(), "", amount(id), null, null, null, null))
+          .map(id -> new MaterialUse(id, fits(), "", amount(id), null, null, null, null, null))
           .toList();
     }
 

@@ -103,7 +103,8 @@ final class Fixtures {
         Optional.ofNullable(bead),
         Optional.ofNullable(coat),
         Optional.ofNullable(cord),
-        pieces);
+        pieces,
+        List.of());
   }
 
   /** A material without packs. */

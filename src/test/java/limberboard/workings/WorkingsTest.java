@@ -64,7 +64,7 @@ class WorkingsTest {
 
   @Test
   void aUseWithoutAnAmountIsNotStated() {
-    MaterialUse bare = new MaterialUse("sealant", null, null, null, null, null, null, null);
+    MaterialUse bare = new MaterialUse("sealant", null, null, null, null, null, null, null, null);
     assertThat(workings.needed(bare, Fixtures.material("ml")).outcome())
         .isEqualTo(new AmountOutcome.NotStated());
   }

@@ -10,7 +10,7 @@
  *
  * MaterialUse use =
  *     new MaterialUse(
- *         "acetone", Condition.ALWAYS, "", Optional.of(Amount.of("30 ml")), null, null, null, null);
+ *         "acetone", null, "", Optional.of(Amount.of("30 ml")), null, null, null, null, null);
  * Product product = Product.of(use, KnownUnit.MILLILITRE, Optional.empty()).orElseThrow();
  * assert product.isKnown() && Math.abs(product.value() - 30) < 1e-9;
  * }</pre>

@@ -31,6 +31,7 @@ public final class KnownNames {
   private final Set<String> choices = new TreeSet<>();
   private final SortedMap<String, List<Quantity<?>>> measures = new TreeMap<>();
   private final Set<String> rig = new HashSet<>();
+  private final Set<String> ropes = new TreeSet<>();
 
   public KnownNames(Collection<ParsedPage> parsed) {
     for (Kind kind : Kind.values()) {
@@ -54,6 +55,7 @@ public final class KnownNames {
           .forEach(choice -> choices.add(choice.id()));
       model.measures().forEach(this::measure);
       rig.addAll(model.rig().keySet());
+      model.ropes().forEach(rope -> ropes.add(rope.id()));
     }
   }
 
@@ -114,6 +116,10 @@ public final class KnownNames {
 
   void access(List<String> ids, String pointer, Report report) {
     some("access", access, ids, pointer, report);
+  }
+
+  void ropes(List<String> ids, String pointer, Report report) {
+    some("rope", ropes, ids, pointer, report);
   }
 
   void measure(String name, String pointer, Report report) {

@@ -90,6 +90,7 @@ final class ProcedureCheck implements PageCheck<Procedure> {
       use.bead().ifPresent(this::bead);
       use.coat().ifPresent(this::coat);
       use.cord().ifPresent(this::cord);
+      names.ropes(use.ropes(), pointer + "/ropes", report);
     }
 
     private void bead(MaterialUse.Bead bead) {

@@ -1,6 +1,7 @@
 package limberboard.library.page;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
 import java.util.Optional;
 import limberboard.library.value.Amount;
 import limberboard.library.value.Condition;
@@ -19,6 +20,8 @@ import limberboard.library.value.Required;
  * @param coat a film: area × thickness
  * @param cord cordage: length × count
  * @param pieces a number of pieces
+ * @param ropes ids of the ropes of the boats' lists that it makes anew, so that a rope chosen there
+ *     is not bought a second time for this work
  */
 public record MaterialUse(
     @Required String use,
@@ -28,7 +31,8 @@ public record MaterialUse(
     Optional<Bead> bead,
     Optional<Coat> coat,
     Optional<Cord> cord,
-    Optional<Amount> pieces) {
+    Optional<Amount> pieces,
+    List<String> ropes) {
 
   /** Absent entries become empty ones. */
   public MaterialUse {
@@ -39,6 +43,7 @@ public record MaterialUse(
     coat = EmptyValues.optional(coat);
     cord = EmptyValues.optional(cord);
     pieces = EmptyValues.optional(pieces);
+    ropes = EmptyValues.list(ropes);
   }
 
   /**

@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import limberboard.boat.WorkCaution;
 import limberboard.library.page.Material;
 import limberboard.library.page.Page;
-import limberboard.library.value.RopeEnd;
 import limberboard.library.value.RopeGroup;
 import limberboard.print.page.Block;
 import limberboard.print.page.Block.Side;
@@ -82,20 +81,9 @@ final class RiggingTables {
         Inline.text(rope.title()),
         Inline.text(pieces(rope)),
         Inline.text(stuff(rope) + caution),
-        Inline.text(ends(rope)),
+        Inline.text(rope.endWords()),
         Inline.text(BOX),
         Inline.text(BOX));
-  }
-
-  /** How its ends are finished; a whipped end goes without saying beside another. */
-  private static String ends(Rope rope) {
-    List<String> worked =
-        rope.ends().stream()
-            .filter(end -> end != RopeEnd.WHIPPING)
-            .map(RopeEnd::spoken)
-            .distinct()
-            .toList();
-    return worked.isEmpty() ? RopeEnd.WHIPPING.spoken() : String.join(", ", worked);
   }
 
   private static String pieces(Rope rope) {

@@ -2,10 +2,14 @@ package limberboard.print.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import limberboard.boat.WorkCaution;
 import limberboard.boat.WorkCautions;
 import limberboard.library.value.CountingUnit;
+import limberboard.library.value.MaterialGroup;
+import limberboard.rigging.RopeTotal;
 import limberboard.upkeep.shopping.Batch;
+import limberboard.upkeep.shopping.NewRope;
 import limberboard.upkeep.shopping.ShoppingLine;
 import limberboard.upkeep.shopping.ShoppingList;
 import limberboard.upkeep.shopping.ToolLine;
@@ -15,8 +19,8 @@ import limberboard.workings.QuantityWords;
 import limberboard.workings.Rounded;
 
 /**
- * A shopping list as CSV (RFC 4180): for each material one row a use and then one row with the
- * total, which is their sum; then one row a tool. Stateless.
+ * A shopping list as CSV (RFC 4180): for each material one row a use or rope and then one row with
+ * the total, which is their sum; then ropes that no page describes; then one row a tool. Stateless.
  */
 public final class ShoppingCsv {
   private static final String[] COLUMNS = {
@@ -50,19 +54,22 @@ public final class ShoppingCsv {
       line.uses().forEach(use -> use(list, line, use, rows));
       total(list, line, rows);
     }
+    list.otherRopes().forEach(total -> otherRope(total, rows));
     list.tools().forEach(tool -> tool(list, tool, rows));
     return rows.text();
   }
 
   private void use(ShoppingList list, ShoppingLine line, Usage use, CsvTable rows) {
+    String purpose = use.isReckoned() ? use.purpose() : ShoppingWords.open(use);
+    String shared = words.shared(line, use);
     rows.row(
-        "use",
+        use.by() instanceof NewRope ? "rope" : "use",
         line.material().id(),
         line.material().title(),
         line.material().details().group().word(),
-        use.job().work().id(),
-        use.job().times(),
-        use.job().day(),
+        use.by().id(),
+        use.by().times(),
+        use.by().day(),
         use.isReckoned() ? Rounded.text(use.amount()) : NONE,
         unit(line),
         NONE,
@@ -71,8 +78,40 @@ public final class ShoppingCsv {
         NONE,
         NONE,
         use.working(),
-        use.isReckoned() ? use.purpose() : ShoppingWords.open(use),
-        ids(list.cautions(use.job())));
+        String.join("; ", Stream.of(purpose, shared).filter(text -> !text.isEmpty()).toList()),
+        ids(list.cautions(use.by())));
+  }
+
+  /** Rope that no page describes: its pieces, then what they come to. */
+  private static void otherRope(RopeTotal total, CsvTable rows) {
+    String title = ShoppingWords.kind(total);
+    for (RopeTotal.Piece piece : total.pieces()) {
+      String of = piece.count() + " × " + QuantityWords.plain(piece.metres()) + " m";
+      rope("rope", title, piece.title(), piece.count() * piece.metres(), of, piece.ends(), rows);
+    }
+    rope("total", title, NONE, total.metres(), NONE, NONE, rows);
+  }
+
+  private static void rope(
+      String row, String title, String rope, double metres, String of, String ends, CsvTable rows) {
+    rows.row(
+        row,
+        NONE,
+        title,
+        MaterialGroup.CORDAGE.word(),
+        rope,
+        NONE,
+        NONE,
+        Rounded.text(metres),
+        CountingUnit.M.word(),
+        row.equals("total") ? Rounded.text(0) : NONE,
+        row.equals("total") ? Rounded.text(metres) : NONE,
+        NONE,
+        NONE,
+        NONE,
+        of,
+        ends,
+        NONE);
   }
 
   private void total(ShoppingList list, ShoppingLine line, CsvTable rows) {

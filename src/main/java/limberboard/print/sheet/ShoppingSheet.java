@@ -58,6 +58,7 @@ public final class ShoppingSheet {
     List<Part> parts = new ArrayList<>();
     parts.add(facts(list));
     parts.add(tables.toGet());
+    tables.otherRopes().ifPresent(parts::add);
     mixing(list).ifPresent(parts::add);
     tables.there().ifPresent(parts::add);
     tables.substitutes().ifPresent(parts::add);
@@ -69,13 +70,17 @@ public final class ShoppingSheet {
         Kind.MATERIAL,
         CutPage.LIST,
         "Shopping list",
-        "What to get for "
-            + jobs(list.jobs())
-            + ", as of "
-            + DayWords.of(list.fitting().on())
-            + ".",
+        "What to get for " + wanted(list) + ", as of " + DayWords.of(list.fitting().on()) + ".",
         PageCutter.cutFor(list.fitting().boat()),
         parts);
+  }
+
+  private static String wanted(ShoppingList list) {
+    String ropes = CountWords.of(list.ropes().size(), "rope", "ropes");
+    if (list.ropes().isEmpty()) {
+      return jobs(list.jobs());
+    }
+    return list.jobs().isEmpty() ? ropes : jobs(list.jobs()) + " and " + ropes;
   }
 
   /** How much work it is, and how often it is done in all where some is done more than once. */
@@ -131,7 +136,7 @@ public final class ShoppingSheet {
   private static Optional<Part> leftOut(ShoppingList list) {
     List<List<Inline>> lines =
         list.leftOut().stream()
-            .map(left -> left.work().title() + ": " + left.why())
+            .map(left -> left.of().title() + ": " + left.why())
             .distinct()
             .map(Inline::text)
             .toList();
@@ -140,7 +145,7 @@ public final class ShoppingSheet {
         : Optional.of(
             new Part(
                 Part.Role.LEFT_OUT,
-                "Work that nothing is bought for",
+                "What nothing is bought for",
                 List.of(Block.Items.dotted(lines))));
   }
 }

@@ -1,10 +1,12 @@
 package limberboard.print.sheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import limberboard.library.value.MaterialGroup;
 import limberboard.print.cut.Cautions;
 import limberboard.print.cut.CutContext;
@@ -12,6 +14,7 @@ import limberboard.print.page.Block;
 import limberboard.print.page.Block.Side;
 import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
+import limberboard.rigging.RopeTotal;
 import limberboard.upkeep.shopping.ShoppingLine;
 import limberboard.upkeep.shopping.ShoppingList;
 import limberboard.upkeep.shopping.Substitute;
@@ -67,6 +70,36 @@ final class ShoppingTables {
                 List.of(Inline.text("Buy"), Inline.text("Needed for")),
                 rows);
     return new Part(Part.Role.MATERIALS, "To get", List.of(block));
+  }
+
+  /** Rope whose kind no page describes. */
+  Optional<Part> otherRopes() {
+    List<List<Inline>> lines = new ArrayList<>();
+    for (RopeTotal total : list.otherRopes()) {
+      String pieces =
+          total.pieces().stream()
+              .map(
+                  piece ->
+                      piece.title()
+                          + " "
+                          + ShoppingWords.lengths(
+                              Collections.nCopies(piece.count(), piece.metres()))
+                          + ", "
+                          + piece.ends())
+              .collect(Collectors.joining("; "));
+      lines.add(
+          List.of(
+              new Inline.Text(BOX),
+              new Inline.Strong(Inline.text(ShoppingWords.kind(total))),
+              new Inline.Text(": " + QuantityWords.plain(total.metres()) + " m. " + pieces)));
+    }
+    return lines.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Part(
+                Part.Role.MATERIALS,
+                "Rope that has no page of its own, by the metre, not looked for in stock",
+                List.of(Block.Items.dotted(lines))));
   }
 
   /** The first row of a shelf, with the name of the shelf. */
@@ -152,7 +185,7 @@ final class ShoppingTables {
   private Map<Use, Integer> uses(ShoppingLine line) {
     Map<Use, Integer> uses = new LinkedHashMap<>();
     for (Usage use : line.uses()) {
-      uses.merge(new Use(use.job().work().title(), words.use(line, use)), 1, Integer::sum);
+      uses.merge(new Use(use.by().title(), words.use(line, use)), 1, Integer::sum);
     }
     return uses;
   }

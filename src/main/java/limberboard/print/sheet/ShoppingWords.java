@@ -4,17 +4,21 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import limberboard.library.page.Material;
 import limberboard.library.page.Page;
 import limberboard.library.value.CountingUnit;
 import limberboard.library.value.KnownUnit;
+import limberboard.rigging.RopeTotal;
 import limberboard.upkeep.shopping.Batch;
+import limberboard.upkeep.shopping.BoughtFor;
 import limberboard.upkeep.shopping.Cut;
 import limberboard.upkeep.shopping.ShoppingLine;
 import limberboard.upkeep.shopping.Substitute;
 import limberboard.upkeep.shopping.Usage;
+import limberboard.words.Sentences;
 import limberboard.words.TimeWords;
 import limberboard.workings.AmountOutcome;
 import limberboard.workings.PackWords;
@@ -44,8 +48,9 @@ public final class ShoppingWords {
   public String use(ShoppingLine line, Usage use) {
     List<String> parts = new ArrayList<>();
     if (use.once() instanceof AmountOutcome.Reckoned) {
-      parts.add(amount(line.material(), use.amount()));
-      if (use.pieces() > 0) {
+      parts.add(amount(line.material(), use.alone()));
+      Optional.of(shared(line, use)).filter(text -> !text.isEmpty()).ifPresent(parts::add);
+      if (use.alonePieces() > 0) {
         parts.add(pieces(use));
       }
       if (!use.working().isEmpty()) {
@@ -54,8 +59,8 @@ public final class ShoppingWords {
     } else {
       parts.add(open(use));
     }
-    if (use.job().times() > 1) {
-      parts.add("done " + use.job().times() + " times");
+    if (use.by().times() > 1) {
+      parts.add("done " + use.by().times() + " times");
     }
     if (!use.purpose().isEmpty()) {
       parts.add(use.purpose());
@@ -63,10 +68,29 @@ public final class ShoppingWords {
     return String.join(", ", parts);
   }
 
+  /** What of a use is counted with another: {@code 6 ml of it counted once with …}; or empty. */
+  public String shared(ShoppingLine line, Usage use) {
+    if (use.shared() <= HAIR) {
+      return "";
+    }
+    String with =
+        use.got().with().stream()
+            .map(BoughtFor::title)
+            .map(Sentences::lowered)
+            .collect(Collectors.joining(" and "));
+    String much = use.amount() <= HAIR ? "" : amount(line.material(), use.shared()) + " of it ";
+    return much + "counted once with " + with;
+  }
+
+  /** The kind of a rope: {@code 8 mm polyester, braid on braid}. */
+  public static String kind(RopeTotal total) {
+    return QuantityWords.plain(total.millimetres()) + " mm " + total.construction().title();
+  }
+
   private String pieces(Usage use) {
-    return use.pieces() == 1
+    return use.alonePieces() == 1
         ? "in one piece"
-        : use.pieces() + " pieces of " + QuantityWords.plain(use.pieceLength()) + " m";
+        : use.alonePieces() + " pieces of " + QuantityWords.plain(use.pieceLength()) + " m";
   }
 
   /** Why the amount of a use is not known. */

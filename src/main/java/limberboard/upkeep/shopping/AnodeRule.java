@@ -38,7 +38,7 @@ final class AnodeRule implements MixRule {
   private static void water(
       Page<Material> page, String where, Chosen chosen, List<MixWarning> warnings) {
     Water water = chosen.fitting().boat().water();
-    List<Job> jobs = chosen.jobs().getOrDefault(page, List.of());
+    List<BoughtFor> jobs = chosen.jobs().getOrDefault(page, List.of());
     AnodeWaters.wrong(alloy(page), water)
         .map(
             wrong ->
@@ -66,7 +66,8 @@ final class AnodeRule implements MixRule {
     if (alloys.size() < 2 || listed.isEmpty()) {
       return;
     }
-    List<Job> jobs = listed.stream().flatMap(page -> chosen.jobs().get(page).stream()).toList();
+    List<BoughtFor> jobs =
+        listed.stream().flatMap(page -> chosen.jobs().get(page).stream()).toList();
     warnings.add(
         new MixWarning(
             onList.size() > 1 ? Grade.NEVER : Grade.TAKE_CARE,

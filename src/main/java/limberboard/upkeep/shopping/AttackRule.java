@@ -32,7 +32,7 @@ final class AttackRule implements MixRule {
   private static List<MixWarning> touching(Page<Material> page, Attack attack, Chosen chosen) {
     List<MixWarning> warnings = new ArrayList<>();
     for (Page<Material> other : chosen.jobs().keySet()) {
-      List<Job> both = new ArrayList<>(chosen.jobs().get(page));
+      List<BoughtFor> both = new ArrayList<>(chosen.jobs().get(page));
       both.retainAll(chosen.jobs().get(other));
       if (!both.isEmpty() && Chosen.mixing(other).touches().contains(attack.what())) {
         warnings.add(

@@ -26,7 +26,8 @@ import limberboard.words.Sentences;
  * @param jobs each material and tool on the list, with its jobs
  * @param stock what is in stock
  */
-record Chosen(Library library, Fitting fitting, Map<Page<Material>, List<Job>> jobs, Stock stock) {
+record Chosen(
+    Library library, Fitting fitting, Map<Page<Material>, List<BoughtFor>> jobs, Stock stock) {
 
   /** What a material's page says of mixing. */
   static Mixing mixing(Page<Material> page) {
@@ -71,12 +72,12 @@ record Chosen(Library library, Fitting fitting, Map<Page<Material>, List<Job>> j
   }
 
   /** Ids of procedures. */
-  static List<String> ids(List<Job> jobs) {
-    return jobs.stream().map(job -> job.work().id()).distinct().toList();
+  static List<String> ids(List<BoughtFor> jobs) {
+    return jobs.stream().map(job -> job.id()).distinct().toList();
   }
 
   /** Titles of procedures, as a person lists them. */
-  static String titles(List<Job> jobs) {
-    return String.join("; ", jobs.stream().map(job -> job.work().title()).distinct().toList());
+  static String titles(List<BoughtFor> jobs) {
+    return String.join("; ", jobs.stream().map(job -> job.title()).distinct().toList());
   }
 }

@@ -34,9 +34,9 @@ record Keeping(Material material, LocalDate today) {
     List<List<Usage>> runs = new ArrayList<>();
     LocalDate last = LocalDate.MIN;
     for (Usage use : uses) {
-      if (runs.isEmpty() || use.job().day().isAfter(last)) {
+      if (runs.isEmpty() || use.by().day().isAfter(last)) {
         runs.add(new ArrayList<>());
-        last = lastDayOfRun(use.job().day());
+        last = lastDayOfRun(use.by().day());
       }
       runs.get(runs.size() - 1).add(use);
     }

@@ -1,12 +1,9 @@
 package limberboard.upkeep.shopping;
 
-import limberboard.library.page.Page;
-import limberboard.library.page.Procedure;
-
 /**
- * Work that nothing is bought for.
+ * Work or a rope that nothing is bought for.
  *
- * @param work the procedure's page
+ * @param of the work, or the rope
  * @param why the reason, in a sentence without its full stop
  */
-public record LeftOut(Page<Procedure> work, String why) {}
+public record LeftOut(BoughtFor of, String why) {}

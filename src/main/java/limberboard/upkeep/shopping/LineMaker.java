@@ -23,7 +23,7 @@ record LineMaker(Stock stock, LocalDate today, Substitutes substitutes) {
 
   ShoppingLine of(Page<Material> material, List<Usage> unsorted) {
     List<Usage> uses = new ArrayList<>(unsorted);
-    uses.sort(Comparator.comparing(use -> use.job().day()));
+    uses.sort(Comparator.comparing(use -> use.by().day()));
     StockOnHand store = new StockOnHand(material.details(), stock.of(material), today);
     long pieces = uses.stream().mapToLong(Usage::pieces).sum();
     double metres = uses.stream().mapToDouble(Usage::amount).sum();
@@ -51,7 +51,7 @@ record LineMaker(Stock stock, LocalDate today, Substitutes substitutes) {
     double drawn = 0;
     for (Usage use : run) {
       needed += use.amount();
-      drawn += store.draw(use.amount(), use.job().day());
+      drawn += store.draw(use.amount(), use.by().day());
     }
     double missing = needed - drawn > HAIR ? needed - drawn : 0;
     Optional<Purchase> purchase =
@@ -109,10 +109,10 @@ record LineMaker(Stock stock, LocalDate today, Substitutes substitutes) {
   }
 
   private static LocalDate firstDay(List<Usage> run) {
-    return run.get(0).job().day();
+    return run.get(0).by().day();
   }
 
   private static LocalDate lastDay(List<Usage> run) {
-    return run.get(run.size() - 1).job().day();
+    return run.get(run.size() - 1).by().day();
   }
 }

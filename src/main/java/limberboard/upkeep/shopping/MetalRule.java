@@ -41,7 +41,7 @@ final class MetalRule implements MixRule {
 
   private static MixWarning warning(
       Page<Material> page, Substance metal, List<String> there, Chosen chosen) {
-    List<Job> jobs = chosen.jobs().get(page);
+    List<BoughtFor> jobs = chosen.jobs().get(page);
     return new MixWarning(
         Grade.TAKE_CARE,
         page.title()
@@ -58,9 +58,9 @@ final class MetalRule implements MixRule {
         Chosen.ids(jobs));
   }
 
-  private static String remedy(List<Job> jobs, Chosen chosen) {
-    List<Job> bare = new ArrayList<>(jobs);
-    for (Map.Entry<Page<Material>, List<Job>> entry : chosen.jobs().entrySet()) {
+  private static String remedy(List<BoughtFor> jobs, Chosen chosen) {
+    List<BoughtFor> bare = new ArrayList<>(jobs);
+    for (Map.Entry<Page<Material>, List<BoughtFor>> entry : chosen.jobs().entrySet()) {
       if (Chosen.mixing(entry.getKey()).insulates()) {
         bare.removeAll(entry.getValue());
       }

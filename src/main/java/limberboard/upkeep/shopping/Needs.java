@@ -13,6 +13,7 @@ import limberboard.library.page.MaterialUse;
 import limberboard.library.page.Page;
 import limberboard.library.page.ToolUse;
 import limberboard.library.value.Skill;
+import limberboard.rigging.Rope;
 import limberboard.workings.Workings;
 
 /** Gathers what jobs need on a boat, by material. For one list, on one thread. */
@@ -22,6 +23,7 @@ final class Needs {
   private final UsageMaker usages;
   private final Map<String, List<Usage>> uses = new LinkedHashMap<>();
   private final Map<String, List<Job>> tools = new LinkedHashMap<>();
+  private final List<Rope> withoutPage = new ArrayList<>();
   private final List<LeftOut> leftOut = new ArrayList<>();
   private final List<String> missing = new ArrayList<>();
 
@@ -31,13 +33,36 @@ final class Needs {
     this.usages = new UsageMaker(workings);
   }
 
-  void add(Job job) {
+  void add(BoughtFor wanted) {
+    if (wanted instanceof Job job) {
+      add(job);
+    } else if (wanted instanceof NewRope rope) {
+      add(rope);
+    }
+  }
+
+  /** A rope is bought as the page of its kind says; one that no page describes by its metres. */
+  private void add(NewRope rope) {
+    Optional<Page<Material>> page = page(rope);
+    if (page.isPresent()) {
+      uses.computeIfAbsent(page.get().id(), id -> new ArrayList<>()).add(UsageMaker.of(rope));
+    } else if (rope.rope().isReckoned()) {
+      withoutPage.add(rope.rope());
+    } else {
+      leftOut.add(new LeftOut(rope, String.join("; ", rope.rope().open())));
+    }
+  }
+
+  private static Optional<Page<Material>> page(NewRope rope) {
+    return rope.rope().material().filter(page -> page.details().isCutInPieces());
+  }
+
+  private void add(Job job) {
     Fit fit = fitting.judge(job.work().head().fits());
     if (!fit.fits()) {
-      leftOut.add(
-          new LeftOut(job.work(), "not for " + fitting.boat().name() + ": " + fit.reason()));
+      leftOut.add(new LeftOut(job, "not for " + fitting.boat().name() + ": " + fit.reason()));
     } else if (job.work().details().skill() == Skill.LICENSED) {
-      leftOut.add(new LeftOut(job.work(), "for the licensed, who bring what it takes"));
+      leftOut.add(new LeftOut(job, "for the licensed, who bring what it takes"));
     } else {
       job.work().details().materials().forEach(use -> add(job, use));
       job.work().details().tools().forEach(tool -> add(job, tool));
@@ -75,6 +100,11 @@ final class Needs {
     tools.forEach(
         (id, jobs) -> library.material(id).ifPresent(page -> lines.add(new ToolLine(page, jobs))));
     return lines;
+  }
+
+  /** Ropes whose kind no page describes. */
+  List<Rope> withoutPage() {
+    return withoutPage;
   }
 
   List<LeftOut> leftOut() {

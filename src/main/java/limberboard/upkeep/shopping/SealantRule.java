@@ -27,7 +27,7 @@ final class SealantRule implements MixRule {
 
   private static Optional<MixWarning> pair(
       Page<Material> one, Page<Material> other, Chosen chosen) {
-    List<Job> both = new ArrayList<>(chosen.jobs().get(one));
+    List<BoughtFor> both = new ArrayList<>(chosen.jobs().get(one));
     both.retainAll(chosen.jobs().get(other));
     return SealantPairs.why(
             Chosen.mixing(one).family().orElseThrow(), Chosen.mixing(other).family().orElseThrow())
@@ -35,7 +35,7 @@ final class SealantRule implements MixRule {
   }
 
   private static MixWarning warning(
-      Page<Material> one, Page<Material> other, List<Job> both, String why) {
+      Page<Material> one, Page<Material> other, List<BoughtFor> both, String why) {
     String pair = one.title() + " and " + Sentences.lowered(other.title());
     return new MixWarning(
         both.isEmpty() ? Grade.TAKE_CARE : Grade.NEVER,

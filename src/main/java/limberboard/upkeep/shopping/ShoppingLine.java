@@ -10,7 +10,7 @@ import limberboard.workings.Purchase.Counted;
  * One material on a shopping list. Amounts are in the material's counting unit.
  *
  * @param material the material's page
- * @param uses which jobs need it, by day
+ * @param uses what needs it, by day
  * @param batches what is bought, divided where an opened pack would not keep from one job to the
  *     next; empty when no amount is known
  * @param cuts from what each piece is cut, for rope, hose and cable
@@ -82,8 +82,8 @@ public record ShoppingLine(
     return missing() > HAIR || !open().isEmpty();
   }
 
-  /** Titles of the jobs that need it, each once. */
+  /** Titles of what needs it, each once. */
   public List<String> work() {
-    return uses.stream().map(use -> use.job().work().title()).distinct().toList();
+    return uses.stream().map(use -> use.by().title()).distinct().toList();
   }
 }

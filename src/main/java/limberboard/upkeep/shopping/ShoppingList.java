@@ -14,25 +14,31 @@ import limberboard.boat.WorkCautions;
 import limberboard.library.Library;
 import limberboard.library.page.Material;
 import limberboard.library.page.Page;
+import limberboard.rigging.RopeTotal;
 import limberboard.workings.QuantityWords;
 import limberboard.workings.Workings;
 
 /**
- * Everything to get for chosen work on one boat. Immutable.
+ * Everything to get for chosen work on one boat, and for ropes that are made anew. What two of them
+ * take for the same thing is counted once. Immutable.
  *
  * @param fitting the boat on the day of buying
  * @param jobs the work, by day
+ * @param ropes the ropes, by day
  * @param lines materials, by shelf and then by title
+ * @param otherRopes ropes whose kind no page describes, by kind: neither packs nor stock are known
  * @param tools tools, by title
  * @param warnings what must not be mixed, the worst first
- * @param leftOut work that nothing is bought for
+ * @param leftOut work and ropes that nothing is bought for
  * @param missing ids of materials whose page is missing or cannot be read
  * @param cautionsOf tells the cautions of the work and of what is bought for it
  */
 public record ShoppingList(
     Fitting fitting,
     List<Job> jobs,
+    List<NewRope> ropes,
     List<ShoppingLine> lines,
+    List<RopeTotal> otherRopes,
     List<ToolLine> tools,
     List<MixWarning> warnings,
     List<LeftOut> leftOut,
@@ -41,7 +47,9 @@ public record ShoppingList(
   /** Copies the lists. */
   public ShoppingList {
     jobs = List.copyOf(jobs);
+    ropes = List.copyOf(ropes);
     lines = List.copyOf(lines);
+    otherRopes = List.copyOf(otherRopes);
     tools = List.copyOf(tools);
     warnings = List.copyOf(warnings);
     leftOut = List.copyOf(leftOut);
@@ -49,26 +57,32 @@ public record ShoppingList(
   }
 
   /**
-   * The list for some work.
+   * The list for some work and some ropes.
    *
-   * @param jobs the work, in any order
+   * @param wanted the work and the ropes, in any order
    * @param fitting the boat on the day of buying
    * @param stock what is in its stock
    * @param library where materials are looked up
    */
-  public static ShoppingList of(List<Job> jobs, Fitting fitting, Stock stock, Library library) {
-    List<Job> byDay = new ArrayList<>(jobs);
-    byDay.sort(Comparator.comparing(Job::day).thenComparing(job -> job.work().title()));
+  public static ShoppingList of(
+      List<? extends BoughtFor> wanted, Fitting fitting, Stock stock, Library library) {
+    List<BoughtFor> byDay = new ArrayList<>(wanted);
+    byDay.sort(Comparator.comparing(BoughtFor::day).thenComparing(BoughtFor::title));
+    List<Job> jobs = of(Job.class, byDay);
+    List<NewRope> ropes = of(NewRope.class, byDay);
     Needs needs =
         new Needs(
             library, fitting, new Workings(Optional.of(fitting.boat()), QuantityWords.METRIC));
     byDay.forEach(needs::add);
     Chosen chosen = new Chosen(library, fitting, jobsOf(needs, library), stock);
+    SharedUses shared = new SharedUses(new Included(jobs, fitting), ropes);
     LineMaker maker = new LineMaker(stock, fitting.on(), new Substitutes(chosen, fitting.on()));
     List<ShoppingLine> lines = new ArrayList<>();
     needs
         .uses()
-        .forEach((id, uses) -> library.material(id).ifPresent(p -> lines.add(maker.of(p, uses))));
+        .forEach(
+            (id, uses) ->
+                library.material(id).ifPresent(p -> lines.add(maker.of(p, shared.of(uses)))));
     lines.sort(
         Comparator.comparing((ShoppingLine line) -> line.material().details().group())
             .thenComparing(line -> line.material().title()));
@@ -76,8 +90,10 @@ public record ShoppingList(
     tools.sort(Comparator.comparing(line -> line.tool().title()));
     return new ShoppingList(
         fitting,
-        byDay,
+        jobs,
+        ropes,
         lines,
+        RopeTotal.of(needs.withoutPage()),
         tools,
         MixRules.judge(chosen),
         needs.leftOut(),
@@ -85,8 +101,12 @@ public record ShoppingList(
         WorkCautions.on(library, fitting));
   }
 
-  private static Map<Page<Material>, List<Job>> jobsOf(Needs needs, Library library) {
-    Map<Page<Material>, List<Job>> jobs = new LinkedHashMap<>();
+  private static <T extends BoughtFor> List<T> of(Class<T> kind, List<BoughtFor> wanted) {
+    return wanted.stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
+  private static Map<Page<Material>, List<BoughtFor>> jobsOf(Needs needs, Library library) {
+    Map<Page<Material>, List<BoughtFor>> jobs = new LinkedHashMap<>();
     needs
         .uses()
         .forEach(
@@ -94,8 +114,8 @@ public record ShoppingList(
                 library
                     .material(id)
                     .ifPresent(
-                        page -> jobs.put(page, uses.stream().map(Usage::job).distinct().toList())));
-    needs.tools().forEach(line -> jobs.put(line.tool(), line.jobs()));
+                        page -> jobs.put(page, uses.stream().map(Usage::by).distinct().toList())));
+    needs.tools().forEach(line -> jobs.put(line.tool(), List.copyOf(line.jobs())));
     return jobs;
   }
 
@@ -116,6 +136,11 @@ public record ShoppingList(
     boolean known = line.open().isEmpty() && line.uses().stream().anyMatch(Usage::isReckoned);
     return cautionsOf.ofMaterial(
         line.material(), known ? OptionalDouble.of(line.needed()) : OptionalDouble.empty());
+  }
+
+  /** The cautions of what uses a material: those of the work; a rope has those of its material. */
+  public List<WorkCaution> cautions(BoughtFor wanted) {
+    return wanted instanceof Job job ? cautions(job) : List.of();
   }
 
   /** The cautions of one of the jobs; none where it is not for the boat. */

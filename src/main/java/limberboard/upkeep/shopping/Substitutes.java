@@ -16,9 +16,9 @@ record Substitutes(Chosen chosen, LocalDate today) {
 
   /** The substitutes that the material's page names. */
   List<Substitute> of(Page<Material> material, List<Usage> uses) {
-    List<Job> jobs = uses.stream().map(Usage::job).distinct().toList();
+    List<BoughtFor> jobs = uses.stream().map(Usage::by).distinct().toList();
     LocalDate day =
-        uses.stream().map(use -> use.job().day()).min(LocalDate::compareTo).orElse(today);
+        uses.stream().map(use -> use.by().day()).min(LocalDate::compareTo).orElse(today);
     List<Substitute> substitutes = new ArrayList<>();
     for (String id : material.details().instead()) {
       Optional<Page<Material>> page = chosen.library().material(id);
@@ -28,7 +28,7 @@ record Substitutes(Chosen chosen, LocalDate today) {
   }
 
   private Substitute substitute(
-      Page<Material> page, Page<Material> instead, List<Job> jobs, LocalDate day) {
+      Page<Material> page, Page<Material> instead, List<BoughtFor> jobs, LocalDate day) {
     List<String> against = new ArrayList<>();
     fits(page).ifPresent(against::add);
     water(page).ifPresent(against::add);
@@ -57,7 +57,7 @@ record Substitutes(Chosen chosen, LocalDate today) {
   }
 
   /** What the substitute would spoil in these jobs. */
-  private void attacks(Page<Material> page, List<Job> jobs, List<String> against) {
+  private void attacks(Page<Material> page, List<BoughtFor> jobs, List<String> against) {
     for (Page<Material> other : together(jobs)) {
       for (Substance touched : Chosen.mixing(other).touches()) {
         Chosen.mixing(page)
@@ -71,7 +71,7 @@ record Substitutes(Chosen chosen, LocalDate today) {
 
   /** Which other sealant of these jobs it does not go with. */
   private void sealants(
-      Page<Material> page, Page<Material> instead, List<Job> jobs, List<String> against) {
+      Page<Material> page, Page<Material> instead, List<BoughtFor> jobs, List<String> against) {
     for (Page<Material> other : together(jobs)) {
       boolean both =
           !other.id().equals(instead.id())
@@ -87,7 +87,7 @@ record Substitutes(Chosen chosen, LocalDate today) {
     }
   }
 
-  private List<Page<Material>> together(List<Job> jobs) {
+  private List<Page<Material>> together(List<BoughtFor> jobs) {
     return chosen.jobs().entrySet().stream()
         .filter(entry -> entry.getValue().stream().anyMatch(jobs::contains))
         .map(Map.Entry::getKey)

@@ -1,11 +1,15 @@
 package limberboard.upkeep.shopping;
 
+import java.util.List;
 import java.util.Optional;
 import limberboard.library.page.Material;
 import limberboard.library.page.MaterialUse;
 import limberboard.library.page.MaterialUse.Cord;
 import limberboard.library.page.Page;
+import limberboard.library.value.CountingUnit;
 import limberboard.library.value.KnownUnit;
+import limberboard.rigging.Rope;
+import limberboard.rigging.RopeLength;
 import limberboard.workings.AmountOutcome;
 import limberboard.workings.Needed;
 import limberboard.workings.Workings;
@@ -20,14 +24,42 @@ record UsageMaker(Workings workings) {
     double length = page.details().isCutInPieces() ? pieceLength(use, page, once) : 0;
     long pieces = length > 0 ? (long) Math.ceil(once / length - HAIR) : 0;
     double each = pieces > 0 ? pieces * length : once;
+    double all = each * job.times();
     return new Usage(
         job,
         use.purpose(),
+        use.ropes(),
         needed.outcome(),
         needed.working(),
-        each * job.times(),
+        all,
         length,
-        pieces * job.times());
+        new Usage.Got(all, pieces * job.times(), List.of()));
+  }
+
+  /** What a rope takes: all its pieces, as the list of ropes has them cut. */
+  static Usage of(NewRope rope) {
+    AmountOutcome once = once(rope.rope());
+    double length = rope.rope().length() instanceof RopeLength.Cut cut ? cut.cut() : 0;
+    int pieces = length > 0 ? rope.rope().count() : 0;
+    return new Usage(
+        rope,
+        rope.rope().endWords(),
+        List.of(rope.id()),
+        once,
+        rope.rope().length().working(),
+        pieces * length,
+        length,
+        new Usage.Got(pieces * length, pieces, List.of()));
+  }
+
+  private static AmountOutcome once(Rope rope) {
+    if (rope.length() instanceof RopeLength.Open open) {
+      String missing = open.missing().isEmpty() ? "" : open.missing().get(0);
+      return new AmountOutcome.ToMeasure(missing, open.why());
+    }
+    double length = ((RopeLength.Cut) rope.length()).cut();
+    return new AmountOutcome.Reckoned(
+        KnownUnit.counting(CountingUnit.M).quantity(rope.count() * length));
   }
 
   private static double reckoned(Needed needed, Material material) {
@@ -52,7 +84,8 @@ record UsageMaker(Workings workings) {
             Optional.empty(),
             Optional.empty(),
             Optional.of(one),
-            Optional.empty());
+            Optional.empty(),
+            List.of());
     return reckoned(workings.needed(single, page), page.details());
   }
 }

@@ -115,6 +115,7 @@ class CautionsStayTest {
             null,
             null,
             null,
+            null,
             null);
     Procedure procedure =
         new Procedure(

@@ -139,7 +139,7 @@ class ShoppingSheetTest {
       assertThat(said).contains(small(line.material().title()), small(words.buy(line)));
       words.remarks(line).forEach(remark -> assertThat(said).contains(small(remark)));
       for (Usage use : line.uses()) {
-        String work = use.job().work().title() + ", " + words.use(line, use);
+        String work = use.by().title() + ", " + words.use(line, use);
         assertThat(said).contains(small(work));
       }
     }
