@@ -110,4 +110,26 @@ class ShoppingCommandTest {
     assertThat(run("shopping")).isEqualTo(ExitCode.USAGE);
     assertThat(run("shopping", "--boat", "dunlin", "--on", "2026-02-30")).isEqualTo(ExitCode.USAGE);
   }
+
+  @Test
+  void ropesOfTheListAreShoppedForWithTheirCuts() throws IOException {
+    List<CSVRecord> rows =
+        csv("shopping", "--boat", "whimbrel", "--ropes", "main-halyard,jib-sheets,mooring-lines");
+    assertThat(rows)
+        .filteredOn(row -> row.get("row").equals("rope"))
+        .hasSize(3)
+        .extracting(row -> Double.parseDouble(row.get("amount")))
+        .contains(23.0, 19.0, 48.0);
+    assertThat(run("shopping", "--boat", "whimbrel", "--ropes", "jib-sheets", "--json")).isZero();
+    assertThat(out)
+        .contains("\"rope\":\"jib-sheets\"", "\"pieces\":2,\"pieceLength\":9.5")
+        .contains("\"work\":[]");
+  }
+
+  @Test
+  void aRopeThatIsOnNoListIsSaidWithTheNearest() {
+    assertThat(run("shopping", "--boat", "whimbrel", "--ropes", "main-haliard"))
+        .isEqualTo(ExitCode.NOT_FOUND);
+    assertThat(err).contains("main-haliard", "did you mean \"main-halyard\"");
+  }
 }

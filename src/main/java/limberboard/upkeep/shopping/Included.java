@@ -19,9 +19,13 @@ import limberboard.upkeep.Seasons;
  * one doing of the other, that which is nearest to it. For one list, on one thread.
  */
 final class Included {
+  /** Chains that are longer are no work that anybody does; what is beyond counts by itself. */
+  private static final int LONGEST_CHAIN = 30;
+
   private final Seasons seasons;
   private final Map<Job, Job> by = new IdentityHashMap<>();
   private final Map<Job, List<Job>> parts = new IdentityHashMap<>();
+  private final Map<Job, Integer> heights = new IdentityHashMap<>();
 
   /**
    * Which of these jobs is done by doing another.
@@ -47,6 +51,7 @@ final class Included {
     return jobs.stream()
         .filter(job -> !by.containsKey(job))
         .filter(job -> job.times() <= whole.times() && root(whole) != job)
+        .filter(job -> above(whole) + 1 + below(job) <= LONGEST_CHAIN)
         .filter(job -> isTogether(whole.day(), job.day()))
         .min(
             Comparator.comparing(job -> Math.abs(ChronoUnit.DAYS.between(job.day(), whole.day()))));
@@ -60,6 +65,25 @@ final class Included {
   private void join(Job whole, Job part) {
     by.put(part, whole);
     parts.computeIfAbsent(whole, job -> new ArrayList<>()).add(part);
+    int height = below(part);
+    for (Job job = whole; job != null; job = by.get(job)) {
+      height++;
+      heights.merge(job, height, Math::max);
+    }
+  }
+
+  /** How many jobs a job is within, one in the other. */
+  private int above(Job job) {
+    int above = 0;
+    for (Job whole = by.get(job); whole != null; whole = by.get(whole)) {
+      above++;
+    }
+    return above;
+  }
+
+  /** How many jobs are within a job, one in the other. */
+  private int below(Job job) {
+    return heights.getOrDefault(job, 0);
   }
 
   /** What a job is done by in the end: itself when by nothing else. */

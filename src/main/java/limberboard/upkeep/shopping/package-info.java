@@ -5,7 +5,8 @@
  *
  * <ol>
  *   <li>make a {@link limberboard.upkeep.shopping.Job} of each piece of work: its page, how often,
- *       and the day its materials are needed;
+ *       and the day its materials are needed; and a {@link limberboard.upkeep.shopping.NewRope} of
+ *       each rope of the boat's list that is to be made anew;
  *   <li>ask {@link limberboard.upkeep.shopping.ShoppingList#of} for the list, with the boat on the
  *       day of buying, its {@link limberboard.boat.Stock} and the library;
  *   <li>read its lines: each material once, with every use and working, what the stock has, the
@@ -35,8 +36,11 @@
  * keeps are bought in separate lots, and the lots do not depend on the stock: having something can
  * never make buying dearer. Rope, hose, cable and gaskets are cut from one length and never pieced
  * together; the cutting is exact to a tenth of a millimetre and the best there is for up to forty
- * pieces. Amounts that are not known stay on the line as such. Rules of mixing read structured keys
- * of pages and of the boat's equipment, never words. See {@code docs/decisions/0011-shopping.md}.
+ * pieces. Where one job is done by doing another in the same stay ashore or season afloat (the
+ * other page {@code resets} it), or a rope is chosen that a job makes anew, what both take for the
+ * same thing is counted once: as much as the one says or the other, whichever is more. Amounts that
+ * are not known stay on the line as such. Rules of mixing read structured keys of pages and of the
+ * boat's equipment, never words. See {@code docs/decisions/0011-shopping.md}.
  *
  * <p><b>Threads.</b> Everything public is immutable and pure: no files, no clock.
  */

@@ -44,11 +44,14 @@ class DemoShoppingTest {
   }
 
   @org.junit.jupiter.api.Test
-  void totalsOfAllWorkAreTheSumsOfTheRawHeaders() throws IOException {
+  void totalsOfWorkThatTakesInNoOtherAreTheSumsOfTheRawHeaders() throws IOException {
+    List<Page<Procedure>> work =
+        WORK.stream().filter(page -> page.details().resets().isEmpty()).toList();
+    assertThat(work).hasSizeGreaterThan(WORK.size() * 3 / 4);
     for (Boat boat : DEMO.boats()) {
       List<Job> jobs = new ArrayList<>();
-      for (int i = 0; i < WORK.size(); i++) {
-        jobs.add(new Job(WORK.get(i), 1 + i % 3, BUYING.plusDays(7L * (i % 20))));
+      for (int i = 0; i < work.size(); i++) {
+        jobs.add(new Job(work.get(i), 1 + i % 3, BUYING.plusDays(7L * (i % 20))));
       }
       ShoppingList list = list(jobs, boat, DEMO.stock(boat));
       Map<String, Double> sums = RawSums.of(Path.of("articles"), boat, jobs);
