@@ -63,7 +63,7 @@ class LayersTest {
           .whereLayer("Upkeep")
           .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Print", "Calendar")
           .whereLayer("Rigging")
-          .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Print")
+          .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Print", "Upkeep")
           .whereLayer("Workings")
           .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Print", "Upkeep", "Rigging")
           .whereLayer("Search")
