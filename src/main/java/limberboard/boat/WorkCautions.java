@@ -1,5 +1,6 @@
 package limberboard.boat;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -7,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import limberboard.library.Library;
 import limberboard.library.amount.Product;
 import limberboard.library.body.QuotedCautions;
@@ -113,6 +116,40 @@ public record WorkCautions(Library library, Optional<Fitting> fitting) {
     works.forEach(
         all -> all.forEach(caution -> joined.merge(caution.id(), caution, WorkCaution::joined)));
     return graveFirst(joined.values());
+  }
+
+  /**
+   * The cautions of a step of a trace with those of its symptom. Where both name the same one with
+   * another rule it stands twice, so that the rule that matters for the step is told as well.
+   *
+   * @param symptom those that the symptom names first
+   * @param step those of the step
+   */
+  public static List<WorkCaution> ofStep(List<WorkCaution> symptom, List<WorkCaution> step) {
+    List<WorkCaution> all = new ArrayList<>(symptom);
+    for (WorkCaution caution : step) {
+      OptionalInt same =
+          IntStream.range(0, symptom.size())
+              .filter(i -> symptom.get(i).isSameAs(caution))
+              .findFirst();
+      if (same.isPresent()) {
+        all.set(same.getAsInt(), symptom.get(same.getAsInt()).joined(caution));
+      } else {
+        all.add(caution);
+      }
+    }
+    return graveFirst(all);
+  }
+
+  /**
+   * Those whose whole text is still to be told after what stands in full already: each caution
+   * once, without those that stand as an emergency.
+   */
+  public static List<WorkCaution> toTellInFull(List<WorkCaution> cautions) {
+    Map<String, WorkCaution> each = new LinkedHashMap<>();
+    cautions.forEach(caution -> each.putIfAbsent(caution.id(), caution));
+    cautions.stream().filter(WorkCaution::emergency).forEach(caution -> each.remove(caution.id()));
+    return List.copyOf(each.values());
   }
 
   private static List<WorkCaution> graveFirst(Collection<WorkCaution> cautions) {

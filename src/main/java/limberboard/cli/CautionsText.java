@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
 import limberboard.library.page.Caution;
 import limberboard.trace.CautionsRead;
 
@@ -42,7 +43,7 @@ final class CautionsText {
 
   /** The whole text of what stands only in short, once; nothing where all stand in full. */
   void inFull(List<WorkCaution> cautions) {
-    List<WorkCaution> others = cautions.stream().filter(each -> !each.emergency()).toList();
+    List<WorkCaution> others = WorkCautions.toTellInFull(cautions);
     if (!others.isEmpty()) {
       out.println();
       out.println("The cautions in full");

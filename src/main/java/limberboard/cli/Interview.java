@@ -74,7 +74,7 @@ final class Interview {
     NextStep next = trace.next();
     if (!(next instanceof NextStep.DoMend)) {
       said.print(next.cautions(), read);
-      shown = WorkCautions.joined(List.of(trace.fault().first(), next.cautions()));
+      shown = WorkCautions.ofStep(trace.fault().first(), next.cautions());
     }
     text.next(next);
     if (next instanceof NextStep.DoCheck check) {

@@ -33,8 +33,7 @@ final class TraceText {
 
   /** The same with a step that is taken next, whichever it is. */
   void state(Trace trace, NextStep next) {
-    List<WorkCaution> cautions =
-        WorkCautions.joined(List.of(trace.fault().first(), next.cautions()));
+    List<WorkCaution> cautions = WorkCautions.ofStep(trace.fault().first(), next.cautions());
     CautionsText said = new CautionsText(out);
     said.print(cautions, CautionsRead.NONE);
     chances(trace);

@@ -59,6 +59,7 @@ import limberboard.print.page.Inline;
 import limberboard.print.sheet.DueSheet;
 import limberboard.print.sheet.PlanCsv;
 import limberboard.print.sheet.PlanSheet;
+import limberboard.print.sheet.ReplyText;
 import limberboard.print.sheet.RiggingCsv;
 import limberboard.print.sheet.RiggingSheet;
 import limberboard.print.sheet.ShoppingCsv;
@@ -384,10 +385,34 @@ class EveryOutputTest {
     names(library, text(new TraceSheet(library).of(trace, step)), all, what);
     names(library, printed(out -> new TraceText(out).state(trace, step)), all, what);
     names(library, folded(trace, step), all, what + ", all read");
+    for (String output :
+        List.of(
+            text(new TraceSheet(library).of(trace, step)),
+            printed(out -> new TraceText(out).state(trace, step)),
+            new ReplyText(library, trace, step).plain())) {
+      step.cautions().stream()
+          .filter(caution -> !standsWhole(trace, caution))
+          .forEach(
+              caution ->
+                  assertThat(dense(output))
+                      .as(what + ": the rule of " + caution.id())
+                      .contains(dense(caution.rule())));
+    }
     assertThat(ids(JSON.valueToTree(TraceView.StepView.of(step)).get("cautions")))
         .as(what)
         .containsAll(own);
     assertThat(step.cautions().stream().map(caution -> caution.id())).as(what).containsAll(own);
+  }
+
+  /** Whether a caution that has no rule for this work stands in full, as an emergency. */
+  private static boolean standsWhole(Trace trace, WorkCaution caution) {
+    return caution.rule().equals(caution.page().details().shortRule())
+        && trace.fault().first().stream()
+            .anyMatch(first -> first.id().equals(caution.id()) && first.emergency());
+  }
+
+  private static String dense(String text) {
+    return text.replaceAll("[\\s\u00a0]+", "");
   }
 
   /** What the terminal prints of the cautions of a step when each has been read. */

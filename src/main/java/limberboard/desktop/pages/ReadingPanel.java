@@ -20,6 +20,7 @@ import limberboard.desktop.parts.Tools;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.read.CutReader;
 import limberboard.desktop.tree.TreePapers;
+import limberboard.library.page.Kind;
 import limberboard.library.page.Page;
 import limberboard.library.problem.Problem;
 
@@ -42,6 +43,7 @@ final class ReadingPanel extends JPanel {
   private final JButton print;
   private final JButton save;
   private final transient List<JButton> trees;
+  private Tools tools;
   private String onScreen = "";
 
   ReadingPanel(
@@ -93,7 +95,8 @@ final class ReadingPanel extends JPanel {
     Column column = new Column(0).padded(0, 2, 0, 2);
     List<JComponent> always = List.of(back, forward, cut, trace);
     List<JButton> seldom = Stream.concat(Stream.of(print, save), trees.stream()).toList();
-    column.add(new Tools("page-more", 8, always, seldom));
+    tools = new Tools("page-more", 8, always, seldom);
+    column.add(tools);
     return column;
   }
 
@@ -125,6 +128,7 @@ final class ReadingPanel extends JPanel {
     cut.setText(cutWords());
     trace.setVisible(model.canTrace());
     trees.forEach(button -> button.setEnabled(model.canTrace()));
+    tools.offer(trees, page.filter(read -> read.kind() == Kind.SYMPTOM).isPresent());
     print.setEnabled(page.isPresent());
     save.setEnabled(page.isPresent());
     if (model.problemsShown()) {

@@ -3,7 +3,9 @@ package limberboard.desktop.parts;
 import java.awt.Dimension;
 import java.awt.Insets;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -18,6 +20,7 @@ public final class Tools extends JPanel {
   private final int gap;
   private final transient List<JComponent> always;
   private final transient List<JButton> seldom;
+  private final transient Set<JButton> leftOut = new HashSet<>();
   private final JButton more = Buttons.menu("More", this::open);
 
   /**
@@ -42,9 +45,20 @@ public final class Tools extends JPanel {
     add(more);
   }
 
+  /** Offers some of what is seldom pressed, or leaves it out, also of the menu. */
+  public void offer(List<? extends JButton> some, boolean wanted) {
+    if (wanted ? leftOut.removeAll(some) : leftOut.addAll(some)) {
+      revalidate();
+    }
+  }
+
+  private List<JButton> offered() {
+    return seldom.stream().filter(button -> !leftOut.contains(button)).toList();
+  }
+
   private void open() {
     JPopupMenu menu = new JPopupMenu("More");
-    for (JButton button : seldom) {
+    for (JButton button : offered()) {
       if (!button.isVisible()) {
         menu.add(Buttons.item(button));
       }
@@ -75,7 +89,7 @@ public final class Tools extends JPanel {
 
   /** How many of the seldom pressed have room. */
   private int inSight(int width) {
-    int inSight = seldom.size();
+    int inSight = offered().size();
     while (inSight > 0 && lines(inSight, width) > mostLines()) {
       inSight--;
     }
@@ -84,10 +98,12 @@ public final class Tools extends JPanel {
 
   private void fit(int width) {
     int inSight = inSight(width);
-    for (int i = 0; i < seldom.size(); i++) {
-      show(seldom.get(i), i < inSight);
+    List<JButton> offered = offered();
+    for (JButton button : seldom) {
+      int at = offered.indexOf(button);
+      show(button, at >= 0 && at < inSight);
     }
-    show(more, inSight < seldom.size());
+    show(more, inSight < offered.size());
   }
 
   private static void show(JComponent control, boolean wanted) {
@@ -104,8 +120,9 @@ public final class Tools extends JPanel {
   private int lines(int inSight, int width) {
     List<JComponent> shown = new ArrayList<>(always);
     shown.removeIf(control -> !control.isVisible());
-    shown.addAll(seldom.subList(0, inSight));
-    if (inSight < seldom.size()) {
+    List<JButton> offered = offered();
+    shown.addAll(offered.subList(0, inSight));
+    if (inSight < offered.size()) {
       shown.add(more);
     }
     int lines = 1;

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
 import limberboard.library.page.Caution;
 import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
@@ -45,10 +46,7 @@ public final class Cautions {
     return part(
         Part.Role.CAUTIONS_IN_FULL,
         IN_FULL,
-        cautions.stream()
-            .filter(caution -> !caution.emergency())
-            .<Block>map(Cautions::box)
-            .toList());
+        WorkCautions.toTellInFull(cautions).stream().<Block>map(Cautions::box).toList());
   }
 
   /**

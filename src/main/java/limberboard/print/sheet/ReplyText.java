@@ -8,6 +8,7 @@ import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.NotEntered;
 import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
 import limberboard.library.Library;
 import limberboard.library.page.Caution;
 import limberboard.library.page.Check;
@@ -71,9 +72,10 @@ public final class ReplyText {
       step.safety().ifPresent(this::paragraph);
       paragraph(step.why());
     }
-    if (!others.isEmpty()) {
+    List<WorkCaution> toTell = WorkCautions.toTellInFull(cautions);
+    if (!toTell.isEmpty()) {
       heading("The cautions in full");
-      others.forEach(this::caution);
+      toTell.forEach(this::caution);
     }
   }
 

@@ -81,10 +81,9 @@ public final class TraceSheet {
 
   static List<WorkCaution> cautions(Trace trace, NextStep next) {
     String because = next instanceof NextStep.DoMend ? next.text() : "";
-    return WorkCautions.joined(
-        List.of(
-            trace.fault().first(),
-            next.cautions().stream().map(caution -> caution.because(because)).toList()));
+    return WorkCautions.ofStep(
+        trace.fault().first(),
+        next.cautions().stream().map(caution -> caution.because(because)).toList());
   }
 
   private static Part next(Trace trace, NextStep next, CutContext cutting) {
