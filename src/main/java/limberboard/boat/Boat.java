@@ -98,35 +98,23 @@ public record Boat(
 
   /** The same boat with another log. */
   public Boat with(List<LogEntry> entries) {
-    return new Boat(
-        id, name, model, hull, built, launched, bought, use, water, exposure, equipment, season,
-        note, entries);
+    return copy(id, bought, entries);
   }
 
   /** The same boat, bought from another owner on a day. */
   public Boat bought(LocalDate day) {
-    return new Boat(
-        id,
-        name,
-        model,
-        hull,
-        built,
-        launched,
-        Optional.of(day),
-        use,
-        water,
-        exposure,
-        equipment,
-        season,
-        note,
-        log);
+    return copy(id, Optional.of(day), log);
   }
 
   /** The same boat in another folder. */
   public Boat named(String folder) {
+    return copy(folder, bought, log);
+  }
+
+  private Boat copy(String folder, Optional<LocalDate> day, List<LogEntry> entries) {
     return new Boat(
-        folder, name, model, hull, built, launched, bought, use, water, exposure, equipment, season,
-        note, log);
+        folder, name, model, hull, built, launched, day, use, water, exposure, equipment, season,
+        note, entries);
   }
 
   /** Whether a choice of equipment is fitted. */

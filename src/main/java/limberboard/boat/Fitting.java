@@ -22,6 +22,11 @@ import limberboard.words.TimeWords;
  */
 public record Fitting(Boat boat, LocalDate on) {
 
+  /** Her log up to the day: what it has after that is not looked at. */
+  public List<LogEntry> log() {
+    return boat.log().stream().filter(entry -> !entry.date().isAfter(on)).toList();
+  }
+
   /** Whether the condition holds; the same as {@link #judge} finds, without finding the words. */
   public boolean fits(Condition condition) {
     return isFor(condition.model(), boat.model().id())

@@ -1,7 +1,6 @@
 package limberboard.upkeep;
 
 import java.util.List;
-import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.LogEntry;
 
@@ -17,10 +16,8 @@ record BoatCalendar(Fitting fitting, List<LogEntry> log, Seasons seasons, Meters
 
   /** The calendar of a boat on a day; what her log has after that day is not looked at. */
   static BoatCalendar of(Fitting fitting) {
-    Boat boat = fitting.boat();
-    List<LogEntry> log =
-        boat.log().stream().filter(entry -> !entry.date().isAfter(fitting.on())).toList();
-    Seasons seasons = Seasons.of(boat, log);
+    List<LogEntry> log = fitting.log();
+    Seasons seasons = Seasons.of(fitting.boat(), log);
     return new BoatCalendar(fitting, log, seasons, Meters.of(log, seasons));
   }
 }

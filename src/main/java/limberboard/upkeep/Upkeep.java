@@ -90,7 +90,8 @@ public final class Upkeep {
   }
 
   private Due due(RunningInterval each, IntervalStart since) {
-    return due(each, asKnown(since, each.from(since.date())), each.from(since.date()));
+    IntervalEnd runsOut = each.from(since.date());
+    return due(each, asKnown(since, runsOut), runsOut);
   }
 
   /**

@@ -3,14 +3,13 @@ package limberboard.desktop.parts;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Container;
-import java.awt.Dimension;
 import java.awt.Insets;
 
 /**
  * A form: components come in pairs, a label and its field, one pair a line. Labels are as wide as
  * the widest, fields take the rest and are as high as they want at that width.
  */
-final class FormLayout extends InOrderLayout {
+final class FormLayout extends PlacedLayout {
   private static final int MOST_LABEL = 220;
   private static final int LEAST_FIELD = 150;
   private final int gap;
@@ -20,21 +19,7 @@ final class FormLayout extends InOrderLayout {
   }
 
   @Override
-  public Dimension preferredLayoutSize(Container parent) {
-    Insets insets = parent.getInsets();
-    int width = Widths.inside(parent);
-    return new Dimension(
-        width + insets.left + insets.right,
-        place(parent, width, false) + insets.top + insets.bottom);
-  }
-
-  @Override
-  public void layoutContainer(Container parent) {
-    Insets insets = parent.getInsets();
-    place(parent, parent.getWidth() - insets.left - insets.right, true);
-  }
-
-  private int place(Container parent, int width, boolean move) {
+  int place(Container parent, int width, boolean move) {
     Insets insets = parent.getInsets();
     int label = labelWidth(parent);
     int field = Math.max(60, width - label - gap);

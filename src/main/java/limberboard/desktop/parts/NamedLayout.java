@@ -10,27 +10,13 @@ import java.awt.Insets;
  * A sign, a name and what is said of it: the names of several such rows below each other are
  * equally wide, and where there is little width the words stand below the name.
  */
-final class NamedLayout extends InOrderLayout {
+final class NamedLayout extends PlacedLayout {
   private static final int NAME = 200;
   private static final int LEAST_WORDS = 320;
   private static final int GAP = 8;
 
   @Override
-  public Dimension preferredLayoutSize(Container parent) {
-    Insets insets = parent.getInsets();
-    int width = Widths.inside(parent);
-    return new Dimension(
-        width + insets.left + insets.right,
-        place(parent, width, false) + insets.top + insets.bottom);
-  }
-
-  @Override
-  public void layoutContainer(Container parent) {
-    Insets insets = parent.getInsets();
-    place(parent, Math.max(1, parent.getWidth() - insets.left - insets.right), true);
-  }
-
-  private static int place(Container parent, int width, boolean move) {
+  int place(Container parent, int width, boolean move) {
     Insets insets = parent.getInsets();
     Component sign = parent.getComponent(0);
     Component name = parent.getComponent(1);

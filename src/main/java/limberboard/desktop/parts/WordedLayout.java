@@ -10,7 +10,7 @@ import java.awt.Insets;
  * Words first, then controls: at the right of the words while these keep a readable width, a single
  * line of words at half their height; and in a line below them otherwise.
  */
-final class WordedLayout extends InOrderLayout {
+final class WordedLayout extends PlacedLayout {
   private static final int LEAST_WORDS = 200;
   private static final int LINE_GAP = 4;
   private final int gap;
@@ -25,20 +25,7 @@ final class WordedLayout extends InOrderLayout {
   }
 
   @Override
-  public Dimension preferredLayoutSize(Container parent) {
-    int width = Widths.inside(parent);
-    Insets insets = parent.getInsets();
-    int height = place(parent, width, false);
-    return new Dimension(width + insets.left + insets.right, height + insets.top + insets.bottom);
-  }
-
-  @Override
-  public void layoutContainer(Container parent) {
-    Insets insets = parent.getInsets();
-    place(parent, parent.getWidth() - insets.left - insets.right, true);
-  }
-
-  private int place(Container parent, int width, boolean move) {
+  int place(Container parent, int width, boolean move) {
     if (parent.getComponentCount() == 0) {
       return 0;
     }

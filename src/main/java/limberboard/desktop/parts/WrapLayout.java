@@ -2,13 +2,12 @@ package limberboard.desktop.parts;
 
 import java.awt.Component;
 import java.awt.Container;
-import java.awt.Dimension;
 import java.awt.Insets;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Components in lines from the left, going on below where the width runs out. */
-final class WrapLayout extends InOrderLayout {
+final class WrapLayout extends PlacedLayout {
   private final int gap;
 
   WrapLayout(int gap) {
@@ -16,20 +15,7 @@ final class WrapLayout extends InOrderLayout {
   }
 
   @Override
-  public Dimension preferredLayoutSize(Container parent) {
-    int width = Widths.inside(parent);
-    Insets insets = parent.getInsets();
-    int height = place(parent, width, false);
-    return new Dimension(width + insets.left + insets.right, height + insets.top + insets.bottom);
-  }
-
-  @Override
-  public void layoutContainer(Container parent) {
-    Insets insets = parent.getInsets();
-    place(parent, parent.getWidth() - insets.left - insets.right, true);
-  }
-
-  private int place(Container parent, int width, boolean move) {
+  int place(Container parent, int width, boolean move) {
     Insets insets = parent.getInsets();
     int x = 0;
     int y = 0;

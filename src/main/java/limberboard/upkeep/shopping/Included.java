@@ -33,12 +33,7 @@ final class Included {
    * @param jobs in the order of their days
    */
   Included(List<Job> jobs, Fitting fitting) {
-    seasons =
-        Seasons.of(
-            fitting.boat(),
-            fitting.boat().log().stream()
-                .filter(entry -> !entry.date().isAfter(fitting.on()))
-                .toList());
+    seasons = Seasons.of(fitting.boat(), fitting.log());
     Map<String, List<Job>> byId = jobs.stream().collect(Collectors.groupingBy(Job::id));
     for (Job whole : jobs) {
       for (String id : whole.work().details().resets()) {
