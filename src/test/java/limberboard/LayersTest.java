@@ -22,6 +22,8 @@ class LayersTest {
           .definedBy("limberboard.desktop..")
           .layer("Terminal")
           .definedBy("limberboard.cli..")
+          .layer("Letters")
+          .definedBy("limberboard.letters..")
           .layer("Print")
           .definedBy("limberboard.print..")
           .layer("Trace")
@@ -50,10 +52,12 @@ class LayersTest {
           .mayOnlyBeAccessedByLayers("Start")
           .whereLayer("Terminal")
           .mayOnlyBeAccessedByLayers("Start")
-          .whereLayer("Print")
+          .whereLayer("Letters")
           .mayOnlyBeAccessedByLayers("Desktop", "Terminal")
+          .whereLayer("Print")
+          .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Letters")
           .whereLayer("Trace")
-          .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Print")
+          .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Letters", "Print")
           .whereLayer("Effort")
           .mayOnlyBeAccessedByLayers("Trace")
           .whereLayer("Effort")
@@ -67,7 +71,7 @@ class LayersTest {
           .whereLayer("Workings")
           .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Print", "Upkeep", "Rigging")
           .whereLayer("Search")
-          .mayOnlyBeAccessedByLayers("Desktop", "Terminal")
+          .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Letters")
           .whereLayer("Words")
           .mayOnlyAccessLayers("Library")
           .whereLayer("Library")
@@ -109,6 +113,26 @@ class LayersTest {
           .dependOnClassesThat()
           .resideInAPackage("org.apache.lucene..")
           .because("another index must be able to take its place");
+
+  @ArchTest
+  static final ArchRule MAIL_IS_READ_IN_ONE_PLACE =
+      noClasses()
+          .that()
+          .haveNameNotMatching("limberboard\\.letters\\.mail\\.(Mail|Head)Reader(\\$.*)?")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.apache.james..")
+          .because("what strangers write is met by as little code as can be");
+
+  @ArchTest
+  static final ArchRule HTML_OF_LETTERS_IS_READ_IN_ONE_PLACE =
+      noClasses()
+          .that()
+          .haveNameNotMatching("limberboard\\.letters\\.mail\\.HtmlText(\\$.*)?")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.jsoup..")
+          .because("what strangers write is met by as little code as can be");
 
   @ArchTest
   static final ArchRule NUMBERS_ARE_WORDED_ALIKE_EVERYWHERE =

@@ -24,12 +24,15 @@ import org.apache.james.mime4j.stream.RawField;
 
 /** Gathers the fields of a header and says what they mean; the first of each name counts. */
 final class HeadReader {
+  /** More than this of one field says nothing about a letter, in characters. */
+  private static final int LONGEST = 20_000;
+
   private static final Pattern COMMENT = Pattern.compile("\\([^()]*\\)");
   private static final Pattern ID = Pattern.compile("<[^<>\\s]{1,300}>");
   private static final Pattern AWAY =
       Pattern.compile(
           "^(automatic reply|auto(matic)?[- ]?(response|reply)|out of (the )?office|abwesenheit"
-              + "|automatische antwort|absence|réponse automatique|respuesta automática"
+              + "|automatische antwort|absence(?! of\\b)|réponse automatique|respuesta automática"
               + "|undeliver|delivery status|mail delivery|returned mail).*",
           Pattern.CASE_INSENSITIVE);
   private static final Set<String> BY_PROGRAMS = Set.of("bulk", "junk", "list", "auto_reply");
@@ -55,7 +58,8 @@ final class HeadReader {
 
   private String body(String name) {
     Field field = fields.get(name);
-    return field == null || field.getBody() == null ? "" : field.getBody();
+    String all = field == null || field.getBody() == null ? "" : field.getBody();
+    return all.length() <= LONGEST ? all : all.substring(0, LONGEST);
   }
 
   /** Encoded words decoded (RFC 2047); what is no good one stays as it is. */
@@ -118,6 +122,7 @@ final class HeadReader {
     return List.copyOf(all);
   }
 
+  /** By RFC 3834 and what programs set beside it; an empty return path is a program's, too. */
   private boolean automatic(String subject) {
     String submitted = oneLine(body("auto-submitted")).toLowerCase(Locale.ROOT);
     String precedence = oneLine(body("precedence")).toLowerCase(Locale.ROOT);
@@ -125,6 +130,7 @@ final class HeadReader {
     return (!submitted.isEmpty() && !submitted.startsWith("no"))
         || BY_PROGRAMS.contains(precedence)
         || fields.containsKey("x-autoreply")
+        || oneLine(body("return-path")).equals("<>")
         || fields.containsKey("list-unsubscribe")
         || REPORTS.stream().anyMatch(type::startsWith)
         || AWAY.matcher(subject).matches();

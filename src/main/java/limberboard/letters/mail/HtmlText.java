@@ -43,6 +43,11 @@ final class HtmlText {
           "dd",
           "address");
 
+  /** What a mail program would not show: nobody meant it to be read. */
+  private static final String UNSEEN =
+      "[hidden], [style~=(?i)display\\s*:\\s*none], [style~=(?i)visibility\\s*:\\s*hidden],"
+          + " [style~=(?i)font-size\\s*:\\s*0(px|pt|em|%)?\\s*(;|$)]";
+
   private HtmlText() {}
 
   /**
@@ -56,7 +61,7 @@ final class HtmlText {
   static Words of(String html) {
     Document document = Jsoup.parse(html);
     document.select(String.join(",", SILENT)).remove();
-    document.select("[hidden], [style*=display:none], [style*=display: none]").remove();
+    document.select(UNSEEN).remove();
     int pictures = 0;
     for (Element picture : document.select("img[src]")) {
       String from = picture.attr("src").strip().toLowerCase(Locale.ROOT);

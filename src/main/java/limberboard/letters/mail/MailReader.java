@@ -30,8 +30,10 @@ public final class MailReader {
   private static final int DEEPEST = 60;
   private static final int MOST_PARTS = 500;
   private static final int LONGEST_TEXT = 2_000_000;
-  private static final int LONGEST_HEADER = 200_000;
+  private static final int LONGEST_HEADER = 4_000_000;
   private static final int MOST_FIELDS = 2_000;
+  private static final String TOO_LONG =
+      "The text is longer than two million bytes; the rest of it is left out.";
   private static final Pattern SENT_ON =
       Pattern.compile("^\\s*(fwd?|wg|tr|rv|i)\\s*:.*", Pattern.CASE_INSENSITIVE);
   private static final Pattern FOLDERS = Pattern.compile("^.*[/\\\\]");
@@ -44,6 +46,7 @@ public final class MailReader {
   private ContentDispositionField disposition;
   private int messages;
   private int parts;
+  private int read;
 
   private MailReader() {}
 
@@ -62,6 +65,16 @@ public final class MailReader {
    */
   public static Letter read(InputStream in) throws IOException {
     return new MailReader().letter(in);
+  }
+
+  /** Pasted text as a letter, without a header. */
+  public static Letter pasted(String text) {
+    boolean whole = text.length() <= LONGEST_TEXT;
+    return new Letter(
+        LetterHead.NONE,
+        PassageSplitter.of(whole ? text : text.substring(0, LONGEST_TEXT), false),
+        List.of(),
+        whole ? List.of() : List.of(TOO_LONG));
   }
 
   private Letter letter(InputStream in) throws IOException {
@@ -158,28 +171,32 @@ public final class MailReader {
               attachments.size() + 1, name(media), media, length(stream.getDecodedInputStream())));
       return;
     }
-    String read = text(stream);
+    String said = text(stream);
     if (media.equals("text/html")) {
-      HtmlText.Words words = HtmlText.of(read);
+      HtmlText.Words words = HtmlText.of(said);
       if (words.pictures() > 0) {
         remarks.add("Pictures from elsewhere were not loaded.");
       }
-      read = words.text();
+      said = words.text();
     } else if (parameter("format").equalsIgnoreCase("flowed")) {
-      read = FlowedText.joined(read, parameter("delsp").equalsIgnoreCase("yes"));
+      said = FlowedText.joined(said, parameter("delsp").equalsIgnoreCase("yes"));
     }
-    open.peek().texts().add(read);
+    open.peek().texts().add(said);
   }
 
   private String text(MimeTokenStream stream) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     InputStream in = stream.getDecodedInputStream();
     byte[] buffer = new byte[8192];
-    for (int n = in.read(buffer); n >= 0 && bytes.size() < LONGEST_TEXT; n = in.read(buffer)) {
-      bytes.write(buffer, 0, n);
+    int space = LONGEST_TEXT - read;
+    int n = in.read(buffer);
+    while (n >= 0 && bytes.size() < space) {
+      bytes.write(buffer, 0, Math.min(n, space - bytes.size()));
+      n = in.read(buffer);
     }
-    if (bytes.size() >= LONGEST_TEXT) {
-      remarks.add("The text is longer than two million bytes; the rest of it is left out.");
+    read += bytes.size();
+    if (n >= 0 && !remarks.contains(TOO_LONG)) {
+      remarks.add(TOO_LONG);
     }
     return TextBytes.decoded(bytes.toByteArray(), parameter("charset"), remarks);
   }

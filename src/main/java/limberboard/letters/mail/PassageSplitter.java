@@ -15,11 +15,21 @@ final class PassageSplitter {
   private static final int SIGNED_LINES = 8;
   private static final int SIGNED_LENGTH = 70;
 
+  /** How many rules and blank lines may stand above a header. */
+  private static final int RULED_LINES = 6;
+
+  /** A mark stands at the beginning of a line; what is behind this many characters is none. */
+  private static final int LOOKED_AT = 400;
+
   private static final Pattern QUOTE = Pattern.compile("^\\s{0,3}(>|\\|\\s).*");
   private static final Pattern ATTRIBUTION =
       pattern(
           "^\\s*(on|am|le|el|il|op|den|em)\\b.{5,200}\\b(wrote|writes|schrieb|a écrit|escribió"
               + "|ha scritto|schreef|skrev|escreveu)\\b.{0,120}:\\s*$");
+
+  /** A mail program says the day in figures; "on Monday the surveyor wrote:" is the writer's. */
+  private static final Pattern DATED = Pattern.compile(".*\\d.*");
+
   private static final Pattern SAID =
       pattern("^\\s*[^.!?]{3,120}\\b(wrote|schrieb|a écrit)\\s*:\\s*$");
   private static final Pattern ORIGINAL =
@@ -116,7 +126,13 @@ final class PassageSplitter {
   }
 
   private boolean matches(Pattern pattern, int i) {
-    return i < lines.size() && pattern.matcher(lines.get(i)).matches();
+    if (i >= lines.size()) {
+      return false;
+    }
+    String line = lines.get(i);
+    return pattern
+        .matcher(line.length() <= LOOKED_AT ? line : line.substring(0, LOOKED_AT))
+        .matches();
   }
 
   /** How many lines of a quotation begin here, with the line that says whose it is; 0 for none. */
@@ -132,7 +148,7 @@ final class PassageSplitter {
         at++;
       }
       if (!matches(QUOTE, at)) {
-        return matches(ATTRIBUTION, i) ? lines.size() - i : 0;
+        return matches(ATTRIBUTION, i) && matches(DATED, i) ? lines.size() - i : 0;
       }
     }
     int last = at;
@@ -149,6 +165,9 @@ final class PassageSplitter {
       if (lines.get(j).isBlank()) {
         return 0;
       }
+      if (lines.get(j).length() > LOOKED_AT) {
+        return 0;
+      }
       said.append(j == i ? "" : " ").append(lines.get(j).strip());
       if (ATTRIBUTION.matcher(said).matches() || (j == i && SAID.matcher(said).matches())) {
         return j - i + 1;
@@ -160,7 +179,8 @@ final class PassageSplitter {
   /** How many lines of a header stand here, with a rule above it; 0 for none. */
   private int headerLength(int i) {
     int at = i;
-    while (matches(RULE, at) || (at > i && at < lines.size() && lines.get(at).isBlank())) {
+    while (at - i < RULED_LINES
+        && (matches(RULE, at) || (at > i && at < lines.size() && lines.get(at).isBlank()))) {
       at++;
     }
     int first = at;

@@ -318,10 +318,47 @@ class MailReaderTest {
     "Subject: Automatic reply: your letter, true",
     "Subject: Out of office until Monday, true",
     "Subject: The engine is out of order, false",
+    "Subject: Absence of oil pressure, false",
+    "Return-Path: <>, true",
     "Content-Type: multipart/report; boundary=x, true",
   })
   void whatAProgramWroteIsToldApart(String field, boolean automatic) {
     assertThat(read(field + "\n\nText.\n").head().automatic()).isEqualTo(automatic);
+  }
+
+  @Test
+  void aHeaderOfAMegabyteKeepsNobodyFromTheLetter() {
+    Letter letter =
+        read("Subject: leak\nX-Long: " + "a ".repeat(500_000) + "\n\nThe keel leaks oil.\n");
+    assertThat(letter.own()).isEqualTo("The keel leaks oil.");
+    assertThat(read("Subject: " + "a,".repeat(500_000) + "\n\nText.").head().subject())
+        .hasSizeLessThan(30_000);
+  }
+
+  @Test
+  void textBeyondTwoMegabytesInManyPartsIsLeftOutAndSaid() {
+    String part = "--a\n\n" + "water in the bilge\n".repeat(5_000);
+    Letter letter =
+        read("Content-Type: multipart/mixed; boundary=a\n\n" + part.repeat(40) + "--a--\n");
+    assertThat(letter.own().length()).isBetween(1_900_000, 2_100_000);
+    assertThat(letter.remarks()).singleElement().asString().contains("two million bytes");
+  }
+
+  @Test
+  void linesThatLookLikeMarksAndGoOnForEverAreReadInTheTimeOfTheirLength() {
+    for (String line :
+        List.of("-----\n", " ", "Regards\n\n", "On Monday ", "From: x\n", "> ", "a,", "--\n")) {
+      String text = line.repeat(200_000 / line.length());
+      assertThat(MailReader.pasted(text).passages()).hasSizeLessThan(200_000);
+    }
+  }
+
+  @Test
+  void pastedTextIsALetterWithoutAHeader() {
+    Letter letter = MailReader.pasted("The keel leaks oil.\n\n> Where?\n");
+    assertThat(letter.own()).isEqualTo("The keel leaks oil.");
+    assertThat(letter.head()).isEqualTo(LetterHead.NONE);
+    assertThat(MailReader.pasted("  ").isEmpty()).isTrue();
   }
 
   @ParameterizedTest

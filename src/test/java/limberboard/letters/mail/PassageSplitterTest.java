@@ -116,6 +116,7 @@ class PassageSplitterTest {
             + "and now to the long story of the leak, which began in May and which I tell you in"
             + " full length here.",
         "On deck all is dry.",
+        "On the phone the surveyor wrote:\nthe keel bolts are sound.",
       })
   void wordsThatOnlyLookLikeAMarkAreTheWritersOwn(String text) {
     assertThat(own(split("Hello,", text, "So much for that."))).contains(text);
