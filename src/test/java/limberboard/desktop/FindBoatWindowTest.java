@@ -143,7 +143,7 @@ class FindBoatWindowTest extends RealWindow {
     window.until("the boat is complete", use::isEnabled);
     JComboBox<?> vent = window.find("unknown-vent", JComboBox.class);
     window.act(() -> vent.setSelectedIndex(1));
-    window.robot().click(use);
+    window.click(use);
     window.until(
         "she is the working boat", () -> boat().equals("a dinghy of 2015 with vent-fitted"));
   }

@@ -131,10 +131,10 @@ class ReadingWindowTest extends RealWindow {
     assertThat(clipboard(DataFlavor.stringFlavor)).isEqualTo("number 3 of");
     assertThat(clipboard(DataFlavor.allHtmlFlavor)).contains("<p>number 3 of</p>");
     Point middle = new Point(box.x + 10, box.y + box.height / 2);
-    window.robot().click(page(), middle, MouseButton.LEFT_BUTTON, 2);
+    window.click(page(), middle, 2);
     copy();
     assertThat(clipboard(DataFlavor.stringFlavor)).isEqualTo("number");
-    window.robot().click(page(), middle, MouseButton.LEFT_BUTTON, 3);
+    window.click(page(), middle, 3);
     copy();
     assertThat(clipboard(DataFlavor.stringFlavor)).isEqualTo("Line number 3 of the long page.");
   }
@@ -150,7 +150,7 @@ class ReadingWindowTest extends RealWindow {
         .endsWith("Tighten the drain hose");
     assertThat(clipboard(DataFlavor.allHtmlFlavor)).contains("<h1>A long page</h1>");
     Rectangle box = where("number 5 of");
-    window.robot().click(page(), new Point(box.x + 1, box.y + box.height / 2));
+    window.click(page(), new Point(box.x + 1, box.y + box.height / 2));
     window.press(KeyEvent.VK_RIGHT, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
     window.press(KeyEvent.VK_RIGHT, KeyEvent.VK_SHIFT);
     copy();
@@ -318,7 +318,7 @@ class ReadingWindowTest extends RealWindow {
     openLong();
     Rectangle box = where("number 4 of");
     Point middle = new Point(box.x + 10, box.y + box.height / 2);
-    window.robot().click(page(), middle, MouseButton.LEFT_BUTTON, 3);
+    window.click(page(), middle, 3);
     window.robot().click(page(), middle, MouseClickInfo.rightButton().button(), 1);
     window.robot().waitForIdle();
     window.press(KeyEvent.VK_DOWN);

@@ -5,6 +5,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
+import java.awt.Point;
 import java.awt.Toolkit;
 import java.awt.Window;
 import java.awt.event.AWTEventListener;
@@ -48,6 +49,7 @@ import limberboard.library.Library;
 import limberboard.library.file.UserFolders;
 import limberboard.library.file.WorkspaceFolders;
 import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.NameMatcher;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.fixture.FrameFixture;
@@ -345,10 +347,33 @@ final class SmallWindow implements AutoCloseable {
 
   /** Clicks the component of this name. */
   void click(String name) {
-    Component component = find(name, Component.class);
+    click(find(name, Component.class));
+  }
+
+  /** Clicks the middle of a component. */
+  void click(Component component) {
+    clicked(1, () -> robot.click(component));
+  }
+
+  /** Clicks a point of a component. */
+  void click(Component component, Point at) {
+    clicked(1, () -> robot.click(component, at));
+  }
+
+  /** Clicks a component with one of the buttons, once or several times. */
+  void click(Component component, MouseButton button, int times) {
+    clicked(times, () -> robot.click(component, button, times));
+  }
+
+  /** Clicks a point of a component several times. */
+  void click(Component component, Point at, int times) {
+    clicked(times, () -> robot.click(component, at, MouseButton.LEFT_BUTTON, times));
+  }
+
+  private void clicked(int times, Runnable action) {
     int before = arrived.get();
-    robot.click(component);
-    arrive(before + 1);
+    action.run();
+    arrive(before + times);
   }
 
   /** Whether a component of this name can be seen, in the window or in what it opened. */

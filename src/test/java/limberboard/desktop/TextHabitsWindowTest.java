@@ -91,10 +91,9 @@ class TextHabitsWindowTest extends RealWindow {
   }
 
   private void choose(String title) {
-    window.robot().click(text("search"), MouseButton.RIGHT_BUTTON);
+    window.click(text("search"), MouseButton.RIGHT_BUTTON, 1);
     JMenuItem item = window.find("text-" + title, JMenuItem.class);
-    window.robot().click(item);
-    window.robot().waitForIdle();
+    window.click(item);
   }
 
   @Test

@@ -109,11 +109,11 @@ class TreeWindowTest extends RealWindow {
     window.until("the root is selected", () -> selected() == 1);
     int before = window.ask(() -> walk().visible().size());
     Rectangle root = window.ask(() -> view.onScreen(walk().tree().root()).orElseThrow());
-    window.robot().click(view, new Point(root.x + root.width + 2, root.y + root.height / 2));
+    window.click(view, new Point(root.x + root.width + 2, root.y + root.height / 2));
     window.until("it is folded", () -> walk().visible().size() < before);
     Rectangle folded = window.ask(() -> view.onScreen(walk().tree().root()).orElseThrow());
     Point inside = new Point(folded.x + 20, folded.y + folded.height / 2);
-    window.robot().click(view, inside, org.assertj.swing.core.MouseButton.LEFT_BUTTON, 2);
+    window.click(view, inside, 2);
     window.until("it is unfolded", () -> walk().visible().size() == before);
     assertThat(selected()).isEqualTo(1);
   }

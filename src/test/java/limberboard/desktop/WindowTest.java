@@ -99,7 +99,7 @@ class WindowTest extends RealWindow {
         "the locker is named",
         () -> "Profile: Locker".equals(profile.getAccessibleContext().getAccessibleDescription()));
     assertThat(window.ask(() -> desk().trace().where().zone())).isEmpty();
-    window.robot().click(profile, middleOf(profile).orElseThrow());
+    window.click(profile, middleOf(profile).orElseThrow());
     window.until("the locker is chosen", () -> desk().trace().where().zone().isPresent());
     assertThat(window.ask(() -> desk().trace().where().zone())).contains("locker");
     CardList<?> symptoms = window.find("symptoms", CardList.class);
@@ -244,7 +244,7 @@ class WindowTest extends RealWindow {
     String before = window.ask(() -> desk().trace().trace().orElseThrow().answers().toString());
     window.click("change-1");
     JPopupMenu menu = window.robot().findActivePopupMenu();
-    window.robot().click((JMenuItem) menu.getComponent(1));
+    window.click((JMenuItem) menu.getComponent(1));
     window.until(
         "the answer is another one",
         () -> !desk().trace().trace().orElseThrow().answers().toString().equals(before));
@@ -382,7 +382,7 @@ class WindowTest extends RealWindow {
     chooseKnot();
     window.press(KeyEvent.VK_4, KeyEvent.VK_CONTROL);
     JTextField name = window.find("boat-NAME", JTextField.class);
-    window.robot().click(name);
+    window.click(name);
     window.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
     window.type("Red Knot");
     assertThat(texts()).contains("There are unsaved changes. Save writes them into the file.");
