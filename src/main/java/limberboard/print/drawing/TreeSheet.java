@@ -72,7 +72,7 @@ public final class TreeSheet {
         tree.from().fault().page().kind(),
         CutPage.TREE,
         tree.from().fault().page().title(),
-        "From what you notice to the mend, step by step",
+        "From what you notice to the mend",
         PageCutter.cutFor(tree.from().fault().fitting().boat()),
         parts);
   }
