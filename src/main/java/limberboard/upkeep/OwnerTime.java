@@ -4,7 +4,6 @@ import java.util.Optional;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.page.Procedure.Appointment;
-import limberboard.library.value.Outsider;
 
 /** How much of the owner's own time work takes, in minutes of somebody practised. */
 public final class OwnerTime {
@@ -27,7 +26,7 @@ public final class OwnerTime {
 
   /**
    * What a piece of work asks of the owner: the work itself where an owner does it; of what
-   * somebody else does, the owner's part of the appointment, and {@link Appointment#UNSAID_MINUTES}
+   * somebody else does, the owner's part of the appointment, and that of {@link Appointment#UNSAID}
    * where the page does not say.
    */
   public static int of(Procedure work) {
@@ -36,14 +35,12 @@ public final class OwnerTime {
 
   /**
    * With whom work that the owner does not do is booked; where the page of such work does not say,
-   * with the yard, {@link Appointment#UNSAID_BOOK} before.
+   * as {@link Appointment#UNSAID}.
    */
   public static Optional<Appointment> appointment(Procedure work) {
     if (work.appointment().isPresent() || work.skill().ownerMay()) {
       return work.appointment();
     }
-    return Optional.of(
-        new Appointment(
-            Outsider.YARD, Appointment.UNSAID_MINUTES, Optional.of(Appointment.UNSAID_BOOK)));
+    return Optional.of(Appointment.UNSAID);
   }
 }

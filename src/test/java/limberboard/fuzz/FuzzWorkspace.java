@@ -99,7 +99,7 @@ final class FuzzWorkspace {
         work: service
         skill: owner
         minutes: 30
-        interval: {every: P1Y, phase: lay-up}
+        interval: {every: P1Y, phase: lay-up, left-undone: costs, need: should}
         ---
         1. Do it.
         """);

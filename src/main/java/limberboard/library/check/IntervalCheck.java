@@ -1,14 +1,30 @@
 package limberboard.library.check;
 
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
+import limberboard.library.page.Procedure.Appointment;
 import limberboard.library.problem.Report;
+import limberboard.library.value.Consequence;
 import limberboard.library.value.Interval;
+import limberboard.library.value.Need;
 import limberboard.library.value.Phase;
+import limberboard.library.value.Word;
 
 /** Checks how often work is done, and what follows it. */
 final class IntervalCheck {
+  /** What is taken of work that the owner may not do, in words. */
+  private static final String UNSAID_APPOINTMENT =
+      "the "
+          + Appointment.UNSAID.with().spoken()
+          + ", "
+          + Appointment.UNSAID.minutes()
+          + " minutes, "
+          + Appointment.UNSAID_WEEKS
+          + " weeks before";
+
   private final KnownNames names;
   private final Report report;
 
@@ -40,8 +56,47 @@ final class IntervalCheck {
           "stands with work that is not done when laying up",
           "give phase: lay-up, or take for-winter out");
     }
+    unsaid(interval);
     interval.fromEvent().ifPresent(word -> names.logWord(word, "/interval/from-event", report));
     work.factors(interval.factors(), "/interval/factors");
+  }
+
+  /** What is taken because the page does not say it. */
+  private void unsaid(Interval interval) {
+    if (interval.leftUndone().isEmpty()) {
+      report.warning(
+          "/interval",
+          "does not say left-undone, so " + Consequence.UNSAID.word() + " is taken",
+          "write left-undone: and what follows when the work is not done, one of "
+              + words(Consequence.values()));
+    }
+    if (interval.need().isEmpty()) {
+      report.warning(
+          "/interval",
+          "does not say need, so " + Need.UNSAID.word() + " is taken",
+          "write need: and how much the work is needed, one of " + words(Need.values()));
+    }
+  }
+
+  private static String words(Word... words) {
+    return Stream.of(words).map(Word::word).collect(Collectors.joining(", "));
+  }
+
+  /** With whom work is booked that has an interval and that the owner may not do. */
+  void appointment(Procedure procedure) {
+    if (procedure.interval().isPresent()
+        && procedure.appointment().isEmpty()
+        && !procedure.skill().ownerMay()) {
+      report.warning(
+          "/skill",
+          "is "
+              + procedure.skill().word()
+              + " and has no appointment, so "
+              + UNSAID_APPOINTMENT
+              + " is taken",
+          "write appointment: and with whom it is booked, the owner's own minutes and how long"
+              + " before, such as {with: rigger, minutes: 20, book: P6W}");
+    }
   }
 
   /** What the work resets. */

@@ -40,6 +40,7 @@ final class ProcedureCheck implements PageCheck<Procedure> {
     procedure
         .interval()
         .ifPresent(interval -> new IntervalCheck(names, report).check(interval, work));
+    new IntervalCheck(names, report).appointment(procedure);
     new IntervalCheck(names, report).resets(page);
     List<MaterialUse> materials = procedure.materials();
     for (int i = 0; i < materials.size(); i++) {

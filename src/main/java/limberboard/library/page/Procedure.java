@@ -144,11 +144,12 @@ public record Procedure(
       @Required Outsider with,
       @Required @Within(least = 1, most = MOST_MINUTES) Integer minutes,
       Optional<Period> book) {
-    /** What is taken for work left to others where a page does not say: half an hour. */
-    public static final int UNSAID_MINUTES = 30;
+    /** How many weeks before it is booked where a page does not say. */
+    public static final int UNSAID_WEEKS = 6;
 
-    /** When that is booked where a page does not say: six weeks before. */
-    public static final Period UNSAID_BOOK = Period.ofWeeks(6);
+    /** What is taken for work left to others where a page does not say: the yard, half an hour. */
+    public static final Appointment UNSAID =
+        new Appointment(Outsider.YARD, 30, Optional.of(Period.ofWeeks(UNSAID_WEEKS)));
 
     /** Absent entries become empty ones. */
     public Appointment {

@@ -196,7 +196,7 @@ class LimitsTest {
         "articles/procedures/page.md",
         "---\ntitle: Page\nsystem: hull\nwork: service\nskill: owner\nminutes: 5\ninterval: {"
             + limit
-            + "}\n---\n");
+            + ", left-undone: costs, need: should}\n---\n");
     List<String> said = said();
     if (wrong == null) {
       assertThat(said).isEmpty();
