@@ -63,19 +63,24 @@ final class IntervalCheck {
 
   /** What is taken because the page does not say it. */
   private void unsaid(Interval interval) {
-    if (interval.leftUndone().isEmpty()) {
+    if (interval.leftUndone().isEmpty() && isNotWritten("/interval/left-undone")) {
       report.warning(
           "/interval",
           "does not say left-undone, so " + Consequence.UNSAID.word() + " is taken",
           "write left-undone: and what follows when the work is not done, one of "
               + words(Consequence.values()));
     }
-    if (interval.need().isEmpty()) {
+    if (interval.need().isEmpty() && isNotWritten("/interval/need")) {
       report.warning(
           "/interval",
           "does not say need, so " + Need.UNSAID.word() + " is taken",
           "write need: and how much the work is needed, one of " + words(Need.values()));
     }
+  }
+
+  /** Whether a key is missing; one with a fault in it is there, and was reported when read. */
+  private boolean isNotWritten(String pointer) {
+    return !report.lines().containsKey(pointer);
   }
 
   private static String words(Word... words) {
@@ -86,6 +91,7 @@ final class IntervalCheck {
   void appointment(Procedure procedure) {
     if (procedure.interval().isPresent()
         && procedure.appointment().isEmpty()
+        && isNotWritten("/appointment")
         && !procedure.skill().ownerMay()) {
       report.warning(
           "/skill",
