@@ -42,6 +42,8 @@ class LayersTest {
           .definedBy("limberboard.search..")
           .layer("Words")
           .definedBy("limberboard.words..")
+          .layer("Cases")
+          .definedBy("limberboard.cases..")
           .layer("Boat")
           .definedBy("limberboard.boat..")
           .layer("Library")
@@ -58,6 +60,8 @@ class LayersTest {
           .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Letters")
           .whereLayer("Trace")
           .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Letters", "Print")
+          .whereLayer("Cases")
+          .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Letters", "Print", "Trace")
           .whereLayer("Effort")
           .mayOnlyBeAccessedByLayers("Trace")
           .whereLayer("Effort")
@@ -164,6 +168,7 @@ class LayersTest {
           .that()
           .resideInAnyPackage(
               "limberboard.effort..",
+              "limberboard.cases..",
               "limberboard.trace..",
               "limberboard.upkeep..",
               "limberboard.rigging..",
@@ -178,6 +183,7 @@ class LayersTest {
       noClasses()
           .that()
           .resideInAnyPackage(
+              "limberboard.cases..",
               "limberboard.trace..",
               "limberboard.upkeep..",
               "limberboard.rigging..",

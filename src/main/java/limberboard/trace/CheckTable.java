@@ -2,6 +2,7 @@ package limberboard.trace;
 
 import java.util.Arrays;
 import java.util.List;
+import limberboard.cases.CountedCases;
 import limberboard.library.page.Check;
 
 /**
@@ -10,9 +11,12 @@ import limberboard.library.page.Check;
  * others}; where there are no others either, and for something else, every answer is as likely as
  * the next.
  *
+ * <p>What recorded cases say of a cause's answers is counted to the page's estimate.
+ *
  * @param check the page's check
+ * @param cases the recorded cases that count
  */
-record CheckTable(Check check) {
+record CheckTable(Check check, CountedCases cases) {
 
   /**
    * The table answer × cause.
@@ -23,7 +27,8 @@ record CheckTable(Check check) {
     double[][] table = new double[check.answers().size()][causes.size() + 1];
     for (int cause = 0; cause < causes.size(); cause++) {
       String id = causes.get(cause);
-      fill(table, cause, check.chances(check.mentions(id) ? id : Check.OTHERS));
+      double[] estimate = check.chances(check.mentions(id) ? id : Check.OTHERS);
+      fill(table, cause, cases.answers(check, id, estimate));
     }
     double[] alike = new double[check.answers().size()];
     Arrays.fill(alike, 1.0 / alike.length);

@@ -4,6 +4,7 @@ import java.util.List;
 import limberboard.boat.WorkCaution;
 import limberboard.library.page.Check;
 import limberboard.library.page.Model.Access;
+import limberboard.words.CountWords;
 
 /**
  * One check as it stands on one boat.
@@ -13,9 +14,10 @@ import limberboard.library.page.Model.Access;
  *     not the owner's work
  * @param access what the owner must open first, in order; empty where it is not the owner's work
  * @param cautions the cautions of making it
+ * @param answered in how many recorded cases of a cause with a name it was answered
  */
 public record FaultCheck(
-    Check check, double minutes, List<Access> access, List<WorkCaution> cautions) {
+    Check check, double minutes, List<Access> access, List<WorkCaution> cautions, int answered) {
   /** Copies the lists. */
   public FaultCheck {
     access = List.copyOf(access);
@@ -25,6 +27,13 @@ public record FaultCheck(
   /** The check's id. */
   public String id() {
     return check.id();
+  }
+
+  /** Where the figures come from that say what an answer means. */
+  public String from() {
+    return answered == 0
+        ? "workshop's estimate"
+        : "workshop's estimate and answers in " + CountWords.of(answered, "recorded case");
   }
 
   /** The question. */

@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import limberboard.boat.AccessWays;
 import limberboard.boat.Fitting;
 import limberboard.boat.RecordedCase;
 import limberboard.boat.WorkCautions;
 import limberboard.boat.WorkMinutes;
+import limberboard.cases.CountedCases;
 import limberboard.effort.AnswerModel;
 import limberboard.effort.EffortModel;
 import limberboard.effort.EffortModel.CheckEffort;
@@ -38,6 +40,7 @@ final class FaultMaker {
   private final double yardMinutes;
   private final double searchMinutes;
   private final List<Cause> listed;
+  private final CountedCases counted;
   private final FaultPriors priors;
   private final Map<String, Integer> accessNumbers = new LinkedHashMap<>();
   private final List<Double> accessMinutes = new ArrayList<>();
@@ -54,7 +57,9 @@ final class FaultMaker {
         UsableFigures.orNone(fitting.boat().model().details().yardSearchMinutes().doubleValue());
     this.listed =
         page.details().causes().stream().filter(cause -> fitting.fits(cause.fits())).toList();
-    this.priors = new FaultPriors(page, listed, fitting, cases);
+    Set<String> possible = listed.stream().map(Cause::id).collect(Collectors.toSet());
+    this.counted = CountedCases.of(page.id(), possible, fitting, cases);
+    this.priors = new FaultPriors(page, listed, fitting, counted);
   }
 
   Fault fault() {
@@ -117,16 +122,21 @@ final class FaultMaker {
 
   private FaultCheck check(Check check) {
     double minutes = UsableFigures.positive(check.minutes());
-    return check.skill().ownerMay()
-        ? new FaultCheck(check, minutes, ways.toOpen(check.access(), Set.of()), cautions.of(check))
-        : new FaultCheck(check, Math.max(minutes, yardMinutes), List.of(), cautions.of(check));
+    boolean byOwner = check.skill().ownerMay();
+    return new FaultCheck(
+        check,
+        byOwner ? minutes : Math.max(minutes, yardMinutes),
+        byOwner ? ways.toOpen(check.access(), Set.of()) : List.of(),
+        cautions.of(check),
+        counted.answered(check));
   }
 
   private EffortModel model(double[] chances, List<FaultCause> causes, List<FaultCheck> checks) {
     List<String> ids = listed.stream().map(Cause::id).toList();
     AnswerModel answers =
         new AnswerModel(
-            chances, checks.stream().map(check -> new CheckTable(check.check()).of(ids)).toList());
+            chances,
+            checks.stream().map(check -> new CheckTable(check.check(), counted).of(ids)).toList());
     List<CheckEffort> checkEfforts =
         checks.stream()
             .map(
