@@ -86,6 +86,7 @@ public final class Terminal {
   public int run(String... words) {
     CommandLine line = new CommandLine(new Top(session, window));
     commands().forEach(line::addSubcommand);
+    line.addSubcommand(cases());
     line.registerConverter(LocalDate.class, this::date);
     line.setOut(session.out());
     line.setErr(session.err());
@@ -137,6 +138,13 @@ public final class Terminal {
         new SearchQualityCommand(session),
         new TraceQualityCommand(session),
         new PicturesCommand(session, window));
+  }
+
+  private CommandLine cases() {
+    return new CommandLine(new CaseCommand())
+        .addSubcommand(new CaseNewCommand(session))
+        .addSubcommand(new CaseCloseCommand(session))
+        .addSubcommand(new CaseListCommand(session));
   }
 
   private int failed(Exception failure, CommandLine command) {

@@ -45,11 +45,13 @@ final class TraceCommand implements Callable<Integer> {
     }
     Trace trace = asked.trace(tracing);
     if (json) {
-      new JsonOutput(session.out()).print(TraceView.of(trace));
+      new JsonOutput(session.out()).print(TraceView.of(trace, read.cases()));
     } else if (reply) {
       session.out().print(new ReplyText(read.library(), trace, trace.next()).plain());
     } else if (asked.hasAnswers()) {
-      new TraceText(session.out()).state(trace);
+      TraceText text = new TraceText(session.out());
+      text.state(trace);
+      text.earlier(TraceView.earlier(trace, read.cases()));
     } else {
       new Interview(session, read.library()).run(trace);
     }
@@ -61,7 +63,7 @@ final class TraceCommand implements Callable<Integer> {
     for (String line = session.in().readLine(); line != null; line = session.in().readLine()) {
       try {
         Trace trace = tracing.trace(TraceRequest.parse(line, asked.boat()));
-        out.print(TraceView.of(trace));
+        out.print(TraceView.of(trace, read.cases()));
       } catch (Failure e) {
         out.print(Map.of("error", e.getMessage()));
       }

@@ -59,7 +59,8 @@ final class TraceMaker {
     return Trace.begin(Fault.of(symptom, fitting, workspace.library(), workspace.cases()));
   }
 
-  private Page<Symptom> symptom(String id) {
+  /** The symptom with this id. */
+  Page<Symptom> symptom(String id) {
     return workspace
         .library()
         .symptom(id)

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import limberboard.boat.WorkCaution;
 import limberboard.boat.WorkCautions;
+import limberboard.cases.SimilarCases;
 import limberboard.library.page.Check;
 import limberboard.library.page.Model;
 import limberboard.library.value.Skill;
@@ -15,6 +16,7 @@ import limberboard.trace.RankedCause;
 import limberboard.trace.SecondFault;
 import limberboard.trace.Trace;
 import limberboard.words.Minutes;
+import limberboard.words.Sentences;
 
 /** Prints a trace for a person at a terminal: cautions first, their whole text at the end. */
 final class TraceText {
@@ -82,7 +84,24 @@ final class TraceText {
       List<String> titles = step.toOpen().stream().map(Model.Access::title).toList();
       out.println("  First: " + String.join("; then ", titles) + ".");
     }
+    if (step instanceof NextStep.DoCheck check && check.check().answered() > 0) {
+      out.println("  What its answers mean: " + check.check().from() + ".");
+    }
     out.println("  About " + Minutes.words(step.minutes()) + ". " + step.why());
+  }
+
+  /** Earlier cases like the trace, each with the reason. */
+  void earlier(List<SimilarCases.Similar> cases) {
+    for (SimilarCases.Similar each : cases) {
+      out.println(
+          "Like an earlier case: "
+              + each.recorded().id()
+              + ", "
+              + Sentences.spoken(each.recorded().cause().orElse("not known"))
+              + " ("
+              + each.reason()
+              + ").");
+    }
   }
 
   private static String heading(NextStep step) {

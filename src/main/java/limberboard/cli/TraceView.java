@@ -4,7 +4,9 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import limberboard.boat.RecordedCase;
 import limberboard.boat.WorkCaution;
+import limberboard.cases.SimilarCases;
 import limberboard.library.page.Caution;
 import limberboard.library.page.Check;
 import limberboard.trace.Contradiction;
@@ -27,7 +29,21 @@ record TraceView(
     Map<String, String> answers,
     Optional<String> changed,
     Optional<String> contradiction,
-    Optional<String> secondFault) {
+    Optional<String> secondFault,
+    List<EarlierView> earlier) {
+  /** How many earlier cases are shown. */
+  static final int MOST_EARLIER = 3;
+
+  /** An earlier case that is like this trace. */
+  record EarlierView(String id, Optional<String> cause, double likeness, String reason) {
+    static EarlierView of(SimilarCases.Similar similar) {
+      return new EarlierView(
+          similar.recorded().id(),
+          similar.recorded().cause(),
+          similar.likeness(),
+          similar.reason());
+    }
+  }
 
   /** A caution that comes before any question. */
   record CautionView(
@@ -91,7 +107,8 @@ record TraceView(
       List<String> answers,
       List<String> open,
       List<CautionView> cautions,
-      Optional<String> makeSafe) {
+      Optional<String> makeSafe,
+      Optional<String> from) {
     static StepView of(NextStep step) {
       Optional<Check> check =
           step instanceof NextStep.DoCheck made
@@ -108,11 +125,27 @@ record TraceView(
           check.map(Check::answers).orElse(safe),
           step.toOpen().stream().map(access -> access.title()).toList(),
           CautionView.of(step.cautions()),
-          step.safety());
+          step.safety(),
+          step instanceof NextStep.DoCheck made
+              ? Optional.of(made.check().from())
+              : Optional.empty());
     }
   }
 
-  static TraceView of(Trace trace) {
+  /** Earlier cases like a trace, the likest first. */
+  static List<SimilarCases.Similar> earlier(Trace trace, List<RecordedCase> cases) {
+    return SimilarCases.of(
+            trace.fault().page().id(),
+            trace.fault().page().details(),
+            trace.fault().fitting(),
+            trace.answers(),
+            cases)
+        .stream()
+        .limit(MOST_EARLIER)
+        .toList();
+  }
+
+  static TraceView of(Trace trace, List<RecordedCase> cases) {
     return new TraceView(
         trace.fault().page().id(),
         trace.fault().fitting().boat().id(),
@@ -126,6 +159,7 @@ record TraceView(
         trace.answers(),
         trace.explain(),
         trace.contradiction().map(Contradiction::text),
-        trace.secondFault().map(SecondFault::text));
+        trace.secondFault().map(SecondFault::text),
+        earlier(trace, cases).stream().map(EarlierView::of).toList());
   }
 }

@@ -448,7 +448,8 @@ class EveryOutputTest {
       levels(library, TreeCut.levels(tree, levels), first);
     }
     JsonNode json = JSON.valueToTree(TreeView.of(tree));
-    assertThat(ids(JSON.valueToTree(TraceView.of(trace)).get("cautions"))).containsAll(first);
+    assertThat(ids(JSON.valueToTree(TraceView.of(trace, List.of())).get("cautions")))
+        .containsAll(first);
     List<String> outputs =
         List.of(
             text(new TreeSheet().of(tree)),

@@ -110,7 +110,8 @@ class TerminalTest {
             "answers",
             "changed",
             "contradiction",
-            "secondFault");
+            "secondFault",
+            "earlier");
     assertThat(names(trace.get("cautions").get(0)))
         .containsExactly(
             "id",
@@ -136,7 +137,8 @@ class TerminalTest {
             "answers",
             "open",
             "cautions",
-            "makeSafe");
+            "makeSafe",
+            "from");
   }
 
   @Test
