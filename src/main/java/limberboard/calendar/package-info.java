@@ -19,11 +19,12 @@
  * assert text.startsWith("BEGIN:VCALENDAR") && text.contains("BEGIN:VEVENT");
  * }</pre>
  *
- * <p><b>Choices made.</b> One event for each piece of work, on the day it is best done, for the
- * whole day and without blocking it. Its UID is made of the boat and the work alone, so that a
- * second import moves the event instead of doubling it, and its SEQUENCE grows with the day and the
- * log, as RFC 5545 section 3.8.7.4 asks. The text is written by the library biweekly; a second
- * library, ical4j, reads and validates it in the tests. Cautions come first in the description.
+ * <p><b>Choices made.</b> One event for each piece of work, on the day it is best done, and one for
+ * each appointment, on the day by which to book it, for the whole day and without blocking it. Its
+ * UID is made of the boat and the work alone, so that a second import moves the event instead of
+ * doubling it, and its SEQUENCE grows with the day and the log, as RFC 5545 section 3.8.7.4 asks.
+ * The text is written by the library biweekly; a second library, ical4j, reads and validates it in
+ * the tests. Cautions come first in the description.
  *
  * <p><b>Threads.</b> Immutable, and nothing here reads a file or a clock.
  */

@@ -37,6 +37,14 @@ final class DueCommand implements Callable<Integer> {
   @Option(names = "--coming", description = "Also list what comes only after this season.")
   private boolean coming;
 
+  @Option(
+      names = "--appointments",
+      description = {
+        "Only what is to be booked with others: whom to call, and by when.",
+        "With --json, --csv, --pdf and --ics too."
+      })
+  private boolean appointments;
+
   @Option(names = "--json", description = "Print JSON: everything, with limits and reasons.")
   private boolean json;
 
@@ -92,7 +100,11 @@ final class DueCommand implements Callable<Integer> {
     }
     List<Upkeep> boats =
         fittings.stream().map(fitting -> Upkeep.of(read.library(), fitting)).toList();
-    files.write(session, folders, read, boats);
+    if (appointments) {
+      files.writeAppointments(session, folders, boats, coming);
+    } else {
+      files.write(session, folders, read, boats);
+    }
   }
 
   private void calendar(WorkspaceFolders folders, Workspace read, List<Fitting> fittings) {
@@ -102,31 +114,41 @@ final class DueCommand implements Callable<Integer> {
     if (remind < 0 || remind > MOST_REMINDER_DAYS) {
       throw new Failure(ExitCode.USAGE, "--remind is a number of days from 0 to 365");
     }
-    String text = new UpkeepCalendar(remind).text(Upkeep.of(read.library(), fittings.get(0)));
+    Upkeep upkeep = Upkeep.of(read.library(), fittings.get(0));
+    UpkeepCalendar calendar = new UpkeepCalendar(remind);
+    String text = appointments ? calendar.bookings(upkeep) : calendar.text(upkeep);
     new OutFiles(session, folders, json).text(ics.orElseThrow(), text);
   }
 
   private void print(Workspace read, List<Fitting> fittings, BoatQuestions doubts) {
-    DueText text = new DueText(session.out());
     for (int i = 0; i < fittings.size(); i++) {
       if (i > 0) {
         session.out().println();
       }
       Fitting fitting = fittings.get(i);
-      text.print(Upkeep.of(read.library(), fitting), doubts.of(read, fitting.boat()), coming);
+      Upkeep upkeep = Upkeep.of(read.library(), fitting);
+      if (appointments) {
+        new AppointmentsText(session.out()).print(upkeep, upkeep.appointments(coming));
+      } else {
+        new DueText(session.out()).print(upkeep, doubts.of(read, fitting.boat()), coming);
+      }
     }
   }
 
   private void printJson(Workspace read, List<Fitting> fittings, BoatQuestions doubts) {
-    List<DueView> views =
+    List<?> views =
         fittings.stream()
-            .map(
-                fitting ->
-                    DueView.of(Upkeep.of(read.library(), fitting), doubts.of(read, fitting.boat())))
+            .map(fitting -> view(Upkeep.of(read.library(), fitting), read, doubts))
             .toList();
     Map<String, Object> all = new LinkedHashMap<>();
-    all.put("on", views.get(0).on());
+    all.put("on", fittings.get(0).on().toString());
     all.put("boats", views);
     new JsonOutput(session.out()).print(boat.id().isPresent() ? views.get(0) : all);
+  }
+
+  private Object view(Upkeep upkeep, Workspace read, BoatQuestions doubts) {
+    return appointments
+        ? AppointmentsView.of(upkeep, upkeep.appointments(coming))
+        : DueView.of(upkeep, doubts.of(read, upkeep.fitting().boat()));
   }
 }

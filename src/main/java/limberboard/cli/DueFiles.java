@@ -7,6 +7,8 @@ import limberboard.boat.BoatQuestions;
 import limberboard.boat.Workspace;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.print.drawing.TimeLineDrawing;
+import limberboard.print.sheet.AppointmentsCsv;
+import limberboard.print.sheet.AppointmentsSheet;
 import limberboard.print.sheet.DueSheet;
 import limberboard.upkeep.TimeLine;
 import limberboard.upkeep.Upkeep;
@@ -51,5 +53,24 @@ final class DueFiles {
     pdf.ifPresent(
         file ->
             files.pdf(file, DueSheet.of(first, doubts.of(read, first.fitting().boat()), SEASONS)));
+  }
+
+  /**
+   * Writes what is to be booked; there is no drawing of it.
+   *
+   * @param coming whether also what is to be booked only after this season
+   */
+  void writeAppointments(
+      CommandContext session, WorkspaceFolders folders, List<Upkeep> boats, boolean coming) {
+    if (svg.isPresent()) {
+      throw new Failure(ExitCode.USAGE, "--svg draws a time line; --appointments has none");
+    }
+    OutFiles files = new OutFiles(session, folders, true);
+    AppointmentsCsv table = new AppointmentsCsv();
+    boats.forEach(upkeep -> table.with(upkeep, upkeep.appointments(coming)));
+    csv.ifPresent(file -> files.text(file, table.text()));
+    Upkeep first = boats.get(0);
+    pdf.ifPresent(
+        file -> files.pdf(file, AppointmentsSheet.onPaper(first, first.appointments(coming))));
   }
 }

@@ -1,6 +1,7 @@
 package limberboard.cli;
 
 import java.io.PrintWriter;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import limberboard.boat.Boat;
@@ -9,14 +10,13 @@ import limberboard.library.problem.Problem;
 import limberboard.library.value.Skill;
 import limberboard.upkeep.AfloatSeason;
 import limberboard.upkeep.Appointed;
+import limberboard.upkeep.Appointments;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Due.Group;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.start.Start;
 import limberboard.words.Minutes;
-import limberboard.words.OutsiderWords;
 import limberboard.words.PhaseWords;
-import limberboard.words.Sentences;
 import limberboard.words.SkillWords;
 
 /** Says in a terminal what is due on a boat. */
@@ -49,7 +49,7 @@ final class DueText {
     cautions(upkeep, coming);
     List.of(Group.OVERDUE, Group.NOT_KNOWN, Group.THIS_SEASON, Group.UNKNOWN, Group.OPTIONAL)
         .forEach(each -> group(each.heading(), upkeep.of(each)));
-    appointments(upkeep.appointments());
+    appointments(upkeep);
     if (coming) {
       group(Group.COMING.heading(), upkeep.of(Group.COMING));
     } else if (!upkeep.of(Group.COMING).isEmpty()) {
@@ -60,9 +60,10 @@ final class DueText {
 
   /** What can hurt in this work; each page says what to do about it before its steps. */
   private void cautions(Upkeep upkeep, boolean coming) {
+    List<Due> booked = upkeep.appointments().all().stream().map(Appointed::due).toList();
     String titles =
         upkeep.all().stream()
-            .filter(due -> coming || due.group() != Group.COMING)
+            .filter(due -> coming || due.group() != Group.COMING || booked.contains(due))
             .flatMap(due -> upkeep.cautions(due.work()).stream())
             .map(WorkCaution::title)
             .distinct()
@@ -88,28 +89,26 @@ final class DueText {
           each.round().isPresent() ? "  with it: " : "",
           each.title(),
           Minutes.words(each.ownerMinutes()),
-          each.work().details().skill() == Skill.OWNER
-              ? ""
-              : ", " + SkillWords.brief(each.work().details().skill()));
+          each.skill() == Skill.OWNER ? "" : ", " + SkillWords.brief(each.skill()));
       out.printf(
           "              left undone it %s%n              %s; %s%n",
           each.matters(), each.why().said(), doing(each));
     }
   }
 
-  private void appointments(List<Appointed> appointments) {
-    if (appointments.isEmpty()) {
+  /** Whom to call and when; the list of its own has the rest. */
+  private void appointments(Upkeep upkeep) {
+    Appointments appointments = upkeep.appointments();
+    if (appointments.calls().isEmpty()) {
       return;
     }
     out.println();
-    out.println("To be booked (" + appointments.size() + "; the minutes are the owner's own)");
-    for (Appointed each : appointments) {
-      out.printf(
-          "  %-10s  %s: %s (%s)%n",
-          each.book(),
-          Sentences.capital(OutsiderWords.of(each.with().with())),
-          each.due().title(),
-          Minutes.words(each.with().minutes()));
+    out.println("To be booked: " + appointments.sum() + " --appointments has more.");
+    for (Appointments.Call call : appointments.calls()) {
+      out.println("  " + call.said(LocalDate::toString));
+      for (Appointed each : call.all()) {
+        out.println("    " + each.due().title() + ", " + each.whenToBook(LocalDate::toString));
+      }
     }
   }
 

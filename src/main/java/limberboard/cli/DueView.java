@@ -30,13 +30,13 @@ record DueView(
     List<AppointmentView> appointments) {
 
   /** Work that somebody else does. */
-  record AppointmentView(String id, String with, int ownerMinutes, String book) {
+  record AppointmentView(String id, String with, int ownerMinutes, Optional<String> book) {
     static AppointmentView of(Appointed each) {
       return new AppointmentView(
           each.due().id(),
-          each.with().with().word(),
-          each.with().minutes(),
-          each.book().toString());
+          each.whom().word(),
+          each.minutes(),
+          each.booking().map(booking -> booking.day().toString()));
     }
   }
 
@@ -108,7 +108,7 @@ record DueView(
           due.title(),
           due.work().id(),
           due.work().details().work().word(),
-          due.work().details().skill().word(),
+          due.skill().word(),
           due.work().details().minutes(),
           due.ownerMinutes(),
           due.consequence().word(),
@@ -139,7 +139,7 @@ record DueView(
         boat.bought().map(Object::toString),
         lower(new Start(upkeep).standing()),
         upkeep.all().stream().map(due -> Item.of(due, upkeep)).toList(),
-        upkeep.appointments().stream().map(AppointmentView::of).toList());
+        upkeep.appointments().all().stream().map(AppointmentView::of).toList());
   }
 
   private static String lower(Enum<?> value) {

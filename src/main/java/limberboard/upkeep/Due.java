@@ -12,6 +12,7 @@ import limberboard.library.value.Consequence;
 import limberboard.library.value.Interval;
 import limberboard.library.value.Need;
 import limberboard.library.value.Phase;
+import limberboard.library.value.Skill;
 import limberboard.library.value.Work;
 
 /**
@@ -185,7 +186,22 @@ public record Due(
 
   /** With whom, and how long before, it has to be booked; nothing for what the owner does. */
   public Optional<Appointment> appointment() {
-    return OwnerTime.appointment(work.details());
+    return isOwnLook() ? Optional.empty() : OwnerTime.appointment(work.details());
+  }
+
+  /**
+   * Whether it is the owner's look again, by the work's own last test, at what somebody else did.
+   * Only what needs a licence is looked at by whoever has it.
+   */
+  private boolean isOwnLook() {
+    return after.map(Page::id).filter(work.id()::equals).isPresent()
+        && work.details().skill() != Skill.LICENSED;
+  }
+
+  /** Who may do it; see {@link #appointment} for whom it is booked with. */
+  public Skill skill() {
+    Skill skill = work.details().skill();
+    return isOwnLook() && !skill.ownerMay() ? Skill.OWNER : skill;
   }
 
   /**

@@ -2,7 +2,6 @@ package limberboard.upkeep;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -235,13 +234,21 @@ public final class Upkeep {
     return rounds.marked(planned, thisSeason().year());
   }
 
-  /** What is now or soon to be done by somebody else, by the day by which it is to be booked. */
-  public List<Appointed> appointments() {
-    return all.stream()
-        .filter(due -> due.group() != Group.COMING)
-        .flatMap(due -> Appointed.of(due, on()).stream())
-        .sorted(Comparator.comparing(Appointed::book).thenComparing(each -> each.due().id()))
-        .toList();
+  /**
+   * What is to be booked with others: for all that is due now and this season, and what else has to
+   * be booked before the season is over.
+   */
+  public Appointments appointments() {
+    return Appointments.of(this, false);
+  }
+
+  /**
+   * The same.
+   *
+   * @param coming whether with what is to be booked only after this season
+   */
+  public Appointments appointments(boolean coming) {
+    return Appointments.of(this, coming);
   }
 
   /** The cautions of work on this boat. */

@@ -80,8 +80,13 @@ class UpkeepCalendarTest {
     Calendar calendar = parsed(text(upkeep));
     ValidationResult result = calendar.validate();
     assertThat(result.hasErrors()).as(result.toString()).isFalse();
+    int work = (int) upkeep.all().stream().filter(due -> due.season() <= 2028).count();
+    int bookings =
+        (int)
+            upkeep.appointments().all().stream().filter(each -> each.booking().isPresent()).count();
+    assertThat(bookings).isPositive();
     assertThat(byUid(calendar).values())
-        .hasSize((int) upkeep.all().stream().filter(due -> due.season() <= 2028).count())
+        .hasSize(work + bookings)
         .allSatisfy(
             event -> {
               assertThat(event.validate().hasErrors()).isFalse();
@@ -108,6 +113,28 @@ class UpkeepCalendarTest {
         .contains(anodes.why().said());
     assertThat(event.getAlarms().get(0).getProperty(Property.TRIGGER).orElseThrow().getValue())
         .isIn("-P7D", "-P1W");
+  }
+
+  @Test
+  void othersAreBookedOnTheDayByWhichToBookThem() throws IOException, ParserException {
+    Upkeep upkeep = upkeep(DEMO.boat("dunlin").orElseThrow(), LocalDate.of(2026, 11, 29));
+    String text = new UpkeepCalendar(3).bookings(upkeep);
+    Calendar calendar = parsed(text);
+    assertThat(calendar.validate().hasErrors()).isFalse();
+    List<VEvent> events = List.copyOf(byUid(calendar).values());
+    assertThat(events).hasSize(upkeep.appointments().all().size());
+    VEvent crane =
+        events.stream()
+            .filter(event -> value(event, Property.SUMMARY).startsWith("Dunlin: book the crane"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(value(crane, Property.DTSTART)).isEqualTo("20270303");
+    assertThat(value(crane, Property.DESCRIPTION))
+        .startsWith("Cautions first: ")
+        .contains("The crane: call by 2027-03-03.")
+        .contains("Book by 2027-03-03.")
+        .contains("Your own time: 30 min practised, 45 min the first time.");
+    assertThat(byUid(parsed(text(upkeep))).keySet()).containsAll(byUid(calendar).keySet());
   }
 
   @Test

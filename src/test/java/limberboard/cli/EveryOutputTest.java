@@ -21,6 +21,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import limberboard.boat.Boat;
@@ -56,6 +57,8 @@ import limberboard.print.drawing.TreeText;
 import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
 import limberboard.print.page.Inline;
+import limberboard.print.sheet.AppointmentsCsv;
+import limberboard.print.sheet.AppointmentsSheet;
 import limberboard.print.sheet.DueSheet;
 import limberboard.print.sheet.PlanCsv;
 import limberboard.print.sheet.PlanSheet;
@@ -78,6 +81,8 @@ import limberboard.trace.FaultCheck;
 import limberboard.trace.NextStep;
 import limberboard.trace.Trace;
 import limberboard.trace.TreeCut;
+import limberboard.upkeep.Appointed;
+import limberboard.upkeep.Appointments;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.TimeLine;
 import limberboard.upkeep.Upkeep;
@@ -260,6 +265,50 @@ class EveryOutputTest {
       list(library, upkeep, kind);
     }
     plan(library, upkeep);
+    appointments(library, upkeep);
+  }
+
+  /** What is to be booked: all of it, since part of it is the owner's, and he stands beside it. */
+  private static void appointments(Library library, Upkeep upkeep) {
+    WantedCautions wanted = new WantedCautions(library, upkeep.fitting());
+    Appointments all = upkeep.appointments(true);
+    String text = printed(out -> new AppointmentsText(out).print(upkeep, all));
+    List<String> sheets =
+        List.of(
+            text(AppointmentsSheet.of(upkeep, all)), text(AppointmentsSheet.onPaper(upkeep, all)));
+    String bookings = new UpkeepCalendar(1).bookings(upkeep).replace("\r\n ", "");
+    List<JsonNode> lines = new ArrayList<>();
+    JSON.valueToTree(AppointmentsView.of(upkeep, all))
+        .get("calls")
+        .forEach(call -> call.get("appointments").forEach(lines::add));
+    List<CSVRecord> rows = rows(AppointmentsCsv.of(upkeep, all));
+    for (int i = 0; i < all.all().size(); i++) {
+      Appointed each = all.all().get(i);
+      Set<String> here = wanted.of(each.due().work());
+      String what = "appointment " + each.due().id();
+      String own = text.split(Pattern.quote("  " + each.due().title() + ", "), 2)[1];
+      names(library, own.split("\n  (?! )|\n\n", 2)[0], here, what);
+      sheets.forEach(sheet -> names(library, sheet, here, what));
+      names(library, tick(AppointmentsSheet.onPaper(upkeep, all), i), here, what + ", beside it");
+      assertThat(ids(lines.get(i).get("cautions"))).as(what).containsAll(here);
+      if (!here.isEmpty()) {
+        assertThat(ids(rows.get(i))).as(what).containsAll(here);
+      }
+      if (each.ownPart().isPresent()) {
+        upkeep
+            .cautions(each.due().work())
+            .forEach(one -> assertThat(dense(text)).as(what).contains(dense(one.rule())));
+      }
+      Stream.of(bookings.split("BEGIN:VEVENT"))
+          .filter(event -> event.replace("\\", "").contains("for “" + each.due().title() + "”"))
+          .forEach(
+              event ->
+                  names(
+                      library,
+                      event.replace("\\n", " ").replace("\\", ""),
+                      here,
+                      what + ", calendar"));
+    }
   }
 
   private static void list(Library library, Upkeep upkeep, ListKind kind) {

@@ -127,7 +127,8 @@ class UpkeepCommandsTest {
         .contains("left undone it can hurt somebody, or lose the rig, rudder or keel")
         .contains("with it: The job (4 min)")
         .contains("Optional, for whoever likes to (1;")
-        .contains("2026-03-20  A rigger: The gas (3 min)");
+        .contains("A rigger: call now")
+        .contains("The gas, book now: should have been booked by ");
   }
 
   private static List<String> said(JsonNode due) {

@@ -36,6 +36,7 @@ import limberboard.desktop.upkeep.due.DueModel;
 import limberboard.desktop.upkeep.log.LogAspect;
 import limberboard.desktop.upkeep.log.LogDraft;
 import limberboard.desktop.upkeep.log.LogListModel;
+import limberboard.desktop.upkeep.sheets.AppointmentsAspect;
 import limberboard.desktop.upkeep.sheets.ListAspect;
 import limberboard.desktop.upkeep.sheets.PlanAspect;
 import limberboard.desktop.upkeep.sheets.RiggingAspect;
@@ -80,6 +81,7 @@ public final class UpkeepPlace implements Place {
             List.of(
                 new StartAspect(tools, start),
                 new DueAspect(tools, due, wanted),
+                new AppointmentsAspect(tools),
                 new TimeLineAspect(tools),
                 new ListAspect(tools, due, wanted),
                 new PlanAspect(tools, due, wanted),

@@ -155,6 +155,11 @@ public record Procedure(
     public Appointment {
       book = EmptyValues.optional(book);
     }
+
+    /** How long before it is booked: as the page says, or the day before. */
+    public Period ahead() {
+      return book.orElse(Period.ofDays(1));
+    }
   }
 
   /**

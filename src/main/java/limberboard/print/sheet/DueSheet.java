@@ -20,6 +20,7 @@ import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
 import limberboard.upkeep.AfloatSeason;
 import limberboard.upkeep.Appointed;
+import limberboard.upkeep.Appointments;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Due.Group;
 import limberboard.upkeep.TimeLine;
@@ -75,7 +76,7 @@ public final class DueSheet {
     NOW.stream()
         .filter(group -> !upkeep.of(group).isEmpty())
         .forEach(group -> parts.add(group(group, upkeep)));
-    if (!upkeep.appointments().isEmpty()) {
+    if (!upkeep.appointments().calls().isEmpty()) {
       parts.add(appointments(upkeep.appointments()));
     }
     parts.add(timeLine(TimeLine.of(upkeep, seasons)));
@@ -93,9 +94,11 @@ public final class DueSheet {
   /** What can hurt in any work that the sheet names, the time line's included. */
   private static List<WorkCaution> cautions(Upkeep upkeep, int seasons) {
     int last = upkeep.thisSeason().year() + seasons - 1;
+    List<Due> booked = upkeep.appointments().all().stream().map(Appointed::due).toList();
     return WorkCautions.joined(
         upkeep.all().stream()
-            .filter(due -> NOW.contains(due.group()) || due.season() <= last)
+            .filter(
+                due -> NOW.contains(due.group()) || due.season() <= last || booked.contains(due))
             .map(due -> upkeep.cautions(due.work()))
             .toList());
   }
@@ -154,7 +157,7 @@ public final class DueSheet {
     String effort =
         Minutes.words(due.ownerMinutes())
             + ", "
-            + SkillWords.brief(due.work().details().skill())
+            + SkillWords.brief(due.skill())
             + due.phase().map(phase -> ", " + PhaseWords.of(phase)).orElse("");
     List<Inline> what = new ArrayList<>();
     what.addAll(Inline.text(due.round().isPresent() ? "With it: " : ""));
@@ -175,27 +178,29 @@ public final class DueSheet {
         + Sentences.capital(due.why().said(DayWords::of));
   }
 
-  private static Part appointments(List<Appointed> all) {
-    List<List<List<Inline>>> rows =
-        all.stream()
-            .map(
-                each ->
-                    List.of(
-                        Inline.text(Sentences.capital(OutsiderWords.of(each.with().with()))),
-                        Inline.text(each.due().title()),
-                        Inline.text(DayWords.of(each.book())),
-                        Inline.text(Minutes.words(each.with().minutes()))))
-            .toList();
+  private static Part appointments(Appointments appointments) {
+    List<List<List<Inline>>> rows = new ArrayList<>();
+    for (Appointments.Call call : appointments.calls()) {
+      for (Appointed each : call.all()) {
+        rows.add(
+            List.of(
+                Inline.text(Sentences.capital(OutsiderWords.of(each.whom()))),
+                Inline.text(each.due().title()),
+                Inline.text(Sentences.capital(each.whenToBook(DayWords::of))),
+                Inline.text(Minutes.words(each.minutes()))));
+      }
+    }
     return new Part(
         Part.Role.DUE,
-        "To be booked (" + all.size() + ")",
+        "To be booked (" + rows.size() + ")",
         List.of(
+            Block.Paragraph.of(appointments.sum()),
             new Block.Table(
                 List.of(Side.LEFT, Side.LEFT, Side.LEFT, Side.RIGHT),
                 List.of(
                     Inline.text("With"),
                     Inline.text("For"),
-                    Inline.text("Book by"),
+                    Inline.text("When to book"),
                     Inline.text("Your own time")),
                 rows)));
   }

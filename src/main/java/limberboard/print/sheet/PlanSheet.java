@@ -179,8 +179,8 @@ public final class PlanSheet {
     List<List<Inline>> lines = new ArrayList<>();
     for (PlanDay day : plan.days()) {
       day.lines().stream()
-          .filter(line -> line.work().appointment().isPresent())
-          .forEach(line -> lines.add(Inline.text(PlanWords.appointment(line, day))));
+          .flatMap(line -> PlanWords.appointment(line, day, plan).stream())
+          .forEach(words -> lines.add(Inline.text(words)));
     }
     return lines.isEmpty()
         ? Optional.empty()

@@ -1,13 +1,13 @@
 package limberboard.print.sheet;
 
-import java.time.LocalDate;
-import java.time.Period;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import limberboard.library.page.Model.Zone;
 import limberboard.library.value.Skill;
+import limberboard.upkeep.Booking;
 import limberboard.upkeep.plan.DueWork;
 import limberboard.upkeep.plan.PlanDay;
 import limberboard.upkeep.plan.PlanLine;
@@ -180,42 +180,46 @@ public final class PlanWords {
 
   /** How much has to be booked, and by when at the latest for the first; empty when nothing has. */
   public static Optional<String> appointments(WorkPlan plan) {
-    List<LocalDate> bookings = new ArrayList<>();
+    List<Booking> bookings = new ArrayList<>();
     for (PlanDay day : plan.days()) {
       day.lines().stream()
-          .filter(line -> line.work().appointment().isPresent())
-          .forEach(line -> bookings.add(day.free().day().minus(line.work().book())));
+          .flatMap(line -> booking(line, day, plan).stream())
+          .forEach(bookings::add);
     }
     return bookings.stream()
-        .min(LocalDate::compareTo)
+        .min(Comparator.comparing(Booking::by))
         .map(
             first ->
                 CountWords.of(bookings.size(), "appointment")
-                    + " to book, the first by "
-                    + DayWords.of(first)
+                    + " to book, the first: "
+                    + first.said(DayWords::of)
                     + "; they stand below the days.");
   }
 
-  /** Whom a line is booked with, for when, and by when that has to be done. */
-  public static String appointment(PlanLine line, PlanDay day) {
-    Period book = line.work().book();
-    String who =
-        line.work().appointment().map(with -> OutsiderWords.of(with.with()) + ": ").orElse("");
-    return Sentences.capital(who)
-        + line.line().number()
-        + ". "
-        + line.work().title()
-        + ", for "
-        + DayWords.of(day.free().day())
-        + (book.isZero()
-            ? ""
-            : "; book by "
-                + DayWords.of(day.free().day().minus(book))
-                + ", "
-                + TimeWords.period(book)
-                + " before")
-        + ". Of your own time "
-        + Minutes.words(line.minutes());
+  private static Optional<Booking> booking(PlanLine line, PlanDay day, WorkPlan plan) {
+    return line.work()
+        .appointment()
+        .map(with -> Booking.of(with, day.free().day(), plan.fitting().on()));
+  }
+
+  /** Whom a line is booked with, for when, and when to do that; empty for the owner's own work. */
+  static Optional<String> appointment(PlanLine line, PlanDay day, WorkPlan plan) {
+    return booking(line, day, plan)
+        .map(
+            booking ->
+                Sentences.capital(OutsiderWords.of(line.work().appointment().orElseThrow().with()))
+                    + ": "
+                    + line.line().number()
+                    + ". "
+                    + line.work().title()
+                    + ", for "
+                    + DayWords.of(day.free().day())
+                    + "; "
+                    + booking.said(DayWords::of)
+                    + ", "
+                    + TimeWords.period(line.work().book())
+                    + " before. Your own time "
+                    + Minutes.words(line.minutes()));
   }
 
   /** What there is to know of a line: minutes, place, who, when. */

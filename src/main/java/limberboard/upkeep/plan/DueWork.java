@@ -76,7 +76,7 @@ public record DueWork(List<Due> dues, Optional<Phase> phase) {
 
   /** How long before it has to be booked; nothing when it has not. */
   public Period book() {
-    return appointment().flatMap(Appointment::book).orElse(Period.ZERO);
+    return appointment().map(Appointment::ahead).orElse(Period.ZERO);
   }
 
   /** The first last day, for reckoning on; see {@link #lastDay}. */

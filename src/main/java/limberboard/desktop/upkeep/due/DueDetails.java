@@ -151,7 +151,7 @@ public final class DueDetails extends Docked {
     fact(form, "Why", line.why());
     fact(form, "When", line.when() + ".");
     fact(form, "Takes", takes(due));
-    fact(form, "Who", Sentences.capital(SkillWords.of(due.work().details().skill())) + ".");
+    fact(form, "Who", Sentences.capital(SkillWords.of(due.skill())) + ".");
     due.work()
         .details()
         .lookFor()
@@ -161,7 +161,7 @@ public final class DueDetails extends Docked {
               fact(form, "Bad", look.bad());
             });
     facts.add(form);
-    if (due.work().details().skill() == Skill.LICENSED) {
+    if (due.skill() == Skill.LICENSED) {
       facts.add(
           Text.plain("Have it done, and mark it done here, so that it comes up again in time."));
     }

@@ -34,7 +34,7 @@ record Filter(Optional<Skill> who, Optional<Phase> phase, Optional<Need> need) {
   }
 
   boolean shows(Due due) {
-    return (who.isEmpty() || who.get() == due.work().details().skill())
+    return (who.isEmpty() || who.get() == due.skill())
         && (phase.isEmpty() || due.phase().isEmpty() || due.phase().equals(phase))
         && (need.isEmpty() || due.all().stream().anyMatch(each -> each.need() == need.get()));
   }

@@ -7,9 +7,9 @@ import limberboard.library.value.Phase;
 import limberboard.library.value.Skill;
 import limberboard.upkeep.Appointed;
 import limberboard.upkeep.Due;
+import limberboard.upkeep.WhenDue;
 import limberboard.words.DayText;
 import limberboard.words.Minutes;
-import limberboard.words.OutsiderWords;
 import limberboard.words.PhaseWords;
 import limberboard.words.Sentences;
 import limberboard.words.SkillWords;
@@ -23,15 +23,7 @@ public record DueWords(LocalDate on) {
 
   /** When it runs out: {@code Was due by 12 March 2026}. */
   public String state(Due due) {
-    if (due.lastDay().isEmpty()) {
-      return due.isKnown() ? "No day known" : "Not known";
-    }
-    LocalDate day = due.lastDay().get();
-    String about = due.estimated() ? "about " : "";
-    if (day.isEqual(on)) {
-      return "Due today";
-    }
-    return (day.isBefore(on) ? "Was due by " : "Due by ") + about + DayText.written(day);
+    return new WhenDue(due, on).state(DayText::written);
   }
 
   /** The reason, as a sentence. */
@@ -44,26 +36,18 @@ public record DueWords(LocalDate on) {
 
   /** When to do it, and in which part of the year. */
   public String plan(Due due) {
-    String where = due.phase().map(phase -> ", " + PhaseWords.of(phase)).orElse("");
-    return due.plan().isAfter(on)
-        ? "Plan it for " + DayText.written(due.plan()) + where
-        : "Do it now" + where;
+    return new WhenDue(due, on).plan(DayText::written);
   }
 
   /** How long it takes and who does it; of what somebody else does, by when to book it. */
   String effort(Due due) {
     String who =
         Appointed.of(due, on)
-            .map(this::bookedWith)
-            .orElseGet(() -> SkillWords.of(due.work().details().skill()));
+            .map(each -> "your own time; done by " + each.withWhomAndWhen(DayText::written))
+            .orElseGet(() -> SkillWords.of(due.skill()));
     return Minutes.words(due.ownerMinutes())
         + (due.round().isPresent() ? " within the round, " : ", ")
         + who;
-  }
-
-  private String bookedWith(Appointed each) {
-    String by = each.book().isAfter(on) ? "book by " + DayText.written(each.book()) : "book now";
-    return "your own time; done by " + OutsiderWords.of(each.with().with()) + ", " + by;
   }
 
   /** How much it is needed, for choosing. */
