@@ -32,6 +32,8 @@ public record IntervalEnd(
     FOR_AGE,
     /** It is done afloat, and the boat is laid up. */
     FOR_LAUNCH,
+    /** It ran out while she was afloat and was not done; now she is laid up. */
+    LEFT_UNDONE_AFLOAT,
     /** It is for a winter, and too late for this one. */
     FOR_LAYING_UP
   }

@@ -80,11 +80,14 @@ final class RunningInterval {
         Optional.of(day),
         limits,
         deciding,
-        rested.isAfter(day) ? restsFor() : waits);
+        rested.isAfter(day) ? restsFor(day) : waits);
   }
 
-  private Waits restsFor() {
-    return interval.forWinter() ? Waits.FOR_LAYING_UP : Waits.FOR_LAUNCH;
+  private Waits restsFor(LocalDate ranOut) {
+    if (interval.forWinter()) {
+      return Waits.FOR_LAYING_UP;
+    }
+    return calendar.seasons().afloat(ranOut) ? Waits.LEFT_UNDONE_AFLOAT : Waits.FOR_LAUNCH;
   }
 
   /**

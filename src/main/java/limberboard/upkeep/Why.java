@@ -56,6 +56,10 @@ public sealed interface Why {
         parts.add("begins only at this age of the boat");
       } else if (end.waits() == Waits.FOR_LAUNCH) {
         parts.add("rests while she is laid up");
+      } else if (end.waits() == Waits.LEFT_UNDONE_AFLOAT) {
+        parts.add(
+            end.ranOut().map(ran -> "overdue since " + day.apply(ran) + ", ").orElse("")
+                + "to be done once she is afloat");
       } else if (end.waits() == Waits.FOR_LAYING_UP) {
         parts.add("waits for the next laying up");
       }

@@ -114,6 +114,9 @@ public final class PlanWords {
     if (undone.reason() == Undone.Reason.NEEDS_HER_AFLOAT) {
       return "After launching, do not leave the berth";
     }
+    if (undone.reason() == Undone.Reason.FOR_LAYING_UP) {
+      return "Do not let the frost come";
+    }
     return plan.isAfloat() ? "Do not leave the berth" : "Do not launch";
   }
 
@@ -129,6 +132,9 @@ public final class PlanWords {
       case NO_DAY_LONG_ENOUGH -> "no day on which it could be done is long enough";
       case NEEDS_HER_ASHORE -> "it needs her ashore, and on these days she is afloat";
       case NEEDS_HER_AFLOAT -> "it needs her afloat, and on these days she is ashore";
+      case FOR_LAYING_UP ->
+          "it belongs to laying up, and these days come after the first half of the winter: do not"
+              + " wait for them";
       case TOO_LATE_TO_BOOK ->
           "it has to be booked "
               + TimeWords.period(undone.work().book())

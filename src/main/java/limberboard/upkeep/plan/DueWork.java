@@ -12,6 +12,7 @@ import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.page.Procedure.Appointment;
 import limberboard.library.value.Consequence;
+import limberboard.library.value.Interval;
 import limberboard.library.value.Need;
 import limberboard.library.value.Phase;
 import limberboard.upkeep.Due;
@@ -97,6 +98,14 @@ public record DueWork(List<Due> dues, Optional<Phase> phase) {
   /** Whether it is a look at something, and with a round all that is done with it is. */
   public boolean isLook() {
     return all().stream().allMatch(Due::isLook);
+  }
+
+  /** Whether something of it keeps the frost out. */
+  public boolean isForWinter() {
+    return pages().stream()
+        .map(page -> page.details().interval())
+        .flatMap(Optional::stream)
+        .anyMatch(Interval::forWinter);
   }
 
   /** Whether it must be done, and leaving it can sink her or hurt somebody. */

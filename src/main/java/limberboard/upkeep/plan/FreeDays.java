@@ -32,25 +32,26 @@ public record FreeDays(List<FreeDay> days, boolean proposed, List<String> remark
   }
 
   /**
-   * Proposes the days of whole weekends, the time split evenly: the last before the date while the
-   * boat is laid up, the next ones while she is afloat. Where there is no weekend, every day until
-   * the date.
+   * Proposes the days of whole weekends, the time split evenly: some of the next ones, the others
+   * the last before the date. Where there is no weekend, every day until the date.
    *
    * @param minutes how much time there is, at least 1
    * @param from the first day
    * @param until the last day, not before the first
-   * @param soon whether the next weekends are meant and not the last
+   * @param early how many of the days are the next ones, as far as there are so many; the others
+   *     are the last ones
    * @param usual how many minutes a day at most, as long as there are days enough
    */
   public static FreeDays proposed(
-      int minutes, LocalDate from, LocalDate until, boolean soon, int usual) {
+      int minutes, LocalDate from, LocalDate until, int early, int usual) {
     List<LocalDate> free = new ArrayList<>(from.datesUntil(until.plusDays(1)).toList());
     boolean weekends = free.stream().anyMatch(FreeDays::isWeekend);
     free.removeIf(day -> weekends && !isWeekend(day));
     int wanted = minutes <= usual ? 1 : DAYS_OF_WEEKEND * up(minutes, DAYS_OF_WEEKEND * usual);
     int count = Math.min(wanted, free.size());
-    List<LocalDate> chosen =
-        soon ? free.subList(0, count) : free.subList(free.size() - count, free.size());
+    int next = Math.min(early, count);
+    List<LocalDate> chosen = new ArrayList<>(free.subList(0, next));
+    chosen.addAll(free.subList(free.size() - count + next, free.size()));
     int used = (int) Math.min(minutes, (long) LONGEST_DAY * count);
     List<FreeDay> days = new ArrayList<>();
     for (int i = 0; i < count; i++) {

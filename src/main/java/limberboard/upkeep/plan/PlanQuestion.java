@@ -170,7 +170,7 @@ final class PlanQuestion {
     boolean lies = false;
     List<FreeDay> days = wish.days().days();
     for (int i = 0; i < days.size() && (first < 0 || last == i - 1); i++) {
-      if (work.phase().isEmpty() || suits(work.phase().get(), days.get(i).day())) {
+      if (suits(work, days.get(i).day())) {
         lies = true;
         if (!days.get(i).day().isBefore(bookable)) {
           first = first < 0 ? i : first;
@@ -183,12 +183,23 @@ final class PlanQuestion {
     }
     boolean afloat = work.phase().filter(phase -> STAGES.indexOf(phase) > 2).isPresent();
     Undone.Reason why = afloat ? Undone.Reason.NEEDS_HER_AFLOAT : Undone.Reason.NEEDS_HER_ASHORE;
+    if (!afloat && days.stream().anyMatch(day -> !upkeep.seasons().afloat(day.day()))) {
+      why = Undone.Reason.FOR_LAYING_UP;
+    }
     return new Window(0, -1, Optional.of(lies ? Undone.Reason.TOO_LATE_TO_BOOK : why));
   }
 
-  private boolean suits(Phase phase, LocalDate day) {
-    boolean afloat = phase == Phase.AFLOAT || phase == Phase.UNDER_SAIL;
-    return upkeep.seasons().afloat(day) == afloat;
+  /** Whether she is as the work needs her; what keeps the frost out needs a day before it. */
+  private boolean suits(DueWork work, LocalDate day) {
+    if (work.isForWinter()) {
+      int laidUp = upkeep.seasons().around(day).year() - 1;
+      return !upkeep.seasons().afloat(day) && !day.isAfter(upkeep.seasons().layingUpEnds(laidUp));
+    }
+    boolean afloat =
+        work.phase()
+            .filter(phase -> phase == Phase.AFLOAT || phase == Phase.UNDER_SAIL)
+            .isPresent();
+    return work.phase().isEmpty() || upkeep.seasons().afloat(day) == afloat;
   }
 
   /** What work takes this person, without opening anything. */

@@ -1,21 +1,26 @@
 package limberboard.upkeep.plan;
 
 import java.time.LocalDate;
-import java.util.List;
+import java.util.function.IntFunction;
 import limberboard.upkeep.AfloatSeason;
 import limberboard.upkeep.Upkeep;
 import limberboard.words.DayWords;
 
 /**
  * Answers what a person asks: reads the free days, or proposes some, and plans. Where days are
- * proposed, shorter and longer ones are tried, since some work fits into a long day only; those
- * count with which more danger is taken out. Immutable.
+ * proposed, shorter and longer ones are tried, since some work fits into a long day only, and while
+ * she is laid up sooner and later ones, since some keeps the frost out; those count with which more
+ * danger is taken out. Immutable.
  *
  * @param upkeep what is due on the boat on the day of asking
  */
 public record Planning(Upkeep upkeep) {
-  /** Usual days that are tried, in minutes; of equally good ones the first counts. */
-  private static final List<Integer> USUAL_DAYS = List.of(300, 480);
+  private static final int SHORT_DAY = 300;
+  private static final int USUAL_DAY = 480;
+  private static final int LONG_DAY = 600;
+
+  /** How many days are soon where work keeps the frost out. */
+  private static final int WEEKEND = 2;
 
   private static final int USUAL_WEEKS = 4;
 
@@ -63,16 +68,34 @@ public record Planning(Upkeep upkeep) {
     return new PlanMaker(upkeep).plan(new PlanWish(days, order.until(), order.firstTime()));
   }
 
+  /**
+   * The plan on the best of the days that are tried: shorter and longer ones, very long ones where
+   * work is left that needs them, and some soon where work is left that keeps the frost out.
+   */
   private WorkPlan proposed(PlanOrder order, int minutes) {
     LocalDate on = upkeep.fitting().on();
     boolean afloat = upkeep.seasons().afloat(on);
     LocalDate last = afloat ? order.until() : beforeLaunching(order.until());
-    return USUAL_DAYS.stream()
-        .map(usual -> FreeDays.proposed(minutes, on, last, afloat, usual))
-        .distinct()
-        .map(days -> plan(days, order))
-        .reduce((one, other) -> other.proof().danger() > one.proof().danger() ? other : one)
-        .orElseThrow();
+    int early = afloat ? minutes : 0;
+    IntFunction<WorkPlan> late =
+        usual -> plan(FreeDays.proposed(minutes, on, last, early, usual), order);
+    WorkPlan best = better(late.apply(SHORT_DAY), late.apply(USUAL_DAY));
+    if (leaves(best, Undone.Reason.NO_DAY_LONG_ENOUGH)) {
+      best = better(best, late.apply(LONG_DAY));
+    }
+    if (leaves(best, Undone.Reason.FOR_LAYING_UP)) {
+      int usual = best.wish().days().days().stream().mapToInt(FreeDay::minutes).max().orElseThrow();
+      best = better(best, plan(FreeDays.proposed(minutes, on, last, WEEKEND, usual), order));
+    }
+    return best;
+  }
+
+  private static WorkPlan better(WorkPlan one, WorkPlan other) {
+    return other.proof().danger() > one.proof().danger() ? other : one;
+  }
+
+  private static boolean leaves(WorkPlan plan, Undone.Reason reason) {
+    return plan.undone().stream().anyMatch(undone -> undone.reason() == reason);
   }
 
   /** The last day on which she is still ashore, if she is launched before a day. */

@@ -21,6 +21,8 @@ public record Undone(DueWork work, Reason reason, String waitsFor) {
     NEEDS_HER_ASHORE,
     /** She is ashore on all the days, and it needs her afloat. */
     NEEDS_HER_AFLOAT,
+    /** It belongs to laying up, and the days come after the first half of the winter. */
+    FOR_LAYING_UP,
     /** It would have to be booked before now. */
     TOO_LATE_TO_BOOK,
     /** It waits for work that stays undone itself. */

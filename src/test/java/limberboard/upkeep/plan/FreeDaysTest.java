@@ -76,7 +76,7 @@ class FreeDaysTest {
 
   @Test
   void proposesWholeWeekendsBeforeTheDate() {
-    FreeDays days = FreeDays.proposed(960, ON, UNTIL, false, 300);
+    FreeDays days = FreeDays.proposed(960, ON, UNTIL, 0, 300);
     assertThat(days.days())
         .containsExactly(day(4, 3, 240), day(4, 4, 240), day(4, 10, 240), day(4, 11, 240));
     assertThat(days.remarks())
@@ -85,18 +85,30 @@ class FreeDaysTest {
                 + " own.");
     assertThat(days.proposed()).isTrue();
     LocalDate june = LocalDate.of(2027, 6, 7);
-    assertThat(FreeDays.proposed(120, june, june.plusDays(30), true, 300).days())
+    assertThat(FreeDays.proposed(120, june, june.plusDays(30), Integer.MAX_VALUE, 300).days())
         .containsExactly(day(6, 12, 120));
+  }
+
+  @Test
+  void proposesSomeDaysSoonAndTheOthersLate() {
+    LocalDate november = LocalDate.of(2026, 11, 30);
+    FreeDays days = FreeDays.proposed(960, november, UNTIL, 2, 300);
+    assertThat(days.days())
+        .containsExactly(
+            new FreeDay(LocalDate.of(2026, 12, 5), 240),
+            new FreeDay(LocalDate.of(2026, 12, 6), 240),
+            day(4, 10, 240),
+            day(4, 11, 240));
   }
 
   @Test
   void proposesNoMoreThanAPersonStands() {
     FreeDays days =
-        FreeDays.proposed(6000, LocalDate.of(2027, 4, 10), LocalDate.of(2027, 4, 12), false, 300);
+        FreeDays.proposed(6000, LocalDate.of(2027, 4, 10), LocalDate.of(2027, 4, 12), 0, 300);
     assertThat(days.days()).containsExactly(day(4, 10, 720), day(4, 11, 720));
     assertThat(days.remarks().get(1)).contains("only 2 such days", "24 h of the 100 h");
     FreeDays week =
-        FreeDays.proposed(600, LocalDate.of(2027, 4, 12), LocalDate.of(2027, 4, 14), false, 300);
+        FreeDays.proposed(600, LocalDate.of(2027, 4, 12), LocalDate.of(2027, 4, 14), 0, 300);
     assertThat(week.days()).containsExactly(day(4, 13, 300), day(4, 14, 300));
   }
 }

@@ -239,7 +239,7 @@ class PlanMakerTest {
   @CsvSource({"dunlin", "whimbrel"})
   void noAmountOfComfortOutweighsAnyDanger(String boat) {
     Upkeep upkeep = planning(boat, WINTER).upkeep();
-    FreeDays days = FreeDays.proposed(960, WINTER, UNTIL, false, 300);
+    FreeDays days = FreeDays.proposed(960, WINTER, UNTIL, 0, 300);
     PlanWish wish = new PlanWish(days, UNTIL, false);
     List<DueWork> works = DueWorks.of(upkeep, UNTIL);
     PlanQuestion question = new PlanQuestion(upkeep, wish, works);
@@ -254,6 +254,27 @@ class PlanMakerTest {
       }
     }
     assertThat(least).isGreaterThan(comfort);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"sanderling", "turnstone"})
+  void layingUpIsPlannedInTheFirstHalfOfTheWinterOrSaidToBeTooLate(String boat) {
+    LocalDate spring = LocalDate.of(2027, 3, 20);
+    WorkPlan late = onDays(boat, spring, spring.plusDays(1), spring.plusDays(7));
+    assertThat(late.lines()).noneMatch(line -> line.work().isForWinter());
+    assertThat(late.undone())
+        .filteredOn(undone -> undone.work().isForWinter())
+        .isNotEmpty()
+        .allMatch(undone -> undone.reason() == Undone.Reason.FOR_LAYING_UP);
+    LocalDate autumn = LocalDate.of(2026, 12, 5);
+    WorkPlan early = onDays(boat, autumn, autumn.plusDays(1), autumn.plusDays(7));
+    assertThat(early.lines()).anyMatch(line -> line.work().isForWinter());
+  }
+
+  private static WorkPlan onDays(String boat, LocalDate... days) {
+    List<FreeDay> free = Stream.of(days).map(day -> new FreeDay(day, 700)).toList();
+    PlanWish wish = new PlanWish(new FreeDays(free, false, List.of()), UNTIL, false);
+    return new PlanMaker(planning(boat, WINTER).upkeep()).plan(wish);
   }
 
   @Test
