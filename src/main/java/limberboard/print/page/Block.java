@@ -109,11 +109,11 @@ public sealed interface Block {
   }
 
   /**
-   * A table; every row has as many cells as there are columns.
+   * A table; every row has as many cells as there are columns, or one that goes across all of them.
    *
    * @param columns how each column is set
    * @param head the heads of the columns
-   * @param rows the rows' cells
+   * @param rows the rows' cells; a row of one cell is the heading of those below it
    */
   record Table(List<Side> columns, List<List<Inline>> head, List<List<List<Inline>>> rows)
       implements Block {
@@ -121,6 +121,11 @@ public sealed interface Block {
       columns = List.copyOf(columns);
       head = head.stream().map(List::copyOf).toList();
       rows = rows.stream().map(row -> row.stream().map(List::copyOf).toList()).toList();
+    }
+
+    /** Whether a row is the heading of those below it: one cell that goes across the table. */
+    public boolean isHeading(List<?> row) {
+      return row.size() == 1 && columns.size() > 1;
     }
 
     @Override

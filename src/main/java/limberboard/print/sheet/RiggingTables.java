@@ -14,7 +14,6 @@ import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
 import limberboard.rigging.Pull;
 import limberboard.rigging.Rope;
-import limberboard.rigging.RopeLength;
 import limberboard.rigging.RopeTotal;
 import limberboard.rigging.RunningRigging;
 import limberboard.rigging.Thickness;
@@ -24,7 +23,6 @@ import limberboard.workings.cordage.RopeStrength;
 /** The tables of a rigging sheet. */
 final class RiggingTables {
   private static final String BOX = "□";
-  private static final String OPEN = "?";
 
   private RiggingTables() {}
 
@@ -72,41 +70,17 @@ final class RiggingTables {
   }
 
   private static List<List<Inline>> heading(String title) {
-    List<Inline> none = List.of();
-    return List.of(List.of(new Inline.Strong(Inline.text(title))), none, none, none, none, none);
+    return List.of(List.of(new Inline.Strong(Inline.text(title))));
   }
 
   private static List<List<Inline>> row(Rope rope, String caution) {
     return List.of(
         Inline.text(rope.title()),
-        Inline.text(pieces(rope)),
-        Inline.text(stuff(rope) + caution),
+        Inline.text(RiggingWords.pieces(rope)),
+        Inline.text(RiggingWords.stuff(rope) + caution),
         Inline.text(rope.endWords()),
         Inline.text(BOX),
         Inline.text(BOX));
-  }
-
-  private static String pieces(Rope rope) {
-    return pieces(
-        rope.count(), rope.length() instanceof RopeLength.Cut cut ? metres(cut.cut()) : OPEN);
-  }
-
-  private static String pieces(int count, String length) {
-    return count == 1 ? length : count + " × " + length;
-  }
-
-  private static String stuff(Rope rope) {
-    String size =
-        rope.thickness() instanceof Thickness.Chosen chosen ? size(chosen.millimetres()) : OPEN;
-    return size + " " + rope.construction().title();
-  }
-
-  private static String size(double millimetres) {
-    return QuantityWords.plain(millimetres) + " mm";
-  }
-
-  private static String metres(double metres) {
-    return QuantityWords.plain(metres) + " m";
   }
 
   /** What to ask for in the shop. */
@@ -115,12 +89,16 @@ final class RiggingTables {
     for (RopeTotal total : totals) {
       String pieces =
           total.pieces().stream()
-              .map(piece -> piece.title() + " " + pieces(piece.count(), metres(piece.metres())))
+              .map(
+                  piece ->
+                      piece.title()
+                          + " "
+                          + RiggingWords.pieces(piece.count(), RiggingWords.metres(piece.metres())))
               .collect(Collectors.joining(", "));
       rows.add(
           List.of(
               named(total.material(), total),
-              Inline.text(metres(total.metres())),
+              Inline.text(RiggingWords.metres(total.metres())),
               Inline.text(pieces)));
     }
     return table(
@@ -132,7 +110,8 @@ final class RiggingTables {
   }
 
   private static List<Inline> named(Optional<Page<Material>> page, RopeTotal total) {
-    List<Inline> name = Inline.text(size(total.millimetres()) + " " + total.construction().title());
+    List<Inline> name =
+        Inline.text(RiggingWords.size(total.millimetres()) + " " + total.construction().title());
     return page.map(found -> List.<Inline>of(new Inline.PageLink(found.id(), name))).orElse(name);
   }
 

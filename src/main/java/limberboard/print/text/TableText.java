@@ -25,16 +25,23 @@ final class TableText {
     int columns = head.size();
     int room = out.room() - BETWEEN.length() * (columns - 1);
     if (columns == 0 || room / columns < NARROWEST) {
-      rows.forEach(row -> listed(head, row));
+      rows.forEach(row -> listed(table, head, row));
     } else {
-      int[] widths = widths(head, rows, room);
+      List<List<String>> cells = rows.stream().filter(row -> !table.isHeading(row)).toList();
+      int[] widths = widths(head, cells, room);
       row(head, widths, table.columns());
       List<String> rule = new ArrayList<>();
       for (int width : widths) {
         rule.add("-".repeat(width));
       }
       out.line(String.join(BETWEEN, rule));
-      rows.forEach(row -> row(row, widths, table.columns()));
+      for (List<String> row : rows) {
+        if (table.isHeading(row)) {
+          out.wrapped(row.get(0));
+        } else {
+          row(row, widths, table.columns());
+        }
+      }
     }
     out.gap();
   }
@@ -103,10 +110,11 @@ final class TableText {
     return " ".repeat(before) + text + " ".repeat(spare - before);
   }
 
-  private void listed(List<String> head, List<String> row) {
+  private void listed(Block.Table table, List<String> head, List<String> row) {
     for (int i = 0; i < row.size(); i++) {
       if (!row.get(i).isEmpty()) {
-        out.wrapped(head.get(i).isEmpty() ? row.get(i) : head.get(i) + ": " + row.get(i));
+        boolean bare = table.isHeading(row) || head.get(i).isEmpty();
+        out.wrapped(bare ? row.get(i) : head.get(i) + ": " + row.get(i));
       }
     }
     out.gap();

@@ -150,7 +150,13 @@ final class BlockXhtml implements BlockWriter {
     out.close("tr").close("thead").open("tbody").line();
     for (List<List<Inline>> row : table.rows()) {
       out.open("tr");
-      cells("td", row, table.columns());
+      if (table.isHeading(row)) {
+        out.open("td", "colspan", Integer.toString(table.columns().size()));
+        inlines.all(row.get(0));
+        out.close("td");
+      } else {
+        cells("td", row, table.columns());
+      }
       out.close("tr").line();
     }
     if (table.rows().isEmpty()) {

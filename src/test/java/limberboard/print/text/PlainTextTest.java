@@ -69,12 +69,33 @@ class PlainTextTest {
   }
 
   @Test
+  void aRowOfOneCellGoesAcrossTheTable() {
+    Block table =
+        new Block.Table(
+            List.of(Block.Side.LEFT, Block.Side.RIGHT),
+            List.of(Inline.text("Bolt"), Inline.text("Torque")),
+            List.of(
+                List.of(Inline.text("Of stainless steel, with grease")),
+                List.of(Inline.text("M10"), Inline.text("40 N·m"))));
+    assertThat(text(table))
+        .isEqualTo(
+            """
+            Bolt  Torque
+            ----  ------
+            Of stainless steel, with grease
+            M10   40 N·m
+            """);
+  }
+
+  @Test
   void aTableTooWideIsListed() {
     List<Block.Side> sides = Collections.nCopies(12, Block.Side.LEFT);
     List<List<Inline>> head = Collections.nCopies(12, Inline.text("Head"));
     List<List<Inline>> row = Collections.nCopies(12, Inline.text("value"));
     assertThat(text(new Block.Table(sides, head, List.of(row))))
         .startsWith("Head: value\nHead: value\n");
+    assertThat(text(new Block.Table(sides, head, List.of(List.of(Inline.text("All of them"))))))
+        .startsWith("All of them\n");
   }
 
   @Test
