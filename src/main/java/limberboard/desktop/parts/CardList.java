@@ -66,9 +66,9 @@ public final class CardList<T> extends JList<T> {
    */
   public CardList<T> onTick(BiConsumer<T, Boolean> action) {
     ticked = action;
-    Keys.focused(this, "SPACE", () -> selected().ifPresent(entry -> action.accept(entry, false)));
+    Keys.focused(this, "SPACE", () -> orFirst().ifPresent(entry -> action.accept(entry, false)));
     Keys.focused(
-        this, "shift SPACE", () -> selected().ifPresent(entry -> action.accept(entry, true)));
+        this, "shift SPACE", () -> orFirst().ifPresent(entry -> action.accept(entry, true)));
     ticks = true;
     return this;
   }
@@ -123,10 +123,16 @@ public final class CardList<T> extends JList<T> {
 
   /** Chooses the selected entry, or the first when none is selected. */
   public void chooseSelected() {
+    orFirst().ifPresent(chosen);
+  }
+
+  /** The selected entry, or the first, which is then selected. */
+  private Optional<T> orFirst() {
     if (getSelectedIndex() < 0 && getModel().getSize() > 0) {
       setSelectedIndex(0);
+      ensureIndexIsVisible(0);
     }
-    selected().ifPresent(chosen);
+    return selected();
   }
 
   /** This list in a scroll pane without a frame. */

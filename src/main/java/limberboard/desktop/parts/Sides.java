@@ -95,6 +95,12 @@ public final class Sides extends JPanel {
 
   /** Brings the region that a component lies in to the front, and gives the component the focus. */
   public static void goTo(JComponent component) {
+    bringForward(component);
+    component.requestFocusInWindow();
+  }
+
+  /** Brings the region that a component lies in to the front. */
+  public static void bringForward(JComponent component) {
     if (SwingUtilities.getAncestorOfClass(Sides.class, component) instanceof Sides sides) {
       if (SwingUtilities.isDescendingFrom(component, sides.other)) {
         sides.showOther();
@@ -102,7 +108,27 @@ public final class Sides extends JPanel {
         sides.showMain();
       }
     }
-    component.requestFocusInWindow();
+  }
+
+  /** Whether a component is seen, or would be if the tab it lies in were in front. */
+  public static boolean isWithinReach(JComponent component) {
+    if (component.isShowing()) {
+      return true;
+    }
+    return SwingUtilities.getAncestorOfClass(Sides.class, component) instanceof Sides sides
+        && sides.isShowing()
+        && sides.narrow
+        && sides.tabbed
+        && sides.isOnItsTab(component);
+  }
+
+  private boolean isOnItsTab(Component component) {
+    for (Component at = component; at != main && at != other; at = at.getParent()) {
+      if (!at.isVisible()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private void showOnly(JComponent region) {

@@ -8,8 +8,12 @@ import java.util.List;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
+import limberboard.desktop.parts.Sides;
 
-/** Moves the focus from region to region of the window, in a circle. */
+/**
+ * Moves the focus from region to region of the window, in a circle, also to one that lies on a tab
+ * behind another.
+ */
 final class Regions {
   private final Supplier<List<JComponent>> regions;
 
@@ -19,7 +23,7 @@ final class Regions {
 
   /** Goes to the next region (1) or the one before (-1). */
   void move(int by) {
-    List<JComponent> all = regions.get().stream().filter(Component::isShowing).toList();
+    List<JComponent> all = regions.get().stream().filter(Sides::isWithinReach).toList();
     if (all.isEmpty()) {
       return;
     }
@@ -32,7 +36,11 @@ final class Regions {
     }
     int start = now < 0 ? (by > 0 ? -1 : 0) : now;
     for (int step = 1; step <= all.size(); step++) {
-      if (focus(all.get(Math.floorMod(start + by * step, all.size())))) {
+      JComponent next = all.get(Math.floorMod(start + by * step, all.size()));
+      if (!next.isShowing()) {
+        Sides.bringForward(next);
+      }
+      if (focus(next)) {
         return;
       }
     }
