@@ -83,10 +83,10 @@ public final class UpkeepPlace implements Place {
                 new DueAspect(tools, due, wanted),
                 new AppointmentsAspect(tools),
                 new TimeLineAspect(tools),
-                new ListAspect(tools, due, wanted),
-                new PlanAspect(tools, due, wanted),
-                new ShoppingAspect(tools, wanted),
-                new RiggingAspect(tools),
+                new ListAspect(tools, due, wanted).view(),
+                new PlanAspect(tools, due, wanted).view(),
+                new ShoppingAspect(tools, wanted).view(),
+                new RiggingAspect(tools, wanted).view(),
                 new WorkingsAspect(tools),
                 new LogAspect(tools, lines)));
     place.halfTyped =

@@ -1,14 +1,11 @@
 package limberboard.desktop.upkeep.sheets;
 
-import java.util.List;
 import java.util.Optional;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
-import javax.swing.JComponent;
 import limberboard.desktop.base.View;
 import limberboard.desktop.parts.ItemWords;
 import limberboard.desktop.parts.Keys;
-import limberboard.desktop.parts.Sides;
 import limberboard.desktop.upkeep.due.DueModel;
 import limberboard.desktop.upkeep.state.TickedWork;
 import limberboard.desktop.upkeep.state.UpkeepTools;
@@ -19,15 +16,13 @@ import limberboard.upkeep.list.ListKind;
  * The fitting-out and the laying-up list, in the order of the walk round the boat, with its lines
  * beside it to be ticked and written into the log together.
  */
-public final class ListAspect implements View {
+public final class ListAspect {
   private static final int LEAST_WIDTH = 860;
   private final ListModel model;
   private final JComboBox<ListKind> kind = new JComboBox<>(ListKind.values());
   private final SeasonBox season;
   private final JCheckBox everything = new JCheckBox("Also what is not due");
-  private final SheetPanel panel;
-  private final ListTicks ticks;
-  private final Sides sides;
+  private final View view;
 
   /** The aspect. */
   public ListAspect(UpkeepTools tools, DueModel due, TickedWork wanted) {
@@ -43,18 +38,16 @@ public final class ListAspect implements View {
     everything.setToolTipText("All work that has an interval, with the day when it will be due");
     everything.addActionListener(e -> model.everything(everything.isSelected()));
     Keys.focused(everything, "ENTER", everything::doClick);
-    panel = new SheetPanel("list", model.sheet(), tools, kind, season, everything);
-    ticks = new ListTicks(model, due, wanted, tools.place().navigator()::openPage);
-    sides =
-        new Sides(
-            LEAST_WIDTH,
+    SheetPanel panel = new SheetPanel("list", model.sheet(), tools, kind, season, everything);
+    ListTicks ticks = new ListTicks(model, due, wanted, tools.place().navigator()::openPage);
+    view =
+        new SheetView(
+            tools,
+            new View.Name("list", "List", 'I'),
             "The list",
             panel,
-            "Tick off",
-            ticks,
-            "upkeep-list",
-            0.62,
-            tools.place().dividers());
+            new SheetView.Beside("Tick off", ticks, ticks::region, LEAST_WIDTH, 0.38),
+            Optional.of(kind));
     model.sheet().onChange(this::refresh);
     refresh();
   }
@@ -64,28 +57,8 @@ public final class ListAspect implements View {
     everything.setSelected(model.sheet().choice().everything());
   }
 
-  @Override
-  public Name name() {
-    return new Name("list", "List", 'I');
-  }
-
-  @Override
-  public Optional<Runnable> print() {
-    return panel.printing();
-  }
-
-  @Override
-  public Optional<Find> find() {
-    return panel.finding();
-  }
-
-  @Override
-  public JComponent component() {
-    return sides;
-  }
-
-  @Override
-  public List<JComponent> regions() {
-    return List.of(kind, panel.region(), ticks.region());
+  /** What is put into the window. */
+  public View view() {
+    return view;
   }
 }

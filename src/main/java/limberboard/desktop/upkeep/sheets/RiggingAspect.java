@@ -1,73 +1,34 @@
 package limberboard.desktop.upkeep.sheets;
 
-import java.util.List;
 import java.util.Optional;
-import javax.swing.JComponent;
-import limberboard.boat.Workspace;
 import limberboard.desktop.base.View;
-import limberboard.desktop.upkeep.sheets.SheetModel.Made;
+import limberboard.desktop.upkeep.state.TickedWork;
 import limberboard.desktop.upkeep.state.UpkeepTools;
-import limberboard.print.page.CutPage;
-import limberboard.print.sheet.RiggingCsv;
-import limberboard.print.sheet.RiggingSheet;
-import limberboard.rigging.RunningRigging;
-import limberboard.upkeep.Upkeep;
 
-/** Every rope of the boat, with its length, its thickness and the sums. */
-public final class RiggingAspect implements View {
-  private final SheetPanel panel;
+/**
+ * Every rope of the boat, with its length, its thickness and the sums, and beside it the ropes to
+ * be ticked and shopped for.
+ */
+public final class RiggingAspect {
+  private static final int LEAST_WIDTH = 860;
+  private final View view;
 
   /** The aspect. */
-  public RiggingAspect(UpkeepTools tools) {
-    panel =
-        new SheetPanel(
-            "rigging",
-            new SheetModel<>(
-                tools.upkeep(), tools.place().background(), Optional.empty(), RiggingAspect::make),
-            tools);
+  public RiggingAspect(UpkeepTools tools, TickedWork wanted) {
+    RiggingModel model = new RiggingModel(tools.upkeep(), tools.place().background());
+    RopeTicks ticks = new RopeTicks(model, wanted, tools.place().navigator()::openPage);
+    view =
+        new SheetView(
+            tools,
+            new View.Name("rigging", "Rigging", 'R'),
+            "The ropes",
+            new SheetPanel("rigging", model.sheet(), tools),
+            new SheetView.Beside("To renew", ticks.component(), ticks::region, LEAST_WIDTH, 0.34),
+            Optional.empty());
   }
 
-  /** The sheet of a boat; there is nothing to choose. */
-  static Made make(Workspace workspace, Upkeep upkeep, Optional<?> choice) {
-    RunningRigging rigging = RunningRigging.of(workspace.library(), upkeep.fitting());
-    CutPage sheet = new RiggingSheet(workspace.library()).of(rigging);
-    return new Made(
-        "rigging-" + upkeep.fitting().boat().id(),
-        sheet,
-        () -> sheet,
-        () -> new RiggingCsv().render(rigging),
-        rigging.ropes().isEmpty() ? nothing(upkeep) : "");
-  }
-
-  private static String nothing(Upkeep upkeep) {
-    return "The page of the "
-        + upkeep.fitting().boat().model().title()
-        + " names no ropes yet. A model’s page lists them in its header, under ropes; their lengths"
-        + " follow from the rig’s dimensions.";
-  }
-
-  @Override
-  public Name name() {
-    return new Name("rigging", "Rigging", 'R');
-  }
-
-  @Override
-  public Optional<Runnable> print() {
-    return panel.printing();
-  }
-
-  @Override
-  public Optional<Find> find() {
-    return panel.finding();
-  }
-
-  @Override
-  public JComponent component() {
-    return panel;
-  }
-
-  @Override
-  public List<JComponent> regions() {
-    return List.of(panel.region());
+  /** What is put into the window. */
+  public View view() {
+    return view;
   }
 }

@@ -10,6 +10,7 @@ import javax.swing.JPanel;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Tools;
 import limberboard.desktop.parts.When;
@@ -80,9 +81,9 @@ final class SheetPanel extends JPanel {
     sheet().ifPresent(made -> papers.saveText(made.name() + ".csv", made.csv()));
   }
 
-  /** Prints the sheet. */
+  /** Prints the sheet; empty while there is none. */
   Optional<Runnable> printing() {
-    return sheet().isPresent() ? Optional.of(this::print) : Optional.empty();
+    return print.isEnabled() ? Optional.of(this::print) : Optional.empty();
   }
 
   /** Searches in the sheet. */
@@ -108,6 +109,17 @@ final class SheetPanel extends JPanel {
     pdf.setEnabled(something);
     csv.setEnabled(something);
     sheet.filter(made -> made.nothing().isEmpty()).ifPresent(made -> reader.show(made.screen()));
+    boolean hidden = !reader.pane().isVisible();
     cards.show(shown, nothing.isEmpty() ? "sheet" : "words");
+    if (hidden && reader.pane().isVisible()) {
+      Later.run(this::scrollWithKeys);
+    }
+  }
+
+  /** Whoever came before the sheet was there waits at a button. */
+  private void scrollWithKeys() {
+    if (pdf.isFocusOwner()) {
+      region().requestFocusInWindow();
+    }
   }
 }

@@ -1,6 +1,7 @@
 package limberboard.desktop.upkeep.sheets;
 
 import java.awt.BorderLayout;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
@@ -9,24 +10,26 @@ import javax.swing.JPanel;
 import limberboard.desktop.base.View;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.Row;
-import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.upkeep.state.TickedWork;
 import limberboard.desktop.upkeep.state.UpkeepTools;
+import limberboard.words.CountWords;
 
 /** What to get for the work of a season, with that work beside it to choose from. */
-public final class ShoppingAspect implements View {
+public final class ShoppingAspect {
   private static final int LEAST_WIDTH = 820;
   private final ShoppingModel model;
   private final SeasonBox season;
   private final OfferList offers;
   private final Wrapped count = Text.plain("");
+  private final Wrapped gone = Text.plain("");
   private final JButton all;
   private final JButton none;
-  private final SheetPanel sheet;
-  private final Sides sides;
+  private final JButton noRopes;
+  private final View view;
 
   /** The aspect. */
   public ShoppingAspect(UpkeepTools tools, TickedWork wanted) {
@@ -34,21 +37,22 @@ public final class ShoppingAspect implements View {
     season = new SeasonBox("shopping-season", model::season);
     offers = new OfferList(model);
     all = Buttons.plain("All", "shopping-all", () -> model.chooseAll(true));
-    all.getAccessibleContext().setAccessibleName("Shop for all work of the season");
+    all.getAccessibleContext().setAccessibleName("Shop for all of it");
     none = Buttons.plain("None", "shopping-none", () -> model.chooseAll(false));
     none.getAccessibleContext().setAccessibleName("Shop for none of it");
-    sheet = new SheetPanel("shopping", model.sheet(), tools, season);
-    sides =
-        new Sides(
-            LEAST_WIDTH,
+    noRopes = Buttons.plain("Take the ropes out", "shopping-no-ropes", this::takeRopesOut);
+    gone.setName("shopping-gone");
+    SheetPanel sheet = new SheetPanel("shopping", model.sheet(), tools, season);
+    view =
+        new SheetView(
+            tools,
+            new View.Name("shopping", "Shopping", 'S'),
             "What to get",
             sheet,
-            "Work",
-            work(),
-            "upkeep-shopping",
-            0.72,
-            tools.place().dividers());
+            new SheetView.Beside("Work", work(), offers::region, LEAST_WIDTH, 0.28),
+            Optional.of(season));
     wanted.onShop(model::chooseOnly);
+    wanted.onShopRopes(model::askForRopes);
     model.sheet().onChange(this::refresh);
     refresh();
   }
@@ -57,7 +61,8 @@ public final class ShoppingAspect implements View {
     Column head = new Column(6).padded(4, 8, 0, 0);
     head.add(Text.heading("What you shop for"));
     head.add(count);
-    head.add(Row.wrapping(8, all, none));
+    head.add(gone);
+    head.add(Row.wrapping(8, all, none, noRopes));
     JPanel work = new JPanel(new BorderLayout(0, 6));
     work.setOpaque(false);
     work.add(head, BorderLayout.NORTH);
@@ -65,40 +70,35 @@ public final class ShoppingAspect implements View {
     return work;
   }
 
+  private void takeRopesOut() {
+    model.askForRopes(List.of());
+    Later.focus(offers.region());
+  }
+
   private void refresh() {
     season.show(model.seasons(), model.year());
-    long chosen = model.offers().stream().filter(offer -> model.isChosen(offer.id())).count();
+    long works = model.offers().stream().filter(offer -> model.isChosen(offer.id())).count();
+    long ropes = model.ropes().stream().filter(rope -> model.isRopeChosen(rope.id())).count();
     int known = model.offers().size();
+    int asked = model.ropes().size();
+    List<String> counts = new ArrayList<>();
+    if (asked > 0) {
+      counts.add(ropes + " of " + CountWords.of(asked, "rope"));
+    }
+    if (known > 0) {
+      counts.add(works + " of " + CountWords.of(known, "piece of work", "pieces of work, by day"));
+    }
     count.setText(
-        known == 0
-            ? ""
-            : chosen + " of " + known + " pieces of work, by day. Untick what needs no shopping.");
-    all.setEnabled(chosen < known);
-    none.setEnabled(chosen > 0);
+        counts.isEmpty() ? "" : String.join(" and ", counts) + ". Untick what needs no shopping.");
+    gone.setText(RopeTicks.gone(model.gone()));
+    gone.setVisible(!model.gone().isEmpty());
+    all.setEnabled(works + ropes < known + asked);
+    none.setEnabled(works + ropes > 0);
+    noRopes.setVisible(asked > 0 || !model.gone().isEmpty());
   }
 
-  @Override
-  public Name name() {
-    return new Name("shopping", "Shopping", 'S');
-  }
-
-  @Override
-  public Optional<Runnable> print() {
-    return sheet.printing();
-  }
-
-  @Override
-  public Optional<Find> find() {
-    return sheet.finding();
-  }
-
-  @Override
-  public JComponent component() {
-    return sides;
-  }
-
-  @Override
-  public List<JComponent> regions() {
-    return List.of(season, sheet.region(), offers.region());
+  /** What is put into the window. */
+  public View view() {
+    return view;
   }
 }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -16,67 +15,30 @@ import limberboard.boat.Workspace;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.upkeep.sheets.SheetModel.HasSheet;
 import limberboard.desktop.upkeep.sheets.SheetModel.Made;
+import limberboard.desktop.upkeep.state.AskedRope;
 import limberboard.desktop.upkeep.state.UpkeepModel;
+import limberboard.print.sheet.RiggingWords;
 import limberboard.print.sheet.ShoppingCsv;
 import limberboard.print.sheet.ShoppingSheet;
+import limberboard.rigging.Rope;
+import limberboard.rigging.RunningRigging;
 import limberboard.upkeep.AfloatSeason;
 import limberboard.upkeep.Upkeep;
+import limberboard.upkeep.shopping.BoughtFor;
 import limberboard.upkeep.shopping.Job;
+import limberboard.upkeep.shopping.NewRope;
 import limberboard.upkeep.shopping.SeasonJobs;
 import limberboard.upkeep.shopping.ShoppingList;
 
-/** What to get for chosen work of a season. For the event thread only. */
+/** What to get for chosen work of a season, and for chosen ropes. For the event thread only. */
 final class ShoppingModel {
   private static final int AHEAD = 2;
   private final UpkeepModel upkeep;
-  private final SheetModel<Choice, Shopped> sheet;
+  private final SheetModel<ShoppingChoice, Shopped> sheet;
 
   ShoppingModel(UpkeepModel upkeep, Background background) {
     this.upkeep = upkeep;
-    this.sheet =
-        new SheetModel<>(
-            upkeep,
-            background,
-            new Choice(Optional.empty(), Map.of(), Map.of()),
-            ShoppingModel::make);
-  }
-
-  /**
-   * What is shopped for.
-   *
-   * @param season the year in which the season begins; empty for this or the coming one
-   * @param left work that is not shopped for, by boat and season
-   * @param only the only work that is shopped for, by boat, where that was asked
-   */
-  record Choice(
-      Optional<Integer> season, Map<String, Set<String>> left, Map<String, Set<String>> only) {
-    /** Copies the maps. */
-    Choice {
-      left = Map.copyOf(left);
-      only = Map.copyOf(only);
-    }
-
-    Set<String> left(String boat, int year) {
-      return left.getOrDefault(boat + " " + year, Set.of());
-    }
-
-    boolean shopsFor(String boat, int year, String work) {
-      return only.containsKey(boat)
-          ? only.get(boat).contains(work)
-          : !left(boat, year).contains(work);
-    }
-
-    Choice only(String boat, Optional<Set<String>> works) {
-      Map<String, Set<String>> other = new TreeMap<>(only);
-      works.ifPresentOrElse(ids -> other.put(boat, Set.copyOf(ids)), () -> other.remove(boat));
-      return new Choice(season, left, other);
-    }
-
-    Choice leaving(String boat, int year, Set<String> works) {
-      Map<String, Set<String>> other = new TreeMap<>(left);
-      other.put(boat + " " + year, Set.copyOf(works));
-      return new Choice(season, other, only);
-    }
+    this.sheet = new SheetModel<>(upkeep, background, ShoppingChoice.first(), ShoppingModel::make);
   }
 
   /**
@@ -93,26 +55,71 @@ final class ShoppingModel {
   }
 
   /**
+   * A rope that was asked for.
+   *
+   * @param facts how it is cut, and of what
+   */
+  record RopeOffer(String id, String title, String facts) {}
+
+  /**
    * What came of it.
    *
    * @param offers all work of the season
-   * @param sheet the list for what is chosen of it
+   * @param ropes the ropes that were asked for and are on the boat's list
+   * @param gone titles of those that are not on it any more
+   * @param sheet the list for what is chosen of them
    */
-  record Shopped(List<Offer> offers, Made sheet) implements HasSheet {
-    /** Copies the list. */
+  record Shopped(List<Offer> offers, List<RopeOffer> ropes, List<String> gone, Made sheet)
+      implements HasSheet {
+    /** Copies the lists. */
     Shopped {
       offers = List.copyOf(offers);
+      ropes = List.copyOf(ropes);
+      gone = List.copyOf(gone);
     }
   }
 
   /** The sheet. */
-  SheetModel<Choice, Shopped> sheet() {
+  SheetModel<ShoppingChoice, Shopped> sheet() {
     return sheet;
   }
 
   /** All work of the season, by day. */
   List<Offer> offers() {
     return sheet.made().map(Shopped::offers).orElse(List.of());
+  }
+
+  /** The ropes that were asked for, in the order of the boat's list. */
+  List<RopeOffer> ropes() {
+    return sheet.made().map(Shopped::ropes).orElse(List.of());
+  }
+
+  /** Titles of ropes that were asked for and are not on the boat's list any more. */
+  List<String> gone() {
+    return sheet.made().map(Shopped::gone).orElse(List.of());
+  }
+
+  /** Whether this rope is shopped for. */
+  boolean isRopeChosen(String id) {
+    return chosenRopes().shopsFor(id);
+  }
+
+  /** Shops for this rope, which was asked for, or not. */
+  void chooseRope(String id, boolean chosen) {
+    shopFor(chosenRopes().taking(id, chosen));
+  }
+
+  /** Shops for these ropes and no others, beside the work; none takes them all out. */
+  void askForRopes(List<AskedRope> ropes) {
+    shopFor(new ShoppingChoice.Ropes(ropes, Set.of()));
+  }
+
+  private ShoppingChoice.Ropes chosenRopes() {
+    return sheet.choice().ropes(boat());
+  }
+
+  private void shopFor(ShoppingChoice.Ropes ropes) {
+    sheet.choose(sheet.choice().ropes(boat(), ropes));
   }
 
   /** Whether this work is shopped for. */
@@ -141,10 +148,15 @@ final class ShoppingModel {
     sheet.choose(sheet.choice().only(boat(), Optional.of(Set.copyOf(works))));
   }
 
-  /** Shops for all work of the season, or for none. */
+  /** Shops for all work of the season and all ropes that were asked for, or for none of them. */
   void chooseAll(boolean chosen) {
     Set<String> left = chosen ? Set.of() : new TreeSet<>(offers().stream().map(Offer::id).toList());
-    sheet.choose(sheet.choice().only(boat(), Optional.empty()).leaving(boat(), year(), left));
+    sheet.choose(
+        sheet
+            .choice()
+            .only(boat(), Optional.empty())
+            .leaving(boat(), year(), left)
+            .ropes(boat(), chosenRopes().takingAll(chosen)));
   }
 
   private void leave(Set<String> works) {
@@ -153,8 +165,7 @@ final class ShoppingModel {
 
   /** Chooses the season that begins in this year. */
   void season(int year) {
-    Choice now = sheet.choice().only(boat(), Optional.empty());
-    sheet.choose(new Choice(Optional.of(year), now.left(), now.only()));
+    sheet.choose(sheet.choice().only(boat(), Optional.empty()).in(year));
   }
 
   /** The seasons there are to choose from; none before what is due has been worked out. */
@@ -176,7 +187,7 @@ final class ShoppingModel {
     return IntStream.rangeClosed(first, first + AHEAD).mapToObj(upkeep.seasons()::season).toList();
   }
 
-  private static int year(Upkeep upkeep, Choice choice) {
+  private static int year(Upkeep upkeep, ShoppingChoice choice) {
     List<AfloatSeason> offered = seasons(upkeep);
     return choice
         .season()
@@ -184,16 +195,23 @@ final class ShoppingModel {
         .orElse(offered.get(0).year());
   }
 
-  private static Shopped make(Workspace workspace, Upkeep upkeep, Choice choice) {
+  private static Shopped make(Workspace workspace, Upkeep upkeep, ShoppingChoice choice) {
     int year = year(upkeep, choice);
     String boat = upkeep.fitting().boat().id();
     List<Job> jobs = new ArrayList<>(SeasonJobs.of(upkeep, Optional.of(year)));
     jobs.addAll(others(upkeep, jobs, choice.only().getOrDefault(boat, Set.of())));
     List<Job> chosen =
         jobs.stream().filter(job -> choice.shopsFor(boat, year, job.work().id())).toList();
+    ShoppingChoice.Ropes asked = choice.ropes(boat);
+    List<Rope> known = RunningRigging.of(workspace.library(), upkeep.fitting()).ropes();
+    List<Rope> ropes = known.stream().filter(rope -> asked.asksFor(rope.id())).toList();
+    List<BoughtFor> wanted = new ArrayList<>(chosen);
+    ropes.stream()
+        .filter(rope -> asked.shopsFor(rope.id()))
+        .forEach(rope -> wanted.add(new NewRope(rope, upkeep.fitting().on())));
     ShoppingList list =
         ShoppingList.of(
-            chosen,
+            wanted,
             upkeep.fitting(),
             workspace.stock(upkeep.fitting().boat()),
             workspace.library());
@@ -205,8 +223,21 @@ final class ShoppingModel {
             sheets.of(list),
             () -> sheets.onPaper(list),
             () -> new ShoppingCsv().render(list),
-            nothing(jobs, chosen, season));
-    return new Shopped(offers(jobs), made);
+            nothing(jobs, ropes, wanted, season));
+    return new Shopped(
+        offers(jobs), ropes.stream().map(ShoppingModel::offer).toList(), gone(asked, ropes), made);
+  }
+
+  private static RopeOffer offer(Rope rope) {
+    return new RopeOffer(rope.id(), rope.title(), RiggingWords.cut(rope));
+  }
+
+  private static List<String> gone(ShoppingChoice.Ropes asked, List<Rope> found) {
+    List<String> there = found.stream().map(Rope::id).toList();
+    return asked.asked().stream()
+        .filter(rope -> !there.contains(rope.id()))
+        .map(AskedRope::title)
+        .toList();
   }
 
   /** Work that was asked for and is not planned for the season: on the day it is planned for. */
@@ -233,10 +264,14 @@ final class ShoppingModel {
         .toList();
   }
 
-  private static String nothing(List<Job> jobs, List<Job> chosen, String season) {
-    if (jobs.isEmpty()) {
+  private static String nothing(
+      List<Job> jobs, List<Rope> ropes, List<BoughtFor> wanted, String season) {
+    if (jobs.isEmpty() && ropes.isEmpty()) {
       return "Nothing is planned for season " + season + ", so there is nothing to get.";
+    } else if (!wanted.isEmpty()) {
+      return "";
     }
-    return chosen.isEmpty() ? "No work is chosen. Tick what you shop for." : "";
+    return (ropes.isEmpty() ? "No work is chosen." : "No work and no rope is chosen.")
+        + " Tick what you shop for.";
   }
 }

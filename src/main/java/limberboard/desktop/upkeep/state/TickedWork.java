@@ -3,9 +3,12 @@ package limberboard.desktop.upkeep.state;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** Carries ticked work to where it is shopped for. For the event thread only. */
+/**
+ * Carries ticked work and ticked ropes to where they are shopped for. For the event thread only.
+ */
 public final class TickedWork {
   private Consumer<List<String>> shop = works -> {};
+  private Consumer<List<AskedRope>> shopRopes = ropes -> {};
   private Runnable go = () -> {};
 
   /**
@@ -17,14 +20,25 @@ public final class TickedWork {
     shop = action;
   }
 
+  /** Says who takes the ropes. */
+  public void onShopRopes(Consumer<List<AskedRope>> action) {
+    shopRopes = action;
+  }
+
   /** Says how one gets there. */
   public void onGo(Runnable action) {
     go = action;
   }
 
-  /** Shops for this work and nothing else. */
+  /** Shops for this work and no other. */
   public void shop(List<String> works) {
     shop.accept(works);
+    go.run();
+  }
+
+  /** Shops for these ropes and no others, beside the work that is shopped for. */
+  public void shopRopes(List<AskedRope> ropes) {
+    shopRopes.accept(ropes);
     go.run();
   }
 }

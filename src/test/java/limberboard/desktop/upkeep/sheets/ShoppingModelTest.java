@@ -7,17 +7,25 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import limberboard.desktop.base.Session;
+import limberboard.desktop.support.RopedWorkspace;
 import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
 import limberboard.desktop.upkeep.sheets.SheetModel.Made;
 import limberboard.desktop.upkeep.sheets.ShoppingModel.Offer;
+import limberboard.desktop.upkeep.sheets.ShoppingModel.RopeOffer;
+import limberboard.desktop.upkeep.state.AskedRope;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.print.text.PlainText;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class ShoppingModelTest {
+  private static final AskedRope HALYARD = new AskedRope("main-halyard", "Main halyard");
+  private static final AskedRope SHEETS = new AskedRope("jib-sheets", "Jib sheets");
+  @TempDir private Path folder;
+  private WorkspaceFolders folders;
   private final Session session = new Session(SmallWorkspace.clock(), Optional.of("knot"));
   private final Steps steps = new Steps();
   private final UpkeepModel upkeep =
@@ -75,5 +83,128 @@ class ShoppingModelTest {
     model.chooseAll(false);
     assertThat(model.isChosen("replace-gasket")).isFalse();
     assertThat(made().nothing()).startsWith("No work is chosen");
+  }
+
+  private String text() {
+    return new PlainText().render(made().screen(), 200);
+  }
+
+  private void ropes() {
+    folders = RopedWorkspace.copyTo(folder);
+    session.replace(SmallWorkspace.read(folders));
+    model.season(2028);
+    steps.all();
+  }
+
+  private void askFor(AskedRope... ropes) {
+    model.askForRopes(List.of(ropes));
+    steps.all();
+  }
+
+  @Test
+  void ropesComeToTheWorkWithTheirCuts() {
+    ropes();
+    model.chooseAll(false);
+    askFor(HALYARD, SHEETS);
+    assertThat(model.ropes())
+        .containsExactly(
+            new RopeOffer("main-halyard", "Main halyard", "11 m of 6 mm polyester, braid on braid"),
+            new RopeOffer("jib-sheets", "Jib sheets", "2 × 6 m of 6 mm polyester, braid on braid"));
+    assertThat(text())
+        .contains("What to get for 2 ropes")
+        .contains("23 m by the metre")
+        .contains("Cut from one length of 23 m: 11 m, 2 × 6 m")
+        .contains("Jib sheets: 12 m, 2 pieces of 6 m");
+    model.choose("replace-gasket", true);
+    assertThat(text()).contains("1 piece of work and 2 ropes").contains("1 × reel of 5 m");
+  }
+
+  @Test
+  void oneRopeIsTakenOutAndPutBackAndAllOfThemAtOnce() {
+    ropes();
+    model.chooseAll(false);
+    askFor(HALYARD, SHEETS);
+    model.chooseRope("jib-sheets", false);
+    assertThat(text()).contains("11 m by the metre").doesNotContain("Jib sheets");
+    assertThat(model.ropes()).hasSize(2);
+    assertThat(model.isRopeChosen("jib-sheets")).isFalse();
+    model.chooseRope("jib-sheets", true);
+    assertThat(text()).contains("23 m by the metre");
+    model.chooseAll(false);
+    assertThat(made().nothing()).startsWith("No work and no rope is chosen");
+    model.chooseAll(true);
+    assertThat(text()).contains("2 ropes").contains("gasket");
+    askFor();
+    assertThat(model.ropes()).isEmpty();
+    assertThat(text()).contains("What to get for 1 piece of work, as of");
+  }
+
+  @Test
+  void otherTickedRopesTakeThePlaceOfThoseBefore() {
+    ropes();
+    askFor(HALYARD);
+    askFor(SHEETS);
+    assertThat(model.ropes()).extracting(RopeOffer::id).containsExactly("jib-sheets");
+    model.chooseOnly(List.of("replace-gasket"));
+    steps.all();
+    assertThat(text()).contains("1 piece of work and 1 rope");
+  }
+
+  @Test
+  void aRopeThatChosenWorkMakesAnewIsBoughtOnceAndSaidSo() {
+    ropes();
+    model.chooseOnly(List.of("renew-main-halyard"));
+    assertThat(text()).contains("11 m by the metre");
+    askFor(HALYARD);
+    assertThat(text())
+        .contains("11 m by the metre")
+        .containsAnyOf(
+            "counted once with main halyard", "counted once with renew the main halyard");
+    model.chooseRope("main-halyard", false);
+    assertThat(text()).contains("11 m by the metre").doesNotContain("counted once");
+  }
+
+  @Test
+  void eachBoatHasItsOwnRopes() {
+    ropes();
+    askFor(SHEETS);
+    session.choose(Optional.of("stint"));
+    steps.all();
+    assertThat(model.ropes()).isEmpty();
+    session.choose(Optional.of("knot"));
+    steps.all();
+    assertThat(model.ropes()).extracting(RopeOffer::id).containsExactly("jib-sheets");
+    model.season(2026);
+    steps.all();
+    assertThat(made().nothing()).isEmpty();
+    assertThat(text()).contains("1 rope");
+  }
+
+  @Test
+  void aRopeThatIsNotOnTheListAnyMoreIsDroppedAndNamed() {
+    ropes();
+    model.chooseAll(false);
+    askFor(HALYARD, SHEETS);
+    assertThat(model.gone()).isEmpty();
+    RopedWorkspace.dropJibSheets(folders);
+    session.replace(SmallWorkspace.read(folders));
+    steps.all();
+    assertThat(model.ropes()).extracting(RopeOffer::id).containsExactly("main-halyard");
+    assertThat(model.gone()).containsExactly("Jib sheets");
+    assertThat(text()).contains("What to get for 1 rope").contains("11 m by the metre");
+    askFor();
+    assertThat(model.gone()).isEmpty();
+    assertThat(made().nothing()).startsWith("No work is chosen");
+  }
+
+  @Test
+  void aRopeOfUnknownLengthIsListedAsSuch() {
+    ropes();
+    model.chooseAll(false);
+    askFor(new AskedRope("jib-halyard", "Jib halyard"));
+    assertThat(model.ropes())
+        .singleElement()
+        .satisfies(rope -> assertThat(rope.facts()).contains("no I"));
+    assertThat(text()).contains("Jib halyard").contains("no I");
   }
 }
