@@ -80,7 +80,11 @@ public final class ShoppingSheet {
     if (list.ropes().isEmpty()) {
       return jobs(list.jobs());
     }
-    return list.jobs().isEmpty() ? ropes : jobs(list.jobs()) + " and " + ropes;
+    if (list.jobs().isEmpty()) {
+      return ropes;
+    }
+    String jobs = jobs(list.jobs());
+    return jobs + (jobs.contains(",") ? ", and " : " and ") + ropes;
   }
 
   /** How much work it is, and how often it is done in all where some is done more than once. */

@@ -36,10 +36,10 @@ public final class ShoppingAspect {
     model = new ShoppingModel(tools.upkeep(), tools.place().background());
     season = new SeasonBox("shopping-season", model::season);
     offers = new OfferList(model);
-    all = Buttons.plain("All", "shopping-all", () -> model.chooseAll(true));
-    all.getAccessibleContext().setAccessibleName("Shop for all of it");
-    none = Buttons.plain("None", "shopping-none", () -> model.chooseAll(false));
-    none.getAccessibleContext().setAccessibleName("Shop for none of it");
+    all = Buttons.plain("All work", "shopping-all", () -> model.chooseAll(true));
+    all.getAccessibleContext().setAccessibleName("Shop for all work of the season");
+    none = Buttons.plain("No work", "shopping-none", () -> model.chooseAll(false));
+    none.getAccessibleContext().setAccessibleName("Shop for no work");
     noRopes = Buttons.plain("Take the ropes out", "shopping-no-ropes", this::takeRopesOut);
     gone.setName("shopping-gone");
     SheetPanel sheet = new SheetPanel("shopping", model.sheet(), tools, season);
@@ -92,8 +92,8 @@ public final class ShoppingAspect {
         counts.isEmpty() ? "" : String.join(" and ", counts) + ". Untick what needs no shopping.");
     gone.setText(RopeTicks.gone(model.gone()));
     gone.setVisible(!model.gone().isEmpty());
-    all.setEnabled(works + ropes < known + asked);
-    none.setEnabled(works + ropes > 0);
+    all.setEnabled(works < known);
+    none.setEnabled(works > 0);
     noRopes.setVisible(asked > 0 || !model.gone().isEmpty());
   }
 

@@ -60,11 +60,6 @@ record ShoppingChoice(
       }
       return new Ropes(asked, other);
     }
-
-    Ropes takingAll(boolean wanted) {
-      return new Ropes(
-          asked, wanted ? Set.of() : new TreeSet<>(asked.stream().map(AskedRope::id).toList()));
-    }
   }
 
   /** All work of this or the coming season, and no rope. */

@@ -148,15 +148,10 @@ final class ShoppingModel {
     sheet.choose(sheet.choice().only(boat(), Optional.of(Set.copyOf(works))));
   }
 
-  /** Shops for all work of the season and all ropes that were asked for, or for none of them. */
+  /** Shops for all work of the season, or for none. */
   void chooseAll(boolean chosen) {
     Set<String> left = chosen ? Set.of() : new TreeSet<>(offers().stream().map(Offer::id).toList());
-    sheet.choose(
-        sheet
-            .choice()
-            .only(boat(), Optional.empty())
-            .leaving(boat(), year(), left)
-            .ropes(boat(), chosenRopes().takingAll(chosen)));
+    sheet.choose(sheet.choice().only(boat(), Optional.empty()).leaving(boat(), year(), left));
   }
 
   private void leave(Set<String> works) {

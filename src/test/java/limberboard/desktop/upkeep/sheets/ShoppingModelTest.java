@@ -130,10 +130,15 @@ class ShoppingModelTest {
     assertThat(model.isRopeChosen("jib-sheets")).isFalse();
     model.chooseRope("jib-sheets", true);
     assertThat(text()).contains("23 m by the metre");
-    model.chooseAll(false);
+    model.chooseRope("main-halyard", false);
+    model.chooseRope("jib-sheets", false);
     assertThat(made().nothing()).startsWith("No work and no rope is chosen");
+    model.chooseRope("jib-sheets", true);
     model.chooseAll(true);
-    assertThat(text()).contains("2 ropes").contains("gasket");
+    assertThat(text()).contains("1 piece of work and 1 rope").contains("gasket");
+    model.chooseAll(false);
+    assertThat(text()).contains("What to get for 1 rope");
+    model.chooseAll(true);
     askFor();
     assertThat(model.ropes()).isEmpty();
     assertThat(text()).contains("What to get for 1 piece of work, as of");
