@@ -13,6 +13,7 @@ import limberboard.upkeep.Appointed;
 import limberboard.upkeep.Appointments;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Due.Group;
+import limberboard.upkeep.DueSum;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.start.Start;
 import limberboard.words.Minutes;
@@ -48,10 +49,10 @@ final class DueText {
         .ifPresent(out::println);
     cautions(upkeep, coming);
     List.of(Group.OVERDUE, Group.NOT_KNOWN, Group.THIS_SEASON, Group.UNKNOWN, Group.OPTIONAL)
-        .forEach(each -> group(each.heading(), upkeep.of(each)));
+        .forEach(each -> group(each, upkeep));
     appointments(upkeep);
     if (coming) {
-      group(Group.COMING.heading(), upkeep.of(Group.COMING));
+      group(Group.COMING, upkeep);
     } else if (!upkeep.of(Group.COMING).isEmpty()) {
       out.println();
       out.println(upkeep.of(Group.COMING).size() + " later; --coming lists them.");
@@ -73,15 +74,15 @@ final class DueText {
     }
   }
 
-  private void group(String title, List<Due> due) {
+  private void group(Group group, Upkeep upkeep) {
+    List<Due> due = upkeep.of(group);
     if (due.isEmpty()) {
       return;
     }
     out.println();
-    long lines = due.stream().filter(each -> each.round().isEmpty()).count();
-    int minutes = due.stream().mapToInt(Due::ownerMinutes).sum();
-    out.println(title + " (" + lines + "; " + Minutes.forWhom(minutes) + ")");
-    due.get(0).group().meaning().ifPresent(meaning -> out.println("  " + meaning));
+    DueSum sum = upkeep.sum(due);
+    out.println(group.heading() + " (" + sum.works() + "; " + sum.time() + ")");
+    group.meaning().ifPresent(meaning -> out.println("  " + meaning));
     for (Due each : due) {
       out.printf(
           "  %-10s  %s%s (%s%s)%n",
@@ -93,6 +94,10 @@ final class DueText {
       out.printf(
           "              left undone it %s%n              %s; %s%n",
           each.matters(), each.why().said(), doing(each));
+      upkeep
+          .doneBy(each)
+          .map(doer -> "done with " + Sentences.quoted(doer.title()) + ", in no sum")
+          .ifPresent(words -> out.println("              " + words));
     }
   }
 

@@ -81,6 +81,7 @@ record PlanView(
   record LineView(
       int number,
       WorkView work,
+      List<WorkView> also,
       int minutes,
       List<AccessView> open,
       List<AccessView> close,
@@ -89,6 +90,7 @@ record PlanView(
       return new LineView(
           line.line().number(),
           WorkView.of(line.work()),
+          line.also().stream().map(WorkView::of).toList(),
           line.minutes(),
           AccessView.of(line.line().open()),
           AccessView.of(line.line().close()),

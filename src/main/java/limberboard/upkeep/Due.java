@@ -154,6 +154,16 @@ public record Due(
     return copy(group, Optional.of(in), with);
   }
 
+  /** The same by itself and not with a round. */
+  public Due alone() {
+    return copy(group, Optional.empty(), with);
+  }
+
+  /** The same round without some of what is done with it. */
+  public Due without(List<Due> some) {
+    return copy(group, round, with.stream().filter(each -> !some.contains(each)).toList());
+  }
+
   /** The same in another group, with all that is done with it. */
   Due in(Group other) {
     return copy(other, round, with.stream().map(each -> each.in(other)).toList());
@@ -168,6 +178,13 @@ public record Due(
   /** The first of these in the order of their kind. */
   private static <E extends Enum<E>> E first(E own, Stream<E> others) {
     return Stream.concat(Stream.of(own), others).min(Comparator.naturalOrder()).orElseThrow();
+  }
+
+  /** The same for another reason. */
+  Due because(Why reason) {
+    return new Due(
+        which, work, after, group, since, runsOut, plan, phase, season, limits, estimated, expires,
+        reason, round, with);
   }
 
   private Due copy(Group newGroup, Optional<InRound> newRound, List<Due> newWith) {

@@ -4,21 +4,26 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.Set;
 import limberboard.library.Library;
 import limberboard.upkeep.FollowUps.FollowUp;
 import limberboard.upkeep.IntervalStart.Origin;
 
 /**
  * The work of the coming seasons, if everything is done on the day it is planned for: each doing
- * starts the interval anew, resets what it resets and brings its look again. For one boat; used
- * once, on one thread. Cost: each expected doing, in the order of their days.
+ * starts the interval anew, resets what it resets and brings its look again; what other work does
+ * in time is not expected by itself. For one boat; used once, on one thread. Cost: each expected
+ * doing, in the order of their days.
  */
 final class Forecast {
   private final Map<String, RunningInterval> running = new HashMap<>();
+  private final Set<String> isReset = new HashSet<>();
   private final FollowUps followUps;
   private final PhaseWindows windows;
   private final Library library;
@@ -30,6 +35,7 @@ final class Forecast {
               .thenComparing(each -> each.work().details().resets().isEmpty())
               .thenComparing(Planned::id));
   private final List<Planned> planned = new ArrayList<>();
+  private final Map<Planned, List<Planned>> met = new IdentityHashMap<>();
 
   Forecast(
       List<RunningInterval> running,
@@ -38,6 +44,7 @@ final class Forecast {
       Library library,
       int lastSeason) {
     running.forEach(each -> this.running.put(each.page().id(), each));
+    running.forEach(each -> isReset.addAll(each.page().details().resets()));
     this.followUps = followUps;
     this.windows = windows;
     this.library = library;
@@ -56,12 +63,33 @@ final class Forecast {
     }
     while (!queue.isEmpty()) {
       Planned next = queue.poll();
-      if (isStillExpected(next)) {
+      List<Planned> waiting = met.getOrDefault(next, List.of());
+      met.remove(next);
+      Optional<Planned> doer = isStillExpected(next) ? doer(next) : Optional.empty();
+      if (doer.isPresent()) {
+        met.computeIfAbsent(doer.get(), each -> new ArrayList<>()).add(next);
+        queue.addAll(waiting);
+      } else if (isStillExpected(next)) {
         planned.add(next);
         done(next);
+      } else {
+        queue.addAll(waiting);
       }
     }
+    planned.sort(Comparator.comparing(Planned::day));
     return List.copyOf(planned);
+  }
+
+  /** The expected work with which this is done, so that it need not be done by itself. */
+  private Optional<Planned> doer(Planned next) {
+    if (next.after().isPresent() || !isReset.contains(next.work().id())) {
+      return Optional.empty();
+    }
+    MetBy.Doing each = MetBy.Doing.of(next);
+    return queue.stream()
+        .filter(other -> other.after().isEmpty() && other.day().isAfter(bases.get(next.id())))
+        .filter(other -> MetBy.Doing.of(other).meets(each) && isStillExpected(other))
+        .min(Comparator.comparing(Planned::day).thenComparing(Planned::id));
   }
 
   private static Planned first(Due due) {

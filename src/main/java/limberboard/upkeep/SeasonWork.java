@@ -45,10 +45,17 @@ public record SeasonWork(AfloatSeason season, List<Planned> planned, List<Due> n
                 new Task(
                     due.work(),
                     phase(due.phase(), due.work(), due.plan()),
-                    due.lastDay().<Why>map(day -> new Why.NotYet(day, due.why())).orElse(due.why()),
+                    whyNot(due),
                     due.lastDay()))
         .filter(task -> phases.contains(task.phase()))
         .toList();
+  }
+
+  private static Why whyNot(Due due) {
+    return due.lastDay()
+        .filter(day -> !(due.why() instanceof Why.DoneWith))
+        .<Why>map(day -> new Why.NotYet(day, due.why()))
+        .orElse(due.why());
   }
 
   private static Why why(Planned each) {

@@ -32,6 +32,7 @@ public final class Upkeep {
   private final Rounds rounds;
   private final Optional<LocalDate> bought;
   private final List<Due> all;
+  private final MetBy met;
 
   private Upkeep(Library library, Fitting fitting) {
     this.library = library;
@@ -44,6 +45,7 @@ public final class Upkeep {
     this.running = running(library, minutes, calendar);
     this.rounds = new Rounds(library, minutes);
     this.all = reckoned();
+    this.met = new MetBy(all);
   }
 
   /**
@@ -192,6 +194,19 @@ public final class Upkeep {
     return all;
   }
 
+  /**
+   * Other due work that resets this in time, so that it need not be done by itself and is in no
+   * sum; empty when it stands by itself.
+   */
+  public Optional<Due> doneBy(Due due) {
+    return met.doer(due);
+  }
+
+  /** How much some of the due work is, each piece once. */
+  public DueSum sum(List<Due> some) {
+    return DueSum.of(some.stream().filter(due -> doneBy(due).isEmpty()).toList());
+  }
+
   /** What is of a group, with what is done with its rounds, in the same order. */
   public List<Due> of(Group group) {
     return all.stream()
@@ -220,8 +235,19 @@ public final class Upkeep {
             .toList();
     Set<WorkId> expected = planned.stream().map(Planned::which).collect(Collectors.toSet());
     List<Due> notDue =
-        all.stream().filter(due -> !due.isLookAgain() && !expected.contains(due.which())).toList();
+        all.stream()
+            .filter(due -> !due.isLookAgain() && !expected.contains(due.which()))
+            .map(due -> saidWhy(due, expected))
+            .toList();
     return new SeasonWork(calendar.seasons().season(year), planned, notDue);
+  }
+
+  /** What is not due since other work of the season does it, with that as the reason. */
+  private Due saidWhy(Due due, Set<WorkId> expected) {
+    return doneBy(due)
+        .filter(doer -> expected.contains(doer.which()))
+        .map(doer -> due.because(new Why.DoneWith(doer.title(), due.why())))
+        .orElse(due);
   }
 
   private boolean isEarlier(Planned each, int year) {

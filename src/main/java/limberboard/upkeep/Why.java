@@ -188,4 +188,17 @@ public sealed interface Why {
       return "not before " + day.apply(before) + ": " + then.said(day);
     }
   }
+
+  /**
+   * Other work is due that does it as well.
+   *
+   * @param doer the title of that
+   * @param itself why it would be due by itself
+   */
+  record DoneWith(String doer, Why itself) implements Why {
+    @Override
+    public String said(Function<LocalDate, String> day) {
+      return "done with " + Sentences.quoted(doer) + "; by itself " + itself.said(day);
+    }
+  }
 }

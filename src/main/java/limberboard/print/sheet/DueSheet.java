@@ -23,10 +23,10 @@ import limberboard.upkeep.Appointed;
 import limberboard.upkeep.Appointments;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Due.Group;
+import limberboard.upkeep.DueSum;
 import limberboard.upkeep.TimeLine;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.start.Start;
-import limberboard.words.CountWords;
 import limberboard.words.DayWords;
 import limberboard.words.Minutes;
 import limberboard.words.OutsiderWords;
@@ -125,19 +125,14 @@ public final class DueSheet {
                 + (upkeep.seasons().areAssumed() ? "; assumed, her file gives none" : "")));
     for (Group group : Group.values()) {
       if (!upkeep.of(group).isEmpty()) {
-        facts.add(Block.Fact.of(group.heading(), count(upkeep.of(group))));
+        facts.add(Block.Fact.of(group.heading(), count(upkeep.sum(upkeep.of(group)))));
       }
     }
     return new Part(Part.Role.FACTS, "", List.of(new Block.Facts(facts)));
   }
 
-  private static String count(List<Due> all) {
-    int minutes = all.stream().mapToInt(Due::ownerMinutes).sum();
-    int lines = (int) all.stream().filter(due -> due.round().isEmpty()).count();
-    return CountWords.of(lines, "piece of work", "pieces of work")
-        + ", "
-        + Minutes.forWhom(minutes)
-        + " without opening what is in the way";
+  private static String count(DueSum sum) {
+    return sum.words() + " without opening what is in the way";
   }
 
   private static Part group(Group group, Upkeep upkeep) {
@@ -150,7 +145,7 @@ public final class DueSheet {
             List.of(Side.LEFT, Side.LEFT, Side.LEFT),
             List.of(Inline.text("What"), Inline.text("Runs out"), Inline.text("Why")),
             rows));
-    return new Part(Part.Role.DUE, group.heading() + " (" + all.size() + ")", blocks);
+    return new Part(Part.Role.DUE, group.heading() + " (" + upkeep.sum(all).works() + ")", blocks);
   }
 
   private static List<List<Inline>> row(Due due, Upkeep upkeep) {
@@ -163,6 +158,10 @@ public final class DueSheet {
     what.addAll(Inline.text(due.round().isPresent() ? "With it: " : ""));
     what.add(new Inline.Strong(Inline.text(due.title())));
     what.addAll(Inline.text(". " + effort));
+    upkeep
+        .doneBy(due)
+        .map(doer -> ", done with " + Sentences.quoted(doer.title()) + " and in no sum")
+        .ifPresent(words -> what.addAll(Inline.text(words)));
     Cautions.titles(upkeep.cautions(due.work()))
         .ifPresent(names -> what.add(new Inline.Text(". Caution: " + names)));
     String day =

@@ -255,6 +255,11 @@ public final class PlanWords {
     if (!line.line().task().with().isEmpty()) {
       facts.add("With it: " + with(line));
     }
+    if (!line.also().isEmpty()) {
+      facts.add(
+          "Does also: "
+              + line.also().stream().map(DueWork::title).collect(Collectors.joining("; ")));
+    }
     return facts;
   }
 

@@ -130,7 +130,7 @@ public final class ShoppingSheet {
                 + ", in "
                 + boat.water().spoken()
                 + " water; for shopping on "
-                + list.fitting().on()));
+                + DayWords.of(list.fitting().on())));
     if (!list.missing().isEmpty()) {
       facts.add(Block.Fact.of("Pages missing", String.join(", ", list.missing())));
     }

@@ -65,6 +65,19 @@ public record DueWork(List<Due> dues, Optional<Phase> phase) {
     return dues.stream().map(Due::need).min(Comparator.naturalOrder()).orElseThrow();
   }
 
+  /** Whether doing this does other work as well, so that that need not be done by itself. */
+  boolean does(DueWork other) {
+    boolean single = other.dues.size() == 1 && other.all().size() == 1;
+    return single
+        && !other.first().isLookAgain()
+        && dues.stream()
+            .filter(due -> !due.isLookAgain())
+            .flatMap(due -> due.all().stream())
+            .map(due -> due.work())
+            .filter(page -> !page.id().equals(other.work().id()))
+            .anyMatch(page -> page.details().resets().contains(other.work().id()));
+  }
+
   /** A practised owner's own minutes, without opening anything. */
   public int minutes() {
     return first().all().stream().mapToInt(Due::ownerMinutes).sum();

@@ -21,21 +21,45 @@ final class DueWorks {
 
   /**
    * What is overdue, and what runs out or is best done by a date; when she is still laid up then,
-   * by the day before her launching.
+   * by the day before her launching. Work of a round that other due work does as well stands by
+   * itself.
    */
   static List<DueWork> of(Upkeep upkeep, LocalDate until) {
-    LocalDate last = horizon(upkeep, until);
+    List<Due> due = upkeep.all().stream().filter(each -> isDue(each, upkeep, until)).toList();
     Map<String, List<Due>> byPage = new LinkedHashMap<>();
-    for (Due due : upkeep.all()) {
-      boolean now = due.runsOut().filter(day -> !day.isAfter(upkeep.fitting().on())).isPresent();
-      boolean soon =
-          due.runsOut().isPresent()
-              && (!due.plan().isAfter(last) || !due.runsOut().get().isAfter(last));
-      if ((now || soon) && due.round().isEmpty()) {
-        byPage.computeIfAbsent(due.work().id(), id -> new ArrayList<>()).add(due);
+    for (Due each : due) {
+      if (each.round().isEmpty()) {
+        List<Due> met = each.with().stream().filter(with -> isMet(with, upkeep, due)).toList();
+        add(each.without(met), byPage);
+        met.forEach(with -> add(with.alone(), byPage));
       }
     }
     return byPage.values().stream().map(DueWorks::of).toList();
+  }
+
+  private static void add(Due due, Map<String, List<Due>> byPage) {
+    byPage.computeIfAbsent(due.work().id(), id -> new ArrayList<>()).add(due);
+  }
+
+  private static boolean isDue(Due due, Upkeep upkeep, LocalDate until) {
+    LocalDate last = horizon(upkeep, until);
+    boolean now = due.runsOut().filter(day -> !day.isAfter(upkeep.fitting().on())).isPresent();
+    boolean soon =
+        due.runsOut().isPresent()
+            && (!due.plan().isAfter(last) || !due.runsOut().get().isAfter(last));
+    return now || soon;
+  }
+
+  /** Work of a round that other due work does as well stands by itself, to be met by that. */
+  private static boolean isMet(Due with, Upkeep upkeep, List<Due> due) {
+    return upkeep.doneBy(with).filter(doer -> isThere(doer, due)).isPresent();
+  }
+
+  private static boolean isThere(Due doer, List<Due> due) {
+    return due.stream()
+        .filter(each -> each.round().isEmpty())
+        .flatMap(each -> each.all().stream())
+        .anyMatch(each -> each.which().equals(doer.which()));
   }
 
   /** The date, or when she is still laid up then, the day before her launching. */

@@ -14,7 +14,6 @@ import limberboard.upkeep.Task;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.list.ListLine;
 import limberboard.upkeep.list.OneGo;
-import limberboard.upkeep.plan.choice.ChoiceSearch;
 import limberboard.upkeep.plan.choice.DayChoice;
 
 /**
@@ -36,7 +35,7 @@ public record PlanMaker(Upkeep upkeep) {
     }
     PlanQuestion question =
         new PlanQuestion(upkeep, wish, gravestFirst(DueWorks.of(upkeep, wish.until()), wish));
-    DayChoice choice = ChoiceSearch.of(question.numbers());
+    DayChoice choice = question.choice();
     List<PlanDay> days = new ArrayList<>();
     int next = 1;
     for (int day = 0; day < wish.days().days().size(); day++) {
@@ -78,7 +77,12 @@ public record PlanMaker(Upkeep upkeep) {
     int opening = 0;
     for (ListLine line : went.lines()) {
       int number = question.number(line.task());
-      lines.add(new PlanLine(line, question.works().get(number), question.minutes(number)));
+      lines.add(
+          new PlanLine(
+              line,
+              question.works().get(number),
+              also(question, choice, number),
+              question.minutes(number)));
       for (Access access : line.open()) {
         opening += wish.minutes(access.minutes());
       }
@@ -86,9 +90,28 @@ public record PlanMaker(Upkeep upkeep) {
     return new PlanDay(wish.days().days().get(day), lines, opening);
   }
 
+  /** What work does as well, if it is the first of all that does it. */
+  private static List<DueWork> also(PlanQuestion question, DayChoice choice, int doer) {
+    return IntStream.range(0, question.works().size())
+        .filter(i -> metBy(question, choice, i).filter(first -> first == doer).isPresent())
+        .mapToObj(i -> question.works().get(i))
+        .toList();
+  }
+
+  /** The chosen work that does this as well; empty when it is chosen itself, or not done at all. */
+  private static Optional<Integer> metBy(PlanQuestion question, DayChoice choice, int number) {
+    return choice.days().get(number) >= 0
+        ? Optional.empty()
+        : question.doers(number).stream().filter(i -> choice.days().get(i) >= 0).findFirst();
+  }
+
+  private static boolean isUndone(PlanQuestion question, DayChoice choice, int number) {
+    return choice.days().get(number) < 0 && metBy(question, choice, number).isEmpty();
+  }
+
   private static List<Undone> undone(PlanQuestion question, DayChoice choice) {
     return IntStream.range(0, question.works().size())
-        .filter(i -> choice.days().get(i) < 0)
+        .filter(i -> isUndone(question, choice, i))
         .mapToObj(i -> undone(question, choice, i))
         .toList();
   }
@@ -101,7 +124,7 @@ public record PlanMaker(Upkeep upkeep) {
     }
     return question.after(number).stream()
         .sorted()
-        .filter(i -> choice.days().get(i) < 0)
+        .filter(i -> isUndone(question, choice, i))
         .findFirst()
         .map(i -> new Undone(work, Undone.Reason.WAITS, question.works().get(i).title()))
         .orElseGet(() -> new Undone(work, Undone.Reason.NO_TIME, ""));
@@ -134,13 +157,21 @@ public record PlanMaker(Upkeep upkeep) {
         question.danger(choice.worth()), question.danger(choice.most()), all, choice.isBest());
   }
 
-  /** What the musts take together, with what comes before them. */
+  /**
+   * What the musts take together, with what comes before them, and nothing that one of them does as
+   * well.
+   */
   private static int musts(PlanQuestion question) {
     Set<Integer> musts = new HashSet<>();
     for (int i = 0; i < question.works().size(); i++) {
       if (question.works().get(i).need() == Need.MUST) {
         musts.add(i);
         before(question, i, musts);
+      }
+    }
+    for (int i = 0; i < question.works().size(); i++) {
+      if (question.doers(i).stream().anyMatch(musts::contains)) {
+        musts.remove(i);
       }
     }
     return question.minutes(musts);

@@ -17,8 +17,12 @@ import limberboard.library.value.Phase;
 import limberboard.upkeep.Task;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.list.OneGo;
+import limberboard.upkeep.plan.choice.ChoiceSearch;
 import limberboard.upkeep.plan.choice.Chore;
 import limberboard.upkeep.plan.choice.Chores;
+import limberboard.upkeep.plan.choice.DayChoice;
+import limberboard.upkeep.plan.choice.Meeting;
+import limberboard.upkeep.plan.choice.Meetings;
 
 /** The due work and the days as numbers. Not changed once made. */
 final class PlanQuestion {
@@ -42,6 +46,7 @@ final class PlanQuestion {
   private final List<Set<Integer>> opens = new ArrayList<>();
   private final int[] stages;
   private final Chores chores;
+  private final List<Meeting> meetings;
   private final long comfortUnit;
 
   PlanQuestion(Upkeep upkeep, PlanWish wish, List<DueWork> works) {
@@ -60,6 +65,30 @@ final class PlanQuestion {
     }
     comfortUnit = comfortUnit();
     chores = chores();
+    meetings = Meetings.possible(chores, meetings());
+  }
+
+  /** What work of this does other work of it as well. */
+  private List<Meeting> meetings() {
+    List<Meeting> all = new ArrayList<>();
+    for (int doer = 0; doer < works.size(); doer++) {
+      for (int met = 0; met < works.size(); met++) {
+        if (doer != met && works.get(doer).does(works.get(met))) {
+          all.add(new Meeting(doer, met));
+        }
+      }
+    }
+    return all;
+  }
+
+  /** The best choice found. */
+  DayChoice choice() {
+    return Meetings.of(chores, meetings, ChoiceSearch.USUAL_STEPS);
+  }
+
+  /** Numbers of the work that does this as well, in order. */
+  List<Integer> doers(int number) {
+    return meetings.stream().filter(each -> each.met() == number).map(Meeting::doer).toList();
   }
 
   /**

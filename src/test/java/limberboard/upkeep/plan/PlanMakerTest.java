@@ -162,6 +162,7 @@ class PlanMakerTest {
   @MethodSource("plans")
   void everythingDueIsDoneOnceOrStaysUndone(WorkPlan plan) {
     List<String> all = new ArrayList<>(plan.lines().map(line -> line.line().work().id()).toList());
+    plan.lines().forEach(line -> line.also().forEach(also -> all.add(also.work().id())));
     plan.undone().forEach(undone -> all.add(undone.work().work().id()));
     Upkeep upkeep = Upkeep.of(DEMO.library(), plan.fitting());
     assertThat(all).doesNotHaveDuplicates();
@@ -172,6 +173,24 @@ class PlanMakerTest {
                 .toList());
     assertThat(plan.lines().map(line -> line.line().number()).toList())
         .isEqualTo(Stream.iterate(1, number -> number + 1).limit(plan.lines().count()).toList());
+  }
+
+  @Test
+  void whatOtherWorkOfThePlanDoesAsWellIsInItOnce() {
+    int also = 0;
+    for (WorkPlan plan : PLANS) {
+      List<String> done =
+          plan.lines().flatMap(line -> line.work().pages().stream()).map(Page::id).toList();
+      for (PlanLine line : plan.lines().toList()) {
+        for (DueWork each : line.also()) {
+          assertThat(line.work().pages().stream().flatMap(page -> page.details().resets().stream()))
+              .contains(each.work().id());
+          assertThat(done).as(said(plan)).doesNotContain(each.work().id());
+          also++;
+        }
+      }
+    }
+    assertThat(also).as("work that other work does as well").isPositive();
   }
 
   @ParameterizedTest
@@ -229,7 +248,11 @@ class PlanMakerTest {
   @ParameterizedTest
   @MethodSource("plans")
   void provesHowFarItIsFromTheBest(WorkPlan plan) {
-    long danger = plan.lines().mapToLong(line -> line.work().danger(plan.wish().until())).sum();
+    long danger =
+        plan.lines()
+            .flatMap(line -> Stream.concat(Stream.of(line.work()), line.also().stream()))
+            .mapToLong(work -> work.danger(plan.wish().until()))
+            .sum();
     assertThat(plan.proof().danger()).isEqualTo(danger).isPositive();
     assertThat(plan.proof().most()).isBetween(danger, plan.proof().all());
     assertThat(plan.proof().gap()).isBetween(0L, 5L);

@@ -43,7 +43,8 @@ public final class ChoiceSearch {
   private long unproven;
   private int numbered;
 
-  private ChoiceSearch(Chores chores, long mostSteps) {
+  private ChoiceSearch(Chores chores, long mostSteps, long least) {
+    this.worth = least;
     this.chores = chores;
     this.graph = new Requirements(chores);
     this.bounds = chores.days().isEmpty() ? List.of() : WorthBound.all(chores, graph);
@@ -67,7 +68,24 @@ public final class ChoiceSearch {
    * @param mostSteps how much is looked at at most; a first choice is made whatever this is
    */
   public static DayChoice of(Chores chores, long mostSteps) {
-    return new ChoiceSearch(chores, mostSteps).search();
+    return of(chores, mostSteps, 0);
+  }
+
+  /**
+   * The best choice found that is worth more than something; where none was found nothing is done,
+   * and the worth is this one.
+   *
+   * @param mostSteps as above
+   * @param least what a choice has to be worth more than
+   */
+  static DayChoice of(Chores chores, long mostSteps, long least) {
+    return new ChoiceSearch(chores, mostSteps, least).search();
+  }
+
+  /** What any choice can be worth at most, as far as that is seen without a search. */
+  static long promise(Chores chores) {
+    ChoiceSearch search = new ChoiceSearch(chores, 0, 0);
+    return search.relaxed(new BitSet(), search.never()).most();
   }
 
   private DayChoice search() {
