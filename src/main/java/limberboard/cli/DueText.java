@@ -17,6 +17,7 @@ import limberboard.upkeep.DueSum;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.start.Start;
 import limberboard.words.Minutes;
+import limberboard.words.Sentences;
 import limberboard.words.PhaseWords;
 import limberboard.words.SkillWords;
 
