@@ -88,6 +88,33 @@ public final class CaseWriter {
     return refused(file(begins), "has a thousand others beside it", "name another day");
   }
 
+  /**
+   * Writes a case under its own id. One that says the same already stays as it is, with {@code
+   * before} as what its file holds; one that says something else is left alone.
+   */
+  public Outcome keep(Library library, RecordedCase wanted) {
+    Path file = file(wanted.id());
+    String text = CaseText.of(wanted);
+    try {
+      Files.createDirectories(folders.cases());
+    } catch (IOException e) {
+      return new Refused(FileTrouble.notWritten(folders.relative(file), e));
+    }
+    return create(library, wanted.id(), wanted)
+        .orElseGet(
+            () ->
+                kept(
+                    file,
+                    now ->
+                        Rewrite.leave(
+                            now.equals(Optional.of(text))
+                                ? new Written(wanted, folders.relative(file), now, now)
+                                : refused(
+                                    file,
+                                    "is there already and says something else",
+                                    "move it away or choose another name"))));
+  }
+
   /** Writes a case under a name; empty when somebody else has just taken it. */
   private Optional<Outcome> create(Library library, String id, RecordedCase wanted) {
     Path file = file(id);

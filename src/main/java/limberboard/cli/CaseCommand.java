@@ -6,7 +6,7 @@ import picocli.CommandLine.Command;
 @Command(
     name = "case",
     mixinStandardHelpOptions = true,
-    synopsisSubcommandLabel = "new|close|list",
+    synopsisSubcommandLabel = "new|close|list|invent",
     description = {
       "Keeps what a traced fault turned out to be: the boat's facts, the answers, the cause.",
       "Recorded cases count for the chances of the next trace. No name is kept unless you ask for"

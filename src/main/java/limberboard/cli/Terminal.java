@@ -133,6 +133,9 @@ public final class Terminal {
         new DoneCommand(session),
         new StartCommand(session),
         new WorkingsCommand(session),
+        new StatisticsCommand(session),
+        new NextPagesCommand(session),
+        new LearningCommand(session),
         new ValidateCommand(session),
         new SensitivityCommand(session),
         new SearchQualityCommand(session),
@@ -144,7 +147,8 @@ public final class Terminal {
     return new CommandLine(new CaseCommand())
         .addSubcommand(new CaseNewCommand(session))
         .addSubcommand(new CaseCloseCommand(session))
-        .addSubcommand(new CaseListCommand(session));
+        .addSubcommand(new CaseListCommand(session))
+        .addSubcommand(new CaseInventCommand(session));
   }
 
   private int failed(Exception failure, CommandLine command) {
