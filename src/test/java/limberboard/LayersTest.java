@@ -119,10 +119,11 @@ class LayersTest {
           .because("another index must be able to take its place");
 
   @ArchTest
-  static final ArchRule MAIL_IS_READ_IN_ONE_PLACE =
+  static final ArchRule MAIL_IS_READ_AND_WRITTEN_IN_ONE_PLACE =
       noClasses()
           .that()
-          .haveNameNotMatching("limberboard\\.letters\\.mail\\.(Mail|Head)Reader(\\$.*)?")
+          .haveNameNotMatching(
+              "limberboard\\.letters\\.mail\\.((Mail|Head)Reader|MailWriter)(\\$.*)?")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("org.apache.james..")

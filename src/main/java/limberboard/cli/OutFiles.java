@@ -22,9 +22,18 @@ record OutFiles(CommandContext session, WorkspaceFolders folders, boolean aside)
     write(asked, text.getBytes(StandardCharsets.UTF_8));
   }
 
+  void bytes(Path asked, byte[] bytes) {
+    write(asked, bytes);
+  }
+
   void pdf(Path asked, CutPage sheet) {
+    write(asked, pdf(sheet));
+  }
+
+  /** A sheet as PDF that is not written yet. */
+  byte[] pdf(CutPage sheet) {
     try {
-      write(asked, new Pdf(Pictures.in(folders)).of(sheet));
+      return new Pdf(Pictures.in(folders)).of(sheet);
     } catch (IOException e) {
       throw new Failure(ExitCode.IO, "the sheet cannot be laid out as PDF: " + e.getMessage());
     }

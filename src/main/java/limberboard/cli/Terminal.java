@@ -122,6 +122,7 @@ public final class Terminal {
         new FindCommand(session),
         new ReadCommand(session),
         new TraceCommand(session),
+        new DraftCommand(session),
         new TreeCommand(session),
         new PlanCommand(session),
         new ShoppingCommand(session),

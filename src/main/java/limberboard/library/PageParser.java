@@ -27,6 +27,7 @@ import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.page.Symptom;
 import limberboard.library.page.Topic;
+import limberboard.library.page.Wording;
 import limberboard.library.problem.Problem;
 import limberboard.library.problem.Report;
 import org.commonmark.node.Node;
@@ -118,6 +119,7 @@ final class PageParser {
       case MODEL -> page(id, path, tree, text, Model.class);
       case CAUTION -> page(id, path, tree, text, Caution.class);
       case TOPIC -> page(id, path, tree, text, Topic.class);
+      case WORDING -> page(id, path, tree, text, Wording.class);
     };
   }
 

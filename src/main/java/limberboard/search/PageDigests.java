@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import limberboard.library.Library;
+import limberboard.library.page.Kind;
 import limberboard.library.page.Page;
 
 /**
@@ -16,7 +17,7 @@ final class PageDigests {
   private byte[] titlesBefore = {};
   private Map<Page<?>, byte[]> before = new IdentityHashMap<>();
 
-  /** Page id to digest, for all pages. */
+  /** Page id to digest, for all pages but those whose words stand in letters only. */
   Map<String, byte[]> of(Library library, Titles titles) {
     byte[] titlesNow = titles.digest();
     if (!Arrays.equals(titlesNow, titlesBefore)) {
@@ -25,6 +26,9 @@ final class PageDigests {
     Map<Page<?>, byte[]> now = new IdentityHashMap<>();
     Map<String, byte[]> byId = new HashMap<>();
     for (Page<?> page : library.pages()) {
+      if (page.kind() == Kind.WORDING) {
+        continue;
+      }
       byte[] known = before.get(page);
       byte[] digest = known == null ? SearchedText.of(page, titles).digest() : known;
       now.put(page, digest);

@@ -18,6 +18,7 @@ import limberboard.boat.NotEntered;
 import limberboard.library.Library;
 import limberboard.library.LibraryReader;
 import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.page.Kind;
 import limberboard.library.page.Page;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -151,6 +152,10 @@ class SearchQualityTest {
   void aTitleFindsItsPageFirst() throws IOException {
     for (Page<?> page : library.pages()) {
       List<Hit> hits = index.find(SearchQuery.of(page.title())).hits();
+      if (page.kind() == Kind.WORDING) {
+        assertThat(hits).extracting(Hit::title).doesNotContain(page.title());
+        continue;
+      }
       assertThat(hits).as(page.title()).isNotEmpty();
       assertThat(hits.get(0).title()).isEqualTo(page.title());
     }

@@ -26,6 +26,7 @@ final class Contents {
       case MODEL -> "Boat models";
       case CAUTION -> "Cautions";
       case TOPIC -> "Background";
+      case WORDING -> "Words of letters";
     };
   }
 

@@ -12,6 +12,7 @@ import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.page.SumUse;
 import limberboard.library.page.Symptom;
+import limberboard.library.page.Wording;
 import limberboard.library.problem.Problem;
 import limberboard.library.problem.Report;
 
@@ -25,6 +26,7 @@ public final class LibraryCheck {
   private final MaterialCheck materials = new MaterialCheck();
   private final ModelCheck models = new ModelCheck();
   private final CautionCheck cautions = new CautionCheck();
+  private final WordingCheck wordings = new WordingCheck();
 
   private final List<FurtherCheck> further;
 
@@ -69,6 +71,7 @@ public final class LibraryCheck {
     check(page, Material.class, materials, report);
     check(page, Model.class, models, report);
     check(page, Caution.class, cautions, report);
+    check(page, Wording.class, wordings, report);
     if (page.details() instanceof Symptom symptom) {
       pictures(parsed, symptom, report);
     } else if (page.details() instanceof Model model) {

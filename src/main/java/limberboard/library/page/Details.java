@@ -3,7 +3,8 @@ package limberboard.library.page;
 import java.util.List;
 
 /** What a page's kind adds to its header. */
-public sealed interface Details permits Symptom, Procedure, Material, Model, Caution, Topic {
+public sealed interface Details
+    permits Symptom, Procedure, Material, Model, Caution, Topic, Wording {
   /** The kind of page these details belong to. */
   Kind kind();
 

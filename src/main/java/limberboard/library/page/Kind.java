@@ -15,7 +15,9 @@ public enum Kind {
   /** One danger and what to do about it. */
   CAUTION("cautions"),
   /** Background reading. */
-  TOPIC("topics");
+  TOPIC("topics"),
+  /** What answers to letters say at one place. */
+  WORDING("wordings");
 
   private final String folder;
 
