@@ -140,6 +140,8 @@ public final class Terminal {
         new ValidateCommand(session),
         new SensitivityCommand(session),
         new SearchQualityCommand(session),
+        new ReplyCommand(session),
+        new LetterQualityCommand(session),
         new TraceQualityCommand(session),
         new PicturesCommand(session, window));
   }

@@ -24,6 +24,11 @@ record FaultWords(Set<String> stems) {
 
   /** Whether a word, most likely meant, tells of a fault. */
   boolean tells(Reading reading) {
-    return stems.contains(reading.likeliestStem());
+    return tells(reading.likeliestStem());
+  }
+
+  /** Whether a stem tells of a fault. */
+  boolean tells(String stem) {
+    return stems.contains(stem);
   }
 }

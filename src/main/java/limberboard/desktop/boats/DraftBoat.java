@@ -85,7 +85,8 @@ final class DraftBoat {
             .toLowerCase(Locale.ROOT)
             .replaceAll("[^a-z0-9]+", "-")
             .replaceAll("^-+|-+$", "");
-    String base = plain.isEmpty() || plain.equals("cases") ? "boat" : plain;
+    String base =
+        plain.isEmpty() || plain.equals("cases") || plain.equals("letters") ? "boat" : plain;
     String id = base;
     for (int n = 2; isTaken(id, others); n++) {
       id = base + "-" + n;

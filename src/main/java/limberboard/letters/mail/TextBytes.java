@@ -15,6 +15,9 @@ final class TextBytes {
   /** What letters without a charset, or with a wrong one, are mostly written in. */
   private static final Charset WESTERN = Charset.forName("windows-1252");
 
+  /** What many programs call all they write, other letters in it or not. */
+  private static final String ASCII = "us-ascii";
+
   private TextBytes() {}
 
   /**
@@ -36,7 +39,7 @@ final class TextBytes {
                 + fits(bytes)
                 + ".");
       }
-    } else if (!named.isEmpty()) {
+    } else if (!named.isEmpty() && !named.equalsIgnoreCase(ASCII)) {
       remarks.add(
           "The charset "
               + HeadReader.oneLine(named)
@@ -50,7 +53,7 @@ final class TextBytes {
   /** The charset by its name; null where nobody knows it. */
   private static Charset known(String named) {
     try {
-      if (named.isEmpty() || named.equalsIgnoreCase("us-ascii")) {
+      if (named.isEmpty() || named.equalsIgnoreCase(ASCII)) {
         return null;
       }
       String name = named.toLowerCase(Locale.ROOT);

@@ -47,6 +47,11 @@ public record WorkspaceFolders(Path root) {
     return boats().resolve("cases");
   }
 
+  /** Letters, one file each, with what is known of each beside it. */
+  public Path letters() {
+    return boats().resolve("letters");
+  }
+
   /** Hand-kept words for search. */
   public Path words() {
     return root.resolve("index").resolve("words");

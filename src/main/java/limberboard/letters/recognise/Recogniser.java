@@ -1,0 +1,196 @@
+package limberboard.letters.recognise;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import limberboard.boat.Boat;
+import limberboard.boat.Fitting;
+import limberboard.boat.NotEntered;
+import limberboard.boat.Workspace;
+import limberboard.letters.mail.Letter;
+import limberboard.letters.recognise.Recognition.GivenAnswer;
+import limberboard.letters.recognise.Recognition.Suspect;
+import limberboard.letters.recognise.Recognition.Urgent;
+import limberboard.letters.recognise.Recognition.Words;
+import limberboard.library.page.Page;
+import limberboard.library.page.Symptom;
+import limberboard.library.value.Condition;
+import limberboard.library.value.Use;
+import limberboard.library.value.Water;
+
+/** Recognises what letters are about. Immutable, safe for use by several threads. */
+public final class Recogniser {
+  private static final double LEAST = 0.5;
+  private static final double LEAST_SYMPTOM = 0.3;
+  private static final double LEAST_WITHOUT_FAULT = 0.7;
+  private static final double UNLIKELY = 0.2;
+  private static final double LEAST_SHOWN = 0.02;
+  private static final int MOST_SHOWN = 5;
+  private static final int MOST_WORDS = 8;
+
+  private final Workspace workspace;
+  private final LocalDate today;
+  private final TextParser parser;
+  private final Topics topics;
+  private final LetterBoat boats;
+  private final UrgentRules urgent;
+  private final Senders senders;
+  private final AnswerReader answers;
+  private final Coefficients symptomChance;
+  private final Coefficients faultChance;
+
+  Recogniser(
+      Workspace workspace,
+      LocalDate today,
+      TextParser parser,
+      Topics topics,
+      UrgentRules urgent,
+      AnswerReader answers,
+      Senders senders,
+      Coefficients symptomChance,
+      Coefficients faultChance) {
+    this.workspace = workspace;
+    this.today = today;
+    this.parser = parser;
+    this.topics = topics;
+    this.urgent = urgent;
+    this.answers = answers;
+    this.senders = senders;
+    this.symptomChance = symptomChance;
+    this.faultChance = faultChance;
+    boats = new LetterBoat(workspace.boats(), parser, new SaidModels(workspace.library()));
+  }
+
+  /** Recognises a letter. */
+  public Recognition recognise(Letter letter) {
+    LetterText text = parser.read(letter);
+    LetterBoat.Said said = boats.read(letter, text, senders.boat(letter, workspace.boats()));
+    TopicScores scores = new TopicScores(topics, text);
+    LetterFigures figures = new LetterFigures(topics, scores, text);
+    double fault = letter.head().automatic() ? 0 : faultChance.chance(figures.ofFault());
+    List<Suspect> suspects = suspects(text, said, scores, figures);
+    Optional<Urgent> alarm =
+        letter.head().automatic()
+            ? Optional.empty()
+            : urgent.in(text).map(a -> new Urgent(a.what(), words(text, a.from(), a.to())));
+    boolean isFault = fault >= LEAST || alarm.isPresent();
+    boolean none = letter.head().automatic() || saysNone(suspects, fault);
+    return new Recognition(
+        text.text(),
+        said.boat(),
+        said.model(),
+        said.year(),
+        alarm,
+        isFault || !none,
+        fault,
+        none ? List.of() : suspects,
+        none ? Map.of() : answers(text, suspects));
+  }
+
+  /** Whether nothing fits, or too little for a letter that most likely tells of no fault. */
+  private static boolean saysNone(List<Suspect> suspects, double fault) {
+    double first = suspects.isEmpty() ? 0 : suspects.get(0).chance();
+    return first < (fault < UNLIKELY ? LEAST_WITHOUT_FAULT : LEAST_SYMPTOM);
+  }
+
+  private List<Suspect> suspects(
+      LetterText text, LetterBoat.Said said, TopicScores scores, LetterFigures figures) {
+    List<Suspect> suspects = new ArrayList<>();
+    Optional<Fitting> fitting = fitting(said);
+    for (int i = 0; i < topics.symptoms().size(); i++) {
+      Page<Symptom> symptom = topics.symptoms().get(i);
+      if (scores.whole(i) > 0) {
+        double chance = symptomChance.chance(figures.of(i, excluded(symptom, fitting, said)));
+        if (chance >= LEAST_SHOWN) {
+          suspects.add(
+              new Suspect(
+                  symptom.id(),
+                  chance,
+                  scores.words(i, MOST_WORDS).stream()
+                      .map(each -> words(text, each.at(), each.at() + 1))
+                      .toList()));
+        }
+      }
+    }
+    return suspects.stream()
+        .sorted(Comparator.comparingDouble(Suspect::chance).reversed())
+        .limit(MOST_SHOWN)
+        .toList();
+  }
+
+  /** The answers to the checks of the first symptom, and of others that are as good as sure. */
+  private Map<String, List<GivenAnswer>> answers(LetterText text, List<Suspect> suspects) {
+    Map<String, List<GivenAnswer>> given = new LinkedHashMap<>();
+    for (int i = 0; i < suspects.size(); i++) {
+      if (i == 0 || suspects.get(i).chance() >= LEAST) {
+        given.put(suspects.get(i).id(), answers.read(text, suspects.get(i).id()));
+      }
+    }
+    return given;
+  }
+
+  private boolean excluded(Page<Symptom> symptom, Optional<Fitting> fitting, LetterBoat.Said said) {
+    Condition fits = symptom.head().fits();
+    if (fitting.isPresent()) {
+      return !fitting.get().fits(fits);
+    }
+    return said.model().isPresent()
+        && !fits.model().isEmpty()
+        && !fits.model().contains(said.model().get().id());
+  }
+
+  /**
+   * The boat that a letter is about, or one of the model that it names as the yard usually fitted
+   * it; empty where it names neither.
+   */
+  public Optional<Fitting> fitting(Recognition recognition) {
+    return fitting(
+        new LetterBoat.Said(recognition.boat(), recognition.model(), recognition.year()));
+  }
+
+  private Optional<Fitting> fitting(LetterBoat.Said said) {
+    if (said.boat().isPresent()) {
+      return workspace.boat(said.boat().get().id()).map(boat -> new Fitting(boat, today));
+    }
+    return said.model()
+        .flatMap(model -> workspace.library().model(model.id()))
+        .map(
+            model -> {
+              int year = said.year().orElse(model.details().built().to().orElse(today.getYear()));
+              Boat boat = NotEntered.boat(model, year, new HashMap<>(), Water.SALT, Use.PRIVATE);
+              return new Fitting(boat, today);
+            });
+  }
+
+  private static Words words(LetterText text, int from, int to) {
+    return new Words(
+        text.written(from, to),
+        text.words().get(from).word().start(),
+        text.words().get(to - 1).word().end());
+  }
+
+  /** The figures of a letter for each symptom, by its id, to learn from. */
+  Map<String, double[]> symptomFigures(Letter letter) {
+    LetterText text = parser.read(letter);
+    LetterBoat.Said said = boats.read(letter, text, senders.boat(letter, workspace.boats()));
+    Optional<Fitting> fitting = fitting(said);
+    LetterFigures figures = new LetterFigures(topics, new TopicScores(topics, text), text);
+    Map<String, double[]> all = new LinkedHashMap<>();
+    for (int i = 0; i < topics.symptoms().size(); i++) {
+      Page<Symptom> symptom = topics.symptoms().get(i);
+      all.put(symptom.id(), figures.of(i, excluded(symptom, fitting, said)));
+    }
+    return all;
+  }
+
+  /** The figures of a letter for whether it tells of a fault. */
+  double[] faultFigures(Letter letter) {
+    LetterText text = parser.read(letter);
+    return new LetterFigures(topics, new TopicScores(topics, text), text).ofFault();
+  }
+}

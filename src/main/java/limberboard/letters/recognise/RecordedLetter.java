@@ -1,0 +1,61 @@
+package limberboard.letters.recognise;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import limberboard.letters.mail.Letter;
+import limberboard.letters.mail.MailReader;
+import limberboard.library.header.YamlTree;
+
+/**
+ * A letter with what it should give.
+ *
+ * @param name its file name without the ending
+ * @param letter the letter
+ * @param expected what it should give
+ */
+public record RecordedLetter(String name, Letter letter, Expected expected) {
+  private static final String LETTER = ".eml";
+  private static final String EXPECTED = ".yaml";
+
+  /**
+   * The letters of a folder that have what they should give beside them, by name.
+   *
+   * @return none where there is no such folder
+   * @throws IOException when one cannot be read
+   */
+  public static List<RecordedLetter> read(Path folder) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    List<Path> files;
+    try (Stream<Path> all = Files.list(folder)) {
+      files = all.filter(file -> file.toString().endsWith(LETTER)).sorted().toList();
+    }
+    List<RecordedLetter> read = new ArrayList<>();
+    for (Path file : files) {
+      String name = file.getFileName().toString().replace(LETTER, "");
+      Path beside = file.resolveSibling(name + EXPECTED);
+      if (Files.isRegularFile(beside)) {
+        read.add(new RecordedLetter(name, letter(file), expected(beside)));
+      }
+    }
+    return read;
+  }
+
+  private static Letter letter(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      return MailReader.read(in);
+    }
+  }
+
+  private static Expected expected(Path file) throws IOException {
+    String text = Files.readString(file, StandardCharsets.UTF_8);
+    return Expected.of(YamlTree.read(file.getFileName().toString(), text, 1).root());
+  }
+}

@@ -1,0 +1,68 @@
+package limberboard.letters.recognise;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import limberboard.ContentTest;
+import limberboard.boat.WorkspaceReader;
+import limberboard.library.file.WorkspaceFolders;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** How well the demo's letters are recognised, each by what the others taught. */
+@ContentTest
+class LetterQualityTest {
+  private static LetterQuality quality;
+
+  @BeforeAll
+  static void measure() throws IOException {
+    WorkspaceFolders folders = new WorkspaceFolders(Path.of("").toAbsolutePath());
+    List<RecordedLetter> letters = RecordedLetter.read(folders.letters());
+    assertThat(letters).hasSizeGreaterThan(60);
+    quality =
+        new Teaching(folders, new WorkspaceReader(folders).read(), LocalDate.of(2026, 11, 29))
+            .quality(letters);
+  }
+
+  private static double share(String what) {
+    return quality.shares().stream()
+        .filter(each -> each.what().equals(what))
+        .findFirst()
+        .orElseThrow()
+        .of();
+  }
+
+  @Test
+  void theRightSymptomComesFirst() {
+    assertThat(share(LetterQuality.FIRST)).isGreaterThan(0.85);
+    assertThat(share(LetterQuality.FIRST_THREE)).isGreaterThan(0.93);
+  }
+
+  @Test
+  void noneIsSaidWhereTheLibraryHasNone() {
+    assertThat(share(LetterQuality.NONE_OF_UNKNOWN)).isGreaterThan(0.8);
+    assertThat(share(LetterQuality.NONE_OF_NO_FAULT)).isGreaterThan(0.85);
+    assertThat(share(LetterQuality.NONE_OF_KNOWN)).isLessThan(0.06);
+  }
+
+  @Test
+  void theBoatIsRightAndNeverOneInPassing() {
+    assertThat(share(LetterQuality.BOAT)).isGreaterThan(0.95);
+    assertThat(share(LetterQuality.BOAT_UNASKED)).isZero();
+  }
+
+  @Test
+  void noUrgentLetterIsMissed() {
+    assertThat(share(LetterQuality.URGENT)).isEqualTo(1);
+    assertThat(share(LetterQuality.URGENT_WRONGLY)).isLessThan(0.1);
+  }
+
+  @Test
+  void theFiguresAreToldOneALine() {
+    assertThat(quality.text().lines()).hasSize(quality.shares().size());
+    assertThat(quality.text()).contains(LetterQuality.FIRST);
+  }
+}
