@@ -17,8 +17,8 @@ import limberboard.upkeep.DueSum;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.start.Start;
 import limberboard.words.Minutes;
-import limberboard.words.Sentences;
 import limberboard.words.PhaseWords;
+import limberboard.words.Sentences;
 import limberboard.words.SkillWords;
 
 /** Says in a terminal what is due on a boat. */

@@ -35,7 +35,7 @@
  * <p><b>Choices made.</b> A draft is a list of pieces, each with an id of its own; each caution and
  * each check is one. An edited piece is never written over: it says that its grounds changed. The
  * words between come from the library's wordings, and what has to be worked out never does, so that
- * no wording can leave out a caution. Why it is so: {@code docs/decisions/0038-drafted-answers.md}.
+ * no wording can leave out a caution. Why it is so: {@code docs/decisions/0035-drafted-answers.md}.
  *
  * <p><b>Threads.</b> Everything is immutable. Drafting plans the next steps, so it may take a
  * second or two: not on the event thread.

@@ -28,7 +28,7 @@
  * that the library does not know, and for what is no fault; a few figures of these become chances
  * by a logistic regression. Urgency and the boat are found by rules. All of it can be explained
  * word by word, and all vocabulary lies in lists beside this package that a person can edit. Why it
- * is so, and how well it does: {@code docs/decisions/0033-recognising-letters.md}.
+ * is so, and how well it does: {@code docs/decisions/0034-recognising-letters.md}.
  *
  * <p><b>Threads.</b> Everything is immutable once made. Making it reads files; recognising does
  * not.
