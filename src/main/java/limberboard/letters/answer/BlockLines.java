@@ -8,7 +8,7 @@ import limberboard.print.page.BlockWriter;
 import limberboard.print.page.Inline;
 import limberboard.print.text.InlineText;
 
-/** Blocks of a page as lines of a letter. A picture is its description. */
+/** Blocks of a page as lines of a letter, in which no picture is. */
 final class BlockLines implements BlockWriter {
   private final List<DraftLine> lines = new ArrayList<>();
 
@@ -32,7 +32,9 @@ final class BlockLines implements BlockWriter {
 
   @Override
   public void paragraph(Block.Paragraph paragraph) {
-    lines.add(DraftLine.paragraph(text(paragraph.text())));
+    if (!paragraph.text().stream().allMatch(Inline.Picture.class::isInstance)) {
+      lines.add(DraftLine.paragraph(text(paragraph.text())));
+    }
   }
 
   @Override

@@ -17,21 +17,27 @@ import limberboard.upkeep.Upkeep;
 
 /** Finds the work that a plan is made of: what is due before a date, each page once. Stateless. */
 final class DueWorks {
+  /** What takes as long within a round, in minutes of somebody practised, is planned by itself. */
+  private static final int HALF_A_DAY = 240;
+
   private DueWorks() {}
 
   /**
    * What is overdue, and what runs out or is best done by a date; when she is still laid up then,
    * by the day before her launching. Work of a round that other due work does as well stands by
-   * itself.
+   * itself, and so does what takes half a day or more within its round.
    */
   static List<DueWork> of(Upkeep upkeep, LocalDate until) {
     List<Due> due = upkeep.all().stream().filter(each -> isDue(each, upkeep, until)).toList();
     Map<String, List<Due>> byPage = new LinkedHashMap<>();
     for (Due each : due) {
       if (each.round().isEmpty()) {
-        List<Due> met = each.with().stream().filter(with -> isMet(with, upkeep, due)).toList();
-        add(each.without(met), byPage);
-        met.forEach(with -> add(with.alone(), byPage));
+        List<Due> apart =
+            each.with().stream()
+                .filter(with -> with.ownerMinutes() >= HALF_A_DAY || isMet(with, upkeep, due))
+                .toList();
+        add(each.without(apart), byPage);
+        apart.forEach(with -> add(with.alone(), byPage));
       }
     }
     return byPage.values().stream().map(DueWorks::of).toList();

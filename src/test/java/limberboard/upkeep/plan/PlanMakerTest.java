@@ -9,8 +9,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
@@ -120,6 +122,18 @@ class PlanMakerTest {
             .map(work -> work.task(work.phase().orElse(Phase.AFLOAT)))
             .toList();
     return OneGo.earlier(tasks).earlier().get(page);
+  }
+
+  @Test
+  void whatTakesHalfADayWithinARoundIsPlannedByItself() {
+    Map<String, DueWork> works =
+        DueWorks.of(planning("dunlin", WINTER).upkeep(), UNTIL).stream()
+            .collect(Collectors.toMap(work -> work.work().id(), work -> work));
+    DueWork round = works.get("hull-before-launch");
+    assertThat(round.minutes()).isBetween(30, 239);
+    assertThat(round.pages()).extracting(Page::id).contains("inspect-hull-ashore");
+    assertThat(round.pages()).extracting(Page::id).doesNotContain("antifoul-hull");
+    assertThat(works.get("antifoul-hull").minutes()).isBetween(240, 480);
   }
 
   private static Stream<WorkPlan> all() {
