@@ -5,6 +5,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
+import java.awt.KeyboardFocusManager;
 import java.awt.Point;
 import java.awt.Toolkit;
 import java.awt.Window;
@@ -52,6 +53,7 @@ import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.NameMatcher;
 import org.assertj.swing.core.Robot;
+import org.assertj.swing.exception.WaitTimedOutError;
 import org.assertj.swing.fixture.FrameFixture;
 import org.assertj.swing.timing.Condition;
 import org.assertj.swing.timing.Pause;
@@ -291,15 +293,28 @@ final class SmallWindow implements AutoCloseable {
 
   /** Waits until something is so, asked on the event thread. */
   void until(String what, BooleanSupplier condition) {
-    Pause.pause(
-        new Condition(what) {
-          @Override
-          public boolean test() {
-            return ask(condition::getAsBoolean);
-          }
-        },
-        20_000);
+    try {
+      Pause.pause(
+          new Condition(what) {
+            @Override
+            public boolean test() {
+              return ask(condition::getAsBoolean);
+            }
+          },
+          20_000);
+    } catch (WaitTimedOutError e) {
+      throw new AssertionError(e.getMessage() + "; the focus has " + focused(), e);
+    }
     settle();
+  }
+
+  private static String focused() {
+    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    StringBuilder path = new StringBuilder(owner == null ? "nobody" : "");
+    for (Component each = owner; each != null; each = each.getParent()) {
+      path.append(each.getName()).append(' ').append(each.getBounds()).append(" in ");
+    }
+    return path.toString();
   }
 
   /**

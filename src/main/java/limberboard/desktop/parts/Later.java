@@ -1,12 +1,18 @@
 package limberboard.desktop.parts;
 
 import java.awt.Component;
+import java.awt.Container;
 import java.awt.EventQueue;
 import java.awt.Rectangle;
 import javax.swing.JComponent;
+import javax.swing.JViewport;
+import javax.swing.SwingUtilities;
 
 /** What waits until what is now happening has been laid out and the focus has settled. */
 public final class Later {
+  /** How often it is looked again whether something is in sight. */
+  private static final int FOLLOWED = 3;
+
   private Later() {}
 
   /** Does something. */
@@ -19,11 +25,27 @@ public final class Later {
     EventQueue.invokeLater(component::requestFocusInWindow);
   }
 
-  /** Scrolls until a component is in sight, once it has its place. */
+  /**
+   * Scrolls until a component is in sight, once it has its place; of one that is higher than the
+   * room for it, the top. What moves it right afterwards is followed.
+   */
   public static void show(JComponent component) {
+    show(component, FOLLOWED);
+  }
+
+  private static void show(JComponent component, int times) {
     EventQueue.invokeLater(
-        () ->
-            component.scrollRectToVisible(
-                new Rectangle(0, 0, component.getWidth(), component.getHeight())));
+        () -> {
+          component.scrollRectToVisible(top(component));
+          if (times > 1) {
+            show(component, times - 1);
+          }
+        });
+  }
+
+  private static Rectangle top(JComponent component) {
+    Container viewport = SwingUtilities.getAncestorOfClass(JViewport.class, component);
+    int room = viewport == null ? component.getHeight() : viewport.getHeight();
+    return new Rectangle(0, 0, component.getWidth(), Math.min(component.getHeight(), room));
   }
 }
