@@ -36,11 +36,20 @@ public final class Later {
   private static void show(JComponent component, int times) {
     EventQueue.invokeLater(
         () -> {
-          component.scrollRectToVisible(top(component));
+          scroll(component);
           if (times > 1) {
             show(component, times - 1);
           }
         });
+  }
+
+  /** Asked of what it lies in, since a text field scrolls its own text and nothing else. */
+  private static void scroll(JComponent component) {
+    if (component.getParent() instanceof JComponent around) {
+      Rectangle top = top(component);
+      top.translate(component.getX(), component.getY());
+      around.scrollRectToVisible(top);
+    }
   }
 
   private static Rectangle top(JComponent component) {
