@@ -4,12 +4,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import limberboard.boat.YamlText.Unchangeable;
 import limberboard.library.Library;
 import limberboard.library.file.FileTrouble;
 import limberboard.library.file.SharedTextFile;
-import limberboard.library.file.SharedTextFile.Edit;
 import limberboard.library.file.SharedTextFile.Rewrite;
 import limberboard.library.file.TextFile;
 import limberboard.library.file.WorkspaceFolders;
@@ -58,10 +58,6 @@ public final class CaseWriter {
    */
   public record Refused(Problem problem) implements Outcome {}
 
-  private interface Work {
-    Rewrite<Outcome> on(Optional<String> now);
-  }
-
   /**
    * Writes a new case.
    *
@@ -70,10 +66,9 @@ public final class CaseWriter {
    */
   public Outcome create(Library library, RecordedCase wanted) {
     String begins = LogDay.write(wanted.date()) + "-" + wanted.symptom();
-    try {
-      Files.createDirectories(folders.cases());
-    } catch (IOException e) {
-      return new Refused(FileTrouble.notWritten(folders.relative(file(begins)), e));
+    Optional<Outcome> noFolder = noFolder(file(begins));
+    if (noFolder.isPresent()) {
+      return noFolder.get();
     }
     for (int n = 1; n <= MOST_OF_A_DAY; n++) {
       String id = n == 1 ? begins : begins + "-" + n;
@@ -95,10 +90,9 @@ public final class CaseWriter {
   public Outcome keep(Library library, RecordedCase wanted) {
     Path file = file(wanted.id());
     String text = CaseText.of(wanted);
-    try {
-      Files.createDirectories(folders.cases());
-    } catch (IOException e) {
-      return new Refused(FileTrouble.notWritten(folders.relative(file), e));
+    Optional<Outcome> noFolder = noFolder(file);
+    if (noFolder.isPresent()) {
+      return noFolder.get();
     }
     return create(library, wanted.id(), wanted)
         .orElseGet(
@@ -127,24 +121,26 @@ public final class CaseWriter {
     if (problem.isPresent()) {
       return problem.map(Refused::new);
     }
+    Optional<String> after = Optional.of(text);
     return new SharedTextFile(folders, file, TextFile.LARGEST)
         .change(
-            new Edit<Optional<Outcome>>() {
-              @Override
-              public Rewrite<Optional<Outcome>> apply(Optional<String> now) {
-                Optional<String> after = Optional.of(text);
-                return now.isPresent()
+            now ->
+                now.isPresent()
                     ? Rewrite.leave(Optional.empty())
                     : Rewrite.write(
                         after,
-                        Optional.of(new Written(wanted, folders.relative(file), now, after)));
-              }
+                        Optional.of(new Written(wanted, folders.relative(file), now, after))),
+            why -> Optional.of(new Refused(why)));
+  }
 
-              @Override
-              public Optional<Outcome> refused(Problem problem) {
-                return Optional.of(new Refused(problem));
-              }
-            });
+  /** Makes the folder of cases; why it cannot be made, if so. */
+  private Optional<Outcome> noFolder(Path file) {
+    try {
+      Files.createDirectories(folders.cases());
+      return Optional.empty();
+    } catch (IOException e) {
+      return Optional.of(new Refused(FileTrouble.notWritten(folders.relative(file), e)));
+    }
   }
 
   private boolean isElsewhere(Path file) {
@@ -228,20 +224,8 @@ public final class CaseWriter {
             problem(file, "would not be read again as it is meant", "leave out what is unusual"));
   }
 
-  private Outcome kept(Path file, Work work) {
-    return new SharedTextFile(folders, file, TextFile.LARGEST)
-        .change(
-            new Edit<Outcome>() {
-              @Override
-              public Rewrite<Outcome> apply(Optional<String> now) {
-                return work.on(now);
-              }
-
-              @Override
-              public Outcome refused(Problem problem) {
-                return new Refused(problem);
-              }
-            });
+  private Outcome kept(Path file, Function<Optional<String>, Rewrite<Outcome>> edit) {
+    return new SharedTextFile(folders, file, TextFile.LARGEST).change(edit, Refused::new);
   }
 
   private Refused refused(Path file, String wrong, String right) {

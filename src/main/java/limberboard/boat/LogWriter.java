@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import limberboard.library.file.SharedTextFile;
-import limberboard.library.file.SharedTextFile.Edit;
 import limberboard.library.file.SharedTextFile.Rewrite;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.problem.Problem;
@@ -163,11 +163,7 @@ public final class LogWriter {
     return Rewrite.leave(new Refused(((LogEdit.Not) made).problem()));
   }
 
-  private interface Work {
-    Rewrite<Outcome> on(Optional<String> now);
-  }
-
-  private Outcome kept(String boat, Work work) {
+  private Outcome kept(String boat, Function<Optional<String>, Rewrite<Outcome>> edit) {
     Path file = file(boat);
     if (!Files.isDirectory(file.getParent())) {
       return new Refused(
@@ -178,19 +174,7 @@ public final class LogWriter {
               "cannot be written, because the boat’s folder is not there",
               "look whether it was moved or renamed; nothing was written"));
     }
-    return new SharedTextFile(folders, file, LARGEST)
-        .change(
-            new Edit<Outcome>() {
-              @Override
-              public Rewrite<Outcome> apply(Optional<String> now) {
-                return work.on(now);
-              }
-
-              @Override
-              public Outcome refused(Problem problem) {
-                return new Refused(problem);
-              }
-            });
+    return new SharedTextFile(folders, file, LARGEST).change(edit, Refused::new);
   }
 
   private Path file(String boat) {

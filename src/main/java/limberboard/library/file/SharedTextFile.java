@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;
+import java.util.function.Function;
 import limberboard.library.problem.Problem;
 
 /**
@@ -87,6 +88,27 @@ public record SharedTextFile(WorkspaceFolders folders, Path file, int largest) {
     } catch (IOException e) {
       return edit.refused(FileTrouble.notWritten(name, e));
     }
+  }
+
+  /**
+   * The same from two functions.
+   *
+   * @param edit as {@link Edit#apply}
+   * @param refused as {@link Edit#refused}
+   */
+  public <T> T change(Function<Optional<String>, Rewrite<T>> edit, Function<Problem, T> refused) {
+    return change(
+        new Edit<T>() {
+          @Override
+          public Rewrite<T> apply(Optional<String> now) {
+            return edit.apply(now);
+          }
+
+          @Override
+          public T refused(Problem problem) {
+            return refused.apply(problem);
+          }
+        });
   }
 
   private <T> T locked(Path target, String name, Edit<T> edit) throws IOException {
