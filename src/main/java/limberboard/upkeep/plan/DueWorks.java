@@ -28,7 +28,9 @@ final class DueWorks {
    * itself, and so does what takes half a day or more within its round.
    */
   static List<DueWork> of(Upkeep upkeep, LocalDate until) {
-    List<Due> due = upkeep.all().stream().filter(each -> isDue(each, upkeep, until)).toList();
+    LocalDate last = horizon(upkeep, until);
+    List<Due> due =
+        upkeep.all().stream().filter(each -> isDue(each, upkeep.fitting().on(), last)).toList();
     Map<String, List<Due>> byPage = new LinkedHashMap<>();
     for (Due each : due) {
       if (each.round().isEmpty()) {
@@ -47,13 +49,11 @@ final class DueWorks {
     byPage.computeIfAbsent(due.work().id(), id -> new ArrayList<>()).add(due);
   }
 
-  private static boolean isDue(Due due, Upkeep upkeep, LocalDate until) {
-    LocalDate last = horizon(upkeep, until);
-    boolean now = due.runsOut().filter(day -> !day.isAfter(upkeep.fitting().on())).isPresent();
-    boolean soon =
-        due.runsOut().isPresent()
-            && (!due.plan().isAfter(last) || !due.runsOut().get().isAfter(last));
-    return now || soon;
+  /** Whether it is over now, or runs out or is best done by a last day. */
+  private static boolean isDue(Due due, LocalDate on, LocalDate last) {
+    return due.runsOut()
+        .filter(day -> !day.isAfter(on) || !day.isAfter(last) || !due.plan().isAfter(last))
+        .isPresent();
   }
 
   /** Work of a round that other due work does as well stands by itself, to be met by that. */

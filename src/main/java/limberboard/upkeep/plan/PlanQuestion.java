@@ -210,7 +210,7 @@ final class PlanQuestion {
     if (first >= 0) {
       return new Window(first, last, Optional.empty());
     }
-    boolean afloat = work.phase().filter(phase -> STAGES.indexOf(phase) > 2).isPresent();
+    boolean afloat = isAfloat(work);
     Undone.Reason why = afloat ? Undone.Reason.NEEDS_HER_AFLOAT : Undone.Reason.NEEDS_HER_ASHORE;
     if (!afloat && days.stream().anyMatch(day -> !upkeep.seasons().afloat(day.day()))) {
       why = Undone.Reason.FOR_LAYING_UP;
@@ -224,11 +224,14 @@ final class PlanQuestion {
       int laidUp = upkeep.seasons().around(day).year() - 1;
       return !upkeep.seasons().afloat(day) && !day.isAfter(upkeep.seasons().layingUpEnds(laidUp));
     }
-    boolean afloat =
-        work.phase()
-            .filter(phase -> phase == Phase.AFLOAT || phase == Phase.UNDER_SAIL)
-            .isPresent();
-    return work.phase().isEmpty() || upkeep.seasons().afloat(day) == afloat;
+    return work.phase().isEmpty() || upkeep.seasons().afloat(day) == isAfloat(work);
+  }
+
+  /** Whether it is done afloat only. */
+  private static boolean isAfloat(DueWork work) {
+    return work.phase()
+        .filter(phase -> phase == Phase.AFLOAT || phase == Phase.UNDER_SAIL)
+        .isPresent();
   }
 
   /** What work takes this person, without opening anything. */
