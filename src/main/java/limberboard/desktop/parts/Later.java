@@ -10,9 +10,6 @@ import javax.swing.SwingUtilities;
 
 /** What waits until what is now happening has been laid out and the focus has settled. */
 public final class Later {
-  /** How often it is looked again whether something is in sight. */
-  private static final int FOLLOWED = 3;
-
   private Later() {}
 
   /** Does something. */
@@ -27,29 +24,18 @@ public final class Later {
 
   /**
    * Scrolls until a component is in sight, once it has its place; of one that is higher than the
-   * room for it, the top. What moves it right afterwards is followed.
+   * room for it, the top. Asked of what it lies in, since a text field scrolls its own text and
+   * nothing else.
    */
   public static void show(JComponent component) {
-    show(component, FOLLOWED);
-  }
-
-  private static void show(JComponent component, int times) {
     EventQueue.invokeLater(
         () -> {
-          scroll(component);
-          if (times > 1) {
-            show(component, times - 1);
+          if (component.getParent() instanceof JComponent around) {
+            Rectangle top = top(component);
+            top.translate(component.getX(), component.getY());
+            around.scrollRectToVisible(top);
           }
         });
-  }
-
-  /** Asked of what it lies in, since a text field scrolls its own text and nothing else. */
-  private static void scroll(JComponent component) {
-    if (component.getParent() instanceof JComponent around) {
-      Rectangle top = top(component);
-      top.translate(component.getX(), component.getY());
-      around.scrollRectToVisible(top);
-    }
   }
 
   private static Rectangle top(JComponent component) {
