@@ -14,6 +14,7 @@ import limberboard.boat.Boat;
 import limberboard.boat.LogEntry;
 import limberboard.desktop.base.Listeners;
 import limberboard.desktop.base.Observed;
+import limberboard.desktop.base.Span;
 import limberboard.desktop.upkeep.entry.EntryForm;
 import limberboard.desktop.upkeep.entry.LogModel;
 import limberboard.desktop.upkeep.state.DueLine;
@@ -175,10 +176,9 @@ public final class DueModel extends Observed {
   /** Ticks all listed lines between two, both included. */
   void tickRange(String from, String to) {
     List<String> ids = lines.stream().map(DueLine::id).toList();
-    int a = ids.indexOf(from);
-    int b = ids.indexOf(to);
-    if (a >= 0 && b >= 0) {
-      tickAll(ids.subList(Math.min(a, b), Math.max(a, b) + 1));
+    List<String> span = Span.of(ids, from, to);
+    if (!span.isEmpty()) {
+      tickAll(span);
     }
   }
 

@@ -1,6 +1,7 @@
 package limberboard.desktop.upkeep.sheets;
 
 import java.awt.BorderLayout;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
@@ -15,61 +16,42 @@ import limberboard.desktop.parts.StackedList;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.When;
 import limberboard.desktop.parts.Wrapped;
-import limberboard.desktop.read.Papers;
 import limberboard.desktop.upkeep.sheets.AppointmentsModel.Booked;
 import limberboard.desktop.upkeep.sheets.AppointmentsModel.Line;
 import limberboard.desktop.upkeep.sheets.SheetModel.HasSheet;
-import limberboard.desktop.upkeep.sheets.SheetModel.Made;
 import limberboard.desktop.upkeep.state.UpkeepTools;
 
 /** What is to be booked with others, call by call; Enter opens the page of the work. */
 public final class AppointmentsAspect implements View {
   private final AppointmentsModel model;
-  private final Papers papers;
   private final JPanel panel = new JPanel(new BorderLayout());
   private final CardList<Line> list = new CardList<>("What is to be booked", Line::card);
   private final Wrapped summary = Text.plain("");
   private final Wrapped rest = Text.quiet("");
   private final JButton later;
-  private final JButton print = Buttons.plain("Print …", "appointments-print", this::printSheet);
-  private final JButton pdf = Buttons.plain("Save as PDF …", "appointments-pdf", this::savePdf);
-  private final JButton csv =
-      Buttons.plain(
-          "Save as CSV …", "appointments-csv", "A table for a spreadsheet", this::saveCsv);
+  private final SheetButtons buttons;
 
   /** The aspect. */
   public AppointmentsAspect(UpkeepTools tools) {
     model = new AppointmentsModel(tools.upkeep(), tools.place().background());
-    papers = tools.place().papers();
+    buttons =
+        new SheetButtons(
+            "appointments", tools.place().papers(), () -> model.booked().map(HasSheet::sheet));
     later = Buttons.plain("", "appointments-later", model::turnLater);
     list.setName("appointments");
     list.framed().onChoose(line -> tools.place().navigator().openPage(line.page()));
     Column head = new Column(4).padded(0, 0, 0, 6);
     head.add(summary);
     head.add(rest);
+    List<JButton> row = new ArrayList<>(buttons.all());
+    row.add(0, later);
     Column foot = new Column(0).padded(6, 2, 2, 6);
-    foot.add(Row.wrapping(8, later, print, pdf, csv));
+    foot.add(Row.wrapping(8, row.toArray(JButton[]::new)));
     panel.setOpaque(false);
     panel.add(new StackedList(head, list, foot));
     When.showing(panel, () -> model.sheet().attend(panel.isShowing()));
     model.sheet().onChange(this::refresh);
     refresh();
-  }
-
-  private Optional<Made> made() {
-    return model.booked().map(HasSheet::sheet);
-  }
-
-  private void printSheet() {
-    made().ifPresent(made -> papers.print(made.name(), made.paper()));
-  }
-
-  private void savePdf() {
-    made().ifPresent(made -> papers.save(made.name(), made.paper()));
-  }
-
-  private void saveCsv() {
-    made().ifPresent(made -> papers.saveText(made.name() + ".csv", made.csv()));
   }
 
   private void refresh() {
@@ -88,7 +70,7 @@ public final class AppointmentsAspect implements View {
     later.setText(
         model.isLaterShown() ? "Hide what comes later" : "Show what comes later (" + more + ")");
     later.setVisible(model.isLaterShown() || more > 0);
-    List.of(print, pdf, csv).forEach(button -> button.setEnabled(!lines.isEmpty()));
+    buttons.setEnabled(!lines.isEmpty());
     panel.revalidate();
     panel.repaint();
   }
@@ -100,7 +82,7 @@ public final class AppointmentsAspect implements View {
 
   @Override
   public Optional<Runnable> print() {
-    return list.getModel().getSize() > 0 ? Optional.of(this::printSheet) : Optional.empty();
+    return buttons.printing();
   }
 
   @Override

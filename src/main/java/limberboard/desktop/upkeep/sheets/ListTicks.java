@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import limberboard.desktop.base.Span;
 import limberboard.desktop.parts.Card;
 import limberboard.desktop.parts.CardList;
 import limberboard.desktop.parts.Column;
@@ -115,17 +116,11 @@ final class ListTicks extends JPanel {
   private void tick(Line line, boolean range) {
     List<String> ids = ticked.lines().get().stream().map(Line::due).toList();
     if (range && ids.contains(last)) {
-      due.tickAll(between(ids, last, line.due()));
+      due.tickAll(Span.of(ids, last, line.due()));
     } else {
       due.tick(line.due());
     }
     last = line.due();
-  }
-
-  private static List<String> between(List<String> ids, String from, String to) {
-    int a = ids.indexOf(from);
-    int b = ids.indexOf(to);
-    return ids.subList(Math.min(a, b), Math.max(a, b) + 1);
   }
 
   private void mark() {

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import limberboard.boat.Workspace;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Observed;
+import limberboard.desktop.base.Span;
 import limberboard.desktop.upkeep.sheets.SheetModel.HasSheet;
 import limberboard.desktop.upkeep.sheets.SheetModel.Made;
 import limberboard.desktop.upkeep.state.AskedRope;
@@ -133,9 +134,8 @@ final class RiggingModel extends Observed {
   void tick(String id, boolean range) {
     List<String> ids = ropes().stream().map(RopeLine::id).toList();
     if (range && ids.contains(last)) {
-      int from = Math.min(ids.indexOf(last), ids.indexOf(id));
-      int to = Math.max(ids.indexOf(last), ids.indexOf(id));
-      add(ropes().subList(from, to + 1));
+      List<String> span = Span.of(ids, last, id);
+      add(ropes().stream().filter(rope -> span.contains(rope.id())).toList());
     } else if (isTicked(id)) {
       forgetGone();
       ticks().remove(id);

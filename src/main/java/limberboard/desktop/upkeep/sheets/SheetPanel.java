@@ -4,11 +4,9 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import limberboard.desktop.base.Place;
-import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.Text;
@@ -16,7 +14,6 @@ import limberboard.desktop.parts.Tools;
 import limberboard.desktop.parts.When;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.read.PageAction;
-import limberboard.desktop.read.Papers;
 import limberboard.desktop.read.SheetReader;
 import limberboard.desktop.upkeep.sheets.SheetModel.HasSheet;
 import limberboard.desktop.upkeep.sheets.SheetModel.Made;
@@ -29,10 +26,7 @@ final class SheetPanel extends JPanel {
   private final CardLayout cards = new CardLayout();
   private final JPanel shown = new JPanel(cards);
   private final Wrapped words = Text.reading("");
-  private final transient Papers papers;
-  private final JButton print;
-  private final JButton pdf;
-  private final JButton csv;
+  private final transient SheetButtons buttons;
 
   /**
    * A panel.
@@ -45,12 +39,9 @@ final class SheetPanel extends JPanel {
     this.model = model;
     setOpaque(false);
     reader = tools.sheets();
-    papers = tools.place().papers();
-    print = Buttons.plain("Print …", name + "-print", this::print);
-    pdf = Buttons.plain("Save as PDF …", name + "-pdf", this::savePdf);
-    csv = Buttons.plain("Save as CSV …", name + "-csv", "A table for a spreadsheet", this::saveCsv);
-    reader.pane().offer(new PageAction("Print …", "control P", this::print));
-    reader.pane().offer(new PageAction("Save as PDF …", "control S", this::savePdf));
+    buttons = new SheetButtons(name, tools.place().papers(), this::sheet);
+    reader.pane().offer(new PageAction("Print …", "control P", buttons::print));
+    reader.pane().offer(new PageAction("Save as PDF …", "control S", buttons::savePdf));
     add(tools(name, choices), BorderLayout.NORTH);
     add(shown, BorderLayout.CENTER);
     Column empty = new Column(0).padded(24, 8, 8, 8);
@@ -65,25 +56,13 @@ final class SheetPanel extends JPanel {
 
   private JComponent tools(String name, JComponent... choices) {
     Column column = new Column(0);
-    column.add(new Tools(name + "-more", 8, List.of(choices), List.of(print, pdf, csv)));
+    column.add(new Tools(name + "-more", 8, List.of(choices), buttons.all()));
     return column;
-  }
-
-  private void print() {
-    sheet().ifPresent(made -> papers.print(made.name(), made.paper()));
-  }
-
-  private void savePdf() {
-    sheet().ifPresent(made -> papers.save(made.name(), made.paper()));
-  }
-
-  private void saveCsv() {
-    sheet().ifPresent(made -> papers.saveText(made.name() + ".csv", made.csv()));
   }
 
   /** Prints the sheet; empty while there is none. */
   Optional<Runnable> printing() {
-    return print.isEnabled() ? Optional.of(this::print) : Optional.empty();
+    return buttons.printing();
   }
 
   /** Searches in the sheet. */
@@ -93,7 +72,7 @@ final class SheetPanel extends JPanel {
 
   /** What the keyboard scrolls; while there is nothing to scroll, a button. */
   JComponent region() {
-    return reader.pane().isVisible() ? reader.pane().region() : pdf;
+    return reader.pane().isVisible() ? reader.pane().region() : buttons.pdf();
   }
 
   private Optional<Made> sheet() {
@@ -105,9 +84,7 @@ final class SheetPanel extends JPanel {
     String nothing = sheet.map(Made::nothing).orElse("Working it out …");
     words.setText(nothing);
     boolean something = sheet.filter(made -> !made.screen().parts().isEmpty()).isPresent();
-    print.setEnabled(something);
-    pdf.setEnabled(something);
-    csv.setEnabled(something);
+    buttons.setEnabled(something);
     sheet.filter(made -> made.nothing().isEmpty()).ifPresent(made -> reader.show(made.screen()));
     boolean hidden = !reader.pane().isVisible();
     cards.show(shown, nothing.isEmpty() ? "sheet" : "words");
@@ -118,7 +95,7 @@ final class SheetPanel extends JPanel {
 
   /** Whoever came before the sheet was there waits at a button. */
   private void scrollWithKeys() {
-    if (pdf.isFocusOwner()) {
+    if (buttons.pdf().isFocusOwner()) {
       region().requestFocusInWindow();
     }
   }
