@@ -49,21 +49,20 @@ public final class Meetings {
 
   /**
    * Those that can be kept: where what is met does not come before what does it, and all that waits
-   * for what is met waits for what does it too. Of more than {@value #MOST_DOERS} chores that do
-   * others those whose met chores are worth most; the others do nothing else.
+   * for what is met waits for what does it too, or is met by it as well. Of more than {@value
+   * #MOST_DOERS} chores that do others those whose met chores are worth most; the others do nothing
+   * else.
    */
   public static List<Meeting> possible(Chores chores, List<Meeting> meetings) {
     List<BitSet> earlier = earlier(chores);
     List<Meeting> kept = new ArrayList<>();
     for (Meeting each : new HashSet<>(meetings)) {
-      boolean waiting = true;
-      for (int i = 0; i < chores.size(); i++) {
-        boolean waits = chores.chore(i).after().contains(each.met());
-        waiting &= !waits || earlier.get(i).get(each.doer());
-      }
-      if (each.doer() != each.met() && waiting && !earlier.get(each.doer()).get(each.met())) {
+      if (each.doer() != each.met() && !earlier.get(each.doer()).get(each.met())) {
         kept.add(each);
       }
+    }
+    while (kept.removeIf(each -> keepsWaiting(chores, kept, earlier, each))) {
+      // what was met no more may have let others be met
     }
     kept.sort(Comparator.comparing(Meeting::doer).thenComparing(Meeting::met));
     Comparator<Integer> byWorth = Comparator.comparing(doer -> -metWorth(chores, kept, doer));
@@ -75,6 +74,19 @@ public final class Meetings {
             .limit(MOST_DOERS)
             .toList();
     return kept.stream().filter(each -> doers.contains(each.doer())).toList();
+  }
+
+  /** Whether something waits for what is met, but neither for what does it, nor is met by it. */
+  private static boolean keepsWaiting(
+      Chores chores, List<Meeting> meetings, List<BitSet> earlier, Meeting one) {
+    for (int i = 0; i < chores.size(); i++) {
+      if (chores.chore(i).after().contains(one.met())
+          && !earlier.get(i).get(one.doer())
+          && !meetings.contains(new Meeting(one.doer(), i))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static long metWorth(Chores chores, List<Meeting> meetings, int doer) {

@@ -63,17 +63,22 @@ final class EveryChoice {
 
   /**
    * Those that can be kept: nothing comes before what does it, and whatever waits for it waits for
-   * what does it, told by walking back.
+   * what does it, or is met by that too, told by walking back.
    */
   static List<Meeting> possible(Chores chores, List<Meeting> all) {
-    return all.stream()
-        .filter(each -> !comesBefore(chores, each.met(), each.doer()))
-        .filter(
-            each ->
-                IntStream.range(0, chores.chores().size())
-                    .filter(i -> chores.chores().get(i).after().contains(each.met()))
-                    .allMatch(i -> comesBefore(chores, each.doer(), i)))
-        .toList();
+    List<Meeting> kept =
+        all.stream().filter(each -> canBeMet(chores, all, each)).distinct().toList();
+    return kept.size() == all.size() ? all : possible(chores, kept);
+  }
+
+  private static boolean canBeMet(Chores chores, List<Meeting> all, Meeting each) {
+    return !comesBefore(chores, each.met(), each.doer())
+        && IntStream.range(0, chores.chores().size())
+            .filter(i -> chores.chores().get(i).after().contains(each.met()))
+            .allMatch(
+                i ->
+                    comesBefore(chores, each.doer(), i)
+                        || all.contains(new Meeting(each.doer(), i)));
   }
 
   private static boolean comesBefore(Chores chores, int first, int second) {

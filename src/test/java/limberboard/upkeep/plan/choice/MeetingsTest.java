@@ -60,6 +60,16 @@ class MeetingsTest {
     assertThat(Meetings.of(bothWait, List.of(meeting), STEPS).days()).containsExactly(0, -1, 0);
   }
 
+  @Test
+  void whatWaitsForAPartAndIsAnotherPartKeepsNeitherBack() {
+    Chores chores = day(90, chore(60, 10), chore(30, 8), chore(10, 3, 1));
+    List<Meeting> meetings = List.of(new Meeting(0, 1), new Meeting(0, 2));
+    assertThat(Meetings.possible(chores, meetings)).hasSameElementsAs(meetings);
+    DayChoice choice = Meetings.of(chores, meetings, STEPS);
+    assertThat(choice.days()).containsExactly(0, -1, -1);
+    assertThat(choice.worth()).isEqualTo(21);
+  }
+
   private static List<Meeting> deal(Random random, Chores chores) {
     Set<Integer> doers = new TreeSet<>();
     List<Meeting> all = new ArrayList<>();
