@@ -24,6 +24,7 @@ import limberboard.upkeep.start.AnswerText;
 import limberboard.upkeep.start.Start;
 import limberboard.upkeep.start.StartAnswer;
 import limberboard.upkeep.start.StartQuestion;
+import limberboard.words.DayText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -60,7 +61,7 @@ final class StartCommand implements Callable<Integer> {
       names = "--survey",
       paramLabel = "DATE",
       description =
-          "There was a survey on this day: counts for what one looks at ashore with the mast up."
+          "There was a survey on this day: counts for what a surveyor looks at ashore as a rule."
               + " Look whether the report says so of each; --answer says otherwise.")
   private Optional<LocalDate> survey = Optional.empty();
 
@@ -153,22 +154,22 @@ final class StartCommand implements Callable<Integer> {
           ExitCode.USAGE,
           found.name()
               + " is not said to have been bought; add --bought DATE, the day on which you bought"
-              + " her, or write bought: 2026-10-03 into boats/"
-              + found.id()
-              + "/boat.yaml. Of a boat new from the yard all is known from the day she was new");
+              + " her, or write bought: 2026-10-03 into "
+              + file(folders, found)
+              + ". Of a boat new from the yard all is known from the day she was new");
     }
     LocalDate day = bought.or(found::bought).orElseThrow();
     if (day.isAfter(session.today()) || day.getYear() < found.built()) {
       throw new Failure(
           ExitCode.USAGE,
           "bought on "
-              + day
+              + DayText.written(day)
               + ": that lies "
               + (day.isAfter(session.today()) ? "in the future" : "before she was built")
               + "; write a day from "
               + found.built()
               + " to "
-              + session.today());
+              + DayText.written(session.today()));
     }
     Boat mine = found.bought(day);
     if (!mine.equals(found)
@@ -176,13 +177,17 @@ final class StartCommand implements Callable<Integer> {
             instanceof BoatWriter.Saved)) {
       throw new Failure(
           ExitCode.IO,
-          "the day could not be written into boats/"
-              + found.id()
-              + "/boat.yaml; write bought: "
+          "the day could not be written into "
+              + file(folders, found)
+              + "; write bought: "
               + day
               + " by hand");
     }
     return mine;
+  }
+
+  private static String file(WorkspaceFolders folders, Boat boat) {
+    return folders.relative(folders.boats().resolve(boat.id()).resolve("boat.yaml"));
   }
 
   private Map<String, StartAnswer> told(Start start) throws IOException {

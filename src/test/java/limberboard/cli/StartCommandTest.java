@@ -39,7 +39,11 @@ class StartCommandTest {
     page("look", "inspect", "deck", "interval: {every: P1Y, left-undone: hurts, need: must}\n");
     page("flare", "renew", "safety", "interval: {every: P3Y, left-undone: hurts, need: must}\n");
     page("round", "inspect", "safety", ROUND);
-    page("hull", "inspect", "hull", "interval: {every: P1Y, left-undone: sinks, need: must}\n");
+    page(
+        "hull",
+        "inspect",
+        "hull",
+        "interval: {every: P1Y, surveyed: true, left-undone: sinks, need: must}\n");
     page("paint", "renew", "hull", "interval: {every: P2Y, left-undone: costs}\n");
     page("seal", "service", "hull", "interval: {every: P1Y}\nfits: {fitted: seal-packed}\n");
     page("young", "renew", "hull", "interval: {every: P20Y, left-undone: sinks}\n");

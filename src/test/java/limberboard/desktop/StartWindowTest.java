@@ -31,9 +31,9 @@ class StartWindowTest extends RealWindow {
     Files.writeString(knot.resolve("log.csv"), LOG);
     Path file = knot.resolve("boat.yaml");
     Files.writeString(file, Files.readString(file) + "bought: 2026-03-01\n");
-    page("look-at-hoses", "inspect", "plumbing", "left-undone: sinks");
+    page("look-at-hoses", "inspect", "plumbing", "surveyed: true, left-undone: sinks");
     page("clean-strainer", "service", "plumbing", "left-undone: stops");
-    page("look-at-deck", "inspect", "deck", "left-undone: hurts");
+    page("look-at-deck", "inspect", "deck", "surveyed: true, left-undone: hurts");
     window = SmallWindow.open(folders, new Memory(new Forgetful()));
     window.act(() -> desk().session().choose(Optional.of("knot")));
     window.press(KeyEvent.VK_U, KeyEvent.VK_ALT);

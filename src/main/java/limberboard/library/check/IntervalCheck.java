@@ -33,7 +33,7 @@ final class IntervalCheck {
     this.report = report;
   }
 
-  void check(Interval interval, WorkCheck work) {
+  void check(Interval interval, boolean isLook, WorkCheck work) {
     if (interval.hasNoLimit()) {
       report.error("/interval", "has no limit", "give one of every, seasons, engine-hours or uses");
     }
@@ -55,6 +55,12 @@ final class IntervalCheck {
           "/interval/for-winter",
           "stands with work that is not done when laying up",
           "give phase: lay-up, or take for-winter out");
+    }
+    if (interval.surveyed() && !isLook) {
+      report.error(
+          "/interval/surveyed",
+          "stands with work that is no look",
+          "a surveyor looks and mends nothing: write work: inspect, or take surveyed out");
     }
     unsaid(interval);
     interval.fromEvent().ifPresent(word -> names.logWord(word, "/interval/from-event", report));

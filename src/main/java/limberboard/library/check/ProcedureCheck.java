@@ -12,6 +12,7 @@ import limberboard.library.problem.Report;
 import limberboard.library.value.Amount;
 import limberboard.library.value.KnownUnit;
 import limberboard.library.value.Skill;
+import limberboard.library.value.Work;
 
 /** Checks procedure pages. */
 final class ProcedureCheck implements PageCheck<Procedure> {
@@ -39,7 +40,10 @@ final class ProcedureCheck implements PageCheck<Procedure> {
     }
     procedure
         .interval()
-        .ifPresent(interval -> new IntervalCheck(names, report).check(interval, work));
+        .ifPresent(
+            interval ->
+                new IntervalCheck(names, report)
+                    .check(interval, procedure.work() == Work.INSPECT, work));
     new IntervalCheck(names, report).appointment(procedure);
     new IntervalCheck(names, report).resets(page);
     List<MaterialUse> materials = procedure.materials();

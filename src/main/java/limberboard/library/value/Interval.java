@@ -21,6 +21,7 @@ import limberboard.library.problem.Limits;
  * @param expires whether it runs out by its date even when unused
  * @param forWinter whether the work is for the winter itself, so that what was not done by the
  *     middle of one waits for the next laying up
+ * @param surveyed whether a surveyor of the boat ashore looks at it as a rule
  * @param leftUndone what follows when it is left undone, if the page says
  * @param need how much it is needed, if the page says
  * @param factors what shortens or lengthens it for some boats
@@ -35,6 +36,7 @@ public record Interval(
     Optional<Phase> phase,
     boolean expires,
     boolean forWinter,
+    boolean surveyed,
     Optional<Consequence> leftUndone,
     Optional<Need> need,
     List<Factor> factors) {

@@ -17,7 +17,7 @@ import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.value.BoatSystem;
 import limberboard.library.value.Condition;
-import limberboard.library.value.Phase;
+import limberboard.library.value.Interval;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.InRound;
 import limberboard.upkeep.Upkeep;
@@ -192,39 +192,19 @@ public record Start(Upkeep upkeep) {
   }
 
   /**
-   * What a survey of the boat ashore can have looked at: looks for which she is not afloat, nor her
-   * mast taken down; the surveyor's report says which of these it was.
+   * What a survey of the boat ashore usually looked at, as the pages say; the surveyor's report
+   * says which of these it was.
    *
    * @param day of the survey
    */
   public Map<String, StartAnswer> surveyed(LocalDate day) {
     Map<String, StartAnswer> answers = new LinkedHashMap<>();
     for (Due due : open()) {
-      if (due.isLook() && isForASurveyor(due.work().details()) && isAshoreWithMastUp(due)) {
+      if (due.work().details().interval().filter(Interval::surveyed).isPresent()) {
         answers.put(due.work().id(), new Known(day, new HowKnown(From.SURVEY)));
       }
     }
     return answers;
-  }
-
-  /**
-   * Not a round, which is known by its work, nor a look that is itself looked at again: a launch.
-   */
-  private static boolean isForASurveyor(Procedure look) {
-    return !look.isRound() && look.lookAgain().isEmpty();
-  }
-
-  private static boolean isAshoreWithMastUp(Due due) {
-    boolean otherwise =
-        due.phase()
-            .filter(
-                phase ->
-                    phase == Phase.AFLOAT
-                        || phase == Phase.UNDER_SAIL
-                        || phase == Phase.ASHORE_MAST_DOWN
-                            && due.work().details().access().contains("mast-down"))
-            .isPresent();
-    return !otherwise;
   }
 
   /** What of the boat's equipment work is for; nothing where it is for every boat. */

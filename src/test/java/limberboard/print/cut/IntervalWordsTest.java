@@ -49,6 +49,7 @@ class IntervalWordsTest {
                 .map(word -> Phase.valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_'))),
             expires != null,
             false,
+            false,
             Optional.empty(),
             Optional.empty(),
             factor == null ? List.of() : List.of(new Interval.Factor(charter, factor)));

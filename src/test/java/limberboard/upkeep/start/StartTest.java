@@ -142,7 +142,14 @@ class StartTest {
     assertThat(pages(start.entries(ashore)))
         .contains("inspect-hull-ashore", "inspect-hoses-and-clips")
         .doesNotContain("inspect-standing-rigging", "inspect-bilge-pump", "renew-anodes", SAFETY)
-        .doesNotContain("launch-checks");
+        .doesNotContain(
+            "launch-checks", "check-boat-papers", "check-first-aid-kit", "inspect-sails")
+        .doesNotContain("inspect-mooring-tackle", "chalk-test-hatches", "test-cabin-alarms");
+    assertThat(
+            pages(
+                start(bought("sanderling")).entries(start(bought("sanderling")).surveyed(SURVEY))))
+        .contains("inspect-propeller")
+        .doesNotContain("gas-system-check");
   }
 
   @Test

@@ -138,8 +138,7 @@ public final class StartModel extends Observed {
   }
 
   /**
-   * Answers all that a survey on a day can have looked at ashore with the mast up and that nothing
-   * else is said of.
+   * Answers all that a survey on a day usually looked at ashore and that nothing else is said of.
    */
   void survey(String day) {
     Optional<Typed<Known>> read = reader().map(reader -> reader.known(From.SURVEY, day));

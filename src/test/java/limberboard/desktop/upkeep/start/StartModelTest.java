@@ -37,9 +37,17 @@ class StartModelTest {
     Files.writeString(folder.resolve("boats/knot/log.csv"), HEAD);
     Files.writeString(
         folder.resolve("articles/procedures/look-at-vent.md"),
-        "---\ntitle: Look at the vent\nsystem: deck\nwork: inspect\nskill: owner\nminutes: 10\n"
-            + "fits: {not-fitted: vent-fitted}\nlook-for: {good: Firm., bad: Loose.}\n"
-            + "interval: {every: P1Y, left-undone: sinks, need: must}\n---\n1. Look.\n");
+        "---\n"
+            + "title: Look at the vent\n"
+            + "system: deck\n"
+            + "work: inspect\n"
+            + "skill: owner\n"
+            + "minutes: 10\n"
+            + "fits: {not-fitted: vent-fitted}\n"
+            + "look-for: {good: Firm., bad: Loose.}\n"
+            + "interval: {every: P1Y, surveyed: true, left-undone: sinks, need: must}\n"
+            + "---\n"
+            + "1. Look.\n");
     UpkeepModel upkeep = new UpkeepModel(session, Steps.atOnce(), folders);
     log = new LogModel(session, LogStore.of(new LogWriter(folders)), Steps.atOnce());
     log.afterWriting(this::read);
