@@ -20,6 +20,7 @@ import limberboard.upkeep.Booking;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.WhenDue;
+import limberboard.words.DayText;
 import limberboard.words.Minutes;
 import limberboard.words.OutsiderWords;
 import limberboard.words.PhaseWords;
@@ -91,9 +92,9 @@ public final class UpkeepCalendar {
   private static String description(Call call, Appointed each, Upkeep upkeep) {
     List<String> lines = new ArrayList<>(cautions(each.due(), upkeep));
     WhenDue when = new WhenDue(each.due(), each.on());
-    lines.add(call.said(LocalDate::toString) + ".");
-    lines.add(Sentences.capital(each.whenToBook(LocalDate::toString)) + ".");
-    lines.add(when.state(LocalDate::toString) + ". " + when.plan(LocalDate::toString) + ".");
+    lines.add(call.said(DayText::written) + ".");
+    lines.add(Sentences.capital(each.whenToBook(DayText::written)) + ".");
+    lines.add(when.state(DayText::written) + ". " + when.plan(DayText::written) + ".");
     lines.add("Left undone it " + each.due().matters() + ".");
     each.ownPart().ifPresent(lines::add);
     lines.add("Your own time: " + each.ownTime() + ". Page: " + each.due().work().id());
@@ -134,9 +135,9 @@ public final class UpkeepCalendar {
     }
     lines.add(
         due.lastDay()
-                .map(day -> "Runs out on " + day + ": ")
+                .map(day -> "Runs out on " + DayText.written(day) + ": ")
                 .orElse(due.isKnown() ? "No day can be told: " : "Not known, look first: ")
-            + due.why().said()
+            + due.why().said(DayText::written)
             + ".");
     due.phase().ifPresent(phase -> lines.add("Done " + PhaseWords.of(phase) + "."));
     lines.add(

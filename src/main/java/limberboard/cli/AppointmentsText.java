@@ -1,7 +1,6 @@
 package limberboard.cli;
 
 import java.io.PrintWriter;
-import java.time.LocalDate;
 import java.util.List;
 import limberboard.boat.WorkCaution;
 import limberboard.upkeep.Appointed;
@@ -9,6 +8,7 @@ import limberboard.upkeep.Appointments;
 import limberboard.upkeep.Appointments.Call;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.WhenDue;
+import limberboard.words.DayText;
 import limberboard.words.Minutes;
 import limberboard.words.Sentences;
 
@@ -29,17 +29,17 @@ final class AppointmentsText {
             + ", "
             + upkeep.fitting().boat().model().title()
             + ", on "
-            + upkeep.fitting().on());
+            + DayText.written(upkeep.fitting().on()));
     if (!appointments.calls().isEmpty()) {
       out.println("To be booked: " + appointments.sum());
     }
     for (Call call : appointments.calls()) {
       out.println();
       String sum = call.all().size() == 1 ? "" : " (your own time " + time(call) + ")";
-      out.println(call.said(LocalDate::toString) + sum);
+      out.println(call.said(DayText::written) + sum);
       call.all().forEach(each -> line(each, upkeep));
     }
-    String rest = appointments.rest(LocalDate::toString);
+    String rest = appointments.rest(DayText::written);
     if (!rest.isEmpty()) {
       out.println();
       out.println(rest + (appointments.later().isEmpty() ? "" : " --coming lists what comes."));
@@ -52,16 +52,16 @@ final class AppointmentsText {
 
   private void line(Appointed each, Upkeep upkeep) {
     WhenDue when = new WhenDue(each.due(), each.on());
-    out.println("  " + each.due().title() + ", " + each.whenToBook(LocalDate::toString));
+    out.println("  " + each.due().title() + ", " + each.whenToBook(DayText::written));
     say(
-        when.state(LocalDate::toString)
+        when.state(DayText::written)
             + ". "
-            + when.plan(LocalDate::toString)
+            + when.plan(DayText::written)
             + ". Left undone it "
             + each.due().matters()
             + ".");
     say("Your own time: " + each.ownTime() + ". Page " + each.due().work().id() + ".");
-    say(Sentences.capital(each.due().why().said()) + ".");
+    say(Sentences.capital(each.due().why().said(DayText::written)) + ".");
     each.ownPart().ifPresent(this::say);
     cautions(each, upkeep.cautions(each.due().work()));
   }

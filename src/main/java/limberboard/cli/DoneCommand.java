@@ -29,6 +29,7 @@ import limberboard.library.value.LogEvents;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.InRound;
 import limberboard.upkeep.Upkeep;
+import limberboard.words.DayText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -114,7 +115,9 @@ final class DoneCommand implements Callable<Integer> {
           .print(DoneView.of(found, entry, with, undo, after.next(), after.questions()));
     } else {
       print(entry, after.next());
-      with.forEach(each -> session.out().println("With it: " + each.date() + " " + said(each)));
+      with.forEach(
+          each ->
+              session.out().println("With it: " + DayText.written(each.date()) + " " + said(each)));
       after.questions().forEach(question -> session.out().println("Please look: " + question));
     }
     return ExitCode.OK;
@@ -266,10 +269,12 @@ final class DoneCommand implements Callable<Integer> {
 
   private void print(LogEntry entry, List<Due> next) {
     String did = undo ? "Taken out of the log: " : "Written into the log: ";
-    session.out().println(did + entry.date() + " " + said(entry));
+    session.out().println(did + DayText.written(entry.date()) + " " + said(entry));
     for (Due due : next) {
-      String day = due.lastDay().map(on -> " by " + on).orElse("");
-      session.out().println("Next: " + due.title() + day + " (" + due.why().said() + ")");
+      String day = due.lastDay().map(on -> " by " + DayText.written(on)).orElse("");
+      session
+          .out()
+          .println("Next: " + due.title() + day + " (" + due.why().said(DayText::written) + ")");
     }
   }
 }

@@ -1,7 +1,6 @@
 package limberboard.cli;
 
 import java.io.PrintWriter;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import limberboard.boat.Boat;
@@ -16,6 +15,7 @@ import limberboard.upkeep.Due.Group;
 import limberboard.upkeep.DueSum;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.start.Start;
+import limberboard.words.DayText;
 import limberboard.words.Minutes;
 import limberboard.words.PhaseWords;
 import limberboard.words.Sentences;
@@ -35,14 +35,19 @@ final class DueText {
   void print(Upkeep upkeep, List<Problem> questions, boolean coming) {
     Boat boat = upkeep.fitting().boat();
     AfloatSeason season = upkeep.thisSeason();
-    out.println(boat.name() + ", " + boat.model().title() + ", on " + upkeep.fitting().on());
+    out.println(
+        boat.name()
+            + ", "
+            + boat.model().title()
+            + ", on "
+            + DayText.written(upkeep.fitting().on()));
     out.println(
         "Season "
             + season.label()
             + ": afloat from "
-            + season.from()
+            + DayText.written(season.from())
             + " to "
-            + season.to()
+            + DayText.written(season.to())
             + (upkeep.seasons().areAssumed() ? "; assumed, her file gives no season" : ""));
     questions.forEach(question -> out.println("Please look: " + question));
     new Start(upkeep)
@@ -86,19 +91,19 @@ final class DueText {
     group.meaning().ifPresent(meaning -> out.println("  " + meaning));
     for (Due each : due) {
       out.printf(
-          "  %-10s  %s%s (%s%s)%n",
-          each.lastDay().map(Object::toString).orElse(each.isKnown() ? "?" : "not known"),
+          "  %-17s  %s%s (%s%s)%n",
+          each.lastDay().map(DayText::written).orElse(each.isKnown() ? "?" : "not known"),
           each.round().isPresent() ? "  with it: " : "",
           each.title(),
           Minutes.words(each.ownerMinutes()),
           each.skill() == Skill.OWNER ? "" : ", " + SkillWords.brief(each.skill()));
       out.printf(
-          "              left undone it %s%n              %s; %s%n",
-          each.matters(), each.why().said(), doing(each));
+          "                     left undone it %s%n                     %s; %s%n",
+          each.matters(), each.why().said(DayText::written), doing(each));
       upkeep
           .doneBy(each)
           .map(doer -> "done with " + Sentences.quoted(doer.title()) + ", in no sum")
-          .ifPresent(words -> out.println("              " + words));
+          .ifPresent(words -> out.println("                     " + words));
     }
   }
 
@@ -111,9 +116,9 @@ final class DueText {
     out.println();
     out.println("To be booked: " + appointments.sum() + " --appointments has more.");
     for (Appointments.Call call : appointments.calls()) {
-      out.println("  " + call.said(LocalDate::toString));
+      out.println("  " + call.said(DayText::written));
       for (Appointed each : call.all()) {
-        out.println("    " + each.due().title() + ", " + each.whenToBook(LocalDate::toString));
+        out.println("    " + each.due().title() + ", " + each.whenToBook(DayText::written));
       }
     }
   }
@@ -122,7 +127,7 @@ final class DueText {
     return "do it "
         + due.phase().map(phase -> PhaseWords.of(phase) + ", ").orElse("")
         + "by "
-        + due.plan()
+        + DayText.written(due.plan())
         + ", page "
         + due.work().id();
   }

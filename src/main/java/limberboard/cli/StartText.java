@@ -18,6 +18,7 @@ import limberboard.upkeep.start.Start;
 import limberboard.upkeep.start.StartAnswer;
 import limberboard.upkeep.start.StartQuestion;
 import limberboard.words.CountWords;
+import limberboard.words.DayText;
 import limberboard.words.Minutes;
 import limberboard.words.Sentences;
 
@@ -33,7 +34,7 @@ record StartText(PrintWriter out, Start start) {
   /** What it is about, before the first question. */
   void begin(int questions) {
     Boat boat = start.upkeep().fitting().boat();
-    String day = boat.bought().map(LocalDate::toString).orElse("");
+    String day = boat.bought().map(DayText::written).orElse("");
     out.println(boat.name() + ", " + boat.particulars() + ", bought on " + day);
     out.println(
         CountWords.of(questions, "question")

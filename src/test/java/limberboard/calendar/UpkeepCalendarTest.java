@@ -22,6 +22,7 @@ import limberboard.boat.WorkspaceReader;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.upkeep.Due;
 import limberboard.upkeep.Upkeep;
+import limberboard.words.DayText;
 import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.data.ParserException;
 import net.fortuna.ical4j.model.Calendar;
@@ -110,7 +111,7 @@ class UpkeepCalendarTest {
         .isEqualTo(anodes.plan().plusDays(1).toString().replace("-", ""));
     assertThat(value(event, Property.DESCRIPTION))
         .startsWith("Cautions first: ")
-        .contains(anodes.why().said());
+        .contains(anodes.why().said(DayText::written));
     assertThat(event.getAlarms().get(0).getProperty(Property.TRIGGER).orElseThrow().getValue())
         .isIn("-P7D", "-P1W");
   }
@@ -131,8 +132,8 @@ class UpkeepCalendarTest {
     assertThat(value(crane, Property.DTSTART)).isEqualTo("20270303");
     assertThat(value(crane, Property.DESCRIPTION))
         .startsWith("Cautions first: ")
-        .contains("The crane: call by 2027-03-03.")
-        .contains("Book by 2027-03-03.")
+        .contains("The crane: call by 3 March 2027.")
+        .contains("Book by 3 March 2027.")
         .contains("Your own time: 30 min practised, 45 min the first time.");
     assertThat(byUid(parsed(text(upkeep))).keySet()).containsAll(byUid(calendar).keySet());
   }

@@ -99,16 +99,18 @@ class AppointmentsCommandTest {
         .contains("3 appointments in 2 calls, 1 of them now.")
         .contains("Your own time: 45 min practised, 1 h 8 min the first time.")
         .contains("A licensed gas fitter: call now")
-        .contains("The gas, book now: should have been booked by 2026-02-18")
-        .contains("Was due by 2026-04-01. Do it now. Left undone it can sink her, or kill somebody")
+        .contains("The gas, book now: should have been booked by 18 February 2026")
+        .contains(
+            "Was due by 1 April 2026. Do it now. Left undone it can sink her, or kill somebody")
         .contains("Your own part: What you look at.")
-        .contains("The yard: one call by 2027-02-18 books these two, which fall near together")
-        .contains("The seal, book by 2027-03-04")
+        .contains(
+            "The yard: one call by 18 February 2027 books these two, which fall near together")
+        .contains("The seal, book by 4 March 2027")
         .contains("1 appointment comes after this season, the first with the yard")
         .contains("--coming lists what comes.");
     assertThat(said.indexOf("gas fitter")).isLessThan(said.indexOf("The yard: one call"));
     assertThat(run("due", "--boat", "knot", "--appointments", "--coming"))
-        .contains("The yard: call by 2035-03-31")
+        .contains("The yard: call by 31 March 2035")
         .doesNotContain("--coming");
   }
 
@@ -116,8 +118,9 @@ class AppointmentsCommandTest {
   void whatIsDueNamesTheSameCalls() {
     assertThat(run("due", "--boat", "knot"))
         .contains("To be booked: 3 appointments in 2 calls, 1 of them now.")
-        .contains("The yard: one call by 2027-02-18 books these two, which fall near together")
-        .contains("The gas, book now: should have been booked by 2026-02-18");
+        .contains(
+            "The yard: one call by 18 February 2027 books these two, which fall near together")
+        .contains("The gas, book now: should have been booked by 18 February 2026");
   }
 
   @Test

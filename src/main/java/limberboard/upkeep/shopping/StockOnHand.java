@@ -8,6 +8,7 @@ import java.util.Optional;
 import limberboard.boat.StockItem;
 import limberboard.library.page.Material;
 import limberboard.library.value.KnownUnit;
+import limberboard.words.DayText;
 import limberboard.workings.QuantityWords;
 
 /**
@@ -119,11 +120,17 @@ final class StockOnHand {
   private Optional<String> against(Holding holding, LocalDate day) {
     Optional<LocalDate> opened = holding.item.opened();
     if (opened.isPresent() && opened.get().isAfter(today)) {
-      return Optional.of("it is written as opened on " + opened.get() + ", which is still to come");
+      return Optional.of(
+          "it is written as opened on "
+              + DayText.written(opened.get())
+              + ", which is still to come");
     }
     if (holding.item.bestBefore().map(day::isAfter).orElse(false)) {
       return Optional.of(
-          "its date is " + holding.item.bestBefore().orElseThrow() + ", needed on " + day);
+          "its date is "
+              + DayText.written(holding.item.bestBefore().orElseThrow())
+              + ", needed on "
+              + DayText.written(day));
     }
     return openedTooLong(holding, day);
   }
@@ -136,11 +143,11 @@ final class StockOnHand {
         .map(
             last ->
                 "opened on "
-                    + holding.opened.orElseThrow()
+                    + DayText.written(holding.opened.orElseThrow())
                     + " it keeps until "
-                    + last
+                    + DayText.written(last)
                     + ", needed on "
-                    + day);
+                    + DayText.written(day));
   }
 
   private Optional<LocalDate> lastDay(Holding holding) {
