@@ -71,6 +71,7 @@ class PlanModelTest {
       delimiter = '|',
       value = {
         "0 | 30 April 2028 | '' | Hours are a number greater than 0",
+        "-3 | 30 April 2028 | '' | Hours are a number greater than 0",
         "four | 30 April 2028 | '' | Hours are a number greater than 0",
         "4 | 31 April 2028 | '' | April 2028 has no day 31",
         "4 | 1 March 2028 | '' | is past",
