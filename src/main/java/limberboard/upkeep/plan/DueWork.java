@@ -78,6 +78,14 @@ public record DueWork(List<Due> dues, Optional<Phase> phase) {
             .anyMatch(page -> page.details().resets().contains(other.work().id()));
   }
 
+  /**
+   * Whether what comes after it must not be done without it: a must, or what can sink her or hurt
+   * somebody. Other work only comes first where it is done at all.
+   */
+  boolean holdsUp() {
+    return need() == Need.MUST || consequence().compareTo(Consequence.HURTS) <= 0;
+  }
+
   /** A practised owner's own minutes, without opening anything. */
   public int minutes() {
     return first().all().stream().mapToInt(Due::ownerMinutes).sum();

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import limberboard.boat.AccessWays;
 import limberboard.library.page.Model.Access;
 import limberboard.library.value.Phase;
@@ -155,11 +156,27 @@ final class PlanQuestion {
     return stage;
   }
 
-  /** Numbers of the work that comes before this. */
+  /** Numbers of the work that must be done before this. */
   Set<Integer> after(int number) {
-    return order.earlier().get(tasks.get(number).work().id()).stream()
-        .map(numbers::get)
-        .collect(Collectors.toSet());
+    return earlier(number).filter(i -> works.get(i).holdsUp()).collect(Collectors.toSet());
+  }
+
+  /**
+   * Numbers of the work that comes before this where it is done at all: what must be done before it
+   * is left out, and what comes before that is counted too.
+   */
+  private Set<Integer> behind(int number) {
+    Set<Integer> all = new HashSet<>();
+    List<Integer> open = new ArrayList<>(List.of(number));
+    while (!open.isEmpty()) {
+      earlier(open.remove(open.size() - 1)).filter(all::add).forEach(open::add);
+    }
+    all.removeAll(after(number));
+    return all;
+  }
+
+  private Stream<Integer> earlier(int number) {
+    return order.earlier().get(tasks.get(number).work().id()).stream().map(numbers::get);
   }
 
   private Chores chores() {
@@ -171,7 +188,14 @@ final class PlanQuestion {
       long worth = comfortUnit == 0 ? danger : danger * comfortUnit + work.comfort();
       all.add(
           new Chore(
-              minutes(i), worth, after(i), opens.get(i), window.first(), window.last(), stages[i]));
+              minutes(i),
+              worth,
+              after(i),
+              opens.get(i),
+              window.first(),
+              window.last(),
+              stages[i],
+              behind(i)));
     }
     return new Chores(
         all,

@@ -36,10 +36,11 @@
  *
  * <p><b>Choices made.</b> Work is worth the danger it takes out, an estimate ({@link
  * limberboard.upkeep.plan.DangerScale}); what is for comfort only never takes the place of anything
- * else. What comes before what is never broken: work is chosen only with all due work that comes
- * before it, and work with the mast down is done before work with the mast up. Each access is
- * opened once a day. The choice is searched in {@link limberboard.upkeep.plan.choice}, which proves
- * how much better another could be; the order within a day is that of the lists ({@link
+ * else. What comes before what is never broken: work is chosen only with all due musts and all that
+ * can sink her or hurt somebody that come before it, behind the rest where that is done, and work
+ * with the mast down is done before work with the mast up. Each access is opened once a day. The
+ * choice is searched in {@link limberboard.upkeep.plan.choice}, which proves how much better
+ * another could be; the order within a day is that of the lists ({@link
  * limberboard.upkeep.list.OneGo}). Done by somebody else, work takes the owner's own minutes only,
  * and no day before those who do it can come. See {@code docs/decisions/0030-plan.md}.
  *

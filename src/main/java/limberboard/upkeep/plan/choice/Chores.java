@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Deque;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Work to choose from, what it takes to reach it, and the time there is. Not changed once made.
@@ -28,7 +29,7 @@ public record Chores(List<Chore> chores, List<Integer> openings, List<Integer> d
     openings = List.copyOf(openings);
     days = List.copyOf(days);
     for (Chore chore : chores) {
-      within(chore.after(), chores.size());
+      within(chore.earlier(), chores.size());
       within(chore.opens(), openings.size());
     }
     for (int minutes : openings) {
@@ -75,10 +76,11 @@ public record Chores(List<Chore> chores, List<Integer> openings, List<Integer> d
     chores.forEach(chore -> later.add(new ArrayList<>()));
     Deque<Integer> free = new ArrayDeque<>();
     for (int i = 0; i < waits.length; i++) {
-      for (int before : chores.get(i).after()) {
+      Set<Integer> earlier = chores.get(i).earlier();
+      for (int before : earlier) {
         later.get(before).add(i);
       }
-      waits[i] = chores.get(i).after().size();
+      waits[i] = earlier.size();
       if (waits[i] == 0) {
         free.add(i);
       }

@@ -14,6 +14,7 @@ final class DayPacking {
   private static final int OTHERS_A_STEP = 8;
 
   private final Chores chores;
+  private final int[][] earlier;
   private final int[] rank;
   private final int[] stage;
   private final long[] opening;
@@ -22,15 +23,19 @@ final class DayPacking {
 
   DayPacking(Chores chores) {
     this.chores = chores;
+    earlier = new int[chores.size()][];
     rank = new int[chores.size()];
     stage = new int[chores.size()];
     opening = new long[chores.size()];
     for (int chore : chores.inOrder()) {
       stage[chore] = chores.chore(chore).stage();
+      earlier[chore] = chores.chore(chore).earlier().stream().mapToInt(each -> each).toArray();
       opening[chore] = chores.chore(chore).opens().stream().mapToLong(chores::opening).sum();
       for (int before : chores.chore(chore).after()) {
-        rank[chore] = Math.max(rank[chore], rank[before] + 1);
         stage[chore] = Math.max(stage[chore], stage[before]);
+      }
+      for (int before : chores.chore(chore).earlier()) {
+        rank[chore] = Math.max(rank[chore], rank[before] + 1);
       }
     }
     staged = Arrays.stream(stage).distinct().count() > 1;
@@ -131,7 +136,7 @@ final class DayPacking {
 
   private int earliest(int chore, DayFill fill) {
     int day = chores.chore(chore).firstDay();
-    for (int before : chores.chore(chore).after()) {
+    for (int before : earlier[chore]) {
       day = Math.max(day, fill.dayOf(before));
     }
     for (int other = 0; other < stage.length; other++) {
@@ -142,12 +147,16 @@ final class DayPacking {
     return day;
   }
 
+  private boolean isEarlier(int one, int other) {
+    return Arrays.binarySearch(earlier[other], one) >= 0;
+  }
+
   private int latest(int chore, DayFill fill) {
     int day = Math.min(chores.chore(chore).lastDay(), chores.days().size() - 1);
     for (int other = 0; other < stage.length; other++) {
       if (fill.dayOf(other) != DayFill.NONE
           && (stage[chore] != Chore.ANY_STAGE && stage[other] > stage[chore]
-              || chores.chore(other).after().contains(chore))) {
+              || isEarlier(chore, other))) {
         day = Math.min(day, fill.dayOf(other));
       }
     }

@@ -185,6 +185,8 @@ public final class Meetings {
           .filter(each -> may.contains(each.doer()) && old.after().contains(each.met()))
           .forEach(each -> after.add(each.doer()));
       after.removeIf(before -> met[before]);
+      Set<Integer> behind = new TreeSet<>(old.behind());
+      behind.removeIf(before -> met[before]);
       boolean left = met[i] || doers.contains(i) && !may.contains(i);
       all.add(
           left
@@ -196,7 +198,8 @@ public final class Meetings {
                   old.opens(),
                   old.firstDay(),
                   old.lastDay(),
-                  stages[i]));
+                  stages[i],
+                  behind));
     }
     return new Chores(all, chores.openings(), chores.days());
   }

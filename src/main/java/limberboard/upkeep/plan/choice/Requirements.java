@@ -76,18 +76,24 @@ final class Requirements {
 
   /**
    * A chore that nothing waits for is chosen only after any that takes no longer, is worth no less,
-   * has nothing more to be opened, waits for the same and can be done whenever it can: wherever it
-   * is done, the better one could be done instead. Of two that are alike in all this the one with
-   * the lower number counts as the better. One better chore for each is enough, since that has its
-   * own.
+   * has nothing more to be opened, comes behind the same, comes before nothing that could be done
+   * without it and can be done whenever it can: wherever it is done, the better one could be done
+   * instead. Of two that are alike in all this the one with the lower number counts as the better.
+   * One better chore for each is enough, since that has its own.
    */
   private void addBetter(List<Set<Integer>> required) {
     Set<Integer> awaited = new HashSet<>();
-    chores.chores().forEach(chore -> awaited.addAll(chore.after()));
+    Set<Integer> followed = new HashSet<>();
+    for (Chore chore : chores.chores()) {
+      awaited.addAll(chore.after());
+      followed.addAll(chore.behind());
+    }
     for (int one = 0; one < chores.size(); one++) {
       int better = -1;
       for (int other = 0; other < chores.size() && !awaited.contains(one); other++) {
-        if (isBetter(other, one) && (better < 0 || isBetter(better, other))) {
+        if (!followed.contains(other)
+            && isBetter(other, one)
+            && (better < 0 || isBetter(better, other))) {
           better = other;
         }
       }
@@ -108,7 +114,8 @@ final class Requirements {
             && better.firstDay() <= worse.firstDay()
             && better.lastDay() >= worse.lastDay()
             && worse.opens().containsAll(better.opens())
-            && worse.after().equals(better.after());
+            && worse.after().equals(better.after())
+            && worse.behind().equals(better.behind());
     return atLeast && (one < other || !better.equals(worse));
   }
 

@@ -24,6 +24,10 @@ final class DealtChores {
       while (i > 0 && random.nextInt(3) == 0) {
         after.add(random.nextInt(i));
       }
+      Set<Integer> behind = new TreeSet<>();
+      while (i > 0 && random.nextInt(3) == 0) {
+        behind.add(random.nextInt(i));
+      }
       Set<Integer> opens = new TreeSet<>();
       while (accesses > 0 && random.nextInt(2) == 0) {
         opens.add(random.nextInt(accesses));
@@ -33,7 +37,7 @@ final class DealtChores {
       int last = any ? days - 1 : random.nextInt(days);
       int worth = random.nextInt(random.nextBoolean() ? 5 : 40);
       int stage = random.nextInt(stages + 1) - 1;
-      chores.add(new Chore(random.nextInt(10), worth, after, opens, first, last, stage));
+      chores.add(new Chore(random.nextInt(10), worth, after, opens, first, last, stage, behind));
     }
     List<Integer> time = new ArrayList<>();
     for (int day = 0; day < days; day++) {

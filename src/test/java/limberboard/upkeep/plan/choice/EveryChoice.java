@@ -113,6 +113,11 @@ final class EveryChoice {
           return false;
         }
       }
+      for (int before : chore.behind()) {
+        if (days[before] > days[i]) {
+          return false;
+        }
+      }
       for (int j = 0; j < days.length; j++) {
         if (days[j] >= 0 && stages[j] >= 0 && stages[j] < stages[i] && days[j] > days[i]) {
           return false;
