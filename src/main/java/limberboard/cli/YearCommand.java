@@ -77,6 +77,9 @@ final class YearCommand implements Callable<Integer> {
     }
   }
 
+  /** In the place of how often: it is done only as a look again at other work. */
+  private static final String LOOKS_AGAIN = "  again";
+
   @Override
   public Integer call() {
     Workspace read = session.workspace(session.folders(workspace.folder()));
@@ -100,17 +103,20 @@ final class YearCommand implements Callable<Integer> {
                 + year.seasons()
                 + " seasons: an estimate, without opening what is in the way");
     for (Need need : Need.values()) {
+      List<YearOfWork.Line> lines =
+          year.lines().stream().filter(line -> line.need() == need).toList();
       session.out().println();
       session
           .out()
           .println(
               String.format(
                   Locale.ROOT,
-                  "%s: %.0f lines, %s",
+                  "%s: %.0f of these %d in a year, %s",
                   Sentences.capital(need.spoken()),
                   year.count(need),
+                  lines.size(),
                   Minutes.forWhom(year.minutes(need))));
-      year.lines().stream().filter(line -> line.need() == need).forEach(this::line);
+      lines.forEach(this::line);
     }
     if (!year.uncounted().isEmpty()) {
       session.out().println();
@@ -127,9 +133,11 @@ final class YearCommand implements Callable<Integer> {
         .println(
             String.format(
                 Locale.ROOT,
-                "  %9s  %5.2f ×  %s%s",
+                "  %9s  %s  %s%s",
                 Minutes.words(line.minutes()),
-                line.times(),
+                line.times() == 0
+                    ? LOOKS_AGAIN
+                    : String.format(Locale.ROOT, "%5.2f ×", line.times()),
                 line.work().title(),
                 line.appointment() ? " (your own time)" : ""));
   }

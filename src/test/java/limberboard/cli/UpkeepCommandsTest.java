@@ -90,9 +90,9 @@ class UpkeepCommandsTest {
   void workThatIsDoneMovesItsDateAndUndoBringsTheFileBack() throws IOException {
     Path log = folder.resolve("boats/knot/log.csv");
     String said = run(0, "done", "job", "--boat", "knot", "--note", "early, for once");
-    assertThat(said).contains("Next: The job by 2027-11-25");
+    assertThat(said).contains("Next: The job by 25 November 2027");
     assertThat(Files.readString(log)).isEqualTo(LOG + "2026-11-25,job,,\"early, for once\"\n");
-    assertThat(run(0, "due", "--boat", "knot", "--coming")).contains("2027-11-25  The job");
+    assertThat(run(0, "due", "--boat", "knot", "--coming")).contains("25 November 2027   The job");
     assertThat(run(0, "done", "job", "--boat", "knot", "--undo")).contains("Taken out of the log");
     assertThat(Files.readString(log)).isEqualTo(LOG);
   }
@@ -171,7 +171,7 @@ class UpkeepCommandsTest {
     run(0, "done", "round", "--boat", "knot", "--undo");
     assertThat(Files.readString(log)).isEqualTo(LOG);
     String said = run(0, "done", "round", "--boat", "knot", "--on", "2026-03-20");
-    assertThat(said).contains("With it: 2026-03-20 rig").contains("With it: 2026-03-20 job");
+    assertThat(said).contains("With it: 20 March 2026 rig").contains("With it: 20 March 2026 job");
     assertThat(Files.readString(log))
         .contains("2026-03-20,round,,", "2026-03-20,rig,,", "2026-03-20,job,,");
     assertThat(run(0, "due", "--boat", "knot", "--on", "2026-03-21")).doesNotContain("The rig");
@@ -196,7 +196,7 @@ class UpkeepCommandsTest {
     assertThat(lines)
         .containsExactly("round must 1.0 24.0", "gas should 1.0 3.0", "wax optional 1.0 10.0");
     assertThat(run(0, "year", "--boat", "knot", "--on", "2026-03-20"))
-        .contains("Must: 1 lines, 24 min practised, 36 min the first time");
+        .contains("Must: 1 of these 1 in a year, 24 min practised, 36 min the first time");
   }
 
   @Test

@@ -62,8 +62,8 @@ class KeepingTest {
     assertThat(stale.fromStock()).isEqualTo(100);
     assertThat(stale.remarks())
         .containsExactly(
-            "60 ml in stock not counted: opened on 2026-03-01 it keeps until 2026-03-15,"
-                + " needed on 2026-03-16");
+            "60 ml in stock not counted: opened on 1 March 2026 it keeps until 15 March 2026,"
+                + " needed on 16 March 2026");
   }
 
   @Test
@@ -95,7 +95,7 @@ class KeepingTest {
     assertThat(store.list("bed 2026-04-30").lines().get(0).fromStock()).isEqualTo(100);
     ShoppingLine late = store.list("bed 2026-05-01").lines().get(0);
     assertThat(late.fromStock()).isZero();
-    assertThat(late.remarks().get(0)).contains("its date is 2026-04-30");
+    assertThat(late.remarks().get(0)).contains("its date is 30 April 2026");
   }
 
   @Test
