@@ -44,11 +44,17 @@ public final class MailReader {
   private final HeadReader head = new HeadReader();
   private ContentTypeField type;
   private ContentDispositionField disposition;
+  private final int wanted;
+  private final int mostWanted;
+  private Optional<byte[]> found = Optional.empty();
   private int messages;
   private int parts;
   private int read;
 
-  private MailReader() {}
+  private MailReader(int wanted, int mostWanted) {
+    this.wanted = wanted;
+    this.mostWanted = mostWanted;
+  }
 
   /** A part that holds others. */
   private record Part(String subtype, List<String> texts, List<String> sentOn) {
@@ -64,7 +70,23 @@ public final class MailReader {
    * @throws IOException when the bytes cannot be had
    */
   public static Letter read(InputStream in) throws IOException {
-    return new MailReader().letter(in);
+    return new MailReader(0, 0).letter(in);
+  }
+
+  /**
+   * What an attachment holds; nothing else is kept.
+   *
+   * @param in the bytes of its letter; not closed
+   * @param number its number in the letter, from 1
+   * @param most how many bytes are kept at most
+   * @return empty where the letter has no such attachment, or it is longer
+   * @throws IOException when the bytes cannot be had
+   */
+  public static Optional<byte[]> attachment(InputStream in, int number, int most)
+      throws IOException {
+    MailReader reader = new MailReader(number, most);
+    reader.letter(in);
+    return reader.found;
   }
 
   /** Pasted text as a letter, without a header. */
@@ -166,9 +188,9 @@ public final class MailReader {
     boolean attached = disposition != null && disposition.isAttachment();
     boolean text = media.equals("text/plain") || media.equals("text/html");
     if (!text || attached) {
-      attachments.add(
-          new Attachment(
-              attachments.size() + 1, name(media), media, length(stream.getDecodedInputStream())));
+      int number = attachments.size() + 1;
+      long length = length(stream.getDecodedInputStream(), number == wanted);
+      attachments.add(new Attachment(number, name(media), media, length));
       return;
     }
     String said = text(stream);
@@ -215,11 +237,19 @@ public final class MailReader {
     return shown.isBlank() ? "part " + (attachments.size() + 1) + " (" + media + ")" : shown;
   }
 
-  private static long length(InputStream in) throws IOException {
+  /** Reads to the end, and keeps what is read where it is asked for and not too long. */
+  private long length(InputStream in, boolean keep) throws IOException {
+    ByteArrayOutputStream kept = new ByteArrayOutputStream();
     byte[] buffer = new byte[8192];
     long length = 0;
     for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
       length += n;
+      if (keep && length <= mostWanted) {
+        kept.write(buffer, 0, n);
+      }
+    }
+    if (keep && length <= mostWanted) {
+      found = Optional.of(kept.toByteArray());
     }
     return length;
   }

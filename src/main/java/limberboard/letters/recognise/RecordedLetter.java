@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import limberboard.letters.mail.Letter;
 import limberboard.letters.mail.MailReader;
@@ -24,10 +25,11 @@ public record RecordedLetter(String name, Letter letter, Expected expected) {
   private static final String EXPECTED = ".yaml";
 
   /**
-   * The letters of a folder that have what they should give beside them, by name.
+   * The letters of a folder that have what they should give beside them, by name. Nothing is learnt
+   * from one that cannot be read.
    *
    * @return none where there is no such folder
-   * @throws IOException when one cannot be read
+   * @throws IOException when the folder cannot be read
    */
   public static List<RecordedLetter> read(Path folder) throws IOException {
     if (!Files.isDirectory(folder)) {
@@ -42,10 +44,18 @@ public record RecordedLetter(String name, Letter letter, Expected expected) {
       String name = file.getFileName().toString().replace(LETTER, "");
       Path beside = file.resolveSibling(name + EXPECTED);
       if (Files.isRegularFile(beside)) {
-        read.add(new RecordedLetter(name, letter(file), expected(beside)));
+        read(name, file, beside).ifPresent(read::add);
       }
     }
     return read;
+  }
+
+  private static Optional<RecordedLetter> read(String name, Path file, Path beside) {
+    try {
+      return Optional.of(new RecordedLetter(name, letter(file), expected(beside)));
+    } catch (IOException e) {
+      return Optional.empty();
+    }
   }
 
   private static Letter letter(Path file) throws IOException {
