@@ -18,6 +18,7 @@ import limberboard.desktop.base.Recent;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.boats.BoatStore;
 import limberboard.desktop.look.Theme;
+import limberboard.desktop.parts.ClipboardText;
 import limberboard.desktop.parts.Copied;
 import limberboard.desktop.read.Outlets;
 import limberboard.desktop.read.SystemOpening;
@@ -25,6 +26,7 @@ import limberboard.desktop.read.SystemPrinting;
 import limberboard.desktop.trace.TraceFiles;
 import limberboard.desktop.upkeep.entry.LogStore;
 import limberboard.desktop.window.FileQuestion;
+import limberboard.desktop.window.OpenQuestion;
 import limberboard.library.file.LastNet;
 import limberboard.library.file.UserFolders;
 import limberboard.library.file.WorkspaceFolders;
@@ -80,6 +82,7 @@ final class DesktopStart {
             workers.search(),
             workers.pages(),
             workers.trees(),
+            workers.letters(),
             EventQueue::invokeLater),
         new TypingPause(TYPING_PAUSE),
         new Outlets(new FileQuestion(memory)::ask, new SystemPrinting(), new SystemOpening()),
@@ -87,7 +90,8 @@ final class DesktopStart {
             Toolkit.getDefaultToolkit()
                 .getSystemClipboard()
                 .setContents(new StringSelection(text), null),
-        Copied::toClipboard);
+        Copied::toClipboard,
+        new WindowServices.Arriving(new OpenQuestion(memory)::ask, ClipboardText::now));
   }
 
   private void open(WindowServices outside, Workers workers, WatchedReader watched, Recent recent) {

@@ -17,6 +17,7 @@ final class Loader {
   private final Background background;
   private final Session session;
   private final SearchModel search;
+  private Runnable read = () -> {};
   private final AtomicBoolean waiting = new AtomicBoolean();
 
   Loader(
@@ -30,6 +31,11 @@ final class Loader {
     this.background = background;
     this.session = session;
     this.search = search;
+  }
+
+  /** Says what is done each time that the workspace has been read. */
+  void afterReading(Runnable action) {
+    read = action;
   }
 
   /** Reads everything as it is now. */
@@ -46,6 +52,7 @@ final class Loader {
 
   private void take(Workspace workspace) {
     session.replace(workspace);
+    read.run();
     background.run("Preparing the search", () -> index.update(workspace.library()), search::ready);
   }
 }

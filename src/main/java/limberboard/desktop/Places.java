@@ -12,18 +12,22 @@ import limberboard.desktop.boats.BoatsPlace;
 import limberboard.desktop.find.Found;
 import limberboard.desktop.help.Guide;
 import limberboard.desktop.help.HelpPlace;
+import limberboard.desktop.letters.LetterOutlets;
+import limberboard.desktop.letters.LettersPlace;
 import limberboard.desktop.pages.PagesPlace;
 import limberboard.desktop.parts.Divider;
 import limberboard.desktop.read.PagePictures;
 import limberboard.desktop.read.PageRenderer;
 import limberboard.desktop.read.Papers;
 import limberboard.desktop.read.PlaceTools;
+import limberboard.desktop.trace.ToldAnswers;
 import limberboard.desktop.trace.TracePlace;
 import limberboard.desktop.upkeep.UpkeepPlace;
 import limberboard.desktop.upkeep.WorkNotes;
 import limberboard.desktop.upkeep.log.MendedEntry;
 import limberboard.desktop.upkeep.state.UpkeepTools;
 import limberboard.print.picture.Pictures;
+import limberboard.trace.TrailStep;
 
 /**
  * The places of the window in their order, and the ways between them. A new place is one line in
@@ -32,6 +36,8 @@ import limberboard.print.picture.Pictures;
 final class Places implements Navigator {
   private final WindowAssembly desk;
   private final UpkeepPlace upkeep;
+  private final LettersPlace letters;
+  private final ToldAnswers told;
   private final HelpPlace help;
   private final List<Place> all;
   private Consumer<Place> go = place -> {};
@@ -40,6 +46,8 @@ final class Places implements Navigator {
     this.desk = desk;
     PlaceTools tools = tools(outside);
     upkeep = UpkeepPlace.make(new UpkeepTools(desk.upkeep(), desk.log(), tools));
+    told = new ToldAnswers(desk.trace());
+    letters = new LettersPlace(tools, letters(outside));
     help = new HelpPlace(tools, Guide.packed());
     all =
         List.of(
@@ -57,8 +65,24 @@ final class Places implements Navigator {
                                 .tell("The answer is copied: paste it into your letter."))),
             new PagesPlace(tools, desk.reading(), outside.folders(), new WorkNotes(desk.upkeep())),
             upkeep,
+            letters,
             new BoatsPlace(tools, desk.boats()),
             help);
+  }
+
+  private LettersPlace.Outside letters(WindowServices outside) {
+    return new LettersPlace.Outside(
+        outside.folders(),
+        desk.letters(),
+        desk.writing(),
+        outside.guard(),
+        outside.clock(),
+        new LetterOutlets(
+            outside.arriving().askFiles(),
+            outside.arriving().pasted(),
+            outside.outlets().askFile(),
+            outside.clipboard(),
+            outside.copied()));
   }
 
   private PlaceTools tools(WindowServices outside) {
@@ -110,6 +134,10 @@ final class Places implements Navigator {
     return upkeep;
   }
 
+  LettersPlace letters() {
+    return letters;
+  }
+
   private void go(String id) {
     go.accept(place(id));
   }
@@ -146,6 +174,16 @@ final class Places implements Navigator {
   @Override
   public void trace(String symptom) {
     if (desk.trace().start(symptom)) {
+      go("trace");
+    } else {
+      openPage(symptom);
+    }
+  }
+
+  @Override
+  public void trace(String boat, String symptom, List<TrailStep> steps) {
+    desk.session().choose(Optional.of(boat));
+    if (told.start(symptom, steps)) {
       go("trace");
     } else {
       openPage(symptom);

@@ -75,6 +75,18 @@ enum Scene {
   UPKEEP_RIGGING(desk -> upkeep(desk, "rigging")),
   /** A sum with the boat's numbers. */
   UPKEEP_WORKINGS(desk -> upkeep(desk, "workings")),
+  /** A letter is read, with what was recognised in it and the draft of its answer. */
+  LETTERS(desk -> letter(desk, "hopping-keel-redshank.eml")),
+  /** An urgent letter is read. */
+  LETTERS_URGENT(desk -> letter(desk, "whiff-of-gas-greenshank.eml")),
+  /** The draft of an answer, with a piece that was edited before an answer was taken back. */
+  LETTERS_ANSWER(
+      desk -> {
+        letter(desk, "rattling-wire-sandpiper.eml");
+        Container place = desk.lettersPlace().component();
+        type(place, "piece-closing", "See you on Friday at the pontoon.");
+        desk.lettersPlace().showAnswer();
+      }),
   /** A boat's form. */
   BOATS(desk -> desk.go("boats"));
 
@@ -95,6 +107,11 @@ enum Scene {
   private static void upkeep(WindowAssembly desk, String aspect) {
     desk.go("upkeep");
     desk.upkeepPlace().look(aspect);
+  }
+
+  private static void letter(WindowAssembly desk, String name) {
+    desk.go("letters");
+    desk.lettersPlace().open(name);
   }
 
   private static void begin(WindowAssembly desk) {

@@ -15,6 +15,7 @@ import limberboard.desktop.base.Settings;
 import limberboard.desktop.boats.BoatFormModel;
 import limberboard.desktop.find.SearchField;
 import limberboard.desktop.find.SearchModel;
+import limberboard.desktop.letters.LettersPlace;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.pages.PagesModel;
 import limberboard.desktop.parts.Keys;
@@ -39,6 +40,7 @@ final class WindowAssembly {
   private final Notices notices;
   private final Background library;
   private final Background pages;
+  private final Background letters;
   private final Session session;
   private final SearchModel search;
   private final TraceModel trace;
@@ -63,6 +65,7 @@ final class WindowAssembly {
     settings.onChange(this::restyle);
     this.library = background(outside.threads().library());
     this.pages = background(outside.threads().pages());
+    this.letters = background(outside.threads().letters());
     this.session = new Session(outside.clock(), outside.memory().text("boat"));
     this.search =
         new SearchModel(session, background(outside.threads().search()), outside.typing());
@@ -98,6 +101,7 @@ final class WindowAssembly {
             new SearchField(search, places::open),
             places.all());
     places.onGo(window::go);
+    loader.afterReading(places.letters()::lookAgain);
     boats.onChange(() -> window.unsaved(unsaved()));
     wayBack();
   }
@@ -256,6 +260,20 @@ final class WindowAssembly {
   /** The places by their names. */
   Place place(String id) {
     return places.place(id);
+  }
+
+  /** What reads and recognises letters. */
+  Background letters() {
+    return letters;
+  }
+
+  /** What reads the workspace and writes into it. */
+  Background writing() {
+    return library;
+  }
+
+  LettersPlace lettersPlace() {
+    return places.letters();
   }
 
   /** What renders and works things out. */

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -116,10 +117,11 @@ public final class WindowPictures {
         Guard.NONE,
         Clock.fixed(today.atStartOfDay(ZoneOffset.UTC).toInstant(), ZoneOffset.UTC),
         memory,
-        new WindowServices.Threads(direct, direct, direct, direct, direct),
+        new WindowServices.Threads(direct, direct, direct, direct, direct, direct),
         Runnable::run,
         nowhere(),
         text -> {},
-        copied -> {});
+        copied -> {},
+        new WindowServices.Arriving(List::of, Optional::empty));
   }
 }

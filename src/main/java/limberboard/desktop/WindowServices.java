@@ -1,10 +1,13 @@
 package limberboard.desktop;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.desktop.base.Delay;
@@ -39,6 +42,7 @@ import limberboard.workings.sums.Sums;
  * @param outlets where what is read goes: files, printers, other programs
  * @param clipboard takes text for other programs
  * @param copied takes text with its structure for other programs
+ * @param arriving the ways by which letters come in
  */
 record WindowServices(
     WorkspaceFolders folders,
@@ -54,7 +58,8 @@ record WindowServices(
     Delay typing,
     Outlets outlets,
     Consumer<String> clipboard,
-    Consumer<Copied> copied) {
+    Consumer<Copied> copied,
+    Arriving arriving) {
 
   /** Reads the workspace. */
   @FunctionalInterface
@@ -86,14 +91,28 @@ record WindowServices(
   }
 
   /**
+   * The ways by which letters come in.
+   *
+   * @param askFiles asks for files to be opened; none means that nothing is
+   * @param pasted the text that another program has copied
+   */
+  record Arriving(Supplier<List<Path>> askFiles, Supplier<Optional<String>> pasted) {}
+
+  /**
    * What runs work.
    *
    * @param library reads the workspace, builds the index, writes boats
    * @param search searches
    * @param pages renders
    * @param trees draws out whole trees
+   * @param letters reads and recognises letters
    * @param event the event thread
    */
   record Threads(
-      Executor library, Executor search, Executor pages, Executor trees, Executor event) {}
+      Executor library,
+      Executor search,
+      Executor pages,
+      Executor trees,
+      Executor letters,
+      Executor event) {}
 }

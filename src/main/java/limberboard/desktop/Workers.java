@@ -11,6 +11,7 @@ final class Workers implements AutoCloseable {
   private final ExecutorService search = one("search");
   private final ExecutorService pages = one("pages");
   private final ExecutorService trees = one("trees");
+  private final ExecutorService letters = one("letters");
 
   private static ExecutorService one(String name) {
     return Executors.newSingleThreadExecutor(
@@ -41,6 +42,11 @@ final class Workers implements AutoCloseable {
     return trees;
   }
 
+  /** Reads and recognises letters, in small steps, and drafts answers. */
+  ExecutorService letters() {
+    return letters;
+  }
+
   /** Takes no more work, and waits a while for what is still being written. */
   @Override
   public void close() {
@@ -48,6 +54,7 @@ final class Workers implements AutoCloseable {
     search.shutdownNow();
     pages.shutdown();
     trees.shutdownNow();
+    letters.shutdownNow();
     try {
       if (!library.awaitTermination(LONGEST_SECONDS, TimeUnit.SECONDS)) {
         library.shutdownNow();

@@ -75,6 +75,8 @@ final class SmallWindow implements AutoCloseable {
   private final List<String> onEventThread = Collections.synchronizedList(new ArrayList<>());
   private final SmallPrinter printer = new SmallPrinter();
   private final List<Path> opened = Collections.synchronizedList(new ArrayList<>());
+  private final List<Path> opening = Collections.synchronizedList(new ArrayList<>());
+  private final AtomicReference<String> pasted = new AtomicReference<>("");
   private final AtomicReference<String> copied = new AtomicReference<>("");
   private final AtomicReference<Optional<IOException>> failure =
       new AtomicReference<>(Optional.empty());
@@ -153,11 +155,13 @@ final class SmallWindow implements AutoCloseable {
             awaited.counting(workers.search()),
             awaited.counting(workers.pages()),
             awaited.counting(workers.trees()),
+            awaited.counting(workers.letters()),
             EventQueue::invokeLater),
         new TypingPause(30),
         new Outlets(name -> Optional.of(folders.root().resolve(name)), printer, opened::add),
         copied::set,
-        reply -> copied.set(reply.plain()));
+        reply -> copied.set(reply.plain()),
+        new WindowServices.Arriving(() -> List.copyOf(opening), () -> Optional.of(pasted.get())));
   }
 
   private Workspace read(WindowServices.Reader reader) throws IOException {
@@ -244,6 +248,17 @@ final class SmallWindow implements AutoCloseable {
   /** The text that was copied for other programs. */
   String copied() {
     return copied.get();
+  }
+
+  /** From now on this text is in the clipboard. */
+  void clipboard(String text) {
+    pasted.set(text);
+  }
+
+  /** From now on these letters are chosen whenever it is asked which are to be opened. */
+  void toOpen(Path... files) {
+    opening.clear();
+    opening.addAll(List.of(files));
   }
 
   /** The printer of this window. */

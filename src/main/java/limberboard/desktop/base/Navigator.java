@@ -1,5 +1,8 @@
 package limberboard.desktop.base;
 
+import java.util.List;
+import limberboard.trace.TrailStep;
+
 /** The ways from one place of the window to another. For the event thread only. */
 public interface Navigator {
   /** Shows a page of the library. */
@@ -7,6 +10,12 @@ public interface Navigator {
 
   /** Starts tracing a symptom for the chosen boat, or shows its page when no boat is chosen. */
   void trace(String symptom);
+
+  /**
+   * Chooses a boat and traces a symptom on it, with what an owner has found out already added to
+   * what its trace has.
+   */
+  void trace(String boat, String symptom, List<TrailStep> steps);
 
   /** Shows a boat's particulars. */
   void openBoat(String id);

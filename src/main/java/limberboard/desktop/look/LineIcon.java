@@ -76,6 +76,14 @@ public final class LineIcon implements Icon {
         work);
   }
 
+  /** An envelope. */
+  public static LineIcon letters(int side) {
+    Path2D flap = path(2.5, 6.5);
+    flap.lineTo(12, 13.5);
+    flap.lineTo(21.5, 6.5);
+    return new LineIcon(side, new Rectangle2D.Double(2.5, 5, 19, 14.5), flap);
+  }
+
   /** A hull with two sails. */
   public static LineIcon boats(int side) {
     Path2D hull = path(2.5, 17);

@@ -1,0 +1,121 @@
+package limberboard.desktop.letters;
+
+import java.awt.Component;
+import java.awt.EventQueue;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javax.swing.DefaultComboBoxModel;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.JComboBox;
+import javax.swing.JList;
+import javax.swing.event.PopupMenuEvent;
+import javax.swing.event.PopupMenuListener;
+
+/**
+ * One of several. While its list is open, moving through it chooses nothing; Enter or a click does.
+ *
+ * @param <T> what there is to choose from
+ */
+final class ChoiceBox<T> extends JComboBox<T> {
+  private static final int ROWS = 18;
+  private final transient Consumer<T> chosen;
+  private transient T shown;
+  private String asking = " ";
+  private boolean showing;
+  private boolean cancelled;
+
+  /**
+   * A box.
+   *
+   * @param name its name
+   * @param what what is chosen, for somebody who listens to it
+   * @param words an entry in words
+   * @param chosen takes what a person chooses
+   */
+  ChoiceBox(String name, String what, Function<T, String> words, Consumer<T> chosen) {
+    this.chosen = chosen;
+    setName(name);
+    getAccessibleContext().setAccessibleName(what);
+    setRenderer(new Words(words));
+    setMaximumRowCount(ROWS);
+    addActionListener(
+        e -> {
+          if (!isPopupVisible()) {
+            choose();
+          }
+        });
+    addPopupMenuListener(new Closing());
+  }
+
+  /** Says this while nothing is chosen. */
+  ChoiceBox<T> asking(String what) {
+    asking = what;
+    return this;
+  }
+
+  private final class Words extends DefaultListCellRenderer {
+    private static final long serialVersionUID = 1L;
+    private final transient Function<T, String> words;
+
+    Words(Function<T, String> words) {
+      this.words = words;
+    }
+
+    @Override
+    @SuppressWarnings("unchecked")
+    public Component getListCellRendererComponent(
+        JList<?> list, Object value, int index, boolean selected, boolean focused) {
+      String text = value == null ? asking : words.apply((T) value);
+      return super.getListCellRendererComponent(list, text, index, selected, focused);
+    }
+  }
+
+  /** Shows these entries, one of them as chosen. */
+  @SuppressWarnings("unchecked")
+  void show(List<T> entries, T now) {
+    showing = true;
+    shown = now;
+    DefaultComboBoxModel<T> model = new DefaultComboBoxModel<>();
+    entries.forEach(model::addElement);
+    setModel(model);
+    setSelectedItem(now);
+    showing = false;
+  }
+
+  @SuppressWarnings("unchecked")
+  private void choose() {
+    T now = (T) getSelectedItem();
+    if (!showing && now != null && !now.equals(shown)) {
+      shown = now;
+      chosen.accept(now);
+    }
+  }
+
+  private final class Closing implements PopupMenuListener {
+    @Override
+    public void popupMenuWillBecomeVisible(PopupMenuEvent e) {
+      cancelled = false;
+    }
+
+    @Override
+    public void popupMenuWillBecomeInvisible(PopupMenuEvent e) {
+      EventQueue.invokeLater(
+          () -> {
+            if (cancelled) {
+              showing = true;
+              setSelectedItem(shown);
+              showing = false;
+            } else {
+              choose();
+            }
+            cancelled = false;
+          });
+    }
+
+    @Override
+    public void popupMenuCanceled(PopupMenuEvent e) {
+      cancelled = true;
+    }
+  }
+}

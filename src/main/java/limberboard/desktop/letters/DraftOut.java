@@ -1,0 +1,129 @@
+package limberboard.desktop.letters;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import limberboard.desktop.base.Background;
+import limberboard.desktop.base.Guard;
+import limberboard.desktop.base.Notices;
+import limberboard.desktop.parts.Copied;
+import limberboard.letters.answer.AnswerDraft;
+import limberboard.letters.inbox.LetterState;
+import limberboard.letters.mail.LetterHead;
+import limberboard.letters.mail.MailWriter;
+import limberboard.letters.mail.Mailbox;
+import limberboard.letters.mail.OutgoingLetter;
+import limberboard.library.file.SafeFiles;
+
+/** Where a draft goes: a file that a mail program opens, or another program as text or HTML. */
+final class DraftOut {
+  /** Whose letter it is says the mail program that sends it. */
+  private static final Mailbox FROM = new Mailbox("", "yard@example.invalid");
+
+  private final LetterModel model;
+  private final Background background;
+  private final Notices notices;
+  private final Guard guard;
+  private final Clock clock;
+  private final LetterOutlets outlets;
+
+  DraftOut(
+      LetterModel model,
+      Background background,
+      Notices notices,
+      Guard guard,
+      Clock clock,
+      LetterOutlets outlets) {
+    this.model = model;
+    this.background = background;
+    this.notices = notices;
+    this.guard = guard;
+    this.clock = clock;
+    this.outlets = outlets;
+  }
+
+  /** To whom the answer goes and under which subject, in words. */
+  static String heading(LetterHead head) {
+    String to =
+        head.replyTo().or(head::from).map(DraftOut::written).orElse("nobody named in the letter");
+    return "To " + to + ". " + OutgoingLetter.answered(head.subject());
+  }
+
+  /** A name with its address. */
+  static String written(Mailbox mailbox) {
+    return mailbox.name().isEmpty()
+        ? mailbox.address()
+        : mailbox.name() + " <" + mailbox.address() + ">";
+  }
+
+  /** Asks for a file and saves the draft as a letter that a mail program opens. */
+  void save() {
+    Optional<OpenLetter> letter = model.letter();
+    AnswerDraft draft = model.answer();
+    if (letter.isEmpty() || draft.text().isBlank()) {
+      notices.tell("There is no answer to save.");
+      return;
+    }
+    model.keepEdits();
+    String name = letter.get().name().replaceFirst("\\.[^.]*$", "") + "-answer.eml";
+    LetterHead head = letter.get().understood().letter().head();
+    outlets
+        .askFile()
+        .apply(name)
+        .ifPresent(
+            file ->
+                background.run(
+                    "Saving " + file.getFileName(),
+                    () -> save(file, head, draft),
+                    saved -> saved(saved, letter.get().name())));
+  }
+
+  private Path save(Path file, LetterHead head, AnswerDraft draft) throws IOException {
+    guard.begins("saving a letter");
+    OutgoingLetter letter =
+        OutgoingLetter.answering(
+            head,
+            FROM,
+            OffsetDateTime.now(clock),
+            "<" + UUID.randomUUID() + "@limberboard.invalid>",
+            draft.text(),
+            Copied.document(draft.html()),
+            List.of());
+    SafeFiles.write(file, MailWriter.write(letter));
+    return file;
+  }
+
+  private void saved(Path file, String letter) {
+    notices.tell(
+        "Saved as " + file + ". Open it in your mail program to send it.",
+        new Notices.Offer("Mark answered", () -> model.state(letter, LetterState.ANSWERED)));
+  }
+
+  /** Copies the draft as plain text. */
+  void copyText() {
+    String text = model.answer().text();
+    copy(() -> outlets.text().accept(text), "The answer is copied as text.");
+  }
+
+  /** Copies the draft with its headings and lists. */
+  void copyHtml() {
+    AnswerDraft draft = model.answer();
+    Copied copied = new Copied(draft.text(), Copied.document(draft.html()));
+    copy(
+        () -> outlets.copied().accept(copied), "The answer is copied with its headings and lists.");
+  }
+
+  private void copy(Runnable copying, String told) {
+    if (model.answer().text().isBlank()) {
+      notices.tell("There is no answer to copy.");
+    } else {
+      model.keepEdits();
+      copying.run();
+      notices.tell(told);
+    }
+  }
+}
