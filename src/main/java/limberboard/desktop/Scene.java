@@ -2,12 +2,14 @@ package limberboard.desktop;
 
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.Rectangle;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.AbstractButton;
+import javax.swing.JComponent;
 import javax.swing.text.JTextComponent;
 import limberboard.desktop.trace.Aspect;
 import limberboard.desktop.trace.Stage;
@@ -76,22 +78,20 @@ enum Scene {
   /** A sum with the boat's numbers. */
   UPKEEP_WORKINGS(desk -> upkeep(desk, "workings")),
   /** A letter is read, with what was recognised in it and the draft of its answer. */
-  LETTERS(desk -> letter(desk, "hopping-keel-redshank.eml")),
+  LETTERS(Scene::letter),
   /** An urgent letter is read. */
   LETTERS_URGENT(desk -> letter(desk, "whiff-of-gas-greenshank.eml")),
-  /** The draft of an answer, with a piece that was edited before an answer was taken back. */
-  LETTERS_ANSWER(
-      desk -> {
-        letter(desk, "rattling-wire-sandpiper.eml");
-        Container place = desk.lettersPlace().component();
-        type(place, "piece-closing", "See you on Friday at the pontoon.");
-        desk.lettersPlace().showAnswer();
-      }),
+  /**
+   * A piece of a draft that was edited, and whose grounds changed when an answer was taken back.
+   */
+  LETTERS_ANSWER(Scene::answer),
   /** A boat's form. */
   BOATS(desk -> desk.go("boats"));
 
   private static final String BOAT = "dunlin";
   private static final String SYMPTOM = "water-in-forward-cabin";
+  private static final String LETTER = "forward-and-flat-dunlin.eml";
+  private static final String PIECE = "piece-water-in-forward-cabin/likely";
   private static final String CAUSE = "bowsprit-seal";
   private final Consumer<WindowAssembly> state;
 
@@ -107,6 +107,20 @@ enum Scene {
   private static void upkeep(WindowAssembly desk, String aspect) {
     desk.go("upkeep");
     desk.upkeepPlace().look(aspect);
+  }
+
+  private static void letter(WindowAssembly desk) {
+    letter(desk, LETTER);
+  }
+
+  private static void answer(WindowAssembly desk) {
+    letter(desk);
+    Container place = desk.lettersPlace().component();
+    type(place, PIECE, "We think that the rain comes in where the mast stands.");
+    press(place, "letter-take-back-hose-mast-foot");
+    desk.lettersPlace().showAnswer();
+    desk.window().frame().validate();
+    show(place, PIECE);
   }
 
   private static void letter(WindowAssembly desk, String name) {
@@ -155,6 +169,16 @@ enum Scene {
         found.setText(text);
       } else if (each instanceof Container nested) {
         type(nested, field, text);
+      }
+    }
+  }
+
+  private static void show(Container within, String name) {
+    for (Component each : within.getComponents()) {
+      if (name.equals(each.getName()) && each.getParent() instanceof JComponent around) {
+        around.scrollRectToVisible(new Rectangle(0, 0, around.getWidth(), around.getHeight()));
+      } else if (each instanceof Container nested) {
+        show(nested, name);
       }
     }
   }

@@ -1,13 +1,10 @@
 package limberboard.desktop.letters;
 
-import java.awt.BorderLayout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
-import javax.swing.JPanel;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Form;
 import limberboard.desktop.parts.Row;
@@ -24,7 +21,7 @@ import limberboard.words.Sentences;
 /**
  * The letter: what its writer said with the words that were recognised marked, and all else folded.
  */
-final class LetterPanel extends JPanel {
+final class LetterPanel extends Column {
   private static final Map<Passage.Kind, String> ASIDE =
       Map.of(
           Passage.Kind.QUOTED, "the earlier letter that is quoted",
@@ -33,29 +30,25 @@ final class LetterPanel extends JPanel {
           Passage.Kind.NOTICE, "what programs added");
   private final transient LetterModel model;
   private final transient Attachments attachments;
-  private final Column content = new Column(8);
   private final ChoiceBox<LetterState> state;
   private final Wrapped since = Text.quiet("");
   private final Wrapped trouble = Text.caution("");
   private final transient List<Optional<LetterArea>> areas = new ArrayList<>();
   private Wrapped title = Text.title("");
   private transient Optional<Letter> shown = Optional.empty();
-  private JComponent first = content;
+  private JComponent first = this;
 
   LetterPanel(LetterModel model, Attachments attachments) {
-    super(new BorderLayout());
+    super(8);
     this.model = model;
     this.attachments = attachments;
-    setOpaque(false);
     state =
         new ChoiceBox<>(
             "letter-state",
             "How far the letter has come",
             each -> Sentences.capital(each.spoken()),
             model::state);
-    content.padded(14, 8, 14, 10);
-    add(content.scrolling());
-    setBorder(BorderFactory.createEmptyBorder());
+    padded(14, 8, 14, 10);
     model.onChange(this::refresh);
     refresh();
   }
@@ -64,31 +57,31 @@ final class LetterPanel extends JPanel {
     Optional<Letter> letter = model.letter().map(open -> open.understood().letter());
     trouble.setText(model.trouble());
     trouble.setVisible(!model.trouble().isEmpty());
-    if (!letter.equals(shown) || content.getComponentCount() == 0) {
+    if (!letter.equals(shown) || getComponentCount() == 0) {
       shown = letter;
-      content.removeAll();
+      removeAll();
       areas.clear();
       if (letter.isPresent()) {
         fill(model.letter().orElseThrow().name(), letter.get());
       } else {
         nothing();
       }
-      content.revalidate();
-      content.repaint();
-      content.scrollRectToVisible(new java.awt.Rectangle(0, 0, 1, 1));
+      revalidate();
+      repaint();
+      LetterAndSeen.toTop(this);
     } else if (letter.isEmpty()) {
-      content.removeAll();
+      removeAll();
       nothing();
-      content.revalidate();
+      revalidate();
     }
     model.letter().ifPresent(this::update);
   }
 
   private void nothing() {
-    first = content;
+    first = this;
     boolean reading = model.isChosen() && model.trouble().isEmpty();
-    content.add(trouble);
-    content.add(
+    add(trouble);
+    add(
         Text.quiet(
             reading
                 ? "Reading the letter …"
@@ -98,20 +91,20 @@ final class LetterPanel extends JPanel {
   private void fill(String name, Letter letter) {
     LetterHead head = letter.head();
     title = Text.title(head.subject().isBlank() ? "(without a subject)" : head.subject());
-    content.add(title);
-    content.add(Text.quiet(from(head)));
+    add(title);
+    add(Text.quiet(from(head)));
     Form form = new Form(8);
     form.line("State", state, Row.growing(8, 1, state, since));
-    content.add(form);
-    content.add(trouble);
-    letter.remarks().forEach(remark -> content.add(Text.strong(remark)));
+    add(form);
+    add(trouble);
+    letter.remarks().forEach(remark -> add(Text.strong(remark)));
     int number = 0;
     for (Passage passage : letter.passages()) {
       number++;
       areas.add(passage(passage, number));
     }
     if (letter.own().isBlank()) {
-      content.add(Text.quiet("The writer has added no words of their own."));
+      add(Text.quiet("The writer has added no words of their own."));
     }
     first =
         areas.stream()
@@ -121,8 +114,8 @@ final class LetterPanel extends JPanel {
             .orElse(state);
     first.setName(first == state ? state.getName() : "letter-text");
     if (!letter.attachments().isEmpty()) {
-      content.add(Text.heading("Came with it"));
-      letter.attachments().forEach(each -> content.add(new AttachmentRow(name, each, attachments)));
+      add(Text.heading("Came with it"));
+      letter.attachments().forEach(each -> add(new AttachmentRow(name, each, attachments)));
     }
   }
 
@@ -136,7 +129,7 @@ final class LetterPanel extends JPanel {
 
   private Optional<LetterArea> passage(Passage passage, int number) {
     if (passage.kind() != Passage.Kind.OWN) {
-      content.add(
+      add(
           new FoldedText(
               ASIDE.get(passage.kind()),
               LetterLines.joined(passage.text()),
@@ -144,7 +137,7 @@ final class LetterPanel extends JPanel {
       return Optional.empty();
     }
     List<LetterArea> made = new ArrayList<>();
-    content.add(
+    add(
         FoldedText.of(
             LetterLines.joined(passage.text()),
             text -> {

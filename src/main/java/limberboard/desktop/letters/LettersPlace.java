@@ -1,17 +1,20 @@
 package limberboard.desktop.letters;
 
 import java.awt.CardLayout;
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.look.LineIcon;
-import limberboard.desktop.parts.Divider;
+import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.When;
 import limberboard.desktop.read.PlaceTools;
@@ -35,6 +38,7 @@ public final class LettersPlace implements Place {
   private final Sides whole;
   private final CardLayout cards = new CardLayout();
   private final JPanel panel = new JPanel(cards);
+  private boolean empty;
   private Optional<String> shown = Optional.empty();
   private Runnable changed = () -> {};
 
@@ -84,13 +88,20 @@ public final class LettersPlace implements Place {
                 outside.clock(),
                 outlets));
     none = new NoLettersPanel(reading.place(), files, paste);
-    Divider about = Divider.below("letters-about", letter, recognised, 0.52, tools.dividers());
+    LetterAndSeen about = new LetterAndSeen(letter, recognised, tools.dividers());
     pair =
         new Sides(
             LEAST_PAIR, "Letter", about, "Answer", draft, "letters-answer", 0.5, tools.dividers());
     whole =
         new Sides(
-            LEAST_WHOLE, "Inbox", list, "Letter", pair, "letters-inbox", 0.29, tools.dividers());
+            LEAST_WHOLE,
+            "Inbox",
+            list,
+            "Letter and answer",
+            pair,
+            "letters-inbox",
+            0.29,
+            tools.dividers());
     panel.add(whole, DESK);
     panel.add(none, NONE);
     panel.setTransferHandler(new LetterDrop(arrivals::files));
@@ -140,7 +151,13 @@ public final class LettersPlace implements Place {
   }
 
   private void refresh() {
-    cards.show(panel, inbox.isEmpty() ? NONE : DESK);
+    if (inbox.isEmpty() != empty) {
+      empty = inbox.isEmpty();
+      cards.show(panel, empty ? NONE : DESK);
+      if (panel.isShowing()) {
+        Later.focus(begin());
+      }
+    }
     if (!inbox.chosen().equals(shown)) {
       shown = inbox.chosen();
       changed.run();
@@ -188,7 +205,19 @@ public final class LettersPlace implements Place {
   public List<JComponent> regions() {
     return inbox.isEmpty()
         ? none.regions()
-        : List.of(list.letters(), letter.first(), recognised.first(), draft.first());
+        : List.of(
+            region(list, list.letters()),
+            region(letter, letter.first()),
+            region(recognised, recognised.first()),
+            region(draft, draft.first()));
+  }
+
+  /**
+   * Where the keyboard is somewhere in a region, that region; otherwise where work in it begins.
+   */
+  private static JComponent region(JComponent region, JComponent first) {
+    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    return owner != null && SwingUtilities.isDescendingFrom(owner, region) ? region : first;
   }
 
   @Override

@@ -5,6 +5,8 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 
 /** A picture as wide as there is room, and never wider than it is. */
@@ -15,6 +17,24 @@ final class PictureView extends JComponent {
   PictureView(BufferedImage picture, String name) {
     this.picture = picture;
     getAccessibleContext().setAccessibleName("Picture " + name);
+  }
+
+  @Override
+  public AccessibleContext getAccessibleContext() {
+    if (accessibleContext == null) {
+      accessibleContext = new AccessiblePicture();
+    }
+    return accessibleContext;
+  }
+
+  /** A picture for those who listen. */
+  private final class AccessiblePicture extends AccessibleJComponent {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public AccessibleRole getAccessibleRole() {
+      return AccessibleRole.ICON;
+    }
   }
 
   private int shownWidth() {

@@ -1,13 +1,11 @@
 package limberboard.desktop.letters;
 
-import java.awt.BorderLayout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JMenuItem;
-import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
@@ -22,10 +20,9 @@ import limberboard.words.Sentences;
  * What was recognised in the letter and why: danger, boat, symptoms, answers. Each can be
  * corrected, and what a person said stands there as said by them.
  */
-final class RecognisedPanel extends JPanel {
+final class RecognisedPanel extends Column {
   private final transient LetterModel model;
   private final transient TraceOfLetter trace;
-  private final Column content = new Column(8);
   private final ChoiceBox<BoatChoice> boat;
   private final ChoiceBox<AnswerAs> about;
   private transient Optional<Understanding> shown = Optional.empty();
@@ -36,10 +33,9 @@ final class RecognisedPanel extends JPanel {
    * @param trace goes on with a symptom of the letter in the trace place
    */
   RecognisedPanel(LetterModel model, TraceOfLetter trace) {
-    super(new BorderLayout());
+    super(8);
     this.model = model;
     this.trace = trace;
-    setOpaque(false);
     boat =
         new ChoiceBox<>(
             "letter-boat",
@@ -47,8 +43,7 @@ final class RecognisedPanel extends JPanel {
             BoatChoice::words,
             chosen -> model.boat(chosen.said()));
     about = new ChoiceBox<>("letter-about", "What answer it gets", AnswerAs::words, model::about);
-    content.padded(10, 8, 14, 10);
-    add(content.scrolling());
+    padded(10, 8, 14, 10);
     model.onChange(this::refresh);
     refresh();
   }
@@ -57,13 +52,13 @@ final class RecognisedPanel extends JPanel {
     Optional<Understanding> now = model.letter().map(OpenLetter::understood);
     if (!now.equals(shown)) {
       shown = now;
-      Refilled.fill(content, () -> now.ifPresent(this::fill));
+      Refilled.fill(this, () -> now.ifPresent(this::fill));
     }
   }
 
   private void fill(Understanding letter) {
-    content.add(Text.heading("Recognised"));
-    content.add(urgent(letter));
+    add(Text.heading("Recognised"));
+    add(urgent(letter));
     boat.show(BoatChoice.all(letter), BoatChoice.of(letter));
     about.show(AnswerAs.all(letter.workspace().library()), letter.about());
     Column which = new Column(2);
@@ -74,12 +69,12 @@ final class RecognisedPanel extends JPanel {
     form.line("Answer", about, about);
     boat.getAccessibleContext().setAccessibleName("Which boat the letter is about");
     about.getAccessibleContext().setAccessibleName("What answer it gets");
-    content.add(form);
+    add(form);
     if (letter.symptoms().isEmpty()) {
-      content.add(Text.quiet("No symptom of the library was recognised."));
+      add(Text.quiet("No symptom of the library was recognised."));
     }
-    letter.symptoms().forEach(id -> content.add(new SymptomPart(letter, id, model, trace)));
-    content.add(new SymptomChoiceRow(letter, model));
+    letter.symptoms().forEach(id -> add(new SymptomPart(letter, id, model, trace)));
+    add(new SymptomChoiceRow(letter, model));
   }
 
   private JComponent urgent(Understanding letter) {
@@ -126,6 +121,6 @@ final class RecognisedPanel extends JPanel {
 
   /** Where correcting begins. */
   JComponent first() {
-    return boat.isShowing() ? boat : content;
+    return boat.isShowing() ? boat : this;
   }
 }

@@ -64,7 +64,7 @@ record Understanding(
     }
     return seen.boat()
         .map(known -> "By " + known.why() + ".")
-        .or(() -> seen.model().map(known -> "Only the model is known, by " + known.why() + "."))
+        .or(() -> seen.model().map(known -> "Only the model is known (" + known.why() + ")."))
         .orElse("The letter names no boat that is known here.");
   }
 
