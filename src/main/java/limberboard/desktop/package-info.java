@@ -12,8 +12,8 @@
  * <p>Below this package: {@code look} (themes), {@code parts} (small components), {@code base}
  * (what places share), {@code drawing} (the boat with its zones), {@code read} (pages on screen),
  * {@code find} (the search field), {@code tree} (a strategy to walk), {@code window} (the frame),
- * and one package a place: {@code trace}, {@code pages}, {@code upkeep}, {@code boats}, {@code
- * help}.
+ * and one package a place: {@code trace}, {@code pages}, {@code upkeep}, {@code letters}, {@code
+ * boats}, {@code help}.
  *
  * <p>What is put together there, without the window itself:
  *

@@ -193,16 +193,11 @@ final class LetterModel extends Observed {
 
   /** Says that it tells of a symptom, or does not. */
   void symptom(String id, boolean tells) {
-    understood()
-        .ifPresent(
-            letter -> {
-              List<String> ids = new ArrayList<>(letter.chosen());
-              ids.remove(id);
-              if (tells) {
-                ids.add(id);
-              }
-              say(said -> said.telling(ids).answeredAs(Optional.empty()));
-            });
+    List<String> ids =
+        new ArrayList<>(open.map(letter -> letter.understood().chosen()).orElse(List.of()));
+    ids.remove(id);
+    ids.addAll(tells ? List.of(id) : List.of());
+    say(said -> said.telling(ids).answeredAs(Optional.empty()));
   }
 
   /** Says what is dangerous now; empty for nothing. */
@@ -215,10 +210,6 @@ final class LetterModel extends Observed {
    */
   void answer(String symptom, String check, String answer) {
     say(said -> said.answering(symptom, check, Optional.of(answer)));
-  }
-
-  private Optional<Understanding> understood() {
-    return open.map(OpenLetter::understood);
   }
 
   private void say(UnaryOperator<LetterSaid> change) {
