@@ -17,6 +17,7 @@ import limberboard.desktop.base.PersonAndWorkspace;
 import limberboard.desktop.base.Recent;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.boats.BoatStore;
+import limberboard.desktop.letters.LetterNotes;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.parts.ClipboardText;
 import limberboard.desktop.parts.Copied;
@@ -27,6 +28,7 @@ import limberboard.desktop.trace.TraceFiles;
 import limberboard.desktop.upkeep.entry.LogStore;
 import limberboard.desktop.window.FileQuestion;
 import limberboard.desktop.window.OpenQuestion;
+import limberboard.letters.inbox.LetterFolder;
 import limberboard.library.file.LastNet;
 import limberboard.library.file.UserFolders;
 import limberboard.library.file.WorkspaceFolders;
@@ -91,7 +93,10 @@ final class DesktopStart {
                 .getSystemClipboard()
                 .setContents(new StringSelection(text), null),
         Copied::toClipboard,
-        new WindowServices.Arriving(new OpenQuestion(memory)::ask, ClipboardText::now));
+        new WindowServices.Arriving(
+            new OpenQuestion(memory)::ask,
+            ClipboardText::now,
+            LetterNotes.of(new LetterFolder(folders))));
   }
 
   private void open(WindowServices outside, Workers workers, WatchedReader watched, Recent recent) {

@@ -73,6 +73,7 @@ final class Places implements Navigator {
   private LettersPlace.Outside letters(WindowServices outside) {
     return new LettersPlace.Outside(
         outside.folders(),
+        outside.arriving().notes(),
         desk.letters(),
         desk.writing(),
         outside.guard(),

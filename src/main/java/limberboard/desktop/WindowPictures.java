@@ -17,6 +17,7 @@ import limberboard.desktop.base.Forgetful;
 import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Settings;
+import limberboard.desktop.letters.LetterNotes;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.look.ThemeChoice;
 import limberboard.desktop.read.Outlets;
@@ -122,6 +123,6 @@ public final class WindowPictures {
         nowhere(),
         text -> {},
         copied -> {},
-        new WindowServices.Arriving(List::of, Optional::empty));
+        new WindowServices.Arriving(List::of, Optional::empty, LetterNotes.NONE));
   }
 }

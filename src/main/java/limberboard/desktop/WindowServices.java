@@ -15,6 +15,7 @@ import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.boats.BoatStore;
 import limberboard.desktop.find.SearchSource;
+import limberboard.desktop.letters.LetterNotes;
 import limberboard.desktop.parts.Copied;
 import limberboard.desktop.read.Outlets;
 import limberboard.desktop.trace.TraceStore;
@@ -91,12 +92,14 @@ record WindowServices(
   }
 
   /**
-   * The ways by which letters come in.
+   * The ways by which letters come in, and where is kept what is noted of them.
    *
    * @param askFiles asks for files to be opened; none means that nothing is
    * @param pasted the text that another program has copied
+   * @param notes keeps what is noted of letters, off the event thread
    */
-  record Arriving(Supplier<List<Path>> askFiles, Supplier<Optional<String>> pasted) {}
+  record Arriving(
+      Supplier<List<Path>> askFiles, Supplier<Optional<String>> pasted, LetterNotes notes) {}
 
   /**
    * What runs work.

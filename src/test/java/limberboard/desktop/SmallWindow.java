@@ -38,6 +38,7 @@ import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.boats.BoatStore;
 import limberboard.desktop.find.SearchSource;
+import limberboard.desktop.letters.LetterNotes;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.look.ThemeChoice;
 import limberboard.desktop.read.Outlets;
@@ -46,6 +47,7 @@ import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.trace.TraceFiles;
 import limberboard.desktop.trace.TraceStore;
 import limberboard.desktop.upkeep.entry.LogStore;
+import limberboard.letters.inbox.LetterFolder;
 import limberboard.library.Library;
 import limberboard.library.file.UserFolders;
 import limberboard.library.file.WorkspaceFolders;
@@ -161,7 +163,10 @@ final class SmallWindow implements AutoCloseable {
         new Outlets(name -> Optional.of(folders.root().resolve(name)), printer, opened::add),
         copied::set,
         reply -> copied.set(reply.plain()),
-        new WindowServices.Arriving(() -> List.copyOf(opening), () -> Optional.of(pasted.get())));
+        new WindowServices.Arriving(
+            () -> List.copyOf(opening),
+            () -> Optional.of(pasted.get()),
+            LetterNotes.of(new LetterFolder(folders))));
   }
 
   private Workspace read(WindowServices.Reader reader) throws IOException {

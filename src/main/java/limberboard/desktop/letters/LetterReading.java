@@ -31,13 +31,15 @@ final class LetterReading {
       new LetterFolder.Noted(LetterNote.NEW, Optional.empty());
   private final WorkspaceFolders folders;
   private final LetterFolder folder;
+  private final LetterNotes notes;
   private final Guard guard;
   private Optional<Learnt> learnt = Optional.empty();
 
   private record Learnt(Workspace workspace, LocalDate day, Teaching teaching) {}
 
-  LetterReading(WorkspaceFolders folders, Guard guard) {
+  LetterReading(WorkspaceFolders folders, LetterNotes notes, Guard guard) {
     this.folders = folders;
+    this.notes = notes;
     this.folder = new LetterFolder(folders);
     this.guard = guard;
   }
@@ -48,10 +50,10 @@ final class LetterReading {
     return folder.add(suggested, bytes);
   }
 
-  /** Changes what is noted of a letter, see {@link LetterFolder#change}. */
+  /** Changes what is noted of a letter, see {@link LetterNotes#change}. */
   Optional<Problem> change(String name, UnaryOperator<LetterNote> change) {
     guard.begins("writing what is noted of a letter");
-    return folder.change(name, change);
+    return notes.change(name, change);
   }
 
   /** What an attachment holds, see {@link LetterFolder#attachment}. */

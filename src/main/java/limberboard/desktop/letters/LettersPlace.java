@@ -46,6 +46,7 @@ public final class LettersPlace implements Place {
    * What the place touches outside the window.
    *
    * @param folders where letters lie
+   * @param notes keeps what is noted of letters
    * @param letters reads, recognises and drafts, off the event thread
    * @param writing writes, off the event thread
    * @param guard is told of work that must not run on the event thread
@@ -54,6 +55,7 @@ public final class LettersPlace implements Place {
    */
   public record Outside(
       WorkspaceFolders folders,
+      LetterNotes notes,
       Background letters,
       Background writing,
       Guard guard,
@@ -62,7 +64,7 @@ public final class LettersPlace implements Place {
 
   /** The place. */
   public LettersPlace(PlaceTools tools, Outside outside) {
-    LetterReading reading = new LetterReading(outside.folders(), outside.guard());
+    LetterReading reading = new LetterReading(outside.folders(), outside.notes(), outside.guard());
     inbox = new InboxModel(tools.session(), outside.letters(), reading);
     model =
         new LetterModel(

@@ -28,6 +28,7 @@
  * var outside =
  *     new LettersPlace.Outside(
  *         new WorkspaceFolders(Path.of("")),
+ *         LetterNotes.NONE, // nothing is noted
  *         background,
  *         background,
  *         Guard.NONE,

@@ -12,7 +12,10 @@ class MarkedWordsTest {
   @TempDir Path folder;
 
   private List<String> marked(String text) {
-    SmallLetters letters = new SmallLetters(folder, Runnable::run).write("a.eml", text).read();
+    SmallLetters letters =
+        new SmallLetters(folder.resolve("" + text.hashCode()), Runnable::run)
+            .write("a.eml", text)
+            .read();
     letters.inbox.look();
     letters.inbox.choose("a.eml");
     Understanding letter = letters.model.letter().orElseThrow().understood();
@@ -28,7 +31,7 @@ class MarkedWordsTest {
 
   @Test
   void theWordsThatLedThereAreMarkedWhereTheyStand() {
-    assertThat(marked(SmallLetters.WET)).contains("Knot", "locker", "soaked");
+    assertThat(marked(SmallLetters.WET)).contains("Knot", "soaked", "puddle");
     assertThat(marked(SmallLetters.GAS)).anyMatch(words -> words.contains("smell of gas"));
   }
 
@@ -37,6 +40,6 @@ class MarkedWordsTest {
     String between =
         "Subject: Re: locker\n\n> Which boat?\nKnot.\n> What is it?\nThe locker is soaked,"
             + " puddle under the lid.\n";
-    assertThat(marked(between)).contains("Knot", "locker", "soaked");
+    assertThat(marked(between)).contains("Knot", "soaked", "puddle");
   }
 }

@@ -18,6 +18,7 @@ import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.support.SmallWorkspace;
+import limberboard.letters.inbox.LetterFolder;
 import limberboard.library.file.WorkspaceFolders;
 
 /** An inbox over a copy of the small workspace, with the letters that a test writes into it. */
@@ -46,7 +47,8 @@ final class SmallLetters {
 
   SmallLetters(Path folder, Executor letters) {
     folders = SmallWorkspace.copyTo(folder);
-    reading = new LetterReading(folders, begun::add);
+    LetterNotes notes = LetterNotes.of(new LetterFolder(folders));
+    reading = new LetterReading(folders, notes, begun::add);
     Background slow = new Background(letters, Runnable::run, new Activity(), notices);
     Background writing = new Background(Runnable::run, Runnable::run, new Activity(), notices);
     inbox = new InboxModel(session, slow, reading);
