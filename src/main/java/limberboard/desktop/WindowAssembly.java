@@ -101,6 +101,7 @@ final class WindowAssembly {
             new SearchField(search, places::open),
             places.all());
     places.onGo(window::go);
+    window.frame().getRootPane().setTransferHandler(places.letters().dropping(() -> go("letters")));
     loader.afterReading(places.letters()::lookAgain);
     boats.onChange(() -> window.unsaved(unsaved()));
     wayBack();

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
 import javax.imageio.ImageIO;
+import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JList;
@@ -197,14 +198,12 @@ class LettersWindowTest extends RealWindow {
     window.until("it is copied", () -> Files.exists(window.folders().letters().resolve("wet.eml")));
     assertThat(window.ask(() -> desk().notices().current().orElseThrow().text()))
         .contains("picture.jpg is no letter");
-    TransferHandler drop =
-        window.ask(() -> ((JComponent) desk().place("letters").component()).getTransferHandler());
+    window.act(() -> desk().window().go(desk().place("trace")));
+    JComponent root = window.ask(() -> desk().window().frame().getRootPane());
+    DroppedFiles files = new DroppedFiles(List.of(other.toFile()));
     window.act(
         () ->
-            drop.importData(
-                new TransferHandler.TransferSupport(
-                    desk().place("letters").component(),
-                    new DroppedFiles(List.of(other.toFile())))));
+            root.getTransferHandler().importData(new TransferHandler.TransferSupport(root, files)));
     window.until(
         "it is dropped", () -> Files.exists(window.folders().letters().resolve("crane.eml")));
     untilDrafted();
@@ -253,5 +252,38 @@ class LettersWindowTest extends RealWindow {
     window.until("the window is gone", () -> !desk().window().frame().isDisplayable());
     window.settle();
     assertThat(Files.readString(letterState("wet.eml"))).contains("Yours");
+  }
+
+  @Test
+  void everyControlHasANameForThoseWhoListen() throws IOException {
+    letter("wet.eml", WET);
+    goTo();
+    window.until("it is there", () -> window.find("inbox", JList.class).getModel().getSize() == 1);
+    window.click("inbox");
+    untilDrafted();
+    int controls = 0;
+    for (Component component : window.showing()) {
+      boolean control =
+          component instanceof AbstractButton
+              || component instanceof JTextComponent
+              || component instanceof JComboBox
+              || component instanceof JList;
+      if (control && component.isFocusable()) {
+        String name = window.ask(() -> component.getAccessibleContext().getAccessibleName());
+        assertThat(name).as("%s %s", component.getName(), component.getClass()).isNotBlank();
+        controls++;
+      }
+    }
+    assertThat(controls).isGreaterThan(30);
+    JList<?> inbox = window.find("inbox", JList.class);
+    String row =
+        window.ask(
+            () ->
+                inbox
+                    .getAccessibleContext()
+                    .getAccessibleChild(0)
+                    .getAccessibleContext()
+                    .getAccessibleName());
+    assertThat(row).startsWith("Ada Lind, 18 May 2026. Knot: Water in the locker.");
   }
 }

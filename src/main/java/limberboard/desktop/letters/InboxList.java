@@ -111,6 +111,7 @@ final class InboxList extends JList<InboxRow> {
   @Override
   public void updateUI() {
     super.updateUI();
+    setDropTarget(null); // files that are dropped go to what it lies in
     if (getCellRenderer() instanceof Renderer renderer) {
       javax.swing.SwingUtilities.updateComponentTreeUI(renderer);
       measure();

@@ -36,6 +36,7 @@ final class LetterPanel extends Column {
   private final transient List<Optional<LetterArea>> areas = new ArrayList<>();
   private Wrapped title = Text.title("");
   private transient Optional<Letter> shown = Optional.empty();
+  private transient Optional<OpenLetter> updated = Optional.empty();
   private JComponent first = this;
 
   LetterPanel(LetterModel model, Attachments attachments) {
@@ -74,7 +75,10 @@ final class LetterPanel extends Column {
       nothing();
       revalidate();
     }
-    model.letter().ifPresent(this::update);
+    if (!model.letter().equals(updated)) {
+      updated = model.letter();
+      updated.ifPresent(this::update);
+    }
   }
 
   private void nothing() {

@@ -3,13 +3,16 @@ package limberboard.desktop.letters;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
+import javax.swing.TransferHandler;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Place;
@@ -38,6 +41,7 @@ public final class LettersPlace implements Place {
   private final Sides whole;
   private final CardLayout cards = new CardLayout();
   private final JPanel panel = new JPanel(cards);
+  private final Consumer<List<Path>> dropped;
   private boolean empty;
   private Optional<String> shown = Optional.empty();
   private Runnable changed = () -> {};
@@ -106,7 +110,7 @@ public final class LettersPlace implements Place {
             tools.dividers());
     panel.add(whole, DESK);
     panel.add(none, NONE);
-    panel.setTransferHandler(new LetterDrop(arrivals::files));
+    dropped = arrivals::files;
     When.showing(panel, this::look);
     inbox.onChange(this::refresh);
     refresh();
@@ -129,6 +133,19 @@ public final class LettersPlace implements Place {
   /** Looks into the folder again where it has been looked into. */
   public void lookAgain() {
     inbox.lookAgain();
+  }
+
+  /**
+   * Takes letters that are dropped anywhere on the window.
+   *
+   * @param go shows this place
+   */
+  public TransferHandler dropping(Runnable go) {
+    return new LetterDrop(
+        files -> {
+          go.run();
+          dropped.accept(files);
+        });
   }
 
   /** Opens a letter by its file's name, and brings it to the front. */
