@@ -26,7 +26,7 @@ enum InboxFilter {
     }
   },
   /** Those that were answered or closed. */
-  DONE("Answered, closed") {
+  DONE("Done") {
     @Override
     boolean takes(InboxRow row) {
       return !row.state().isOpen();

@@ -22,7 +22,7 @@ import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.look.Palette;
 
 /**
- * The letters, one below the other, three lines each: who and when, what about, how far. All are
+ * The letters, one below the other, three lines each: who and how far, what about, when. All are
  * equally high, so that ten thousand of them are no slower than ten.
  */
 final class InboxList extends JList<InboxRow> {
@@ -140,7 +140,7 @@ final class InboxList extends JList<InboxRow> {
     private static final long serialVersionUID = 1L;
     private static final int ARC = 10;
     private final JLabel who = new JLabel();
-    private final JLabel day = new JLabel();
+    private final JLabel side = new JLabel();
     private final JLabel about = new JLabel();
     private final JLabel line = new JLabel();
     private boolean chosen;
@@ -154,7 +154,7 @@ final class InboxList extends JList<InboxRow> {
       JPanel first = new JPanel(new BorderLayout(8, 0));
       first.setOpaque(false);
       first.add(who, BorderLayout.CENTER);
-      first.add(day, BorderLayout.EAST);
+      first.add(side, BorderLayout.EAST);
       JPanel below = new JPanel(new BorderLayout(0, 1));
       below.setOpaque(false);
       below.add(about, BorderLayout.NORTH);
@@ -163,12 +163,12 @@ final class InboxList extends JList<InboxRow> {
       add(below, BorderLayout.CENTER);
     }
 
-    void fill(String name, String when, String what, String last, boolean urgent) {
+    void fill(String name, String state, String what, String last, boolean urgent) {
       who.setText(name);
-      day.setText(when);
+      side.setText(state);
       about.setText(what);
       line.setText(last);
-      day.setForeground(Palette.QUIET.color());
+      side.setForeground(Palette.QUIET.color());
       line.setForeground(Palette.QUIET.color());
       about.setForeground((urgent ? Palette.CAUTION_INK : Palette.INK).color());
       about.setIcon(urgent ? LineIcon.caution(SIGN) : null);
@@ -179,7 +179,7 @@ final class InboxList extends JList<InboxRow> {
         JList<? extends InboxRow> list, InboxRow row, int index, boolean selected, boolean focus) {
       String urgent =
           row.isUrgent() ? "Urgent: " + row.summary().orElseThrow().urgent() + ". " : "";
-      fill(row.who(), row.day(), urgent + row.about(), row.line(), row.isUrgent());
+      fill(row.who(), row.stateWord(), urgent + row.about(), row.line(), row.isUrgent());
       chosen = selected;
       focused = selected && list.isFocusOwner();
       getAccessibleContext().setAccessibleName(row.spoken());

@@ -3,6 +3,7 @@ package limberboard.desktop.letters;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Locale;
 import java.util.Optional;
 import limberboard.letters.inbox.LetterFile;
 import limberboard.letters.inbox.LetterNote;
@@ -10,6 +11,7 @@ import limberboard.letters.inbox.LetterState;
 import limberboard.letters.mail.LetterHead;
 import limberboard.letters.mail.Mailbox;
 import limberboard.words.DayText;
+import limberboard.words.Sentences;
 
 /**
  * A letter in the inbox, as far as it has been looked at. Immutable.
@@ -111,23 +113,36 @@ record InboxRow(
     return head.map(LetterHead::subject).filter(text -> !text.isBlank()).orElse(file.name());
   }
 
-  /** State and subject in one line. */
+  /** The state in words. */
+  String stateWord() {
+    return Sentences.capital(state().spoken());
+  }
+
+  /** What is wrong with it, if anything is; otherwise its day and its subject. */
   String line() {
-    String state = limberboard.words.Sentences.capital(state().spoken());
-    return trouble.map(wrong -> state + ". " + wrong).orElse(state + ". " + subject());
+    return trouble.orElseGet(() -> day() + ". " + subject());
   }
 
   /** Everything as one sentence, for somebody who listens to it. */
   String spoken() {
     String urgent = isUrgent() ? "Urgent: " + summary.orElseThrow().urgent() + ". " : "";
-    return urgent + who() + ", " + day() + ". " + about() + ". " + line();
+    return urgent
+        + who()
+        + ", "
+        + day()
+        + ". "
+        + about()
+        + ". "
+        + stateWord()
+        + ". "
+        + trouble.orElse(subject());
   }
 
   /** Whether it has these words, in small letters, in what is known of it. */
   boolean has(String words) {
     return words.isEmpty()
         || (who() + " " + subject() + " " + about() + " " + name())
-            .toLowerCase(java.util.Locale.ROOT)
+            .toLowerCase(Locale.ROOT)
             .contains(words);
   }
 }

@@ -38,7 +38,8 @@ class InboxModelTest {
     assertThat(row.who()).isEqualTo("Ada Lind");
     assertThat(row.day()).isEqualTo("18 May 2026");
     assertThat(row.about()).isEqualTo("Knot: Water in the locker");
-    assertThat(row.line()).isEqualTo("New. Wet locker on Knot");
+    assertThat(row.stateWord()).isEqualTo("New");
+    assertThat(row.line()).isEqualTo("18 May 2026. Wet locker on Knot");
   }
 
   @Test
