@@ -7,7 +7,8 @@
  *   <li>read a letter with {@link limberboard.letters.mail.MailReader};
  *   <li>ask a {@link limberboard.letters.recognise.Recogniser} for the boat, the symptoms, the
  *       answers that stand in it, and whether it is urgent;
- *   <li>draft an answer with a {@link limberboard.letters.answer.Drafter}, which a person edits.
+ *   <li>draft an answer with a {@link limberboard.letters.answer.Drafter}, which a person edits;
+ *   <li>keep what a person said and wrote with a {@link limberboard.letters.inbox.LetterFolder}.
  * </ol>
  *
  * <pre>{@code

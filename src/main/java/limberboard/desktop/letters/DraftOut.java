@@ -79,7 +79,7 @@ final class DraftOut {
                 background.run(
                     "Saving " + file.getFileName(),
                     () -> save(file, head, draft),
-                    saved -> saved(saved, letter.get().name())));
+                    saved -> saved(saved, letter.get().name(), !draft.questions().isEmpty())));
   }
 
   private Path save(Path file, LetterHead head, AnswerDraft draft) throws IOException {
@@ -97,10 +97,12 @@ final class DraftOut {
     return file;
   }
 
-  private void saved(Path file, String letter) {
+  /** An answer that asks for something waits for the owner; the other is answered. */
+  private void saved(Path file, String letter, boolean asks) {
+    LetterState next = asks ? LetterState.WAITING : LetterState.ANSWERED;
     notices.tell(
         "Saved as " + file + ". Open it in your mail program to send it.",
-        new Notices.Offer("Mark answered", () -> model.state(letter, LetterState.ANSWERED)));
+        new Notices.Offer("Mark " + next.spoken(), () -> model.state(letter, next)));
   }
 
   /** Copies the draft as plain text. */
