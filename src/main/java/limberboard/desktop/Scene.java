@@ -85,6 +85,12 @@ enum Scene {
    * A piece of a draft that was edited, and whose grounds changed when an answer was taken back.
    */
   LETTERS_ANSWER(Scene::answer),
+  /** What recorded cases add up to. */
+  LETTERS_STATISTICS(
+      desk -> {
+        desk.go("letters");
+        desk.lettersPlace().showFigures();
+      }),
   /** A boat's form. */
   BOATS(desk -> desk.go("boats"));
 

@@ -210,6 +210,19 @@ class LettersWindowTest extends RealWindow {
   }
 
   @Test
+  void statisticsAreLookedAtAndLeftByKeys() throws IOException {
+    letter("wet.eml", WET);
+    goTo();
+    window.until("it is there", () -> window.shows("inbox"));
+    window.focus("letter-figures");
+    window.press(KeyEvent.VK_ENTER);
+    untilSays("There are no recorded cases yet.");
+    assertThat(focused()).isEqualTo("figures-back");
+    window.press(KeyEvent.VK_ESCAPE);
+    window.until("the letters are there again", () -> focused().equals("inbox"));
+  }
+
+  @Test
   void aPictureIsShownOnlyWhenAsked() throws IOException {
     ByteArrayOutputStream png = new ByteArrayOutputStream();
     ImageIO.write(new BufferedImage(60, 40, BufferedImage.TYPE_INT_RGB), "png", png);

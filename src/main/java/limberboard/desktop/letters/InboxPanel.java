@@ -41,8 +41,15 @@ final class InboxPanel extends JPanel {
    * @param paste takes a letter from the clipboard
    * @param read goes to the letter that is open
    * @param clicked is told when a letter is clicked
+   * @param figures shows what recorded cases add up to
    */
-  InboxPanel(InboxModel model, Runnable files, Runnable paste, Runnable read, Runnable clicked) {
+  InboxPanel(
+      InboxModel model,
+      Runnable files,
+      Runnable paste,
+      Runnable read,
+      Runnable clicked,
+      Runnable figures) {
     super(new BorderLayout(0, 6));
     this.model = model;
     setOpaque(false);
@@ -74,8 +81,11 @@ final class InboxPanel extends JPanel {
     JButton pasted =
         Buttons.plain(
             "Paste a letter", "letter-paste", "The text that you have copied elsewhere", paste);
+    JButton counts = Buttons.link("Statistics", figures);
+    counts.setName("letter-figures");
+    counts.setToolTipText("What the recorded cases add up to");
     Column above = new Column(6);
-    above.add(Text.title("Letters"));
+    above.add(Row.growing(8, 0, Text.title("Letters"), counts));
     above.add(Row.wrapping(6, open, pasted));
     above.add(Row.growing(6, 1, filter, find));
     above.add(count);

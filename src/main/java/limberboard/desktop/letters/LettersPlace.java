@@ -30,6 +30,7 @@ public final class LettersPlace implements Place {
   private static final int LEAST_PAIR = 640;
   private static final String DESK = "desk";
   private static final String NONE = "none";
+  private static final String FIGURES = "figures";
   private final InboxModel inbox;
   private final LetterModel model;
   private final InboxPanel list;
@@ -37,12 +38,14 @@ public final class LettersPlace implements Place {
   private final RecognisedPanel recognised;
   private final DraftPanel draft;
   private final NoLettersPanel none;
+  private final FiguresPanel figures;
   private final Sides pair;
   private final Sides whole;
   private final CardLayout cards = new CardLayout();
   private final JPanel panel = new JPanel(cards);
   private final Consumer<List<Path>> dropped;
   private boolean empty;
+  private boolean counting;
   private Optional<String> shown = Optional.empty();
   private Runnable changed = () -> {};
 
@@ -78,7 +81,7 @@ public final class LettersPlace implements Place {
     LetterOutlets outlets = outside.outlets();
     Runnable files = () -> arrivals.files(outlets.askFiles().get());
     Runnable paste = () -> arrivals.text(outlets.pasted().get());
-    list = new InboxPanel(inbox, files, paste, this::read, this::clicked);
+    list = new InboxPanel(inbox, files, paste, this::read, this::clicked, this::showFigures);
     letter =
         new LetterPanel(
             model, new Attachments(reading, outside.letters(), tools.notices(), outlets));
@@ -93,6 +96,7 @@ public final class LettersPlace implements Place {
                 outside.guard(),
                 outside.clock(),
                 outlets));
+    figures = new FiguresPanel(tools.session(), outside.letters(), this::showLetters);
     none = new NoLettersPanel(reading.place(), files, paste);
     LetterAndSeen about = new LetterAndSeen(letter, recognised, tools.dividers());
     pair =
@@ -110,6 +114,7 @@ public final class LettersPlace implements Place {
             tools.dividers());
     panel.add(whole, DESK);
     panel.add(none, NONE);
+    panel.add(figures, FIGURES);
     dropped = arrivals::files;
     When.showing(panel, this::look);
     inbox.onChange(this::refresh);
@@ -152,6 +157,8 @@ public final class LettersPlace implements Place {
   public void open(String name) {
     inbox.look();
     inbox.choose(name);
+    counting = false;
+    cards.show(panel, empty ? NONE : DESK);
     whole.showOther();
     pair.showMain();
   }
@@ -160,6 +167,20 @@ public final class LettersPlace implements Place {
   public void showAnswer() {
     whole.showOther();
     pair.showOther();
+  }
+
+  /** Shows what recorded cases add up to. */
+  public void showFigures() {
+    counting = true;
+    figures.count();
+    cards.show(panel, FIGURES);
+    figures.first().requestFocusInWindow();
+  }
+
+  private void showLetters() {
+    counting = false;
+    cards.show(panel, empty ? NONE : DESK);
+    begin().requestFocusInWindow();
   }
 
   /** In a small window a click on a letter brings it to the front. */
@@ -172,6 +193,7 @@ public final class LettersPlace implements Place {
   private void refresh() {
     if (inbox.isEmpty() != empty) {
       empty = inbox.isEmpty();
+      counting = false;
       cards.show(panel, empty ? NONE : DESK);
       if (panel.isShowing()) {
         Later.focus(begin());
@@ -207,6 +229,9 @@ public final class LettersPlace implements Place {
 
   @Override
   public JComponent begin() {
+    if (counting) {
+      return figures.first();
+    }
     return inbox.isEmpty() ? none.first() : list.letters();
   }
 
@@ -222,6 +247,9 @@ public final class LettersPlace implements Place {
 
   @Override
   public List<JComponent> regions() {
+    if (counting) {
+      return List.of(figures.first());
+    }
     return inbox.isEmpty()
         ? none.regions()
         : List.of(
