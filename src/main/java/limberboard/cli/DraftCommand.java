@@ -2,20 +2,18 @@ package limberboard.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import limberboard.boat.Workspace;
+import limberboard.cli.LetterReplies.Answered;
 import limberboard.letters.answer.AnswerDraft;
 import limberboard.letters.answer.Drafter;
 import limberboard.letters.answer.ToAnswer;
 import limberboard.letters.mail.LetterHead;
-import limberboard.letters.mail.MailWriter;
 import limberboard.letters.mail.Mailbox;
-import limberboard.letters.mail.OutgoingLetter;
 import limberboard.letters.mail.OutgoingLetter.SentFile;
 import limberboard.library.page.Page;
 import limberboard.print.cut.PageCutter;
@@ -42,6 +40,14 @@ final class DraftCommand implements Callable<Integer> {
       description = "What is dangerous now, such as \"gas can be smelt\"; may be repeated.")
   private List<String> urgent = List.of();
 
+  @Option(
+      names = "--letter",
+      paramLabel = "LETTER",
+      description =
+          "The letter that is answered: it and the earlier ones of its conversation say which boat"
+              + " it is, what was found and what is dangerous, and --out answers in its thread.")
+  private Optional<String> letter = Optional.empty();
+
   @Option(names = "--owner", paramLabel = "NAME", description = "How the owner is addressed.")
   private String owner = "";
 
@@ -61,7 +67,7 @@ final class DraftCommand implements Callable<Integer> {
       names = "--from",
       paramLabel = "ADDRESS",
       description = "From whom, with --out; if not given an address that leads nowhere.")
-  private String from = "yard@example.invalid";
+  private String from = DraftFile.NOWHERE;
 
   @Option(
       names = "--attach",
@@ -76,44 +82,66 @@ final class DraftCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Workspace read = asked.workspace(session);
-    Trace trace = asked.trace(new TraceMaker(session, read));
-    AnswerDraft draft =
-        new Drafter(read.library())
-            .draft(
-                new ToAnswer(
-                    owner,
-                    Optional.of(trace.fault().fitting()),
-                    urgent,
-                    new ToAnswer.Faults(List.of(trace))));
+    Optional<Answered> answered =
+        letter.isEmpty()
+            ? Optional.empty()
+            : Optional.of(
+                new LetterReplies(session, asked.folders(session), read)
+                    .answered(letter.orElseThrow()));
+    Trace trace =
+        asked.trace(
+            new TraceMaker(session, read),
+            answered.flatMap(each -> each.reply().fitting()),
+            answered.map(this::told).orElse(List.of()));
+    AnswerDraft draft = new Drafter(read.library()).draft(toAnswer(answered, trace));
     if (out.isPresent()) {
-      save(draft, trace, read);
+      OutFiles files = new OutFiles(session, asked.folders(session), false);
+      new DraftFile(files, from)
+          .save(out.orElseThrow(), draft, head(answered, trace), attached(files, trace, read));
     } else {
       session.out().print(html ? draft.html() : draft.text());
     }
     return ExitCode.OK;
   }
 
-  private void save(AnswerDraft draft, Trace trace, Workspace read) {
-    OutFiles files = new OutFiles(session, asked.folders(session), false);
-    LetterHead head =
-        new LetterHead(
-            to.map(address -> new Mailbox(owner, address)),
-            Optional.empty(),
-            trace.fault().page().title(),
-            Optional.empty(),
-            Optional.empty(),
-            List.of(),
-            false);
-    OutgoingLetter letter =
-        OutgoingLetter.answering(
-            head,
-            new Mailbox("", from),
-            OffsetDateTime.now(),
-            "<" + UUID.randomUUID() + "@limberboard.invalid>",
-            draft.text(),
-            draft.html(),
-            attached(files, trace, read));
-    files.bytes(out.orElseThrow(), MailWriter.write(letter));
+  /** What the letter and the earlier ones of its conversation tell of the symptom. */
+  private List<TraceRequest.Found> told(Answered answered) {
+    return answered.reply().faults().stream()
+        .filter(fault -> fault.symptom().equals(asked.symptom()))
+        .flatMap(fault -> fault.told().stream())
+        .map(
+            told ->
+                new TraceRequest.Found(told.check(), told.answer().orElse(TraceRequest.CANT_TELL)))
+        .toList();
+  }
+
+  private ToAnswer toAnswer(Optional<Answered> answered, Trace trace) {
+    Optional<ToAnswer> read = answered.map(each -> each.reply().toAnswer());
+    List<String> dangers =
+        Stream.concat(urgent.stream(), read.stream().flatMap(each -> each.urgent().stream()))
+            .distinct()
+            .toList();
+    return new ToAnswer(
+        owner.isEmpty() ? read.map(ToAnswer::owner).orElse("") : owner,
+        Optional.of(trace.fault().fitting()),
+        dangers,
+        new ToAnswer.Faults(List.of(trace)),
+        read.map(ToAnswer::changed).orElse(List.of()));
+  }
+
+  private LetterHead head(Optional<Answered> answered, Trace trace) {
+    if (to.isEmpty() && answered.isPresent()) {
+      return answered.get().letter().head();
+    }
+    LetterHead before = answered.map(each -> each.letter().head()).orElse(LetterHead.NONE);
+    return new LetterHead(
+        to.map(address -> new Mailbox(owner, address)),
+        Optional.empty(),
+        before.subject().isEmpty() ? trace.fault().page().title() : before.subject(),
+        Optional.empty(),
+        before.id(),
+        before.repliesTo(),
+        false);
   }
 
   private List<SentFile> attached(OutFiles files, Trace trace, Workspace read) {

@@ -1,35 +1,33 @@
 package limberboard.cli;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.Locale;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import limberboard.boat.Workspace;
-import limberboard.letters.mail.Letter;
-import limberboard.letters.mail.MailReader;
-import limberboard.letters.recognise.Teaching;
+import limberboard.cli.LetterReplies.Answered;
 import limberboard.library.file.WorkspaceFolders;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code reply}: says what a letter is about, and what to ask or do next. */
+/** {@code reply}: says what a letter is about, what to ask or do next, and drafts the answer. */
 @Command(
     name = "reply",
     mixinStandardHelpOptions = true,
     description = {
       "Says which boat a letter is about, whether it is urgent, which symptoms it tells of and what"
-          + " its writer has found out already.",
+          + " its writer has found out already, going on from the earlier letters of its"
+          + " conversation; and drafts the answer.",
       "With - it answers one path a line from standard input by one JSON line each."
     })
 final class ReplyCommand implements Callable<Integer> {
-  private static final String PASTED = ".txt";
+  private static final String FROM_INPUT = "-";
+
   private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
 
@@ -41,52 +39,74 @@ final class ReplyCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
 
+  @Option(
+      names = "--draft",
+      paramLabel = "FILE.eml",
+      description = "Save the drafted answer as a letter that a mail program opens.")
+  private Optional<Path> draft = Optional.empty();
+
+  @Option(
+      names = "--from",
+      paramLabel = "ADDRESS",
+      description = "From whom, with --draft; if not given an address that leads nowhere.")
+  private String from = DraftFile.NOWHERE;
+
   ReplyCommand(CommandContext session) {
     this.session = session;
   }
 
   @Override
   public Integer call() throws IOException {
+    if (letter.equals(FROM_INPUT) && draft.isPresent()) {
+      throw new Failure(ExitCode.USAGE, "--draft is for one letter, and - reads several");
+    }
     WorkspaceFolders folders = session.folders(workspace.folder());
     Workspace read = session.workspace(folders);
-    Teaching teaching = new Teaching(folders, read, session.today());
-    LetterNext next = new LetterNext(teaching.recogniser(), read);
-    if (letter.equals("-")) {
-      JsonOutput out = new JsonOutput(session.out());
-      for (String line = session.in().readLine(); line != null; line = session.in().readLine()) {
-        try {
-          out.print(view(teaching, next, line));
-        } catch (Failure e) {
-          out.print(Map.of("error", e.getMessage()));
-        }
-      }
+    LetterReplies replies = new LetterReplies(session, folders, read);
+    if (letter.equals(FROM_INPUT)) {
+      each(replies);
       return ExitCode.OK;
     }
-    ReplyView view = view(teaching, next, letter);
+    Answered answered = replies.answered(letter);
+    ReplyView view = ReplyView.of(answered);
     if (json) {
       new JsonOutput(session.out()).print(view);
     } else {
       new ReplyOutput(session.out(), read.library()).print(view);
     }
+    draft.ifPresent(file -> save(file, answered, folders));
     return ExitCode.OK;
   }
 
-  private ReplyView view(Teaching teaching, LetterNext next, String path) {
-    Letter read = read(path);
-    return ReplyView.of(read, teaching.recogniser(read).recognise(read), next);
+  private void save(Path file, Answered answered, WorkspaceFolders folders) {
+    if (answered.draft().isEmpty()) {
+      session.err().println("Nothing is to be answered; no draft was written.");
+      return;
+    }
+    new DraftFile(new OutFiles(session, folders, json), from)
+        .save(file, answered.draft().orElseThrow(), answered.letter().head(), List.of());
   }
 
-  private Letter read(String name) {
-    try {
-      Path file = session.folder().resolve(name);
-      if (name.toLowerCase(Locale.ROOT).endsWith(PASTED)) {
-        return MailReader.pasted(new String(Files.readAllBytes(file), StandardCharsets.UTF_8));
+  /** One letter that cannot be read, or that nobody foresaw, does not keep the others waiting. */
+  private void each(LetterReplies replies) throws IOException {
+    JsonOutput out = new JsonOutput(session.out());
+    for (String line = session.in().readLine(); line != null; line = session.in().readLine()) {
+      Object view;
+      try {
+        view = ReplyView.of(replies.answered(line));
+      } catch (Failure e) {
+        view = broken(line, e.getMessage());
+      } catch (RuntimeException e) {
+        view = broken(line, "the letter " + line + " could not be answered: " + e);
       }
-      try (InputStream in = Files.newInputStream(file)) {
-        return MailReader.read(in);
-      }
-    } catch (IOException | InvalidPathException e) {
-      throw new Failure(ExitCode.IO, "the letter " + name + " cannot be read: " + e.getMessage());
+      out.print(view);
     }
+  }
+
+  private static Map<String, String> broken(String path, String why) {
+    Map<String, String> broken = new LinkedHashMap<>();
+    broken.put("letter", path);
+    broken.put("error", why);
+    return broken;
   }
 }

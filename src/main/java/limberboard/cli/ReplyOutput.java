@@ -43,7 +43,27 @@ record ReplyOutput(PrintWriter out, Library library) {
       given.forEach((check, answer) -> out.println("  told already: " + check + " = " + answer));
       view.next().stream().filter(next -> next.symptom().equals(suspect.id())).forEach(this::next);
     }
+    conversation(view.conversation());
     view.remarks().forEach(out::println);
+    view.draft()
+        .ifPresentOrElse(
+            draft -> out.print("\nDraft of an answer:\n\n" + draft),
+            () -> out.println("Nothing is to be answered."));
+  }
+
+  private void conversation(ReplyView.ConversationView conversation) {
+    if (!conversation.letters().isEmpty()) {
+      out.println("Goes on from: " + String.join(", ", conversation.letters()));
+      conversation.told().forEach(this::told);
+    }
+  }
+
+  private void told(ReplyView.ToldView told) {
+    String said = told.check() + " = " + told.answer().orElse("cannot tell");
+    told.letter().ifPresent(letter -> out.println("  told in " + letter + ": " + said));
+    if (told.letter().isEmpty()) {
+      told.before().ifPresent(was -> out.println("  told otherwise now: " + said + ", not " + was));
+    }
   }
 
   private void next(ReplyView.NextView next) {

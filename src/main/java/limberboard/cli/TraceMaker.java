@@ -23,10 +23,15 @@ final class TraceMaker {
 
   /** The trace with everything that has been found. */
   Trace trace(TraceRequest request) {
-    Trace trace = begin(symptom(request.symptom()), fitting(request.boat()));
+    return trace(symptom(request.symptom()), fitting(request.boat()), request.found());
+  }
+
+  /** The trace of a symptom on a boat with everything that has been found, in order. */
+  Trace trace(Page<Symptom> symptom, Fitting fitting, List<TraceRequest.Found> found) {
+    Trace trace = begin(symptom, fitting);
     try {
-      for (TraceRequest.Found found : request.found()) {
-        trace = with(trace, found);
+      for (TraceRequest.Found each : found) {
+        trace = with(trace, each);
       }
     } catch (IllegalArgumentException e) {
       throw new Failure(ExitCode.NOT_FOUND, e.getMessage());

@@ -2,8 +2,13 @@ package limberboard.cli;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.page.Page;
+import limberboard.library.page.Symptom;
+import limberboard.trace.Fault;
 import limberboard.trace.Trace;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -49,8 +54,27 @@ final class TraceOptions {
 
   /** The trace of the symptom with these answers. */
   Trace trace(TraceMaker maker) {
+    return maker.trace(new TraceRequest(symptom, boat.id(), found()));
+  }
+
+  /**
+   * The same after what was found before, as far as it is hers, on a boat that is known already
+   * unless another is asked for.
+   */
+  Trace trace(TraceMaker maker, Optional<Fitting> known, List<TraceRequest.Found> before) {
+    Fitting fitting =
+        boat.id().isEmpty() && known.isPresent() ? known.get() : maker.fitting(boat.id());
+    Page<Symptom> page = maker.symptom(symptom);
+    Fault fault = maker.begin(page, fitting).fault();
     return maker.trace(
-        new TraceRequest(
-            symptom, boat.id(), answers.stream().map(TraceRequest.Found::parse).toList()));
+        page,
+        fitting,
+        Stream.concat(
+                before.stream().filter(each -> fault.hasCheck(each.check())), found().stream())
+            .toList());
+  }
+
+  private List<TraceRequest.Found> found() {
+    return answers.stream().map(TraceRequest.Found::parse).toList();
   }
 }

@@ -11,6 +11,9 @@
  *   <li>keep what a person said and wrote with a {@link limberboard.letters.inbox.LetterFolder}.
  * </ol>
  *
+ * <p>{@link limberboard.letters.reply.Replying} does both for a letter, going on from the earlier
+ * ones of its conversation.
+ *
  * <pre>{@code
  * import java.io.ByteArrayInputStream;
  * import java.nio.charset.StandardCharsets;

@@ -10,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import limberboard.letters.mail.Letter;
+import limberboard.letters.reply.LetterFolder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -18,6 +20,7 @@ class ReplyCommandTest {
   private static final String KEEL =
       "From: A <a@example.org>\nSubject: Redshank\n\n"
           + "The keel creeps down overnight. The lowering valve was hard shut, it did not move.\n";
+  private static final String WHIMBREL = KEEL.replace("Redshank", "Whimbrel");
   private static final TerminalRun DEMO = TerminalRun.ofDemo(LocalDate.of(2026, 11, 29));
 
   @TempDir private Path folder;
@@ -94,7 +97,94 @@ class ReplyCommandTest {
     assertThat(told).hasSize(3);
     JsonMapper mapper = JsonMapper.builder().build();
     assertThat(mapper.readTree(told.get(0))).isEqualTo(mapper.readTree(told.get(2)));
-    assertThat(mapper.readTree(told.get(1)).get("error").asText()).contains("cannot be read");
+    JsonNode broken = mapper.readTree(told.get(1));
+    assertThat(broken.get("error").asText()).contains("cannot be read");
+    assertThat(broken.get("letter").asText()).endsWith("none.eml");
+  }
+
+  @Test
+  void brokenLettersAmongOthersKeepNoneWaiting() throws IOException {
+    String nested = "Content-Type: multipart/mixed; boundary=b\n\n--b\n".repeat(1000) + "\nwet";
+    List<String> paths =
+        List.of(
+            letter("empty.eml", ""),
+            letter("nested.eml", nested),
+            letter("zeros.eml", "\0\0\0Subject: \0\n\n\0"),
+            folder.toString(),
+            letter("a.eml", WHIMBREL));
+    List<String> told =
+        DEMO.typing(String.join("\n", paths), "reply", "-")
+            .ended(ExitCode.OK)
+            .out()
+            .lines()
+            .toList();
+    assertThat(told).hasSize(paths.size());
+    JsonMapper mapper = JsonMapper.builder().build();
+    for (int i = 0; i < 3; i++) {
+      assertThat(mapper.readTree(told.get(i)).has("kind")).as(paths.get(i)).isTrue();
+    }
+    assertThat(mapper.readTree(told.get(3)).has("error")).isTrue();
+    assertThat(mapper.readTree(told.get(4)).get("boat").asText()).isEqualTo("whimbrel");
+  }
+
+  @Test
+  void theDraftIsPrintedAndSavedAsAnAnswerInTheThread() throws IOException {
+    String path = letter("a.eml", "Message-ID: <one@example.org>\n" + WHIMBREL);
+    Path saved = folder.resolve("draft.eml");
+    JsonNode told =
+        DEMO.run("reply", path, "--json", "--draft", saved.toString()).ended(ExitCode.OK).json();
+    assertThat(told.get("draft").asText())
+        .contains("Whimbrel")
+        .contains("Caution: ")
+        .contains("hard shut");
+    Letter draft = LetterFolder.letter(saved);
+    assertThat(draft.own().replaceAll("\\s+", " "))
+        .startsWith(told.get("draft").asText().strip().replaceAll("\\s+", " ").substring(0, 200));
+    assertThat(draft.head().subject()).isEqualTo("Re: Whimbrel");
+    assertThat(draft.head().repliesTo()).containsExactly("<one@example.org>");
+    assertThat(Files.readString(saved)).contains("To: A <a@example.org>");
+  }
+
+  @Test
+  void whatIsNotToBeAnsweredHasNoDraft() throws IOException {
+    String path = letter("a.eml", "Auto-Submitted: auto-replied\n" + WHIMBREL);
+    Path saved = folder.resolve("draft.eml");
+    TerminalRun.Ran ran = DEMO.run("reply", path, "--json", "--draft", saved.toString());
+    assertThat(ran.ended(ExitCode.OK).json().get("draft").isNull()).isTrue();
+    assertThat(saved).doesNotExist();
+    assertThat(ran.err()).contains("no draft was written");
+    assertThat(DEMO.typing("", "reply", "-", "--draft", saved.toString()).code())
+        .isEqualTo(ExitCode.USAGE);
+  }
+
+  @Test
+  void anOwnerWhoWritesBackIsNotAskedAgain() throws IOException {
+    String first = letter("a.eml", "Message-ID: <one@example.org>\n" + WHIMBREL);
+    Path saved = folder.resolve("draft.eml");
+    JsonNode before = DEMO.run("reply", first, "--json", "--draft", saved.toString()).json();
+    String check = before.get("next").get(0).get("id").asText();
+    String answer = before.get("next").get(0).get("answers").get(0).asText().replace('-', ' ');
+    String ours = LetterFolder.letter(saved).head().id().orElseThrow();
+    String second =
+        letter(
+            "b.eml",
+            "From: A <a@example.org>\nSubject: Re: Whimbrel\nMessage-ID: <two@example.org>\n"
+                + "In-Reply-To: "
+                + ours
+                + "\n\n1: "
+                + answer
+                + "\n");
+    JsonNode told = DEMO.run("reply", second, "--json").ended(ExitCode.OK).json();
+    assertThat(told.get("boat").asText()).isEqualTo("whimbrel");
+    assertThat(told.get("conversation").get("letters")).anyMatch(n -> n.asText().equals("a.eml"));
+    assertThat(told.get("answers").get("keel-will-not-stay-up").get(check).asText())
+        .isEqualTo(answer.replace(' ', '-'));
+    assertThat(told.get("next").get(0).get("id").asText()).isNotEqualTo(check);
+    assertThat(DEMO.run("reply", second).out()).contains("Goes on from: ").contains("valve-knob");
+    assertThat(
+            DEMO.run("draft", "keel-will-not-stay-up", "--letter", second).ended(ExitCode.OK).out())
+        .contains("hard shut")
+        .contains("Whimbrel");
   }
 
   @Test

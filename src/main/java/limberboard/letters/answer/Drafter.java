@@ -108,8 +108,9 @@ public final class Drafter {
       if (letter.about() instanceof ToAnswer.Faults faults) {
         faults.traces().forEach(trace -> first.addAll(trace.fault().first()));
       } else if (letter.about() instanceof ToAnswer.SymptomUnsure unsure) {
-        WorkCautions cautions = new WorkCautions(library, letter.boat());
-        unsure.symptoms().forEach(page -> first.addAll(cautions.first(page.details())));
+        first.addAll(ofSymptoms(unsure.symptoms()));
+      } else if (letter.about() instanceof ToAnswer.BoatUnknown unknown) {
+        first.addAll(ofSymptoms(unknown.symptoms()));
       }
       List<WorkCaution> emergencies =
           first.stream()
@@ -122,9 +123,15 @@ public final class Drafter {
       }
     }
 
+    private List<WorkCaution> ofSymptoms(List<Page<Symptom>> symptoms) {
+      WorkCautions cautions = new WorkCautions(library, letter.boat());
+      return symptoms.stream().flatMap(page -> cautions.first(page.details()).stream()).toList();
+    }
+
     private void about(About about) {
       if (about instanceof ToAnswer.Faults faults) {
         opening();
+        changed();
         faults(faults.traces());
       } else if (about instanceof ToAnswer.BoatUnknown) {
         add("which-boat", words.of(LetterPart.WHICH_BOAT));
@@ -143,6 +150,14 @@ public final class Drafter {
       Optional<Fitting> assumed = letter.boat().filter(known -> !known.boat().isEntered());
       if (assumed.isPresent()) {
         add("model-only", words.of(LetterPart.MODEL_ONLY, Map.of("boat", boat)));
+      }
+    }
+
+    private void changed() {
+      if (!letter.changed().isEmpty()) {
+        List<DraftLine> lines = new ArrayList<>(words.of(LetterPart.CHANGED));
+        letter.changed().forEach(each -> lines.add(DraftLine.item(each)));
+        add("changed", lines);
       }
     }
 

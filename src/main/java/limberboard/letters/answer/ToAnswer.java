@@ -16,11 +16,20 @@ import limberboard.trace.Trace;
  * @param urgent what is dangerous now, each in words that go on after "you write that"; empty when
  *     nothing is
  * @param about what it is about
+ * @param changed what its writer tells otherwise than in an earlier letter, each a check's question
+ *     with the answer that counts now
  */
-public record ToAnswer(String owner, Optional<Fitting> boat, List<String> urgent, About about) {
-  /** Copies the list. */
+public record ToAnswer(
+    String owner, Optional<Fitting> boat, List<String> urgent, About about, List<String> changed) {
+  /** Copies the lists. */
   public ToAnswer {
     urgent = List.copyOf(urgent);
+    changed = List.copyOf(changed);
+  }
+
+  /** What is known of a first letter. */
+  public ToAnswer(String owner, Optional<Fitting> boat, List<String> urgent, About about) {
+    this(owner, boat, urgent, about, List.of());
   }
 
   /** What a letter is about. */
@@ -38,8 +47,22 @@ public record ToAnswer(String owner, Optional<Fitting> boat, List<String> urgent
     }
   }
 
-  /** A fault on a boat of which not even the model is known. */
-  public record BoatUnknown() implements About {}
+  /**
+   * A fault on a boat of which not even the model is known.
+   *
+   * @param symptoms what it may be, for what cannot wait until she is known; may be empty
+   */
+  public record BoatUnknown(List<Page<Symptom>> symptoms) implements About {
+    /** Copies the list. */
+    public BoatUnknown {
+      symptoms = List.copyOf(symptoms);
+    }
+
+    /** One of which nothing is known. */
+    public BoatUnknown() {
+      this(List.of());
+    }
+  }
 
   /**
    * A fault that may be one of several symptoms.

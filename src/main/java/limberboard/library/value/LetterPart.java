@@ -28,6 +28,8 @@ public enum LetterPart implements Word {
   FAULT("About this: {symptom}.", "symptom", "boat"),
   /** Before what the owner has found out already. */
   TOLD("This is what you have told us:"),
+  /** Before what the owner writes now otherwise than in an earlier letter. */
+  CHANGED("You wrote something else before. We go on from what you write now:"),
   /** Before the likeliest causes. */
   LIKELY("This is what it may be:"),
   /** After them: where the chances come from. */
