@@ -58,8 +58,7 @@ final class TraceText {
           ranked.word(),
           ranked.cause().title());
     }
-    String from = trace.ranking().get(0).cause().from();
-    out.println("         Chances before any answer: " + from + ".");
+    out.println("         Chances before any answer: " + trace.fault().chancesFrom() + ".");
     trace.contradiction().map(Contradiction::text).ifPresent(text -> out.println("NOTE: " + text));
     trace.secondFault().map(SecondFault::text).ifPresent(text -> out.println("NOTE: " + text));
   }

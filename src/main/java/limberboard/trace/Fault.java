@@ -26,6 +26,7 @@ public final class Fault {
   private final List<FaultCause> causes;
   private final List<FaultCheck> checks;
   private final EffortModel model;
+  private final String chancesFrom;
   private final Map<String, Integer> causeNumbers;
   private final Map<String, Integer> checkNumbers;
 
@@ -35,13 +36,15 @@ public final class Fault {
       List<WorkCaution> first,
       List<FaultCause> causes,
       List<FaultCheck> checks,
-      EffortModel model) {
+      EffortModel model,
+      String chancesFrom) {
     this.page = page;
     this.fitting = fitting;
     this.first = List.copyOf(first);
     this.causes = List.copyOf(causes);
     this.checks = List.copyOf(checks);
     this.model = model;
+    this.chancesFrom = chancesFrom;
     this.causeNumbers = numbers(causes, FaultCause::id);
     this.checkNumbers = numbers(checks, FaultCheck::id);
   }
@@ -71,7 +74,15 @@ public final class Fault {
 
   /** The same fault with other numbers behind it. */
   public Fault with(EffortModel numbers) {
-    return new Fault(page, fitting, first, causes, checks, numbers);
+    return new Fault(page, fitting, first, causes, checks, numbers, chancesFrom);
+  }
+
+  /**
+   * Where the chances before any answer come from: "the workshop's estimate", or that and so many
+   * recorded cases, what weighs more first.
+   */
+  public String chancesFrom() {
+    return chancesFrom;
   }
 
   /** The symptom. */

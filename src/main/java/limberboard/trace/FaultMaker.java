@@ -80,7 +80,8 @@ final class FaultMaker {
         cautions.first(page.details()),
         causes,
         checks,
-        model(chances, causes, checks));
+        model(chances, causes, checks),
+        priors.from());
   }
 
   private FaultCause cause(Cause cause, double prior) {

@@ -79,6 +79,21 @@ final class FaultPriors {
         .reduce(1, (a, b) -> UsableFigures.positive(a * b));
   }
 
+  /** Where the figures come from, all together. */
+  String from() {
+    String estimate = "the workshop's estimate";
+    return cases.number() == 0
+        ? estimate
+        : ordered(CountWords.of(cases.number(), "recorded case"), estimate);
+  }
+
+  /** What weighs more first. */
+  private String ordered(String recorded, String estimate) {
+    return cases.worth() > CaseWeights.CAUSES_WORTH
+        ? recorded + " and " + estimate
+        : estimate + " and " + recorded;
+  }
+
   /** Where a cause's figure comes from. */
   String from(Cause cause) {
     return from(cause.id(), "workshop's estimate");
@@ -104,9 +119,7 @@ final class FaultPriors {
             + " with this cause"
             + worth()
             + ")";
-    return cases.worth() > CaseWeights.CAUSES_WORTH
-        ? recorded + " and " + estimate
-        : estimate + " and " + recorded;
+    return ordered(recorded, estimate);
   }
 
   /** What cases of other boats are worth less. */

@@ -73,6 +73,8 @@ class FaultTest {
         .isCloseTo(somethingElse / (listed + somethingElse), within(EXACT));
     assertThat(Leak.cause(fault, "tank").from())
         .isEqualTo("workshop's estimate and 1 recorded case (none with this cause)");
+    assertThat(fault.chancesFrom()).isEqualTo("the workshop's estimate and 1 recorded case");
+    assertThat(Leak.onKnot().chancesFrom()).isEqualTo("the workshop's estimate");
   }
 
   @Test

@@ -59,12 +59,7 @@ final class CausesPanel extends JPanel {
 
   private void fill(Trace trace) {
     List<RankedCause> ranking = trace.ranking();
-    List<String> from = ranking.stream().map(ranked -> ranked.cause().from()).distinct().toList();
-    column.add(
-        Text.quiet(
-            from.size() == 1
-                ? "Before any answer: " + from.get(0) + "."
-                : "Before any answer: the workshop's estimates and recorded cases."));
+    column.add(Text.quiet("Before any answer: " + trace.fault().chancesFrom() + "."));
     long shown = all ? ranking.size() : ranking.stream().filter(CausesPanel::counts).count();
     int rows = (int) Math.min(ranking.size(), Math.max(LEAST_ROWS, shown));
     ranking.subList(0, rows).forEach(ranked -> column.add(row(ranked)));

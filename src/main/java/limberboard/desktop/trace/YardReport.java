@@ -26,7 +26,9 @@ record YardReport(Trace trace) {
     for (TrailEntry entry : trace.trail()) {
       text.append("- ").append(entry.text()).append(' ').append(entry.answer()).append('\n');
     }
-    text.append("\nCauses, with chances worked out from the workshop's figures and the answers:\n");
+    text.append("\nCauses, with chances worked out from ")
+        .append(trace.fault().chancesFrom())
+        .append(", and from the answers:\n");
     for (RankedCause ranked : trace.ranking()) {
       if (ranked.chance() >= MENTIONED) {
         text.append("- ")

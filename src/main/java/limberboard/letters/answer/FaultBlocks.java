@@ -138,14 +138,8 @@ final class FaultBlocks {
                     + "."));
       }
     }
-    lines.addAll(words.of(LetterPart.HOW_SURE, filled("from", from(ranking.get(0)))));
+    lines.addAll(words.of(LetterPart.HOW_SURE, filled("from", trace.fault().chancesFrom())));
     add("likely", lines);
-  }
-
-  /** Where the chances come from, as the end of a sentence. */
-  private static String from(RankedCause ranked) {
-    String from = ranked.cause().from();
-    return from.startsWith("workshop") ? "the " + from : from;
   }
 
   private void clash() {

@@ -53,7 +53,7 @@ final class TreeReading {
     lines.add(
         "“From here” is your time on average from that step on, by estimate. The figure beside an"
             + " answer is its chance. Both rest on this: "
-            + restsOn(tree)
+            + tree.from().fault().chancesFrom()
             + ".");
     if (tree.notDrawn() > 0) {
       lines.add(leftOut(tree));
@@ -90,10 +90,6 @@ final class TreeReading {
   }
 
   /** Where the chances come from, without how many of the cases had one particular cause. */
-  private static String restsOn(DiagnosticTree tree) {
-    return tree.from().ranking().get(0).cause().from().split(" \\(")[0];
-  }
-
   private static String leftOut(DiagnosticTree tree) {
     return "A way taken less than once in "
         + String.format(Locale.ROOT, "%.0f", 1 / tree.rarest())

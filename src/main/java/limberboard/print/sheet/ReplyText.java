@@ -122,7 +122,10 @@ public final class ReplyText {
     heading("Likeliest causes now");
     List<RankedCause> ranking = trace.ranking();
     ranking.subList(0, Math.min(LIKELIEST, ranking.size())).forEach(ranked -> item(likely(ranked)));
-    paragraph("The chances are worked out from the workshop's figures and the answers.");
+    paragraph(
+        "The chances are worked out from "
+            + trace.fault().chancesFrom()
+            + ", and from the answers.");
   }
 
   private static String likely(RankedCause ranked) {

@@ -129,12 +129,12 @@ public final class TraceSheet {
               Inline.text(PerCent.number(ranked.chance())),
               mend.isEmpty() ? List.of() : List.of(cutting.link(mend))));
     }
-    String from = trace.ranking().get(0).cause().from();
     return new Part(
         Part.Role.CAUSES,
         "Causes",
         List.of(
-            Block.Paragraph.of("The chances before any answer: " + from + "."),
+            Block.Paragraph.of(
+                "The chances before any answer: " + trace.fault().chancesFrom() + "."),
             new Block.Table(
                 List.of(Side.LEFT, Side.LEFT, Side.RIGHT, Side.LEFT),
                 List.of(

@@ -33,7 +33,7 @@ class TraceSheetTest {
             trace.next().text(),
             "Why:",
             "Causes",
-            "The chances before any answer: workshop's estimate.",
+            "The chances before any answer: the workshop's estimate.",
             "A gas hose sweats",
             "The drive's seal leaks");
   }
