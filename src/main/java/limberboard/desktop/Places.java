@@ -56,6 +56,7 @@ final class Places implements Navigator {
                 desk.trace(),
                 desk.aspects(),
                 new MendedEntry(desk.upkeep(), desk.log()),
+                desk.cases(),
                 outside.clipboard().andThen(text -> desk.notices().tell("Copied.")),
                 outside
                     .copied()

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
 import limberboard.boat.Boat;
+import limberboard.boat.CaseWriter;
 import limberboard.desktop.base.Activity;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Navigator;
@@ -21,6 +22,7 @@ import limberboard.desktop.pages.PagesModel;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.trace.Aspects;
 import limberboard.desktop.trace.KeptTraces;
+import limberboard.desktop.trace.MendedCases;
 import limberboard.desktop.trace.TraceModel;
 import limberboard.desktop.trace.WhyModel;
 import limberboard.desktop.tree.TreeModel;
@@ -48,6 +50,7 @@ final class WindowAssembly {
   private final PagesModel reading;
   private final UpkeepModel upkeep;
   private final LogModel log;
+  private final MendedCases cases;
   private final BoatFormModel boats;
   private final Loader loader;
   private final Places places;
@@ -82,11 +85,13 @@ final class WindowAssembly {
     this.reading = new PagesModel(session, outside.memory());
     this.upkeep = new UpkeepModel(session, pages, outside.folders());
     this.log = new LogModel(session, outside.logs(), library);
+    this.cases = new MendedCases(session, new CaseWriter(outside.folders()), library, notices);
     this.boats = new BoatFormModel(session, outside.boats(), library, notices);
     this.loader = new Loader(outside.reader(), outside.index(), library, session, search);
     this.places = new Places(this, outside);
     boats.afterSaving(loader::load);
     log.afterWriting(loader::load);
+    cases.afterWriting(loader::load);
     session.onChange(this::rememberBoat);
     new VanishedBoat(session, notices);
     this.window =
@@ -238,6 +243,10 @@ final class WindowAssembly {
 
   LogModel log() {
     return log;
+  }
+
+  MendedCases cases() {
+    return cases;
   }
 
   /** The ways between the places. */

@@ -326,6 +326,53 @@ class WindowTest extends RealWindow {
   }
 
   @Test
+  void aMendedFaultIsKeptAsACaseAndTakenOutAgain() throws IOException {
+    Path cases = window.folders().cases();
+    chooseKnot();
+    window.act(() -> desk().navigator().trace("wet-locker"));
+    untilStage(Stage.CAUTIONS);
+    window.click("cautions-read");
+    answerAsTheHoseWould();
+    untilStage(Stage.MEND);
+    window.click("it-is-mended");
+    untilStage(Stage.MENDED);
+    Path file = cases.resolve("2026-05-20-wet-locker.yaml");
+    assertThat(file).doesNotExist();
+
+    window.click("keep-case");
+    window.until(
+        "it says so",
+        () ->
+            window
+                .find("case-words", Wrapped.class)
+                .getText()
+                .startsWith("Kept as the case 2026-05-20-wet-locker."));
+    String text = Files.readString(file);
+    assertThat(text)
+        .contains("symptom: wet-locker", "cause: ", "outcome: mended", "mend: tighten-hose")
+        .doesNotContain("knot", "Knot");
+    window.until(
+        "the trace has learnt it",
+        () ->
+            desk()
+                .trace()
+                .trace()
+                .filter(
+                    trace ->
+                        trace.fault().chancesFrom().contains("case")
+                            && desk().trace().stage() == Stage.MENDED)
+                .isPresent());
+    window.focus("take-case-out");
+    window.press(KeyEvent.VK_K, KeyEvent.VK_CONTROL);
+    window.until("it is gone", () -> !Files.exists(file));
+    window.until("it is offered again", () -> window.find("keep-case", JButton.class).isShowing());
+    window.focus("keep-case");
+    window.press(KeyEvent.VK_K, KeyEvent.VK_CONTROL);
+    window.until("it is there again", () -> Files.exists(file));
+    assertThat(Files.readString(file)).isEqualTo(text);
+  }
+
+  @Test
   void whatOnlySomebodyLicensedMayMendIsHandedOverWithWhatWasFound() {
     chooseKnot();
     window.act(() -> desk().navigator().trace("gas-smell"));

@@ -9,6 +9,7 @@ import javax.swing.JComponent;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Docked;
+import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.RaisedColumn;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;
@@ -22,6 +23,7 @@ final class MendedCard extends Docked {
   private final transient Function<FaultCause, List<String>> prevention;
   private final transient Consumer<String> openPage;
   private final MendedEntry entry;
+  private final CaseOffer offer;
   private final RaisedColumn sheet = RaisedColumn.readable(10);
   private final JButton again;
   private Optional<FaultCause> cause = Optional.empty();
@@ -31,19 +33,30 @@ final class MendedCard extends Docked {
    * A card.
    *
    * @param entry offers to write the mend into the boat's log
+   * @param cases keeps it as a case
    * @param prevention says how often the mend's page wants looking at, in sentences
    * @param openPage opens a page
    */
   MendedCard(
       TraceModel model,
       MendedEntry entry,
+      MendedCases cases,
       Function<FaultCause, List<String>> prevention,
       Consumer<String> openPage) {
     super(10);
     this.entry = entry;
+    this.offer = new CaseOffer(cases);
     this.prevention = prevention;
     this.openPage = openPage;
-    again = Buttons.main("Trace another fault", "another-fault", model::finish);
+    again =
+        Buttons.main(
+            "Trace another fault",
+            "another-fault",
+            () -> {
+              offer.over();
+              model.finish();
+            });
+    Keys.within(this, CaseOffer.KEY, offer::turn);
     JButton page =
         Buttons.plain(
             "Read the mend's page", () -> cause.ifPresent(c -> openPage.accept(c.mend())));
@@ -64,6 +77,7 @@ final class MendedCard extends Docked {
         mended
             .filter(found -> !found.isSomethingElse())
             .map(found -> new Mend(found.mend(), note(trace, found))));
+    offer.offer(trace, mended);
     Said now =
         new Said(
             trace.fault().page().title(),
@@ -91,6 +105,7 @@ final class MendedCard extends Docked {
     now.cause().ifPresent(found -> sheet.add(CheckCard.labelled("It was", found)));
     now.mend().ifPresent(done -> sheet.add(CheckCard.labelled("Done", done)));
     sheet.add(entry);
+    sheet.add(offer);
     if (now.cause().isPresent()) {
       sheet.add(Text.caption("So that it does not come back"));
       if (now.prevention().isEmpty()) {

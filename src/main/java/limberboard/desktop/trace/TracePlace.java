@@ -45,6 +45,7 @@ public final class TracePlace implements Place {
    * @param model what is shown
    * @param aspects what of it is looked at
    * @param entry offers to write a mend into the boat's log
+   * @param cases keeps mended faults as cases
    * @param clipboard takes text for other programs
    * @param answer takes the next step in words for a letter
    */
@@ -53,6 +54,7 @@ public final class TracePlace implements Place {
       TraceModel model,
       Aspects aspects,
       MendedEntry entry,
+      MendedCases cases,
       Consumer<String> clipboard,
       Consumer<Copied> answer) {
     Session session = tools.session();
@@ -67,7 +69,8 @@ public final class TracePlace implements Place {
             new CheckCard(model, tools.drawings(), background, names, aspects::turnToCautions),
             new MendCard(model, reader),
             new YardCard(model, clipboard),
-            new MendedCard(model, entry, cause -> prevention(session, cause), navigator::openPage),
+            new MendedCard(
+                model, entry, cases, cause -> prevention(session, cause), navigator::openPage),
             new CausesPanel(model, navigator::openPage),
             aspects,
             new StepCautions(model),
