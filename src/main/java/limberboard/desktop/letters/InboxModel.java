@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import limberboard.boat.Workspace;
 import limberboard.desktop.base.Background;
@@ -36,6 +38,10 @@ final class InboxModel extends Observed {
   private final Background background;
   private final LetterReading reading;
   private final Map<String, InboxRow> rows = new LinkedHashMap<>();
+
+  /** Letters of which somebody has noted something else since. */
+  private final Set<String> stale = new HashSet<>();
+
   private List<InboxRow> shown = List.of();
   private InboxFilter filter = InboxFilter.TO_DO;
   private String words = "";
@@ -48,12 +54,11 @@ final class InboxModel extends Observed {
   private LocalDate day;
 
   /** What came of one step. */
-  private record Step(List<InboxRow> rows, Workspace workspace) {}
+  private record Step(List<InboxRow> rows, Workspace workspace, boolean again) {}
 
   /**
    * An inbox that reads nothing yet.
    *
-   * @param session tells the workspace
    * @param background reads and recognises
    */
   InboxModel(Session session, Background background, LetterReading reading) {
@@ -86,13 +91,21 @@ final class InboxModel extends Observed {
     }
   }
 
+  private boolean isOpen(String name) {
+    return chosen.equals(Optional.of(name));
+  }
+
   /** What has been read of a letter stays known as long as its file does not change. */
   private void take(List<LetterFile> files) {
     Map<String, InboxRow> before = new LinkedHashMap<>(rows);
     rows.clear();
+    stale.clear();
     for (LetterFile file : files) {
       InboxRow known = before.get(file.name());
       boolean same = known != null && known.file().changed().equals(file.changed());
+      if (same && !known.file().noted().equals(file.noted()) && !isOpen(file.name())) {
+        stale.add(file.name());
+      }
       rows.put(
           file.name(),
           same
@@ -131,6 +144,14 @@ final class InboxModel extends Observed {
       step("Reading letters", () -> heads(heads, from));
       return;
     }
+    List<InboxRow> others =
+        rows.values().stream().filter(row -> stale.contains(row.name())).limit(LETTERS).toList();
+    if (!others.isEmpty()) {
+      Workspace from = workspace;
+      LocalDate on = day;
+      step("Reading letters", () -> letters(others, from, on, true));
+      return;
+    }
     List<InboxRow> left =
         rows.values().stream()
             .filter(row -> row.summary().isEmpty())
@@ -140,7 +161,7 @@ final class InboxModel extends Observed {
     if (!left.isEmpty()) {
       Workspace from = workspace;
       LocalDate on = day;
-      step("Recognising letters", () -> letters(left, from, on));
+      step("Recognising letters", () -> letters(left, from, on, false));
     }
   }
 
@@ -155,16 +176,17 @@ final class InboxModel extends Observed {
     for (int i = 0; i < from.size() && (i == 0 || System.nanoTime() < end); i++) {
       done.add(reading.head(from.get(i)));
     }
-    return new Step(done, read);
+    return new Step(done, read, false);
   }
 
-  private Step letters(List<InboxRow> from, Workspace read, LocalDate on) throws IOException {
+  private Step letters(List<InboxRow> from, Workspace read, LocalDate on, boolean again)
+      throws IOException {
     long end = System.nanoTime() + STEP_NANOS;
     List<InboxRow> done = new ArrayList<>();
     for (int i = 0; i < from.size() && (i == 0 || System.nanoTime() < end); i++) {
       done.add(reading.summary(from.get(i), read, on));
     }
-    return new Step(done, read);
+    return new Step(done, read, again);
   }
 
   /** What was noted or changed meanwhile counts more than what the step found. */
@@ -173,7 +195,11 @@ final class InboxModel extends Observed {
     for (InboxRow row : step.rows()) {
       InboxRow now = rows.get(row.name());
       boolean same = now != null && now.file().equals(row.file());
-      if (same && (row.summary().isEmpty() || step.workspace() == workspace)) {
+      boolean current = row.summary().isEmpty() || step.workspace() == workspace;
+      stale.remove(row.name());
+      if (same && step.again()) {
+        rows.put(row.name(), row);
+      } else if (same && current && now.summary().isEmpty()) {
         rows.put(row.name(), now.head().isPresent() ? row.noting(now.note()) : row);
       }
     }
@@ -185,7 +211,7 @@ final class InboxModel extends Observed {
     String wanted = words.strip().toLowerCase(Locale.ROOT);
     shown =
         rows.values().stream()
-            .filter(row -> filter.takes(row) || chosen.equals(Optional.of(row.name())))
+            .filter(row -> filter.takes(row) || isOpen(row.name()))
             .filter(row -> row.has(wanted))
             .sorted(ORDER)
             .toList();

@@ -75,7 +75,7 @@ final class LetterReading {
   /** Reads a letter's head and what is noted of it. */
   InboxRow head(InboxRow row) {
     guard.begins("reading a letter's head");
-    LetterFolder.Noted noted = row.file().noted() ? folder.note(row.name()) : NOTHING;
+    LetterFolder.Noted noted = row.file().noted().isPresent() ? folder.note(row.name()) : NOTHING;
     Optional<String> wrong = noted.problem().map(LetterReading::words);
     try {
       return row.with(folder.head(row.name()), noted.note(), wrong);

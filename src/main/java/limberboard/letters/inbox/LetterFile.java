@@ -1,6 +1,7 @@
 package limberboard.letters.inbox;
 
 import java.time.Instant;
+import java.util.Optional;
 
 /**
  * A letter in the folder, as the folder tells of it.
@@ -8,6 +9,6 @@ import java.time.Instant;
  * @param name its file name
  * @param bytes how long it is
  * @param changed when it was last written
- * @param noted whether something is noted of it
+ * @param noted when what is noted of it was last written; empty while nothing is
  */
-public record LetterFile(String name, long bytes, Instant changed, boolean noted) {}
+public record LetterFile(String name, long bytes, Instant changed, Optional<Instant> noted) {}

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -84,7 +85,8 @@ public final class LetterFolder {
     List<LetterFile> found = new ArrayList<>();
     for (Path file : letters) {
       String name = file.getFileName().toString();
-      file(file, name, notes.contains(name + STATE)).ifPresent(found::add);
+      boolean noted = notes.contains(name + STATE);
+      file(file, name, noted ? written(state(name)) : Optional.empty()).ifPresent(found::add);
     }
     found.sort(
         Comparator.comparing(LetterFile::changed).reversed().thenComparing(LetterFile::name));
@@ -97,7 +99,7 @@ public final class LetterFolder {
     return !name.startsWith(".") && (plain.endsWith(MAIL) || plain.endsWith(PASTED));
   }
 
-  private static Optional<LetterFile> file(Path file, String name, boolean noted) {
+  private static Optional<LetterFile> file(Path file, String name, Optional<Instant> noted) {
     try {
       BasicFileAttributes told = Files.readAttributes(file, BasicFileAttributes.class);
       return told.isDirectory()
@@ -105,7 +107,15 @@ public final class LetterFolder {
           : Optional.of(
               new LetterFile(name, told.size(), told.lastModifiedTime().toInstant(), noted));
     } catch (IOException e) {
-      return Optional.of(new LetterFile(name, 0, java.time.Instant.EPOCH, noted));
+      return Optional.of(new LetterFile(name, 0, Instant.EPOCH, noted));
+    }
+  }
+
+  private static Optional<Instant> written(Path file) {
+    try {
+      return Optional.of(Files.getLastModifiedTime(file).toInstant());
+    } catch (IOException e) {
+      return Optional.of(Instant.EPOCH);
     }
   }
 

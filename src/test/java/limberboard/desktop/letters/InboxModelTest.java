@@ -150,6 +150,18 @@ class InboxModelTest {
   }
 
   @Test
+  void whatSomebodyElseNotesIsSeenWhenLookedAgain() {
+    SmallLetters letters = open();
+    letters.reading.change(
+        "booking.eml", note -> note.in(LetterState.CLOSED, LocalDate.of(2026, 5, 20)));
+    letters.reading.change(
+        "wet.eml", note -> note.saying(note.said().of(java.util.Optional.of("stint"))));
+    letters.inbox.lookAgain();
+    assertThat(letters.names()).containsExactly("gas.eml", "wet.eml");
+    assertThat(letters.row("wet.eml").about()).startsWith("Stint");
+  }
+
+  @Test
   void aLetterThatComesIsFoundWhenLookedAgain() {
     SmallLetters letters = open();
     letters.write("new.eml", SmallLetters.WET.replace("18 May", "20 May"));
