@@ -55,7 +55,6 @@ final class ChoiceBox<T> extends JComboBox<T> {
   }
 
   private final class Words extends DefaultListCellRenderer {
-    private static final long serialVersionUID = 1L;
     private final transient Function<T, String> words;
 
     Words(Function<T, String> words) {

@@ -50,7 +50,6 @@ final class InboxList extends JList<InboxRow> {
   }
 
   private static final class Rows extends AbstractListModel<InboxRow> {
-    private static final long serialVersionUID = 1L;
     private transient List<InboxRow> all = List.of();
 
     @Override
@@ -137,7 +136,6 @@ final class InboxList extends JList<InboxRow> {
 
   /** Draws a row. */
   private static final class Renderer extends JPanel implements ListCellRenderer<InboxRow> {
-    private static final long serialVersionUID = 1L;
     private static final int ARC = 10;
     private final JLabel who = new JLabel();
     private final JLabel side = new JLabel();
@@ -211,7 +209,6 @@ final class InboxList extends JList<InboxRow> {
 
     /** An entry for those who listen: one item, which says everything that is in its row. */
     private final class AccessibleRow extends AccessibleJPanel {
-      private static final long serialVersionUID = 1L;
 
       @Override
       public AccessibleRole getAccessibleRole() {

@@ -11,7 +11,6 @@ import javax.swing.TransferHandler;
 
 /** Takes files that are dropped. */
 final class LetterDrop extends TransferHandler {
-  private static final long serialVersionUID = 1L;
   private final transient Consumer<List<Path>> taken;
 
   LetterDrop(Consumer<List<Path>> taken) {

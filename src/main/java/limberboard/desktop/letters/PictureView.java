@@ -29,7 +29,6 @@ final class PictureView extends JComponent {
 
   /** A picture for those who listen. */
   private final class AccessiblePicture extends AccessibleJComponent {
-    private static final long serialVersionUID = 1L;
 
     @Override
     public AccessibleRole getAccessibleRole() {

@@ -84,7 +84,6 @@ final class SeasonBars extends JComponent {
 
   /** Bars for those who listen. */
   private final class AccessibleBars extends AccessibleJComponent {
-    private static final long serialVersionUID = 1L;
 
     @Override
     public AccessibleRole getAccessibleRole() {
