@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param boat the boat's id, where it says which
  * @param model the model's id, where it says which
  * @param urgent whether it is urgent
+ * @param dangers what is urgent in it, where a person has said so
  * @param symptoms the symptoms it tells of; empty where the library has none for it
  * @param answers symptom to check to the answer already given
  */
@@ -23,17 +24,31 @@ public record Expected(
     Optional<String> boat,
     Optional<String> model,
     boolean urgent,
+    List<Danger> dangers,
     List<String> symptoms,
     Map<String, Map<String, String>> answers) {
   /** Copies the collections. */
   public Expected {
+    dangers = List.copyOf(dangers);
     symptoms = List.copyOf(symptoms);
     answers = Map.copyOf(answers);
   }
 
+  /**
+   * What is urgent in a letter.
+   *
+   * @param what what is dangerous
+   * @param words words of the letter that say so
+   */
+  public record Danger(String what, String words) {}
+
   static Expected of(ObjectNode root) {
     List<String> symptoms = new ArrayList<>();
     root.path("symptoms").forEach(each -> symptoms.add(each.asText()));
+    List<Danger> dangers = new ArrayList<>();
+    for (JsonNode each : root.path("danger")) {
+      each.properties().forEach(e -> dangers.add(new Danger(e.getKey(), e.getValue().asText())));
+    }
     Map<String, Map<String, String>> answers = new LinkedHashMap<>();
     for (Map.Entry<String, JsonNode> symptom : root.path("answers").properties()) {
       Map<String, String> given = new LinkedHashMap<>();
@@ -45,6 +60,7 @@ public record Expected(
         id(root.path("boat")),
         id(root.path("model")),
         root.path("urgent").asText().equals("true"),
+        dangers,
         symptoms,
         answers);
   }

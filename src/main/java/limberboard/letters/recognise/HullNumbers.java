@@ -28,6 +28,9 @@ record HullNumbers(Set<Integer> surely, Set<Integer> likely, List<String> letter
           "(?i)(?:\\b(?:build|building|sail|boat|yard)(?:\\s+(?:no\\b\\.?|number|nr\\b\\.?))?"
               + "|\\b(?:no\\b\\.?|number|nr\\b\\.?)|#|\\b\\d\\d\\s*/)\\s*[:#]?\\s*(\\d{1,4})\\b"
               + NO_AMOUNT);
+  private static final Pattern FIRST =
+      Pattern.compile(
+          "\\A\\s*(\\d{2,3})(?=[!,.:\\s]\\s*\\p{L}|\\s*$)" + NO_AMOUNT, Pattern.MULTILINE);
   private static final Pattern LETTERED = Pattern.compile("\\b(\\p{Lu})[\\s-]?(\\d{2,4})\\b");
 
   HullNumbers {
@@ -42,7 +45,11 @@ record HullNumbers(Set<Integer> surely, Set<Integer> likely, List<String> letter
     while (matcher.find()) {
       lettered.add(matcher.group(1) + matcher.group(2));
     }
-    return new HullNumbers(numbers(HULL, text), numbers(NUMBER, text), lettered);
+    Set<Integer> likely = numbers(NUMBER, text);
+    if (likely.isEmpty()) {
+      likely = numbers(FIRST, text);
+    }
+    return new HullNumbers(numbers(HULL, text), likely, lettered);
   }
 
   private static Set<Integer> numbers(Pattern pattern, String text) {

@@ -22,7 +22,9 @@ import limberboard.library.problem.Nearest;
  */
 final class LetterBoat {
   private static final int BEFORE = 6;
+  private static final int BEFORE_OF_ONE_WORD = 3;
   private static final int BEHIND = 4;
+  private static final int OUTWEIGHS = 2;
   private static final int LEAST_MISSPELT = 6;
   private static final int TOO_MANY = 3;
   private static final double SUBJECT = 2;
@@ -59,31 +61,35 @@ final class LetterBoat {
   Said read(Letter letter, LetterText text, Optional<Boat> usual) {
     String signature = letter.of(Passage.Kind.SIGNATURE);
     LetterText signed = parser.read("", signature);
-    Mentions mentions = mentions(text, signed);
+    Mentions own = mentions(text, signed);
+    boolean silent = own.isEmpty() && !models.namesAnother(text.text());
+    Mentions mentions = silent ? quoted(letter) : own;
     HullNumbers hulls = HullNumbers.in(text.text() + "\n" + signature);
     List<SaidModels.Mention> named = models.in(text.text() + "\n" + signature);
-    Set<String> own = new HashSet<>();
-    named.forEach(each -> own.add(each.model()));
+    Set<String> sizes = new HashSet<>();
+    named.forEach(each -> sizes.add(each.model()));
     Optional<Boat> boat = Optional.empty();
     String why = "";
     List<Boat> ofHull =
         boats.stream()
             .filter(hulls::says)
-            .filter(each -> own.isEmpty() || own.contains(each.model().id()))
+            .filter(each -> sizes.isEmpty() || sizes.contains(each.model().id()))
             .toList();
     Optional<Boat> byHisName = mentions.best();
     boolean disclaimed =
         parser.cues(text).stream().anyMatch(cue -> cue.label().equals("disclaims"));
-    if (disclaimed) {
+    if (disclaimed && byHisName.isEmpty()) {
       return new Said(Optional.empty(), Optional.empty(), OptionalInt.empty());
     }
-    if (byHisName.isPresent() && !hulls.contradicts(byHisName.get())) {
+    boolean other = models.ownAnother(text.text(), byName.keySet());
+    if (byHisName.isPresent() && !other && !hulls.contradicts(byHisName.get())) {
       boat = byHisName;
       why = mentions.why(boat.get());
     } else if (ofHull.size() == 1) {
       boat = Optional.of(ofHull.get(0));
       why = "hull number " + ofHull.get(0).hull();
     } else if (byHisName.isEmpty()
+        && !other
         && hulls.isEmpty()
         && mentions.isEmpty()
         && !models.namesAnother(text.text())) {
@@ -92,7 +98,7 @@ final class LetterBoat {
         boat = byYear;
         why = "the only " + boat.get().model().title() + " of " + boat.get().built();
       } else if (usual.isPresent()
-          && (own.isEmpty() || own.contains(usual.get().model().id()))
+          && (sizes.isEmpty() || sizes.contains(usual.get().model().id()))
           && mentions.isEmpty()) {
         boat = usual;
         why = "the sender's boat";
@@ -100,7 +106,7 @@ final class LetterBoat {
     }
     Optional<Recognised> model =
         boat.map(found -> new Recognised(found.model().id(), "the model of " + found.name()))
-            .or(() -> own.size() == 1 ? models.found(named) : Optional.empty());
+            .or(() -> sizes.size() == 1 ? models.found(named) : Optional.empty());
     String reason = why;
     return new Said(
         boat.map(found -> new Recognised(found.id(), reason)),
@@ -135,7 +141,9 @@ final class LetterBoat {
               .filter(each -> each.getValue() > 0)
               .sorted(Map.Entry.<Boat, Double>comparingByValue().reversed())
               .toList();
-      boolean list = left.size() >= TOO_MANY;
+      boolean list =
+          left.size() >= TOO_MANY
+              && left.get(0).getValue() < OUTWEIGHS * left.get(1).getValue();
       boolean even = left.size() > 1 && left.get(0).getValue().equals(left.get(1).getValue());
       return left.isEmpty() || list || even ? Optional.empty() : Optional.of(left.get(0).getKey());
     }
@@ -146,6 +154,12 @@ final class LetterBoat {
           ? "her name, " + boat.name()
           : "her name, written “" + written + "”";
     }
+  }
+
+  /** The boats that quoted mail names; the fault is never read there. */
+  private Mentions quoted(Letter letter) {
+    String quoted = letter.of(Passage.Kind.QUOTED).replaceAll("(?m)^[>\\s]+", "");
+    return mentions(parser.read("", quoted), parser.read("", ""));
   }
 
   private Mentions mentions(LetterText text, LetterText signed) {
@@ -174,7 +188,9 @@ final class LetterBoat {
     }
     corrected.forEach(
         boat -> {
-          mentions.told().remove(boat);
+          if (mentions.told().getOrDefault(boat, 0.0) <= SUBJECT) {
+            mentions.told().remove(boat);
+          }
           mentions.passing().add(boat);
         });
     return mentions;
@@ -220,7 +236,8 @@ final class LetterBoat {
       if (!same || text.words().get(cue.from()).clause() + 1 < text.words().get(at).clause()) {
         continue;
       }
-      boolean before = cue.to() <= at && at - cue.to() < BEFORE;
+      int far = cue.length() == 1 && cue.label().equals("in passing") ? BEFORE_OF_ONE_WORD : BEFORE;
+      boolean before = cue.to() <= at && at - cue.to() < far;
       boolean behind = cue.from() > at && cue.from() - at <= BEHIND;
       if (before && cue.label().equals("in passing")) {
         passingAt = Math.max(passingAt, cue.to());

@@ -4,14 +4,27 @@ import limberboard.letters.recognise.LetterText.SaidWord;
 
 /** The few figures of a letter from which its chances are reckoned. */
 final class LetterFigures {
+  private static final double LIKE = 10;
+  private static final int NONE = -1;
+
   private final Topics topics;
   private final TopicScores scores;
   private final LetterText text;
+  private final TopicChances.Said said;
 
-  LetterFigures(Topics topics, TopicScores scores, LetterText text) {
+  LetterFigures(Topics topics, TopicChances chances, TopicScores scores, LetterText text) {
+    this.said = chances.read(text, scores);
     this.topics = topics;
     this.scores = scores;
     this.text = text;
+  }
+
+  private double most(double[] figures, int but) {
+    double most = TopicChances.NOTHING;
+    for (int i = 0; i < topics.symptoms().size(); i++) {
+      most = i == but ? most : Math.max(most, figures[i]);
+    }
+    return most;
   }
 
   /** For one symptom. */
@@ -28,7 +41,14 @@ final class LetterFigures {
       scores.whole(topics.unknown()),
       scores.window(topics.unknown()),
       scores.whole(topics.noFault()),
-      excluded ? 1 : 0
+      excluded ? 1 : 0,
+      said.whole()[symptom],
+      said.window()[symptom],
+      said.whole()[topics.unknown()],
+      said.whole()[topics.noFault()],
+      LIKE * said.like()[symptom],
+      LIKE * said.like()[topics.unknown()],
+      LIKE * (said.like()[symptom] - most(said.like(), symptom))
     };
   }
 
@@ -50,7 +70,11 @@ final class LetterFigures {
       scores.whole(topics.noFault()),
       scores.window(topics.noFault()),
       Math.min(4, faults),
-      over / length
+      over / length,
+      most(said.whole(), NONE),
+      said.whole()[topics.unknown()],
+      said.whole()[topics.noFault()],
+      LIKE * said.like()[topics.noFault()]
     };
   }
 }

@@ -27,18 +27,22 @@ record PageTopics(List<Page<Symptom>> symptoms, List<Map<String, Double>> counts
   private static final double SAID = 1.2;
   private static final double DETAIL = 0.7;
   private static final double THING = 3;
+  static double SENTENCE = Double.parseDouble(System.getProperty("p.sent", "1"));
 
   static PageTopics of(TextWords reader, Library library) {
     List<Page<Symptom>> symptoms = library.all(Symptom.class);
     List<Map<String, Double>> counts = new ArrayList<>();
     symptoms.forEach(symptom -> counts.add(ofPage(reader, symptom)));
-    for (String list : List.of("things.txt", "no-faults.txt")) {
-      Map<String, Double> of = new HashMap<>();
-      WordList.groups(list)
-          .forEach(group -> group.forEach(phrase -> add(of, reader, phrase, THING)));
-      counts.add(of);
-    }
+    counts.add(ofLists(reader, "things.txt", "unknown-faults.txt"));
+    counts.add(ofLists(reader, "no-faults.txt", "other-letters.txt"));
     return new PageTopics(symptoms, counts);
+  }
+
+  private static Map<String, Double> ofLists(TextWords reader, String words, String sentences) {
+    Map<String, Double> of = new HashMap<>();
+    WordList.groups(words).forEach(group -> group.forEach(phrase -> add(of, reader, phrase, THING)));
+    WordList.lines(sentences).forEach(line -> add(of, reader, line, SENTENCE));
+    return of;
   }
 
   private static Map<String, Double> ofPage(TextWords reader, Page<Symptom> page) {

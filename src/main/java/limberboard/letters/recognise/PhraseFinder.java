@@ -34,9 +34,18 @@ final class PhraseFinder {
 
   /** Adds a phrase. */
   void add(TextWords reader, String phrase, String label) {
+    add(reader.of(phrase).stream().map(TextWord::word).toList(), label);
+  }
+
+  /** Adds a phrase that stands for all forms of its words. */
+  void addStems(TextWords reader, String phrase, String label) {
+    add(reader.of(phrase).stream().map(TextWord::stem).toList(), label);
+  }
+
+  private void add(List<String> phrase, String label) {
     Branch at = root;
-    for (TextWord word : reader.of(phrase)) {
-      at = at.branches.computeIfAbsent(word.word(), key -> new Branch());
+    for (String word : phrase) {
+      at = at.branches.computeIfAbsent(word, key -> new Branch());
     }
     if (at != root && !at.labels.contains(label)) {
       at.labels.add(label);
@@ -45,14 +54,23 @@ final class PhraseFinder {
 
   /** All phrases in a row of words, in order. */
   List<Match> in(List<TextWord> words) {
+    return find(words.stream().map(TextWord::word).toList());
+  }
+
+  /** All phrases in a row of words, in whatever form the words stand, in order. */
+  List<Match> inStems(List<TextWord> words) {
+    return find(words.stream().map(TextWord::stem).toList());
+  }
+
+  private List<Match> find(List<String> words) {
     List<Match> found = new ArrayList<>();
     for (int from = 0; from < words.size(); from++) {
-      Branch at = root.branches.get(words.get(from).word());
+      Branch at = root.branches.get(words.get(from));
       for (int to = from + 1; at != null; to++) {
         for (String label : at.labels) {
           found.add(new Match(label, from, to));
         }
-        at = to < words.size() ? at.branches.get(words.get(to).word()) : null;
+        at = to < words.size() ? at.branches.get(words.get(to)) : null;
       }
     }
     return found;

@@ -26,8 +26,9 @@ import limberboard.library.value.Water;
 /** Recognises what letters are about. Immutable, safe for use by several threads. */
 public final class Recogniser {
   private static final double LEAST = 0.5;
-  private static final double LEAST_SYMPTOM = 0.3;
+  private static final double LEAST_SYMPTOM = 0.2;
   private static final double LEAST_WITHOUT_FAULT = 0.7;
+  private static final double LEAST_URGENT = 0.2;
   private static final double UNLIKELY = 0.2;
   private static final double LEAST_SHOWN = 0.02;
   private static final int MOST_SHOWN = 5;
@@ -38,22 +39,22 @@ public final class Recogniser {
   private final TextParser parser;
   private final Topics topics;
   private final LetterBoat boats;
-  private final UrgentRules urgent;
+  private final UrgentReader urgent;
   private final Senders senders;
   private final AnswerReader answers;
-  private final Coefficients symptomChance;
-  private final Coefficients faultChance;
+  private final TopicChances topicChances;
+  private final Chances chances;
 
   Recogniser(
       Workspace workspace,
       LocalDate today,
       TextParser parser,
       Topics topics,
-      UrgentRules urgent,
+      TopicChances topicChances,
+      UrgentReader urgent,
       AnswerReader answers,
       Senders senders,
-      Coefficients symptomChance,
-      Coefficients faultChance) {
+      Chances chances) {
     this.workspace = workspace;
     this.today = today;
     this.parser = parser;
@@ -61,8 +62,8 @@ public final class Recogniser {
     this.urgent = urgent;
     this.answers = answers;
     this.senders = senders;
-    this.symptomChance = symptomChance;
-    this.faultChance = faultChance;
+    this.topicChances = topicChances;
+    this.chances = chances;
     boats = new LetterBoat(workspace.boats(), parser, new SaidModels(workspace.library()));
   }
 
@@ -71,13 +72,13 @@ public final class Recogniser {
     LetterText text = parser.read(letter);
     LetterBoat.Said said = boats.read(letter, text, senders.boat(letter, workspace.boats()));
     TopicScores scores = new TopicScores(topics, text);
-    LetterFigures figures = new LetterFigures(topics, scores, text);
-    double fault = letter.head().automatic() ? 0 : faultChance.chance(figures.ofFault());
+    LetterFigures figures = new LetterFigures(topics, topicChances, scores, text);
+    double fault = letter.head().automatic() ? 0 : chances.fault().chance(figures.ofFault());
     List<Suspect> suspects = suspects(text, said, scores, figures);
     Optional<Urgent> alarm =
         letter.head().automatic()
             ? Optional.empty()
-            : urgent.in(text).map(a -> new Urgent(a.what(), words(text, a.from(), a.to())));
+            : urgent(text);
     boolean isFault = fault >= LEAST || alarm.isPresent();
     boolean none = letter.head().automatic() || saysNone(suspects, fault);
     return new Recognition(
@@ -90,6 +91,15 @@ public final class Recogniser {
         fault,
         none ? List.of() : suspects,
         none ? Map.of() : answers(text, suspects));
+  }
+
+  private Optional<Urgent> urgent(LetterText text) {
+    List<UrgentReader.Told> told = urgent.read(text);
+    double chance = chances.urgent().chance(UrgentReader.figures(told, text));
+    return told.stream()
+        .findFirst()
+        .filter(first -> chance >= LEAST_URGENT)
+        .map(first -> new Urgent(first.what(), words(text, first.from(), first.to())));
   }
 
   /** Whether nothing fits, or too little for a letter that most likely tells of no fault. */
@@ -105,7 +115,7 @@ public final class Recogniser {
     for (int i = 0; i < topics.symptoms().size(); i++) {
       Page<Symptom> symptom = topics.symptoms().get(i);
       if (scores.whole(i) > 0) {
-        double chance = symptomChance.chance(figures.of(i, excluded(symptom, fitting, said)));
+        double chance = chances.symptom().chance(figures.of(i, excluded(symptom, fitting, said)));
         if (chance >= LEAST_SHOWN) {
           suspects.add(
               new Suspect(
@@ -179,7 +189,7 @@ public final class Recogniser {
     LetterText text = parser.read(letter);
     LetterBoat.Said said = boats.read(letter, text, senders.boat(letter, workspace.boats()));
     Optional<Fitting> fitting = fitting(said);
-    LetterFigures figures = new LetterFigures(topics, new TopicScores(topics, text), text);
+    LetterFigures figures = figures(text);
     Map<String, double[]> all = new LinkedHashMap<>();
     for (int i = 0; i < topics.symptoms().size(); i++) {
       Page<Symptom> symptom = topics.symptoms().get(i);
@@ -188,9 +198,19 @@ public final class Recogniser {
     return all;
   }
 
+  private LetterFigures figures(LetterText text) {
+    return new LetterFigures(topics, topicChances, new TopicScores(topics, text), text);
+  }
+
+  /** The figures of a letter for whether it is urgent. */
+  double[] urgentFigures(Letter letter) {
+    LetterText text = parser.read(letter);
+    return UrgentReader.figures(urgent.read(text), text);
+  }
+
   /** The figures of a letter for whether it tells of a fault. */
   double[] faultFigures(Letter letter) {
     LetterText text = parser.read(letter);
-    return new LetterFigures(topics, new TopicScores(topics, text), text).ofFault();
+    return figures(text).ofFault();
   }
 }

@@ -3,9 +3,11 @@ package limberboard.letters.recognise;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import limberboard.library.Library;
@@ -15,6 +17,14 @@ import limberboard.library.page.Page;
 /** Finds models in a letter, with the year beside them: "our 26 from 2012", "a 2018 30". */
 final class SaidModels {
   private static final int NEAR = 40;
+  private static final Map<Integer, String> TENS =
+      Map.of(2, "twenty", 3, "thirty", 4, "forty", 5, "fifty");
+  private static final List<String> ONES =
+      List.of("one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
+  private static final Pattern OWN =
+      Pattern.compile(
+          "\\b(?i:ours|mine|our boat|my boat|she|the boat)(?:'s| is| was)"
+              + "(?: called| named)?(?: the)?(?: \\d\\d,)? (?<name>\\p{Lu}\\p{Ll}{2,})\\b");
   private static final Pattern YEAR = Pattern.compile("\\b(19[89]\\d|20[0-4]\\d)\\b");
   private static final Pattern BUILT_PLACE = Pattern.compile("[.!?]\\s");
 
@@ -41,7 +51,13 @@ final class SaidModels {
       for (String name : full) {
         names.put(spelt(name), model);
       }
-      number(model.title()).ifPresent(size -> names.put(bare(size), model));
+      number(model.title())
+          .ifPresent(
+              size -> {
+                names.put(bare(size), model);
+                names.put(alone(size), model);
+                names.put(inWords(Integer.parseInt(size)), model);
+              });
     }
     another = another(sizes);
   }
@@ -60,12 +76,46 @@ final class SaidModels {
             + "|\\b"
             + size
             + "\\s*\\(\\p{Lu}\\p{Ll}{3,}"
-            + "|\\b[Mm]ine(?:'s| is) \\p{Lu}\\p{Ll}+");
+            + "|\\b[Mm]ine(?:'s| is) \\p{Lu}\\p{Ll}+"
+            + "|\\b(?!(?:The|Our|My|Your|This|That|One|Tarnwick)\\b)\\p{Lu}\\p{Ll}{2,},\\s+(?:Tarnwick\\s+|T)?"
+            + size);
   }
 
   private static Optional<String> number(String title) {
     Matcher digits = Pattern.compile("(\\d{2,3})\\s*$").matcher(title);
     return digits.find() ? Optional.of(digits.group(1)) : Optional.empty();
+  }
+
+  /** The size as an item of its own: "Godwit 26.", "34, hull 52.", "34-footer". */
+  private static Pattern alone(String size) {
+    return Pattern.compile(
+        "(?:(?<=[.!?:;(]\\s{0,3}|\\n\\s{0,3}|\\A|(?<![.\\d]\\s)\\p{Lu}\\p{Ll}{2,12},?\\s)"
+            + size
+            + "(?=\\s*(?:[.!)\\n;]|$|/\\s?\\d{1,3}\\b|,\\s*(?:\\n|hull|no\\b|built|\\d{4}|\\p{Lu}))))"
+            + "|(?<![\\d./])"
+            + size
+            + "(?=[\\s-]?(?:footer|foot\\b|feet\\b|ft\\b))");
+  }
+
+  /** The size in words: "our thirty", "one of your twenty-sixes", "thirty-four foot". */
+  private static Pattern inWords(int size) {
+    String tens = TENS.getOrDefault(size / 10, "(?!)");
+    String words = size % 10 == 0 ? tens : tens + "[\\s-]?" + ONES.get(size % 10 - 1);
+    String plural = size % 10 == 0 ? tens.substring(0, tens.length() - 1) + "ies" : words + "e?s";
+    return Pattern.compile(
+        "(?i:\\b(?:the|my|our|your|a|an|his|her|uncle's|of)\\s+(?:\\p{L}+\\s+)?"
+            + words
+            + "(?=\\s*(?:[.,;:!?)\\n]|$|(?:goes|has|is|was|of|no|hull|with|from|built|foot|footer)\\b)))"
+            + "|(?i:\\b(?:"
+            + plural
+            + "|"
+            + words
+            + "s)\\b)|(?i:\\b"
+            + words
+            + "[\\s-](?:foot|feet|footer|footers|ft|no|hull)\\b)"
+            + "|(?i:(?<=[.!?,]\\s|\\n|\\bno\\.?\\s\\d{1,3}\\s)"
+            + words
+            + "(?=\\s*(?:[.,!]|$|\\n)))");
   }
 
   private static Pattern spelt(String name) {
@@ -118,6 +168,16 @@ final class SaidModels {
    */
   boolean namesAnother(String text) {
     return another.matcher(text).find();
+  }
+
+  /** Whether a letter says outright that its own boat is another than those of some names. */
+  boolean ownAnother(String text, Set<String> names) {
+    Matcher own = OWN.matcher(text);
+    boolean another = false;
+    while (own.find()) {
+      another = another || !names.contains(own.group("name").toLowerCase(Locale.ROOT));
+    }
+    return another;
   }
 
   /** The model of mentions that agree. */

@@ -21,17 +21,14 @@ public final class Teaching {
   /** Recorded letters are learnt from in so many parts, one of which is left out at a time. */
   static final int FOLDS = 10;
 
-  private static final String SYMPTOM = "symptom";
-  private static final String FAULT = "fault";
-  private static final String ANSWER = "answer";
-
   private final Workspace workspace;
   private final LocalDate today;
   private final List<RecordedLetter> recorded;
   private final Senders senders;
   private final TextParser parser;
   private final PageTopics pages;
-  private final UrgentRules urgent;
+  private final TopicExamples examples;
+  private final DangerSentences dangers;
   private final SaidAnswers said;
   private final Recogniser all;
 
@@ -52,7 +49,8 @@ public final class Teaching {
     TextWords reader = TextWords.read(folders, groups);
     this.parser = new TextParser(reader, spelling(workspace));
     this.pages = PageTopics.of(reader, workspace.library());
-    this.urgent = new UrgentRules(reader);
+    this.examples = new TopicExamples(parser, pages.symptoms());
+    this.dangers = new DangerSentences(parser, new DangerFields(reader));
     this.said = new SaidAnswers(parser, pages.symptoms());
     this.all = recogniser(recorded, Chances.given());
   }
@@ -70,19 +68,11 @@ public final class Teaching {
                         page.body(),
                         page.details().toString()));
     Stream<String> lists =
-        Stream.of("cues.txt", "everyday.txt", "things.txt", "no-faults.txt", "urgent.txt")
+        Stream.of("cues.txt", "everyday.txt", "things.txt", "no-faults.txt")
             .flatMap(name -> WordList.lines(name).stream());
     Stream<String> letters = recorded.stream().map(each -> each.letter().own());
     Stream<String> boats = workspace.boats().stream().map(Boat::name);
     return new KnownWords(Stream.of(pages, lists, letters, boats).flatMap(each -> each));
-  }
-
-  /** Three sets of coefficients. */
-  private record Chances(Coefficients symptom, Coefficients fault, Coefficients answer) {
-    static Chances given() {
-      return new Chances(
-          Coefficients.named(SYMPTOM), Coefficients.named(FAULT), Coefficients.named(ANSWER));
-    }
   }
 
   /** A recogniser that has learnt from all recorded letters. */
@@ -108,11 +98,11 @@ public final class Teaching {
         today,
         parser,
         new Topics(pages, parser, letters),
-        urgent,
+        new TopicChances(examples, letters),
+        new UrgentReader(dangers, letters),
         new AnswerReader(said, chances.answer()),
         senders,
-        chances.symptom(),
-        chances.fault());
+        chances);
   }
 
   /**
@@ -130,9 +120,17 @@ public final class Teaching {
         letters, letter -> recorded.contains(letter) ? byFold.get(fold(letter)) : all);
   }
 
-  private static int fold(RecordedLetter letter) {
+  static int fold(RecordedLetter letter) {
     String thread = TextParser.withoutReply(letter.letter().head().subject());
     return Math.floorMod(thread.strip().hashCode() * 31 + 7, FOLDS);
+  }
+
+  PageTopics pages() {
+    return pages;
+  }
+
+  TextParser parser() {
+    return parser;
   }
 
   private List<RecordedLetter> without(int fold) {
@@ -144,11 +142,11 @@ public final class Teaching {
    * letter's figures are made by what was learnt of the other parts.
    */
   public List<String> coefficients() {
-    Chances any = new Chances(Coefficients.NONE, Coefficients.NONE, Coefficients.NONE);
     List<Row> symptoms = new ArrayList<>();
     List<Row> faults = new ArrayList<>();
+    List<Row> urgent = new ArrayList<>();
     for (int fold = 0; fold < FOLDS; fold++) {
-      Recogniser recogniser = recogniser(without(fold), any);
+      Recogniser recogniser = recogniser(without(fold), Chances.NONE);
       for (RecordedLetter letter : recorded) {
         if (fold(letter) == fold && !letter.letter().head().automatic()) {
           recogniser
@@ -158,13 +156,16 @@ public final class Teaching {
                       symptoms.add(
                           new Row(figures, letter.expected().symptoms().contains(symptom))));
           faults.add(new Row(recogniser.faultFigures(letter.letter()), letter.expected().fault()));
+          urgent.add(
+              new Row(recogniser.urgentFigures(letter.letter()), letter.expected().urgent()));
         }
       }
     }
     return List.of(
-        Coefficients.learnt(symptoms).line(SYMPTOM),
-        Coefficients.learnt(faults).line(FAULT),
-        Coefficients.learnt(answers()).line(ANSWER));
+        Coefficients.learnt(symptoms).line(Chances.SYMPTOM),
+        Coefficients.learnt(faults).line(Chances.FAULT),
+        Coefficients.learnt(urgent).line(Chances.URGENT),
+        Coefficients.learnt(answers()).line(Chances.ANSWER));
   }
 
   private List<Row> answers() {

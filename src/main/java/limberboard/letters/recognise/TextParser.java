@@ -62,6 +62,7 @@ final class TextParser {
   private final TextWords reader;
   private final KnownWords spelling;
   private final Map<RecordedLetter, LetterText> known = new ConcurrentHashMap<>();
+  private final Map<String, LetterText> examples = new ConcurrentHashMap<>();
   private final PhraseFinder cues = new PhraseFinder();
 
   /**
@@ -95,6 +96,11 @@ final class TextParser {
   /** Reads a recorded letter, once. */
   LetterText recorded(RecordedLetter letter) {
     return known.computeIfAbsent(letter, key -> read(key.letter()));
+  }
+
+  /** Reads a sentence of a list, once. */
+  LetterText example(String line) {
+    return examples.computeIfAbsent(line, key -> read("", key));
   }
 
   LetterText read(String subject, String own) {

@@ -1,0 +1,29 @@
+package limberboard.letters.recognise;
+
+/**
+ * How figures of a letter become chances.
+ *
+ * @param symptom that it tells of a symptom
+ * @param fault that it tells of a fault
+ * @param urgent that it is urgent
+ * @param answer that words in it answer a check
+ */
+record Chances(Coefficients symptom, Coefficients fault, Coefficients urgent, Coefficients answer) {
+  static final String SYMPTOM = "symptom";
+  static final String FAULT = "fault";
+  static final String URGENT = "urgent";
+  static final String ANSWER = "answer";
+
+  /** Chances that say nothing. */
+  static final Chances NONE =
+      new Chances(Coefficients.NONE, Coefficients.NONE, Coefficients.NONE, Coefficients.NONE);
+
+  /** Those that come with the program. */
+  static Chances given() {
+    return new Chances(
+        Coefficients.named(SYMPTOM),
+        Coefficients.named(FAULT),
+        Coefficients.named(URGENT),
+        Coefficients.named(ANSWER));
+  }
+}

@@ -1,0 +1,118 @@
+package limberboard.letters.recognise;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import limberboard.letters.recognise.LetterText.SaidWord;
+import limberboard.letters.recognise.WordRegression.Example;
+import limberboard.library.page.Cause;
+import limberboard.library.page.Check;
+import limberboard.library.page.Page;
+import limberboard.library.page.Symptom;
+
+/**
+ * What pages, lists and recorded letters say of each topic, text by text, as examples to learn
+ * from. Safe for use by several threads.
+ */
+final class TopicExamples {
+  private static final double OF_PAGE = 0.5;
+  private static final double OF_CHECK = 0.25;
+  private static final double OF_LIST = 0.5;
+
+  private final TextParser parser;
+  private final List<Page<Symptom>> symptoms;
+  private final List<Example> ofPages = new ArrayList<>();
+  private final Map<RecordedLetter, Example> ofLetters = new ConcurrentHashMap<>();
+
+  TopicExamples(TextParser parser, List<Page<Symptom>> symptoms) {
+    this.parser = parser;
+    this.symptoms = symptoms;
+    for (int i = 0; i < symptoms.size(); i++) {
+      Page<Symptom> page = symptoms.get(i);
+      add(page.title(), i, OF_PAGE);
+      add(page.head().summary(), i, OF_PAGE);
+      for (String said : page.head().saidAs()) {
+        add(said, i, OF_PAGE);
+      }
+      for (Cause cause : page.details().causes()) {
+        add(cause.title(), i, OF_PAGE);
+        add(cause.about(), i, OF_PAGE);
+      }
+      for (Check check : page.details().checks()) {
+        add(check.ask(), i, OF_CHECK);
+        for (List<String> all : check.saidAs().values()) {
+          for (String said : all) {
+            add(said, i, OF_CHECK);
+          }
+        }
+      }
+    }
+    ofList("things.txt", "unknown-faults.txt", symptoms.size());
+    ofList("no-faults.txt", "other-letters.txt", symptoms.size() + 1);
+  }
+
+  private void ofList(String words, String sentences, int topic) {
+    WordList.groups(words).forEach(all -> all.forEach(each -> add(each, topic, OF_LIST)));
+    WordList.lines(sentences).forEach(line -> add(line, topic, OF_LIST));
+  }
+
+  private void add(String text, int topic, double weight) {
+    List<SaidWord> words = parser.example(text).words();
+    if (!words.isEmpty()) {
+      ofPages.add(new Example(keys(words), Set.of(topic), weight));
+    }
+  }
+
+  /** The number of topics: the symptoms, unknown faults, and what is no fault. */
+  int topics() {
+    return symptoms.size() + 2;
+  }
+
+  /** What pages and lists say. */
+  List<Example> ofPages() {
+    return ofPages;
+  }
+
+  /** A recorded letter, with the topics that it is about. */
+  Example of(RecordedLetter letter) {
+    return ofLetters.computeIfAbsent(
+        letter, each -> new Example(keys(parser.recorded(each).words()), topics(each), 1));
+  }
+
+  private Set<Integer> topics(RecordedLetter letter) {
+    Set<Integer> topics = new HashSet<>();
+    for (int i = 0; i < symptoms.size(); i++) {
+      if (letter.expected().symptoms().contains(symptoms.get(i).id())) {
+        topics.add(i);
+      }
+    }
+    if (topics.isEmpty()) {
+      topics.add(symptoms.size() + (letter.expected().fault() ? 0 : 1));
+    }
+    return topics;
+  }
+
+  /**
+   * What words have that may speak for a topic: stems, marks of groups, and two words that follow
+   * each other; apart from these what is denied or over.
+   */
+  static Set<String> keys(List<SaidWord> words) {
+    Set<String> keys = new HashSet<>();
+    SaidWord before = null;
+    for (SaidWord word : words) {
+      String how = word.negated() || word.over() ? "~" : "";
+      word.word().marks().forEach(mark -> keys.add(how + mark));
+      if (!word.word().stop()) {
+        keys.add(how + word.word().stem());
+        if (before != null && before.sentence() == word.sentence()) {
+          keys.add(how + before.word().stem() + " " + word.word().stem());
+        }
+        before = word;
+      }
+    }
+    return keys;
+  }
+}

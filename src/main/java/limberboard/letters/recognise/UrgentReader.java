@@ -1,0 +1,98 @@
+package limberboard.letters.recognise;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import limberboard.letters.recognise.LetterText.SaidWord;
+import limberboard.letters.recognise.WordRegression.Example;
+
+/**
+ * Says whether a letter is urgent: which of its sentences tells most likely of danger, learnt from
+ * sentences that people wrote of danger, and from recorded letters. Of recorded letters that are
+ * not urgent only those sentences are learnt from that sound like danger (hard negatives: K. Sung
+ * and T. Poggio, Example-based learning for view-based human face detection, IEEE PAMI 20(1),
+ * 1998). Immutable.
+ */
+final class UrgentReader {
+  private static final int ROUNDS = 15;
+  private static final int ROUNDS_AT_FIRST = 6;
+  private static final double RIDGE = 0.0005;
+  private static final double SHORTEST = 600;
+  private static final double OF_LETTER = 2;
+  private static final double OF_CALM_LETTER = 0.5;
+  private static final double SOUNDS_LIKE_DANGER = 0.05;
+  private static final double LEAST = 1e-4;
+
+  private final DangerSentences sentences;
+  private final WordRegression told;
+  private final int calm;
+
+  /**
+   * A sentence that may tell of danger.
+   *
+   * @param what what would be dangerous
+   * @param chance how likely it is told, by the sentence alone
+   * @param from its first word
+   * @param to the word behind its last
+   */
+  record Told(String what, double chance, int from, int to) {}
+
+  UrgentReader(DangerSentences sentences, List<RecordedLetter> letters) {
+    this.sentences = sentences;
+    calm = sentences.calm();
+    List<Example> examples = new ArrayList<>(sentences.examples());
+    for (RecordedLetter letter : letters) {
+      sentences
+          .dangers(letter)
+          .forEach((keys, what) -> examples.add(new Example(keys, Set.of(what), OF_LETTER)));
+    }
+    WordRegression first = learnt(examples, ROUNDS_AT_FIRST);
+    for (RecordedLetter letter : letters) {
+      if (!letter.expected().urgent()) {
+        for (Set<String> keys : sentences.of(letter)) {
+          if (first.chances(keys)[calm] < 1 - SOUNDS_LIKE_DANGER) {
+            examples.add(new Example(keys, Set.of(calm), OF_CALM_LETTER));
+          }
+        }
+      }
+    }
+    told = learnt(examples, ROUNDS);
+  }
+
+  private WordRegression learnt(List<Example> examples, int rounds) {
+    return new WordRegression(examples, sentences.whats().size(), SHORTEST, rounds, RIDGE);
+  }
+
+  /** The sentences of a letter, the one that most likely tells of danger first. */
+  List<Told> read(LetterText text) {
+    List<Told> all = new ArrayList<>();
+    int from = 0;
+    for (int sentence = 0; sentence < text.sentences(); sentence++) {
+      List<SaidWord> words = text.ofSentence(sentence);
+      double[] chances = told.chances(sentences.keys(words));
+      int most = calm == 0 ? 1 : 0;
+      for (int i = 0; i < chances.length; i++) {
+        most = i != calm && chances[i] > chances[most] ? i : most;
+      }
+      all.add(
+          new Told(sentences.whats().get(most), 1 - chances[calm], from, from + words.size()));
+      from += words.size();
+    }
+    all.sort(Comparator.comparingDouble(Told::chance).reversed());
+    return all;
+  }
+
+  /** The figures from which it is reckoned how likely a letter is urgent. */
+  static double[] figures(List<Told> told, LetterText text) {
+    double first = told.isEmpty() ? 0 : told.get(0).chance();
+    double second = told.size() < 2 ? 0 : told.get(1).chance();
+    double sum = told.stream().mapToDouble(Told::chance).sum();
+    return new double[] {odds(first), odds(second), sum, Math.log(1 + text.words().size())};
+  }
+
+  private static double odds(double chance) {
+    double within = Math.max(LEAST, Math.min(1 - LEAST, chance));
+    return Math.log(within / (1 - within));
+  }
+}
