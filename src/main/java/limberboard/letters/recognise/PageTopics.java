@@ -27,7 +27,7 @@ record PageTopics(List<Page<Symptom>> symptoms, List<Map<String, Double>> counts
   private static final double SAID = 1.2;
   private static final double DETAIL = 0.7;
   private static final double THING = 3;
-  static double SENTENCE = Double.parseDouble(System.getProperty("p.sent", "1"));
+  private static final double SENTENCE = 1;
 
   static PageTopics of(TextWords reader, Library library) {
     List<Page<Symptom>> symptoms = library.all(Symptom.class);
@@ -40,7 +40,8 @@ record PageTopics(List<Page<Symptom>> symptoms, List<Map<String, Double>> counts
 
   private static Map<String, Double> ofLists(TextWords reader, String words, String sentences) {
     Map<String, Double> of = new HashMap<>();
-    WordList.groups(words).forEach(group -> group.forEach(phrase -> add(of, reader, phrase, THING)));
+    WordList.groups(words)
+        .forEach(group -> group.forEach(phrase -> add(of, reader, phrase, THING)));
     WordList.lines(sentences).forEach(line -> add(of, reader, line, SENTENCE));
     return of;
   }
