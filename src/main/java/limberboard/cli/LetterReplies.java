@@ -15,7 +15,7 @@ import limberboard.letters.mail.Letter;
 import limberboard.letters.recognise.Teaching;
 import limberboard.letters.reply.Conversations;
 import limberboard.letters.reply.KeptLetter;
-import limberboard.letters.reply.LetterFolder;
+import limberboard.letters.reply.LetterFiles;
 import limberboard.letters.reply.Reply;
 import limberboard.letters.reply.Replying;
 import limberboard.library.file.WorkspaceFolders;
@@ -75,7 +75,7 @@ final class LetterReplies {
 
   private static Letter letter(String name, Path file) {
     try {
-      return LetterFolder.letter(file);
+      return LetterFiles.letter(file);
     } catch (IOException e) {
       throw new Failure(ExitCode.IO, "the letter " + name + " cannot be read: " + e.getMessage());
     }
@@ -88,7 +88,7 @@ final class LetterReplies {
           List<KeptLetter> all = new ArrayList<>();
           Stream.of(folder, folders.letters().toAbsolutePath().normalize())
               .distinct()
-              .forEach(each -> all.addAll(kept.computeIfAbsent(each, LetterFolder::mail)));
+              .forEach(each -> all.addAll(kept.computeIfAbsent(each, LetterFiles::mail)));
           return new Replying(teaching, workspace, new Conversations(all));
         });
   }

@@ -15,12 +15,12 @@
  *
  * var folders = new WorkspaceFolders(Path.of(""));
  * var workspace = new WorkspaceReader(folders).read();
- * var conversations = new Conversations(LetterFolder.mail(folders.letters()));
+ * var conversations = new Conversations(LetterFiles.mail(folders.letters()));
  * var teaching = new Teaching(folders, workspace, LocalDate.of(2026, 11, 29));
  * var replying = new Replying(teaching, workspace, conversations);
  *
  * var second = folders.letters().resolve("ines-hose-second.eml");
- * Reply reply = replying.to(LetterFolder.letter(second));
+ * Reply reply = replying.to(LetterFiles.letter(second));
  * assert reply.earlier().get(0).name().equals("drips-on-the-pillow-sanderling.eml");
  * assert reply.traces().get(0).answers().get("taste").equals("fresh");
  * assert replying.draft(reply).orElseThrow().block("water-in-forward-cabin/told").isPresent();

@@ -39,7 +39,7 @@ class ReplyingTest {
     folders = new WorkspaceFolders(Path.of("").toAbsolutePath());
     workspace = new WorkspaceReader(folders).read();
     teaching = new Teaching(folders, workspace, LocalDate.of(2026, 11, 29));
-    demo = LetterFolder.mail(folders.letters());
+    demo = LetterFiles.mail(folders.letters());
   }
 
   private static Replying replying(List<KeptLetter> kept) {
@@ -123,8 +123,8 @@ class ReplyingTest {
             3,
             "second",
             AnswerId.of(first().head(), new UUID(3, 4)),
-            "I was wrong. The keel creeps down overnight. I looked again: the lowering valve was"
-                + " open, it turned a quarter.");
+            "I was wrong. The keel creeps down overnight. I looked again: the lowering knob was"
+                + " half a turn open, it moved.");
     Replying going = replying(List.of(new KeptLetter("first.eml", first())));
     Reply reply = going.to(second);
     assertThat(answer(reply, "valve-knob")).isPresent().isNotEqualTo(Optional.of("hard-shut"));
@@ -160,7 +160,7 @@ class ReplyingTest {
   @Test
   void whatAProgramWroteIsNotAnswered() throws IOException {
     Replying going = replying(demo);
-    Letter away = LetterFolder.letter(folders.letters().resolve("out-of-office-brackwell.eml"));
+    Letter away = LetterFiles.letter(folders.letters().resolve("out-of-office-brackwell.eml"));
     assertThat(going.draft(going.to(away))).isEmpty();
   }
 

@@ -13,11 +13,11 @@ import limberboard.letters.mail.Letter;
 import limberboard.letters.mail.MailReader;
 
 /** Letters as files: {@code .eml}, or {@code .txt} for text that was pasted. Stateless. */
-public final class LetterFolder {
+public final class LetterFiles {
   private static final String MAIL = ".eml";
   private static final String PASTED = ".txt";
 
-  private LetterFolder() {}
+  private LetterFiles() {}
 
   /**
    * A letter.
