@@ -17,7 +17,7 @@ import limberboard.letters.recognise.SaidAnswers.Phrase;
  * answer is said in one of the page's ways, near words of what the check asks.
  */
 final class AnswerReader {
-  private static final double LEAST = 0.65;
+  private static final double LEAST = 0.5;
 
   private final SaidAnswers said;
   private final Coefficients chance;

@@ -28,7 +28,6 @@ public final class Recogniser {
   private static final double LEAST = 0.5;
   private static final double LEAST_SYMPTOM = 0.2;
   private static final double LEAST_WITHOUT_FAULT = 0.7;
-  private static final double LEAST_URGENT = 0.2;
   private static final double UNLIKELY = 0.2;
   private static final double LEAST_SHOWN = 0.02;
   private static final int MOST_SHOWN = 5;
@@ -75,10 +74,7 @@ public final class Recogniser {
     LetterFigures figures = new LetterFigures(topics, topicChances, scores, text);
     double fault = letter.head().automatic() ? 0 : chances.fault().chance(figures.ofFault());
     List<Suspect> suspects = suspects(text, said, scores, figures);
-    Optional<Urgent> alarm =
-        letter.head().automatic()
-            ? Optional.empty()
-            : urgent(text);
+    Optional<Urgent> alarm = letter.head().automatic() ? Optional.empty() : urgent(text);
     boolean isFault = fault >= LEAST || alarm.isPresent();
     boolean none = letter.head().automatic() || saysNone(suspects, fault);
     return new Recognition(
@@ -94,12 +90,9 @@ public final class Recogniser {
   }
 
   private Optional<Urgent> urgent(LetterText text) {
-    List<UrgentReader.Told> told = urgent.read(text);
-    double chance = chances.urgent().chance(UrgentReader.figures(told, text));
-    return told.stream()
-        .findFirst()
-        .filter(first -> chance >= LEAST_URGENT)
-        .map(first -> new Urgent(first.what(), words(text, first.from(), first.to())));
+    return urgent
+        .urgent(text, chances.urgent())
+        .map(told -> new Urgent(told.what(), words(text, told.from(), told.to())));
   }
 
   /** Whether nothing fits, or too little for a letter that most likely tells of no fault. */

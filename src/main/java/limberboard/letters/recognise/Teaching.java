@@ -29,6 +29,7 @@ public final class Teaching {
   private final PageTopics pages;
   private final TopicExamples examples;
   private final DangerSentences dangers;
+  private final UrgentRules rules;
   private final SaidAnswers said;
   private final Recogniser all;
 
@@ -51,6 +52,7 @@ public final class Teaching {
     this.pages = PageTopics.of(reader, workspace.library());
     this.examples = new TopicExamples(parser, pages.symptoms());
     this.dangers = new DangerSentences(parser, new DangerFields(reader));
+    this.rules = new UrgentRules(reader);
     this.said = new SaidAnswers(parser, pages.symptoms());
     this.all = recogniser(recorded, Chances.given());
   }
@@ -99,7 +101,7 @@ public final class Teaching {
         parser,
         new Topics(pages, parser, letters),
         new TopicChances(examples, letters),
-        new UrgentReader(dangers, letters),
+        new UrgentReader(dangers, rules, letters),
         new AnswerReader(said, chances.answer()),
         senders,
         chances);

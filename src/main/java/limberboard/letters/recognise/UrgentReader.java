@@ -3,6 +3,7 @@ package limberboard.letters.recognise;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import limberboard.letters.recognise.LetterText.SaidWord;
 import limberboard.letters.recognise.WordRegression.Example;
@@ -12,7 +13,7 @@ import limberboard.letters.recognise.WordRegression.Example;
  * sentences that people wrote of danger, and from recorded letters. Of recorded letters that are
  * not urgent only those sentences are learnt from that sound like danger (hard negatives: K. Sung
  * and T. Poggio, Example-based learning for view-based human face detection, IEEE PAMI 20(1),
- * 1998). Immutable.
+ * 1998). Beside them stand a few rules that a person wrote, as one more sign. Immutable.
  */
 final class UrgentReader {
   private static final int ROUNDS = 15;
@@ -23,10 +24,17 @@ final class UrgentReader {
   private static final double OF_CALM_LETTER = 0.5;
   private static final double SOUNDS_LIKE_DANGER = 0.05;
   private static final double LEAST = 1e-4;
+  private static final double NO_OTHER = -4;
+  private static final double LIKELY = 0.5;
+  private static final double LEAST_URGENT = 0.2;
+  private static final double LEAST_BY_RULE = 0.1;
+  private static final int FEW_LETTERS = 100;
 
   private final DangerSentences sentences;
+  private final UrgentRules rules;
   private final WordRegression told;
   private final int calm;
+  private final boolean rulesOnly;
 
   /**
    * A sentence that may tell of danger.
@@ -38,8 +46,26 @@ final class UrgentReader {
    */
   record Told(String what, double chance, int from, int to) {}
 
-  UrgentReader(DangerSentences sentences, List<RecordedLetter> letters) {
+  /**
+   * What of a letter may tell of danger.
+   *
+   * @param sentences its sentences, the likeliest first
+   * @param rule what a rule found, if any
+   */
+  record Danger(List<Told> sentences, Optional<UrgentRules.Alarm> rule) {
+    /** What it most likely is; empty for a letter without a word. */
+    Optional<Told> likeliest() {
+      Optional<Told> first = sentences.stream().findFirst();
+      return first.filter(told -> told.chance() >= LIKELY || rule.isEmpty()).isPresent()
+          ? first
+          : rule.map(alarm -> new Told(alarm.what(), 0, alarm.from(), alarm.to()));
+    }
+  }
+
+  UrgentReader(DangerSentences sentences, UrgentRules rules, List<RecordedLetter> letters) {
     this.sentences = sentences;
+    this.rules = rules;
+    rulesOnly = letters.size() < FEW_LETTERS;
     calm = sentences.calm();
     List<Example> examples = new ArrayList<>(sentences.examples());
     for (RecordedLetter letter : letters) {
@@ -64,8 +90,12 @@ final class UrgentReader {
     return new WordRegression(examples, sentences.whats().size(), SHORTEST, rounds, RIDGE);
   }
 
-  /** The sentences of a letter, the one that most likely tells of danger first. */
-  List<Told> read(LetterText text) {
+  /** Reads a letter. */
+  Danger read(LetterText text) {
+    return new Danger(told(text), rules.in(text));
+  }
+
+  private List<Told> told(LetterText text) {
     List<Told> all = new ArrayList<>();
     int from = 0;
     for (int sentence = 0; sentence < text.sentences(); sentence++) {
@@ -75,20 +105,36 @@ final class UrgentReader {
       for (int i = 0; i < chances.length; i++) {
         most = i != calm && chances[i] > chances[most] ? i : most;
       }
-      all.add(
-          new Told(sentences.whats().get(most), 1 - chances[calm], from, from + words.size()));
+      all.add(new Told(sentences.whats().get(most), 1 - chances[calm], from, from + words.size()));
       from += words.size();
     }
     all.sort(Comparator.comparingDouble(Told::chance).reversed());
     return all;
   }
 
+  /**
+   * What is dangerous, if the letter is urgent. Where few letters were learnt from, too little is
+   * known of what people write who are in no danger, and only the rules count.
+   */
+  Optional<Told> urgent(LetterText text, Coefficients chance) {
+    Danger danger = read(text);
+    if (rulesOnly) {
+      return new Danger(List.of(), danger.rule()).likeliest();
+    }
+    return danger.likeliest().filter(told -> chance.chance(figures(danger, text)) >= LEAST_URGENT);
+  }
+
   /** The figures from which it is reckoned how likely a letter is urgent. */
-  static double[] figures(List<Told> told, LetterText text) {
+  static double[] figures(Danger danger, LetterText text) {
+    List<Told> told = danger.sentences();
     double first = told.isEmpty() ? 0 : told.get(0).chance();
     double second = told.size() < 2 ? 0 : told.get(1).chance();
-    double sum = told.stream().mapToDouble(Told::chance).sum();
-    return new double[] {odds(first), odds(second), sum, Math.log(1 + text.words().size())};
+    return new double[] {
+      odds(first),
+      Math.max(NO_OTHER, odds(second)),
+      danger.rule().isPresent() ? 1 : 0,
+      Math.log(1 + text.words().size())
+    };
   }
 
   private static double odds(double chance) {
