@@ -142,8 +142,7 @@ final class LetterBoat {
               .sorted(Map.Entry.<Boat, Double>comparingByValue().reversed())
               .toList();
       boolean list =
-          left.size() >= TOO_MANY
-              && left.get(0).getValue() < OUTWEIGHS * left.get(1).getValue();
+          left.size() >= TOO_MANY && left.get(0).getValue() < OUTWEIGHS * left.get(1).getValue();
       boolean even = left.size() > 1 && left.get(0).getValue().equals(left.get(1).getValue());
       return left.isEmpty() || list || even ? Optional.empty() : Optional.of(left.get(0).getKey());
     }

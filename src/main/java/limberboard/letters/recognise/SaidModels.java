@@ -75,8 +75,7 @@ final class SaidModels {
             + size
             + "|\\b"
             + size
-            + "\\s*\\(\\p{Lu}\\p{Ll}{3,}"
-            + "|\\b[Mm]ine(?:'s| is) \\p{Lu}\\p{Ll}+"
+            + "\\s*\\(\\p{Lu}\\p{Ll}{3,}|\\b[Mm]ine(?:'s| is) \\p{Lu}\\p{Ll}+"
             + "|\\b(?!(?:The|Our|My|Your|This|That|One|Tarnwick)\\b)\\p{Lu}\\p{Ll}{2,},\\s+(?:Tarnwick\\s+|T)?"
             + size);
   }
@@ -91,8 +90,9 @@ final class SaidModels {
     return Pattern.compile(
         "(?:(?<=[.!?:;(]\\s{0,3}|\\n\\s{0,3}|\\A|(?<![.\\d]\\s)\\p{Lu}\\p{Ll}{2,12},?\\s)"
             + size
-            + "(?=\\s*(?:[.!)\\n;]|$|/\\s?\\d{1,3}\\b|,\\s*(?:\\n|hull|no\\b|built|\\d{4}|\\p{Lu}))))"
-            + "|(?<![\\d./])"
+            + "(?=\\s*(?:[.!)\\n"
+            + ";]|$|/\\s?\\d{1,3}\\b|,\\s*(?:\\n"
+            + "|hull|no\\b|built|\\d{4}|\\p{Lu}))))|(?<![\\d./])"
             + size
             + "(?=[\\s-]?(?:footer|foot\\b|feet\\b|ft\\b))");
   }
@@ -105,8 +105,8 @@ final class SaidModels {
     return Pattern.compile(
         "(?i:\\b(?:the|my|our|your|a|an|his|her|uncle's|of)\\s+(?:\\p{L}+\\s+)?"
             + words
-            + "(?=\\s*(?:[.,;:!?)\\n]|$|(?:goes|has|is|was|of|no|hull|with|from|built|foot|footer)\\b)))"
-            + "|(?i:\\b(?:"
+            + "(?=\\s*(?:[.,;:!?)\\n"
+            + "]|$|(?:goes|has|is|was|of|no|hull|with|from|built|foot|footer)\\b)))|(?i:\\b(?:"
             + plural
             + "|"
             + words

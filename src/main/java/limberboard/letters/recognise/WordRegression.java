@@ -51,8 +51,7 @@ final class WordRegression {
    * @param rounds how often each example is gone through
    * @param ridge how strongly large weights are held back, 0 or more
    */
-  WordRegression(
-      List<Example> examples, int topics, double shortest, int rounds, double ridge) {
+  WordRegression(List<Example> examples, int topics, double shortest, int rounds, double ridge) {
     this.topics = topics;
     this.shortest = shortest;
     Map<String, Integer> met = new HashMap<>();
