@@ -24,6 +24,7 @@ public final class BoatFormModel extends Observed {
   private final EditedBoat form;
   private Optional<String> followed = Optional.empty();
   private Optional<String> entered = Optional.empty();
+  private Optional<String> awaited = Optional.empty();
   private boolean saving;
   private Optional<Runnable> afterwards = Optional.empty();
   private Runnable reload = () -> {};
@@ -223,6 +224,7 @@ public final class BoatFormModel extends Observed {
     notices.tell(boat.name() + " is saved.");
     if (first) {
       entered = Optional.of(boat.id());
+      awaited = entered;
       session.choose(Optional.of(boat.id()));
     }
     reload.run();
@@ -243,8 +245,16 @@ public final class BoatFormModel extends Observed {
     return saving;
   }
 
+  /** Whether the boat in the form was saved and the workspace has not been read since. */
+  private boolean isAwaited() {
+    awaited = awaited.filter(id -> session.workspace().boat(id).isEmpty());
+    return awaited.isPresent() && form.original().map(Boat::id).equals(awaited);
+  }
+
   private void sessionChanged() {
-    if (!form.isChanged() && !form.isNew()) {
+    if (isAwaited()) {
+      tell();
+    } else if (!form.isChanged() && !form.isNew()) {
       Optional<Boat> shown = form.original().map(Boat::id).flatMap(session.workspace()::boat);
       Optional<Boat> wanted = following() ? entered().or(() -> shown) : shown;
       show(wanted.or(() -> boats().stream().findFirst()).or(() -> form.original()));

@@ -42,9 +42,12 @@ public record WorkPlan(
     return days.stream().flatMap(day -> day.lines().stream());
   }
 
-  /** Whether she is afloat on the day by which all is to be done. */
+  /**
+   * Whether she is afloat before the day by which all is to be done: what is to be done by the day
+   * of the launch is done ashore.
+   */
   public boolean isAfloat() {
-    return !launch.isAfter(wish.until());
+    return launch.isBefore(wish.until());
   }
 
   /** Musts that stay undone. */

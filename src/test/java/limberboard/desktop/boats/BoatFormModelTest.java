@@ -333,6 +333,9 @@ class BoatFormModelTest {
     assertThat(written.get(0).id()).isEqualTo("knot-2");
     assertThat(written.get(0).equipment()).containsEntry("helm", "wheel");
     assertThat(model.form().isNew()).isFalse();
+    assertThat(model.form().original().map(Boat::id))
+        .as("she stays in the form until the workspace is read with her")
+        .contains("knot-2");
   }
 
   @Test
