@@ -114,7 +114,7 @@ final class LetterReading {
       throws IOException {
     guard.begins("recognising a letter");
     Letter letter = folder.read(name);
-    Recogniser recogniser = teaching.recogniser(letter);
+    Recogniser recogniser = teaching.recogniser();
     Recognition seen = recogniser.recognise(letter);
     LetterFolder.Noted noted = folder.note(name);
     return new OpenLetter(
