@@ -5,6 +5,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import limberboard.boat.Boat;
 import limberboard.boat.Workspace;
@@ -32,6 +34,7 @@ public final class Teaching {
   private final UrgentRules rules;
   private final SaidAnswers said;
   private final Recogniser all;
+  private final Map<Integer, Recogniser> byFold = new ConcurrentHashMap<>();
 
   /**
    * Reads the workspace's letters and words.
@@ -90,8 +93,12 @@ public final class Teaching {
     return recorded.stream()
         .filter(each -> each.letter().equals(letter))
         .findFirst()
-        .map(each -> recogniser(without(fold(each)), Chances.given()))
+        .map(each -> withoutFold(fold(each)))
         .orElseGet(this::recogniser);
+  }
+
+  private Recogniser withoutFold(int fold) {
+    return byFold.computeIfAbsent(fold, each -> recogniser(without(each), Chances.given()));
   }
 
   private Recogniser recogniser(List<RecordedLetter> letters, Chances chances) {
@@ -113,13 +120,9 @@ public final class Teaching {
    * one part.
    */
   public LetterQuality quality(List<RecordedLetter> letters) {
-    Chances chances = Chances.given();
-    List<Recogniser> byFold = new ArrayList<>();
-    for (int fold = 0; fold < FOLDS; fold++) {
-      byFold.add(recogniser(without(fold), chances));
-    }
+    Set<RecordedLetter> known = Set.copyOf(recorded);
     return LetterQuality.of(
-        letters, letter -> recorded.contains(letter) ? byFold.get(fold(letter)) : all);
+        letters, letter -> known.contains(letter) ? withoutFold(fold(letter)) : all);
   }
 
   static int fold(RecordedLetter letter) {
