@@ -67,7 +67,7 @@ final class DraftCommand implements Callable<Integer> {
       names = "--from",
       paramLabel = "ADDRESS",
       description = "From whom, with --out; if not given an address that leads nowhere.")
-  private String from = DraftFile.NOWHERE;
+  private String from = Mailbox.NOWHERE;
 
   @Option(
       names = "--attach",

@@ -19,9 +19,6 @@ import limberboard.letters.mail.OutgoingLetter.SentFile;
  * @param from the address from which they are sent
  */
 record DraftFile(OutFiles files, String from) {
-  /** From whom a letter is when nobody says so: an address that leads nowhere (RFC 2606). */
-  static final String NOWHERE = "yard@example.invalid";
-
   /** Saves a draft as the answer to a letter, in its thread. */
   void save(Path file, AnswerDraft draft, LetterHead letter, List<SentFile> sent) {
     files.bytes(

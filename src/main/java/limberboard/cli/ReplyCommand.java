@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import limberboard.boat.Workspace;
 import limberboard.cli.LetterReplies.Answered;
+import limberboard.letters.mail.Mailbox;
 import limberboard.library.file.WorkspaceFolders;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -49,7 +50,7 @@ final class ReplyCommand implements Callable<Integer> {
       names = "--from",
       paramLabel = "ADDRESS",
       description = "From whom, with --draft; if not given an address that leads nowhere.")
-  private String from = DraftFile.NOWHERE;
+  private String from = Mailbox.NOWHERE;
 
   ReplyCommand(CommandContext session) {
     this.session = session;

@@ -21,6 +21,7 @@ import javax.swing.JList;
 import javax.swing.TransferHandler;
 import javax.swing.text.JTextComponent;
 import limberboard.desktop.parts.Wrapped;
+import limberboard.letters.mail.AnswerId;
 import limberboard.letters.mail.Letter;
 import limberboard.letters.mail.MailReader;
 import org.junit.jupiter.api.Test;
@@ -138,6 +139,9 @@ class LettersWindowTest extends RealWindow {
     assertThat(answer.head().subject()).isEqualTo("Re: Wet locker on Knot");
     assertThat(answer.head().repliesTo())
         .containsExactly("<wet@example.org>", "<first@example.org>");
+    assertThat(answer.head().id().flatMap(AnswerId::answered))
+        .as("a reply to it finds its conversation")
+        .contains(AnswerId.key("<wet@example.org>"));
     assertThat(answer.own()).contains("It is the gasket.").contains("after washing");
 
     tabTo("letter-answered");

@@ -13,6 +13,7 @@ import limberboard.desktop.base.Notices;
 import limberboard.desktop.parts.Copied;
 import limberboard.letters.answer.AnswerDraft;
 import limberboard.letters.inbox.LetterState;
+import limberboard.letters.mail.AnswerId;
 import limberboard.letters.mail.LetterHead;
 import limberboard.letters.mail.MailWriter;
 import limberboard.letters.mail.Mailbox;
@@ -22,7 +23,7 @@ import limberboard.library.file.SafeFiles;
 /** Where a draft goes: a file that a mail program opens, or another program as text or HTML. */
 final class DraftOut {
   /** Whose letter it is says the mail program that sends it. */
-  private static final Mailbox FROM = new Mailbox("", "yard@example.invalid");
+  private static final Mailbox FROM = new Mailbox("", Mailbox.NOWHERE);
 
   private final LetterModel model;
   private final Background background;
@@ -89,7 +90,7 @@ final class DraftOut {
             head,
             FROM,
             OffsetDateTime.now(clock),
-            "<" + UUID.randomUUID() + "@limberboard.invalid>",
+            AnswerId.of(head, UUID.randomUUID()),
             draft.text(),
             Copied.document(draft.html()),
             List.of());
