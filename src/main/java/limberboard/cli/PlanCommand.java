@@ -13,6 +13,7 @@ import limberboard.library.file.WorkspaceFolders;
 import limberboard.print.sheet.PlanCsv;
 import limberboard.print.sheet.PlanSheet;
 import limberboard.print.sheet.ShoppingCsv;
+import limberboard.print.sheet.ShoppingFor;
 import limberboard.print.sheet.ShoppingSheet;
 import limberboard.upkeep.Upkeep;
 import limberboard.upkeep.plan.HoursText;
@@ -146,7 +147,8 @@ final class PlanCommand implements Callable<Integer> {
         ShoppingList.of(
             PlanJobs.of(plan), plan.fitting(), read.stock(plan.fitting().boat()), read.library());
     if (file.toString().endsWith(PDF)) {
-      files.pdf(file, new ShoppingSheet(read.library()).onPaper(list));
+      files.pdf(
+          file, new ShoppingSheet(read.library()).onPaper(list, ShoppingFor.plan(plan, list)));
     } else {
       files.text(file, new ShoppingCsv().render(list));
     }

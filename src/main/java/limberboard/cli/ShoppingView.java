@@ -52,6 +52,7 @@ record ShoppingView(
                         job.work().id(),
                         job.times(),
                         job.day().toString(),
+                        job.lookFirst(),
                         CautionView.ids(list.cautions(job))))
             .toList(),
         list.ropes().stream().map(NewRopeView::of).toList(),
@@ -70,8 +71,10 @@ record ShoppingView(
         list.missing());
   }
 
-  /** Chosen work. */
-  record JobView(String id, int times, String day, List<String> cautions) {}
+  /**
+   * Chosen work; {@code lookFirst} where nobody knows when it was last done and it may be in order.
+   */
+  record JobView(String id, int times, String day, boolean lookFirst, List<String> cautions) {}
 
   /** A rope that is made anew; its length is null while it is open. */
   record NewRopeView(

@@ -132,6 +132,14 @@ public record Due(
   }
 
   /**
+   * Whether nobody knows when it was last done, and a look or a question may show that it need not
+   * be done; what is a look itself is done in any case.
+   */
+  public boolean isLookFirst() {
+    return !isKnown() && !isLook();
+  }
+
+  /**
    * The last day within its interval, as an owner can be told it: none for what nobody knows when
    * it was done.
    */

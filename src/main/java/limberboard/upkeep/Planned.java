@@ -6,6 +6,7 @@ import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.value.Need;
 import limberboard.library.value.Phase;
+import limberboard.library.value.Work;
 
 /**
  * Work that the forecast expects to be done on a day.
@@ -38,6 +39,11 @@ public record Planned(
   /** The last day within its interval; none for what nobody knows when it was done. */
   public Optional<LocalDate> lastDay() {
     return why instanceof Why.NotKnown ? Optional.empty() : Optional.of(runsOut);
+  }
+
+  /** As {@link Due#isLookFirst}. */
+  public boolean isLookFirst() {
+    return why instanceof Why.NotKnown && work.details().work() != Work.INSPECT;
   }
 
   /** As {@link Due#ownNeed}. */

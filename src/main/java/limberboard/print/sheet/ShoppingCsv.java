@@ -62,6 +62,7 @@ public final class ShoppingCsv {
   private void use(ShoppingList list, ShoppingLine line, Usage use, CsvTable rows) {
     String purpose = use.isReckoned() ? use.purpose() : ShoppingWords.open(use);
     String shared = words.shared(line, use);
+    String look = use.isLookFirst() ? "look or ask first: it may not be needed" : NONE;
     rows.row(
         use.by() instanceof NewRope ? "rope" : "use",
         line.material().id(),
@@ -78,7 +79,8 @@ public final class ShoppingCsv {
         NONE,
         NONE,
         use.working(),
-        String.join("; ", Stream.of(purpose, shared).filter(text -> !text.isEmpty()).toList()),
+        String.join(
+            "; ", Stream.of(purpose, shared, look).filter(text -> !text.isEmpty()).toList()),
         ids(list.cautions(use.by())));
   }
 

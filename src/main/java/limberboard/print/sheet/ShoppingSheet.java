@@ -14,11 +14,8 @@ import limberboard.print.page.Block;
 import limberboard.print.page.CutPage;
 import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
-import limberboard.upkeep.shopping.Job;
 import limberboard.upkeep.shopping.MixWarning;
 import limberboard.upkeep.shopping.ShoppingList;
-import limberboard.words.CountWords;
-import limberboard.words.DayWords;
 import limberboard.words.Sentences;
 import limberboard.workings.QuantityWords;
 
@@ -41,7 +38,12 @@ public final class ShoppingSheet {
 
   /** The sheet for a list, for a screen. */
   public CutPage of(ShoppingList list) {
-    return sheet(list, false);
+    return of(list, ShoppingFor.work(list));
+  }
+
+  /** The sheet for a list that is for something, for a screen. */
+  public CutPage of(ShoppingList list, ShoppingFor purpose) {
+    return sheet(list, purpose, false);
   }
 
   /**
@@ -49,15 +51,21 @@ public final class ShoppingSheet {
    * same.
    */
   public CutPage onPaper(ShoppingList list) {
-    return sheet(list, true);
+    return onPaper(list, ShoppingFor.work(list));
   }
 
-  private CutPage sheet(ShoppingList list, boolean close) {
+  /** The sheet for paper, of a list that is for something. */
+  public CutPage onPaper(ShoppingList list, ShoppingFor purpose) {
+    return sheet(list, purpose, true);
+  }
+
+  private CutPage sheet(ShoppingList list, ShoppingFor purpose, boolean close) {
     CutContext cutting = new CutContext(library, Optional.of(list.fitting()), QuantityWords.METRIC);
     ShoppingTables tables = new ShoppingTables(list, cutting, close);
     List<Part> parts = new ArrayList<>();
-    parts.add(facts(list));
+    parts.add(facts(list, purpose));
     parts.add(tables.toGet());
+    tables.afterLook().ifPresent(parts::add);
     tables.otherRopes().ifPresent(parts::add);
     mixing(list).ifPresent(parts::add);
     tables.there().ifPresent(parts::add);
@@ -69,30 +77,10 @@ public final class ShoppingSheet {
         "shopping-list",
         Kind.MATERIAL,
         CutPage.LIST,
-        "Shopping list",
-        "What to get for " + wanted(list) + ", as of " + DayWords.of(list.fitting().on()) + ".",
+        purpose.title(),
+        purpose.sum(),
         PageCutter.cutFor(list.fitting().boat()),
         parts);
-  }
-
-  private static String wanted(ShoppingList list) {
-    String ropes = CountWords.of(list.ropes().size(), "rope", "ropes");
-    if (list.ropes().isEmpty()) {
-      return jobs(list.jobs());
-    }
-    if (list.jobs().isEmpty()) {
-      return ropes;
-    }
-    String jobs = jobs(list.jobs());
-    return jobs + (jobs.contains(",") ? ", and " : " and ") + ropes;
-  }
-
-  /** How much work it is, and how often it is done in all where some is done more than once. */
-  private static String jobs(List<Job> jobs) {
-    int works = (int) jobs.stream().map(job -> job.work().id()).distinct().count();
-    int times = jobs.stream().mapToInt(Job::times).sum();
-    String count = CountWords.of(works, "piece of work", "pieces of work");
-    return times == works ? count : count + ", done " + times + " times in all";
   }
 
   private static String because(WorkCaution caution) {
@@ -116,7 +104,7 @@ public final class ShoppingSheet {
             " " + Sentences.capital(warning.why()) + ". Source: " + warning.source() + "."));
   }
 
-  private static Part facts(ShoppingList list) {
+  private static Part facts(ShoppingList list, ShoppingFor purpose) {
     Boat boat = list.fitting().boat();
     List<Block.Fact> facts = new ArrayList<>();
     facts.add(
@@ -129,8 +117,8 @@ public final class ShoppingSheet {
                 + boat.use().spoken()
                 + ", in "
                 + boat.water().spoken()
-                + " water; for shopping on "
-                + DayWords.of(list.fitting().on())));
+                + " water"
+                + (purpose.when().isEmpty() ? "" : "; " + purpose.when())));
     if (!list.missing().isEmpty()) {
       facts.add(Block.Fact.of("Pages missing", String.join(", ", list.missing())));
     }

@@ -30,6 +30,10 @@ import limberboard.workings.QuantityWords;
 final class ShoppingTables {
   private static final String BOX = "□ ";
   private static final int FEW = 3;
+  private static final String LOOK_FIRST = "Look or ask first: it may not be needed";
+  private static final String WHY_LOOK =
+      "Nobody knows when this work was last done. Look for a date or ask, log what turns out to be"
+          + " in order, and leave out what that spares; otherwise buy it and do the work.";
 
   private final ShoppingList list;
   private final CutContext cutting;
@@ -49,11 +53,34 @@ final class ShoppingTables {
     this.close = close;
   }
 
-  /** What to buy. */
+  /** What to buy in any case. */
   Part toGet() {
+    List<ShoppingLine> lines = list.toGetAnyway();
+    boolean later = !list.toGetAfterLook().isEmpty();
+    Block block =
+        lines.isEmpty()
+            ? Block.Paragraph.of(
+                later ? "Nothing in any case." : "Nothing: what this work takes is in stock.")
+            : table(lines);
+    return new Part(Part.Role.MATERIALS, "To get", List.of(block));
+  }
+
+  /** What may turn out not to be needed, since nobody knows when its work was last done. */
+  Optional<Part> afterLook() {
+    List<ShoppingLine> lines = list.toGetAfterLook();
+    return lines.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Part(
+                Part.Role.MATERIALS,
+                LOOK_FIRST,
+                List.of(Block.Paragraph.of(WHY_LOOK), table(lines))));
+  }
+
+  private Block table(List<ShoppingLine> lines) {
     List<List<List<Inline>>> rows = new ArrayList<>();
     Optional<MaterialGroup> shelf = Optional.empty();
-    for (ShoppingLine line : list.toGet()) {
+    for (ShoppingLine line : lines) {
       MaterialGroup group = line.material().details().group();
       if (!shelf.equals(Optional.of(group))) {
         shelf = Optional.of(group);
@@ -62,14 +89,10 @@ final class ShoppingTables {
         rows.add(List.of(buy(line), needed(line)));
       }
     }
-    Block block =
-        rows.isEmpty()
-            ? Block.Paragraph.of("Nothing: what this work takes is in stock.")
-            : new Block.Table(
-                List.of(Side.LEFT, Side.LEFT),
-                List.of(Inline.text("Buy"), Inline.text("Needed for")),
-                rows);
-    return new Part(Part.Role.MATERIALS, "To get", List.of(block));
+    return new Block.Table(
+        List.of(Side.LEFT, Side.LEFT),
+        List.of(Inline.text("Buy"), Inline.text("Needed for")),
+        rows);
   }
 
   /** Rope whose kind no page describes. */
@@ -154,6 +177,7 @@ final class ShoppingTables {
     if (known && !line.open().isEmpty()) {
       text.add(new Inline.Text(" and what has to be measured"));
     }
+    perhaps(line).ifPresent(words -> text.add(new Inline.Text(words)));
     if (close) {
       together(line, text);
     } else {
@@ -165,6 +189,15 @@ final class ShoppingTables {
               });
     }
     return text;
+  }
+
+  /** How much of what is needed a look or a question may spare, where the rest is needed anyway. */
+  private Optional<String> perhaps(ShoppingLine line) {
+    double spared =
+        line.uses().stream().filter(Usage::isLookFirst).mapToDouble(Usage::amount).sum();
+    return spared <= 0 || line.isLookFirst()
+        ? Optional.empty()
+        : Optional.of(", of it " + words.amount(line.material(), spared) + " look or ask first");
   }
 
   /** All uses in one line, with semicolons between them. */

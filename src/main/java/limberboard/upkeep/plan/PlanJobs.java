@@ -14,8 +14,8 @@ public final class PlanJobs {
     for (PlanDay day : plan.days()) {
       day.lines().stream()
           .filter(line -> !line.work().dues().get(0).isLookAgain())
-          .flatMap(line -> line.work().pages().stream())
-          .forEach(page -> jobs.add(new Job(page, 1, day.free().day())));
+          .flatMap(line -> line.work().dues().get(0).all().stream())
+          .forEach(due -> jobs.add(new Job(due.work(), 1, day.free().day(), due.isLookFirst())));
     }
     return List.copyOf(jobs);
   }

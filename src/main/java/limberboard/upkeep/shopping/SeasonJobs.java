@@ -25,6 +25,6 @@ public final class SeasonJobs {
   }
 
   private static Job job(Planned planned) {
-    return new Job(planned.work(), 1, planned.day());
+    return new Job(planned.work(), 1, planned.day(), planned.isLookFirst());
   }
 }

@@ -82,6 +82,14 @@ public record ShoppingLine(
     return missing() > HAIR || !open().isEmpty();
   }
 
+  /**
+   * Whether all that needs it is work of which nobody knows when it was last done: a look or a
+   * question may show that none of it is needed.
+   */
+  public boolean isLookFirst() {
+    return uses.stream().allMatch(Usage::isLookFirst);
+  }
+
   /** Titles of what needs it, each once. */
   public List<String> work() {
     return uses.stream().map(use -> use.by().title()).distinct().toList();

@@ -159,6 +159,16 @@ public record ShoppingList(
         .toList();
   }
 
+  /** Of what is to get, what is needed in any case, in whole or in part. */
+  public List<ShoppingLine> toGetAnyway() {
+    return toGet().stream().filter(line -> !line.isLookFirst()).toList();
+  }
+
+  /** Of what is to get, what a look or a question may show not to be needed at all. */
+  public List<ShoppingLine> toGetAfterLook() {
+    return toGet().stream().filter(ShoppingLine::isLookFirst).toList();
+  }
+
   /** Lines of what the stock has, or the tap. */
   public List<ShoppingLine> there() {
     return lines.stream().filter(line -> !toGet().contains(line)).toList();

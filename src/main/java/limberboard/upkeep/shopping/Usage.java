@@ -52,6 +52,11 @@ public record Usage(
     return once instanceof AmountOutcome.Reckoned;
   }
 
+  /** Whether it is for work of which nobody knows when it was last done. */
+  public boolean isLookFirst() {
+    return by instanceof Job job && job.lookFirst();
+  }
+
   /** What is got for it, in the material's counting unit. */
   public double amount() {
     return got.amount();

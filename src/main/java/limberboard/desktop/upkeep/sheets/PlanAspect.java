@@ -27,7 +27,8 @@ public final class PlanAspect {
     form = new PlanForm(model);
     SheetPanel panel =
         new SheetPanel("plan", model.sheet(), tools, form.parts().toArray(JComponent[]::new));
-    shop = Buttons.plain("Shop for the plan", "plan-shop", () -> wanted.shop(model.works()));
+    shop =
+        Buttons.plain("Shop for the plan", "plan-shop", () -> model.plan().ifPresent(wanted::shop));
     all =
         Buttons.plain(
             "Tick all",
@@ -60,7 +61,7 @@ public final class PlanAspect {
 
   private void refresh() {
     form.refresh();
-    shop.setEnabled(!model.works().isEmpty());
+    shop.setEnabled(!model.lines().isEmpty());
     all.setEnabled(!model.lines().isEmpty());
   }
 

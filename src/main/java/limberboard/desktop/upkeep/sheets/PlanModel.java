@@ -12,7 +12,6 @@ import limberboard.desktop.upkeep.sheets.ListModel.Line;
 import limberboard.desktop.upkeep.sheets.SheetModel.HasSheet;
 import limberboard.desktop.upkeep.sheets.SheetModel.Made;
 import limberboard.desktop.upkeep.state.UpkeepModel;
-import limberboard.library.page.Page;
 import limberboard.print.page.CutPage;
 import limberboard.print.sheet.PlanCsv;
 import limberboard.print.sheet.PlanSheet;
@@ -58,14 +57,13 @@ final class PlanModel {
    * What came of it.
    *
    * @param lines the lines to be ticked, by day; none without a plan
-   * @param works ids of all pages of the plan
+   * @param plan the plan, if one could be made
    * @param sheet the sheet
    */
-  record Drawn(List<Line> lines, List<String> works, Made sheet) implements HasSheet {
-    /** Copies the lists. */
+  record Drawn(List<Line> lines, Optional<WorkPlan> plan, Made sheet) implements HasSheet {
+    /** Copies the list. */
     Drawn {
       lines = List.copyOf(lines);
-      works = List.copyOf(works);
     }
   }
 
@@ -79,9 +77,9 @@ final class PlanModel {
     return sheet.made().map(Drawn::lines).orElse(List.of());
   }
 
-  /** Ids of all pages of the plan. */
-  List<String> works() {
-    return sheet.made().map(Drawn::works).orElse(List.of());
+  /** The plan; empty until one is made. */
+  Optional<WorkPlan> plan() {
+    return sheet.made().flatMap(Drawn::plan);
   }
 
   /** The day until which is planned where nobody says: a usual one, in words; empty before that. */
@@ -125,7 +123,8 @@ final class PlanModel {
   private static Drawn without(String why) {
     CutPage empty =
         new CutPage("plan", limberboard.library.page.Kind.TOPIC, "Plan", "", "", List.of());
-    return new Drawn(List.of(), List.of(), new Made("plan", empty, () -> empty, () -> "", why));
+    return new Drawn(
+        List.of(), Optional.empty(), new Made("plan", empty, () -> empty, () -> "", why));
   }
 
   private static Drawn drawn(WorkPlan plan, Workspace workspace) {
@@ -137,9 +136,7 @@ final class PlanModel {
             () -> sheets.onPaper(plan),
             () -> new PlanCsv(workspace.library()).render(plan),
             "");
-    List<String> works =
-        plan.lines().flatMap(line -> line.work().pages().stream()).map(Page::id).toList();
-    return new Drawn(lines(plan), works, made);
+    return new Drawn(lines(plan), Optional.of(plan), made);
   }
 
   private static List<Line> lines(WorkPlan plan) {

@@ -16,7 +16,9 @@ import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.upkeep.state.TickedWork;
 import limberboard.desktop.upkeep.state.UpkeepTools;
+import limberboard.upkeep.plan.WorkPlan;
 import limberboard.words.CountWords;
+import limberboard.words.DayWords;
 
 /** What to get for the work of a season, with that work beside it to choose from. */
 public final class ShoppingAspect {
@@ -52,6 +54,7 @@ public final class ShoppingAspect {
             new SheetView.Beside("Work", work(), offers::region, LEAST_WIDTH, 0.28),
             Optional.of(season));
     wanted.onShop(model::chooseOnly);
+    wanted.onShopPlan(model::choosePlan);
     wanted.onShopRopes(model::askForRopes);
     model.sheet().onChange(this::refresh);
     refresh();
@@ -85,7 +88,16 @@ public final class ShoppingAspect {
     if (asked > 0) {
       counts.add(ropes + " of " + CountWords.of(asked, "rope"));
     }
-    if (known > 0) {
+    Optional<WorkPlan> plan = model.plan();
+    if (known > 0 && plan.isPresent()) {
+      counts.add(
+          works
+              + " of "
+              + CountWords.of(known, "job")
+              + " of the plan until "
+              + DayWords.of(plan.get().wish().until())
+              + ", each of a round by itself");
+    } else if (known > 0) {
       counts.add(works + " of " + CountWords.of(known, "piece of work", "pieces of work, by day"));
     }
     count.setText(

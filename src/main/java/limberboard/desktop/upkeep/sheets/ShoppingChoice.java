@@ -6,7 +6,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import limberboard.desktop.upkeep.state.AskedRope;
+import limberboard.upkeep.plan.PlanJobs;
+import limberboard.upkeep.plan.WorkPlan;
+import limberboard.upkeep.shopping.Job;
 
 /**
  * What is shopped for. Immutable.
@@ -14,17 +18,21 @@ import limberboard.desktop.upkeep.state.AskedRope;
  * @param season the year in which the season begins; empty for this or the coming one
  * @param left work that is not shopped for, by boat and season
  * @param only the only work that is shopped for, by boat, where that was asked
+ * @param plans the plan that is shopped for, by boat, where it is for one; the work of it that is
+ *     shopped for is in {@code only}
  * @param ropes ropes that were asked for, by boat
  */
 record ShoppingChoice(
     Optional<Integer> season,
     Map<String, Set<String>> left,
     Map<String, Set<String>> only,
+    Map<String, WorkPlan> plans,
     Map<String, Ropes> ropes) {
   /** Copies the maps. */
   ShoppingChoice {
     left = Map.copyOf(left);
     only = Map.copyOf(only);
+    plans = Map.copyOf(plans);
     ropes = Map.copyOf(ropes);
   }
 
@@ -64,7 +72,7 @@ record ShoppingChoice(
 
   /** All work of this or the coming season, and no rope. */
   static ShoppingChoice first() {
-    return new ShoppingChoice(Optional.empty(), Map.of(), Map.of(), Map.of());
+    return new ShoppingChoice(Optional.empty(), Map.of(), Map.of(), Map.of(), Map.of());
   }
 
   Set<String> left(String boat, int year) {
@@ -81,25 +89,53 @@ record ShoppingChoice(
     return ropes.getOrDefault(boat, Ropes.NONE);
   }
 
+  /** The only work that is shopped for; none where that was not asked. */
+  Set<String> only(String boat) {
+    return only.getOrDefault(boat, Set.of());
+  }
+
+  /** The plan that is shopped for; empty when it is not for a plan. */
+  Optional<WorkPlan> plan(String boat) {
+    return Optional.ofNullable(plans.get(boat));
+  }
+
+  /** Only this work, or no more only some; for no plan. */
   ShoppingChoice only(String boat, Optional<Set<String>> works) {
     Map<String, Set<String>> other = new TreeMap<>(only);
     works.ifPresentOrElse(ids -> other.put(boat, Set.copyOf(ids)), () -> other.remove(boat));
-    return new ShoppingChoice(season, left, other, ropes);
+    Map<String, WorkPlan> without = new TreeMap<>(plans);
+    without.remove(boat);
+    return new ShoppingChoice(season, left, other, without, ropes);
+  }
+
+  /** Only this work, of the plan if it is for one. */
+  ShoppingChoice within(String boat, Set<String> works) {
+    Map<String, Set<String>> other = new TreeMap<>(only);
+    other.put(boat, Set.copyOf(works));
+    return new ShoppingChoice(season, left, other, plans, ropes);
+  }
+
+  /** All work of a plan and nothing else. */
+  ShoppingChoice plan(String boat, WorkPlan plan) {
+    Map<String, WorkPlan> other = new TreeMap<>(plans);
+    other.put(boat, plan);
+    Set<String> works = PlanJobs.of(plan).stream().map(Job::id).collect(Collectors.toSet());
+    return new ShoppingChoice(season, left, only, other, ropes).within(boat, works);
   }
 
   ShoppingChoice leaving(String boat, int year, Set<String> works) {
     Map<String, Set<String>> other = new TreeMap<>(left);
     other.put(boat + " " + year, Set.copyOf(works));
-    return new ShoppingChoice(season, other, only, ropes);
+    return new ShoppingChoice(season, other, only, plans, ropes);
   }
 
   ShoppingChoice ropes(String boat, Ropes wanted) {
     Map<String, Ropes> other = new TreeMap<>(ropes);
     other.put(boat, wanted);
-    return new ShoppingChoice(season, left, only, other);
+    return new ShoppingChoice(season, left, only, plans, other);
   }
 
   ShoppingChoice in(int year) {
-    return new ShoppingChoice(Optional.of(year), left, only, ropes);
+    return new ShoppingChoice(Optional.of(year), left, only, plans, ropes);
   }
 }

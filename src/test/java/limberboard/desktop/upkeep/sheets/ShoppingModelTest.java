@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.support.RopedWorkspace;
 import limberboard.desktop.support.SmallWorkspace;
@@ -17,6 +18,9 @@ import limberboard.desktop.upkeep.state.AskedRope;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.print.text.PlainText;
+import limberboard.upkeep.plan.PlanAnswer;
+import limberboard.upkeep.plan.PlanOrder;
+import limberboard.upkeep.plan.Planning;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -59,6 +63,32 @@ class ShoppingModelTest {
     assertThat(new PlainText().render(made().paper().get(), 100)).contains("1 × reel of 5 m");
     assertThat(made().csv().get()).contains("gasket-strip");
     assertThat(made().name()).isEqualTo("shopping-knot-2028");
+  }
+
+  @Test
+  void aPlanIsShoppedForOnItsDaysUntilASeasonIsChosen() {
+    upkeep.day(Optional.of(LocalDate.of(2028, 3, 20)));
+    steps.all();
+    PlanOrder order =
+        new PlanOrder(OptionalInt.of(240), LocalDate.of(2028, 4, 30), List.of("8.4.2028"), false);
+    PlanAnswer answer = new Planning(upkeep.upkeep().orElseThrow()).answer(order);
+    model.choosePlan(((PlanAnswer.Made) answer).plan());
+    assertThat(made().name()).isEqualTo("shopping-knot-plan-2028-04-30");
+    assertThat(made().screen().title())
+        .isEqualTo("Shopping for the plan until 30\u00a0Apr\u00a02028");
+    assertThat(new PlainText().render(made().screen(), 200).replace('\u00a0', ' '))
+        .contains("on 8 Apr 2028, by the plan of 20 Mar 2028")
+        .contains("first needed on 8 Apr 2028");
+    assertThat(model.offers())
+        .contains(
+            new Offer(
+                "replace-gasket", "Replace the locker gasket", List.of(LocalDate.of(2028, 4, 8))));
+    model.choose("replace-gasket", false);
+    assertThat(made().csv().get()).doesNotContain("gasket-strip");
+    assertThat(model.plan()).isPresent();
+    model.season(2028);
+    assertThat(made().name()).isEqualTo("shopping-knot-2028");
+    assertThat(model.plan()).isEmpty();
   }
 
   @Test
