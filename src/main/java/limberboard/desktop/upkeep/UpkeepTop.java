@@ -34,7 +34,7 @@ final class UpkeepTop extends Column {
   UpkeepTop(UpkeepModel model, LogModel log, List<View> all, Consumer<View> look, Runnable back) {
     super(8);
     this.model = model;
-    aspects = new AspectButtons(all, look);
+    aspects = new AspectButtons(all, look.andThen(aspect -> seen(log)));
     day = new DayField(model);
     questions = new QuestionsBox(model);
     limited = new LimitedHeight(questions, this::mostForQuestions);
@@ -43,6 +43,13 @@ final class UpkeepTop extends Column {
     model.onChange(this::refresh);
     refresh();
     build(true);
+  }
+
+  /** Whoever goes on to another aspect has seen what was written; what failed stays. */
+  private static void seen(LogModel log) {
+    if (log.remark().filter(remark -> !remark.failed()).isPresent()) {
+      log.dismiss();
+    }
   }
 
   /** Marks the aspect that is shown. */

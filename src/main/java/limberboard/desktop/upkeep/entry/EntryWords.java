@@ -20,24 +20,14 @@ import limberboard.words.Sentences;
  * @param library names the procedures
  */
 public record EntryWords(Library library) {
-  private static final int MOST = 24;
-  private static final int FEW = 3;
-
   /** An entry in a line: {@code 20 May 2026, Replace the locker gasket}. */
   public String line(LogEntry entry) {
     return entry.day() + ", " + work(entry);
   }
 
-  /** Entries in a line; several share their day where it is the same. */
-  String lines(List<LogEntry> entries) {
-    if (entries.size() > MOST) {
-      return lines(entries.subList(0, FEW)) + "; and " + (entries.size() - FEW) + " more";
-    }
-    return entries.size() > 1 && isOneDay(entries)
-        ? entries.get(0).day()
-            + ", "
-            + entries.stream().map(this::work).collect(Collectors.joining("; "))
-        : entries.stream().map(this::line).collect(Collectors.joining("; "));
+  /** One entry in a line; of several how many: {@code 17 lines}, with their day if it is one. */
+  String counted(List<LogEntry> entries) {
+    return entries.size() == 1 ? line(entries.get(0)) : named(entries);
   }
 
   private static boolean isOneDay(List<LogEntry> entries) {

@@ -48,12 +48,14 @@ public final class LogModel extends Observed {
    * What came of the last change.
    *
    * @param text in a sentence
+   * @param lines one by one, what was changed, where the sentence only counts them
    * @param entries what was written, if anything was and still stands
    * @param failed whether it did not work
    */
-  public record Remark(String text, List<LogEntry> entries, boolean failed) {
-    /** Copies the list. */
+  public record Remark(String text, List<String> lines, List<LogEntry> entries, boolean failed) {
+    /** Copies the lists. */
     public Remark {
+      lines = List.copyOf(lines);
       entries = List.copyOf(entries);
     }
   }
@@ -100,7 +102,7 @@ public final class LogModel extends Observed {
         "writing " + words.named(entries),
         "Nothing was written into ",
         boat -> () -> store.add(boat, entries),
-        whose -> "Written into " + whose + ": " + words.lines(entries) + ".",
+        whose -> "Written into " + whose + ": " + words.counted(entries) + ".",
         done);
   }
 
@@ -115,7 +117,7 @@ public final class LogModel extends Observed {
         "correcting " + words.named(List.of(old)),
         "Nothing was corrected in ",
         boat -> () -> store.replace(boat, old, now),
-        whose -> "Corrected in " + whose + ": " + words.lines(List.of(now)) + ".",
+        whose -> "Corrected in " + whose + ": " + words.line(now) + ".",
         done);
   }
 
@@ -126,7 +128,7 @@ public final class LogModel extends Observed {
         "deleting " + words.named(List.of(entry)),
         "Nothing was deleted from ",
         boat -> () -> store.remove(boat, entry),
-        whose -> "Deleted from " + whose + ": " + words.lines(List.of(entry)) + ".",
+        whose -> "Deleted from " + whose + ": " + words.line(entry) + ".",
         () -> {});
   }
 
@@ -195,7 +197,7 @@ public final class LogModel extends Observed {
     String whose = whose();
     if (session.boat().filter(known -> !known.isEntered()).isPresent()) {
       String why = "she was not entered, so she has no log. Enter her under Boats first";
-      remarks.put(boat.get(), new Remark(failed + whose + ": " + why, List.of(), true));
+      remarks.put(boat.get(), new Remark(failed + whose + ": " + why, List.of(), List.of(), true));
       tell();
       return;
     }
@@ -212,7 +214,8 @@ public final class LogModel extends Observed {
             afterWriting.run();
           } else {
             String why = EntryWords.reason(((Refused) outcome).problem());
-            remarks.put(boat.get(), new Remark(failed + whose + ": " + why, List.of(), true));
+            remarks.put(
+                boat.get(), new Remark(failed + whose + ": " + why, List.of(), List.of(), true));
             notWritten.run();
           }
           tell();
@@ -221,7 +224,9 @@ public final class LogModel extends Observed {
   }
 
   private void remark(LogChange change, String text) {
-    remarks.put(change.boat(), new Remark(text, change.put(), false));
+    List<LogEntry> put = change.put();
+    List<String> lines = put.size() > 1 ? put.stream().map(words()::line).toList() : List.of();
+    remarks.put(change.boat(), new Remark(text, lines, put, false));
   }
 
   private String whose() {
