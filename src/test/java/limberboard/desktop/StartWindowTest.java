@@ -116,6 +116,15 @@ class StartWindowTest extends RealWindow {
         .doesNotContain("look-at-deck");
     window.until("the list is there", () -> window.shows("due"));
     untilFocusOn("due");
+    assertThat(window.ask(() -> window.find("written", Wrapped.class).getText()))
+        .isEqualTo("Written into Knot’s log: 3 lines.");
+    assertThat(window.shows("written-all")).isFalse();
+    window.click("written-lines");
+    window.until("the lines are there", () -> window.shows("written-all"));
+    untilWords("about 2025, look at hoses");
+    window.press(KeyEvent.VK_G, KeyEvent.VK_ALT);
+    window.until("who goes on has seen it", () -> !window.shows("written"));
+    window.press(KeyEvent.VK_D, KeyEvent.VK_ALT);
     window.until(
         "what is left comes first",
         () ->

@@ -178,13 +178,36 @@ public record Start(Upkeep upkeep) {
 
   private static Optional<LogEntry> known(
       StartQuestion question, Due due, Map<String, StartAnswer> answers) {
-    String page = due.work().id();
-    boolean single = answers.containsKey(page) && !page.equals(question.id());
-    StartAnswer answer =
-        single ? answers.get(page) : answers.getOrDefault(question.id(), StartAnswer.NOT_KNOWN);
-    return answer instanceof Known known && tells(known, due, single)
-        ? Optional.of(LogEntry.known(known.day(), page, known.how()))
+    boolean single = isSingle(question, due, answers);
+    return answer(question, due, answers) instanceof Known known && tells(known, due, single)
+        ? Optional.of(LogEntry.known(known.day(), due.work().id(), known.how()))
         : Optional.empty();
+  }
+
+  /**
+   * Of how many parts of a question these answers say something: when it was done, or that there is
+   * no such thing aboard.
+   */
+  public long answered(StartQuestion question, Map<String, StartAnswer> answers) {
+    return question.parts().stream()
+        .filter(
+            due ->
+                answer(question, due, answers) == StartAnswer.NOT_ABOARD
+                    || known(question, due, answers).isPresent())
+        .count();
+  }
+
+  private static boolean isSingle(
+      StartQuestion question, Due due, Map<String, StartAnswer> answers) {
+    String page = due.work().id();
+    return answers.containsKey(page) && !page.equals(question.id());
+  }
+
+  private static StartAnswer answer(
+      StartQuestion question, Due due, Map<String, StartAnswer> answers) {
+    return isSingle(question, due, answers)
+        ? answers.get(due.work().id())
+        : answers.getOrDefault(question.id(), StartAnswer.NOT_KNOWN);
   }
 
   private static boolean tells(Known known, Due due, boolean single) {

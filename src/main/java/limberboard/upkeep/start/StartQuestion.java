@@ -28,6 +28,12 @@ public record StartQuestion(String id, String title, List<Due> works, boolean is
         .orElse(Consequence.UNSAID);
   }
 
+  /** What can be answered by itself: all of it, but of a round its own page, which follows. */
+  public List<Due> parts() {
+    List<Due> others = works.stream().filter(due -> !due.work().id().equals(id)).toList();
+    return others.isEmpty() ? works : others;
+  }
+
   /** How many of them are looks, which a survey can have done. */
   public long looks() {
     return works.stream().filter(Due::isLook).count();

@@ -26,6 +26,17 @@ final class StartDraft {
     return when.getOrDefault(id, "");
   }
 
+  /** Whether anything is chosen there. */
+  boolean has(String id) {
+    return told.containsKey(id);
+  }
+
+  /** Whether something is said that a line of the log, or nothing at all, follows from. */
+  boolean says(String id) {
+    Told choice = told(id, Told.NOT_KNOWN);
+    return choice.from().isPresent() || choice == Told.NOT_ABOARD;
+  }
+
   void tell(String id, Told choice) {
     told.put(id, choice);
   }
@@ -47,8 +58,7 @@ final class StartDraft {
 
   /** Whether anything was said that would be lost. */
   boolean isTouched() {
-    return told.values().stream()
-        .anyMatch(choice -> choice != Told.AS_ABOVE && choice != Told.NOT_KNOWN);
+    return told.keySet().stream().anyMatch(this::says);
   }
 
   /** What is wrong with an answer, in a sentence; empty when nothing is. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import limberboard.desktop.parts.Buttons;
@@ -20,7 +21,9 @@ final class StartForm extends Column {
   private static final int INDENT = 24;
   private static final List<Told> WHOLE =
       Arrays.stream(Told.values()).filter(told -> told != Told.AS_ABOVE).toList();
-  private static final List<Told> SINGLE = List.of(Told.values());
+  private static final List<Told> ONLY = WHOLE.stream().filter(told -> told != Told.EACH).toList();
+  private static final List<Told> SINGLE =
+      Arrays.stream(Told.values()).filter(told -> told != Told.EACH).toList();
 
   private final transient StartModel model;
   private final transient Runnable last;
@@ -65,8 +68,15 @@ final class StartForm extends Column {
     words.add(Text.strong(question.title()));
     words.add(facts);
     JButton each = Buttons.plain("", "start-each-" + question.id(), () -> model.turn(question));
+    List<Told> choices = question.parts().size() > 1 ? WHOLE : ONLY;
     StartRow row =
-        new StartRow(question.id(), words, question.title(), WHOLE, heard(question.id()), each);
+        new StartRow(
+            question.id(),
+            words,
+            question.title(),
+            choices,
+            heard(() -> model.key(question)),
+            each);
     row.onEnter(this::next);
     Column singles = new Column(4).padded(2, INDENT, 6, 0);
     singles.setVisible(false);
@@ -75,16 +85,16 @@ final class StartForm extends Column {
     add(singles);
   }
 
-  private StartRow.Heard heard(String id) {
+  private StartRow.Heard heard(Supplier<String> id) {
     return new StartRow.Heard() {
       @Override
       public void told(Told choice) {
-        model.tell(id, choice);
+        model.tell(id.get(), choice);
       }
 
       @Override
       public void when(String text) {
-        model.when(id, text);
+        model.when(id.get(), text);
       }
     };
   }
@@ -94,10 +104,10 @@ final class StartForm extends Column {
     asked.facts().setText(model.facts(question));
     Told told = model.told(question);
     String below =
-        told == Told.NOT_ABOARD ? model.notAboard(question) : model.problem(question.id());
-    asked.row().refresh(told, model.when(question.id()), below);
+        told == Told.NOT_ABOARD ? model.notAboard(question) : model.problem(model.key(question));
+    asked.row().refresh(told, model.when(model.key(question)), below);
     boolean open = model.isUnfolded(question);
-    asked.each().setVisible(works(question).size() > 1);
+    asked.each().setVisible(question.parts().size() > 1);
     asked.each().setText(open ? "Fold" : "Each …");
     asked
         .each()
@@ -105,10 +115,10 @@ final class StartForm extends Column {
     asked.each().getAccessibleContext().setAccessibleName("Each of " + question.title());
     asked.singles().setVisible(open);
     if (open && asked.singles().getComponentCount() == 0) {
-      works(question).forEach(due -> asked.singles().add(single(due)));
+      question.parts().forEach(due -> asked.singles().add(single(due)));
     }
     if (open) {
-      List<Due> works = works(question);
+      List<Due> works = question.parts();
       for (int i = 0; i < works.size(); i++) {
         String page = works.get(i).work().id();
         StartRow row = (StartRow) asked.singles().getComponent(i);
@@ -117,16 +127,12 @@ final class StartForm extends Column {
     }
   }
 
-  /** The work of a question; of a round without its own page, which follows from the rest. */
-  private static List<Due> works(StartQuestion question) {
-    return question.works().stream().filter(due -> !due.work().id().equals(question.id())).toList();
-  }
-
   private StartRow single(Due due) {
     String page = due.work().id();
     String by = due.isLook() ? "" : " (a survey does not tell)";
     StartRow row =
-        new StartRow(page, Text.plain(due.work().title() + by), due.title(), SINGLE, heard(page));
+        new StartRow(
+            page, Text.plain(due.work().title() + by), due.title(), SINGLE, heard(() -> page));
     row.onEnter(this::next);
     return row;
   }

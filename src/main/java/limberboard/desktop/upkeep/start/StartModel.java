@@ -97,7 +97,19 @@ public final class StartModel extends Observed {
 
   /** What is chosen beside a question. */
   Told told(StartQuestion question) {
-    return draft().told(question.id(), Told.NOT_KNOWN);
+    boolean each =
+        question.parts().size() > 1
+            && question.parts().stream().anyMatch(due -> draft().says(due.work().id()));
+    return draft().told(key(question), each ? Told.EACH : Told.NOT_KNOWN);
+  }
+
+  /**
+   * Under what a question is answered: its own id, or that of its only piece of work once that is
+   * answered by itself.
+   */
+  String key(StartQuestion question) {
+    String only = question.parts().get(0).work().id();
+    return question.parts().size() == 1 && draft().has(only) ? only : question.id();
   }
 
   /** What is chosen beside one piece of work of a question. */
@@ -117,6 +129,9 @@ public final class StartModel extends Observed {
 
   void tell(String id, Told choice) {
     draft().tell(id, choice);
+    if (choice == Told.EACH && !draft().isUnfolded(id)) {
+      draft().turn(id);
+    }
     tell();
   }
 
@@ -146,7 +161,11 @@ public final class StartModel extends Observed {
     Optional<Start> start = start();
     if (surveyWrong.isEmpty() && start.isPresent()) {
       for (String page : start.get().surveyed(upkeep.today()).keySet()) {
-        if (draft().told(page, Told.AS_ABOVE) == Told.AS_ABOVE) {
+        boolean asWhole =
+            questions.stream()
+                .filter(each -> each.works().stream().anyMatch(due -> due.work().id().equals(page)))
+                .anyMatch(each -> draft().says(each.id()));
+        if (draft().told(page, Told.AS_ABOVE) == Told.AS_ABOVE && !asWhole) {
           draft().tell(page, Told.SURVEY);
           draft().when(page, day.strip());
         }
@@ -162,12 +181,15 @@ public final class StartModel extends Observed {
 
   /** What a question asks about and what is answered: {@code 3 of 5 pieces of work}. */
   String facts(StartQuestion question) {
-    long single = question.works().stream().filter(due -> told(due).from().isPresent()).count();
-    int all = question.works().size();
+    long answered =
+        start()
+            .flatMap(start -> reader().map(read -> start.answered(question, draft().answers(read))))
+            .orElse(0L);
+    int all = question.parts().size();
     String count =
-        single == 0
+        answered == 0
             ? CountWords.of(all, "piece of work", "pieces of work")
-            : single + " of " + all + " answered";
+            : answered + " of " + all + " answered";
     return Sentences.capital(question.consequence().said()) + " · " + count;
   }
 

@@ -7,6 +7,8 @@ import limberboard.boat.HowKnown.From;
 enum Told {
   /** Of one piece of work: as is said of the whole question. */
   AS_ABOVE("As above", Optional.empty()),
+  /** Of a question: each piece of work by itself, the others are not known. */
+  EACH("Each by itself", Optional.empty()),
   /** Nobody knows. */
   NOT_KNOWN("Not known", Optional.empty()),
   /** A survey says so. */

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import limberboard.boat.HowKnown;
 import limberboard.boat.LogWriter;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.support.SmallWorkspace;
@@ -117,6 +118,48 @@ class StartModelTest {
     assertThat(model.surveyWrong()).isEmpty();
     assertThat(model.facts(question("deck-care"))).endsWith("1 of 1 answered");
     assertThat(model.lines()).extracting(line -> line.work()).containsExactly("look-at-vent");
+  }
+
+  @Test
+  void whatAnswersAQuestionAsAWholeCountsForEachOfIts() throws IOException {
+    Path other = folder.resolve("articles/procedures/look-at-lid.md");
+    Files.writeString(
+        other,
+        Files.readString(folder.resolve("articles/procedures/look-at-vent.md"))
+            .replace("Look at the vent", "Look at the lid"));
+    read();
+    StartQuestion deck = question("deck-care");
+    assertThat(model.facts(deck)).endsWith("2 pieces of work");
+    model.tell("deck-care", Told.SAID);
+    model.when("deck-care", "2024");
+    assertThat(model.facts(deck)).endsWith("2 of 2 answered");
+    model.tell("look-at-lid", Told.NOT_KNOWN);
+    assertThat(model.facts(deck)).endsWith("1 of 2 answered");
+    model.survey("2025-09-12");
+    assertThat(model.lines())
+        .extracting(line -> line.known().orElseThrow().from())
+        .containsExactly(HowKnown.From.SAID);
+  }
+
+  @Test
+  void aSurveyShowsBesideTheQuestionThatItAnswers() throws IOException {
+    model.survey("2025-09-12");
+    assertThat(model.told(question("deck-care"))).isEqualTo(Told.SURVEY);
+    assertThat(model.when(model.key(question("deck-care")))).isEqualTo("2025-09-12");
+    model.clear();
+    Path other = folder.resolve("articles/procedures/look-at-lid.md");
+    Files.writeString(
+        other,
+        Files.readString(folder.resolve("articles/procedures/look-at-vent.md"))
+            .replace("Look at the vent", "Look at the lid"));
+    read();
+    assertThat(model.told(question("deck-care"))).isEqualTo(Told.NOT_KNOWN);
+    model.survey("2025-09-12");
+    assertThat(model.told(question("deck-care"))).isEqualTo(Told.EACH);
+    assertThat(model.facts(question("deck-care"))).endsWith("2 of 2 answered");
+    model.tell("deck-care", Told.EACH);
+    assertThat(model.isUnfolded(question("deck-care"))).isTrue();
+    assertThat(model.lines()).hasSize(2);
   }
 
   @Test
