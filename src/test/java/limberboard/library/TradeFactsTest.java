@@ -84,6 +84,7 @@ class TradeFactsTest {
             "groove stop",
             "shrouds",
             "turnbuckles",
+            "winches",
             "fasteners",
             "safe order");
   }
