@@ -114,8 +114,16 @@ record DraftCheck(Library library, List<Boat> boats, LocalDate today, Optional<S
     Optional<LocalDate> day = DayText.withYear(text);
     if (day.isEmpty()) {
       return Optional.of(
-          "Write the day as 3 Oct 2026 or 2026-10-03, or leave it empty if she came new from the"
-              + " yard.");
+          firstDay(text)
+              .map(
+                  first ->
+                      "A day is needed here. Where you know no more than this, write its first day,"
+                          + " "
+                          + DayText.written(first)
+                          + ".")
+              .orElse(
+                  "Write the day as 3 Oct 2026 or 2026-10-03, or leave it empty if she came new"
+                      + " from the yard."));
     }
     if (day.get().isAfter(today)) {
       return Optional.of("That lies in the future; write the day on which she became yours.");
@@ -124,6 +132,13 @@ record DraftCheck(Library library, List<Boat> boats, LocalDate today, Optional<S
         .number(Field.BUILT)
         .filter(year -> day.get().getYear() < year)
         .map(year -> "A boat built in " + year + " was not sold on before that.");
+  }
+
+  /** The first day of what is a year or a month of one; empty for anything else. */
+  private static Optional<LocalDate> firstDay(String text) {
+    String plain = text.strip();
+    return DayText.withYear(plain.matches("\\d{4}") ? "1 Jan " + plain : "1 " + plain)
+        .or(() -> DayText.withYear(plain + "-1"));
   }
 
   private static void season(Draft draft, Map<Field, String> problems) {

@@ -142,6 +142,17 @@ class BoatFormModelTest {
   void theDayOnWhichSheWasBoughtIsChecked() {
     model.form().set(Field.BOUGHT, "last autumn");
     assertThat(model.form().problems().get(Field.BOUGHT)).startsWith("Write the day as");
+    model.form().set(Field.BOUGHT, "2025");
+    assertThat(model.form().problems().get(Field.BOUGHT))
+        .isEqualTo(
+            "A day is needed here. Where you know no more than this, write its first day, 1 January"
+                + " 2025.");
+    model.form().set(Field.BOUGHT, "Oct 2025");
+    assertThat(model.form().problems().get(Field.BOUGHT)).endsWith("first day, 1 October 2025.");
+    model.form().set(Field.BOUGHT, "10/2025");
+    assertThat(model.form().problems().get(Field.BOUGHT)).endsWith("first day, 1 October 2025.");
+    model.form().set(Field.BOUGHT, "2025-10");
+    assertThat(model.form().problems().get(Field.BOUGHT)).endsWith("first day, 1 October 2025.");
     model.form().set(Field.BOUGHT, "1 Jan 2030");
     assertThat(model.form().problems().get(Field.BOUGHT)).contains("in the future");
     model.form().set(Field.BOUGHT, "1 Jan 2010");
