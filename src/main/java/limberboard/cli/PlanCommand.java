@@ -68,10 +68,10 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--days",
       paramLabel = "DAY[=HOURS]",
-      split = ",",
       description = {
-        "Free days, with commas between, each with its hours if they are known:"
-            + " 2027-03-20=6,2027-03-21. Days without hours share what is left.",
+        "Free days, with commas between: \"20-21 Mar, 10 Apr\", or each with its hours if they are"
+            + " known: 2027-03-20=6,2027-03-21. Days without hours share what is left; without a"
+            + " year the next such day is meant.",
         "If none are named, weekends before the date are proposed."
       })
   private List<String> days = List.of();

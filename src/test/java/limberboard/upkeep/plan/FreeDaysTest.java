@@ -43,6 +43,82 @@ class FreeDaysTest {
     assertThat(days.proposed()).isFalse();
   }
 
+  /** What an owner types for two free weekends, and the days that are meant by it. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "12-13 Dec | 2026-12-12 2026-12-13",
+        "12-13 Dec, 19-20 Dec | 2026-12-12 2026-12-13 2026-12-19 2026-12-20",
+        "12-13, 19-20 Dec | 2026-12-12 2026-12-13 2026-12-19 2026-12-20",
+        "12 and 13 December | 2026-12-12 2026-12-13",
+        "12, 13 and 19 Dec 2026 | 2026-12-12 2026-12-13 2026-12-19",
+        "12\u201313 Dec | 2026-12-12 2026-12-13",
+        "12 - 13 Dec 2026 | 2026-12-12 2026-12-13",
+        "12 to 13 Dec | 2026-12-12 2026-12-13",
+        "12 Dec to 13 Dec | 2026-12-12 2026-12-13",
+        "12 Dec-13 Dec | 2026-12-12 2026-12-13",
+        "12 Dec - 13 | 2026-12-12 2026-12-13",
+        "Dec 12-13 | 2026-12-12 2026-12-13",
+        "December 12-13, 2026 | 2026-12-12 2026-12-13",
+        "12.-13.12. | 2026-12-12 2026-12-13",
+        "12.-13.12.2026 | 2026-12-12 2026-12-13",
+        "2026-12-12, 2026-12-13 | 2026-12-12 2026-12-13",
+        "2026-12-12/2026-12-13 | 2026-12-12 2026-12-13",
+        "2026-12-12 to 2026-12-13 | 2026-12-12 2026-12-13",
+        "Sat 12 Dec; Sun 13 Dec | 2026-12-12 2026-12-13",
+        "weekend of 12 Dec | 2026-12-12 2026-12-13",
+        "weekend of 13 Dec | 2026-12-12 2026-12-13",
+        "Dec 12, 2026 | 2026-12-12",
+        "12/12 | 2026-12-12",
+        "30 Dec - 2 Jan | 2026-12-30 2026-12-31 2027-01-01 2027-01-02",
+        "30 Dec 2026 - 2 Jan | 2026-12-30 2026-12-31 2027-01-01 2027-01-02",
+        "20 March | 2027-03-20",
+        "tomorrow | 2026-11-29"
+      })
+  void readsDaysAsAnOwnerWritesThem(String text, String days) {
+    FreeDays read = READER.read(List.of(text), OptionalInt.of(600));
+    assertThat(read.remarks()).isEmpty();
+    assertThat(read.days().stream().map(day -> day.day().toString()))
+        .containsExactly(days.split(" "));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "12-13 Dec=6 | 360 360",
+        "12 Dec=6, 13 Dec=4:30 | 360 270",
+        "12-13 Dec 6 h each | 360 360",
+        "12 Dec 6h, 13 Dec | 360 240",
+        "12-13 Dec | 300 300"
+      })
+  void readsTheHoursOfEachDay(String text, String minutes) {
+    FreeDays read = READER.read(List.of(text), OptionalInt.of(600));
+    assertThat(read.days().stream().map(day -> "" + day.minutes()))
+        .containsExactly(minutes.split(" "));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "two weekends | Say which weekend. Write days as 28-29 Nov, or each with its hours, as 28"
+            + " Nov=6.",
+        "12-13 | “12-13” has no month. Write days as 28-29 Nov",
+        "soon | “soon” is no day. Write days as 28-29 Nov",
+        "13-12 Dec | 12\u00a0Dec\u00a02026 is before 13\u00a0Dec\u00a02026",
+        "1 Dec to 15 Apr | These are 136 days in a row; name at most 31",
+        "31-32 Dec | is no day",
+        "Sun 12 Dec | is a Saturday, no Sunday",
+        "20 Nov 2026 - 30 Nov 2026 | 8 of “20 Nov 2026 - 30 Nov 2026”: 20\u00a0Nov\u00a02026 is"
+            + " past"
+      })
+  void saysWhatWouldBeRight(String text, String why) {
+    FreeDays read = READER.read(List.of(text), OptionalInt.of(600));
+    assertThat(String.join(" ", read.remarks())).contains("Left out").contains(why);
+  }
+
   @Test
   void saysWhatIsLeftOutAndTakesTheRest() {
     FreeDays days =
