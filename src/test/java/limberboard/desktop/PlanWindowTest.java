@@ -41,7 +41,7 @@ class PlanWindowTest extends RealWindow {
         "the sheet says " + what,
         () ->
             window.showing().stream().anyMatch(one -> "page".equals(one.getName()))
-                && window.words("page").contains(what));
+                && window.words("page").replace('\u00a0', ' ').contains(what));
   }
 
   private void until(String day) {
@@ -90,6 +90,30 @@ class PlanWindowTest extends RealWindow {
   }
 
   @Test
+  void theKeyThatSavesPlansWhatIsTypedAndSavesIt() {
+    until("30 April 2028");
+    window.focus("plan-days");
+    window.type("8-9 Apr=2");
+    window.press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
+    window.until(
+        "the plan is written",
+        () -> desk().notices().current().filter(n -> n.text().contains(".pdf")).isPresent());
+    assertThat(folder.resolve("plan-knot-2028-04-30.pdf")).exists();
+    untilPageSays("8 Apr 2028");
+  }
+
+  @Test
+  void theKeyThatSavesSaysWhatIsWrongInsteadOfSaving() {
+    until("31 April 2028");
+    window.focus("plan-hours");
+    window.type("4");
+    window.press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
+    untilWords("April 2028 has no day 31");
+    assertThat(folder.resolve("plan-knot-2028-04-30.pdf")).doesNotExist();
+    assertThat(desk().notices().current()).isEmpty();
+  }
+
+  @Test
   void whatIsPlannedIsShoppedFor() throws IOException {
     until("30 April 2028");
     window.focus("plan-hours");
@@ -102,6 +126,7 @@ class PlanWindowTest extends RealWindow {
     window.until(
         "the list is written",
         () -> desk().notices().current().filter(n -> n.text().contains(".csv")).isPresent());
-    assertThat(Files.readString(folder.resolve("shopping-knot-2028.csv"))).contains("gasket");
+    assertThat(Files.readString(folder.resolve("shopping-knot-plan-2028-04-30.csv")))
+        .contains("gasket");
   }
 }

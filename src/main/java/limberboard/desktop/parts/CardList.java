@@ -1,6 +1,8 @@
 package limberboard.desktop.parts;
 
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
@@ -45,6 +47,7 @@ public final class CardList<T> extends JList<T> {
     Keys.focused(this, "ENTER", this::chooseSelected);
     CardCopies.on(this, card);
     addMouseListener(new Clicks());
+    addFocusListener(new Ring());
     When.widened(this, this::widened);
   }
 
@@ -159,6 +162,22 @@ public final class CardList<T> extends JList<T> {
           chooseSelected();
         }
       }
+    }
+  }
+
+  /** Where nothing is selected, the first entry has the ring of what has the focus. */
+  private final class Ring implements FocusListener {
+    @Override
+    public void focusGained(FocusEvent e) {
+      if (isSelectionEmpty() && getModel().getSize() > 0) {
+        ensureIndexIsVisible(0);
+      }
+      repaint();
+    }
+
+    @Override
+    public void focusLost(FocusEvent e) {
+      repaint();
     }
   }
 

@@ -56,7 +56,8 @@ final class CardRenderer<T> extends Column implements ListCellRenderer<T> {
       JList<? extends T> list, T value, int index, boolean isSelected, boolean hasFocus) {
     Card card = cards.apply(value);
     selected = isSelected;
-    focused = isSelected && list.isFocusOwner();
+    boolean first = index == 0 && list.isSelectionEmpty();
+    focused = (isSelected || first) && list.isFocusOwner();
     fill(heading, card.heading());
     fill(title, card.title());
     box.setVisible(card.tick() != Card.Tick.NONE);

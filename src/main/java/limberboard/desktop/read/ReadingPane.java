@@ -165,6 +165,11 @@ public final class ReadingPane extends JPanel {
     layOut();
   }
 
+  /** Scrolls to the beginning. */
+  public void toTop() {
+    scroll(-vertical().getMaximum());
+  }
+
   /** Shows nothing, rather than something that is no longer so. */
   public void clear() {
     wanted = Optional.empty();

@@ -1,6 +1,7 @@
 package limberboard.desktop.upkeep.sheets;
 
 import java.awt.CardLayout;
+import java.awt.Rectangle;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -102,6 +103,11 @@ final class ListTicks extends JPanel {
     due.onChange(this::refresh);
     ticked.sheet().onChange(this::refresh);
     refresh();
+  }
+
+  /** Shows the first line. */
+  void toTop() {
+    list.scrollRectToVisible(new Rectangle(0, 0, 1, 1));
   }
 
   JComponent region() {

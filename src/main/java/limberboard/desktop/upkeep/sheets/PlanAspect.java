@@ -5,6 +5,8 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import limberboard.desktop.base.View;
 import limberboard.desktop.parts.Buttons;
+import limberboard.desktop.parts.Keys;
+import limberboard.desktop.parts.Later;
 import limberboard.desktop.upkeep.due.DueModel;
 import limberboard.desktop.upkeep.state.TickedWork;
 import limberboard.desktop.upkeep.state.UpkeepTools;
@@ -19,14 +21,20 @@ public final class PlanAspect {
   private final PlanForm form;
   private final JButton shop;
   private final JButton all;
+  private final SheetPanel panel;
+  private final ListTicks ticks;
   private final View view;
+  private boolean saving;
 
   /** The aspect. */
   public PlanAspect(UpkeepTools tools, DueModel due, TickedWork wanted) {
     model = new PlanModel(tools.upkeep(), tools.place().background());
-    form = new PlanForm(model);
-    SheetPanel panel =
-        new SheetPanel("plan", model.sheet(), tools, form.parts().toArray(JComponent[]::new));
+    form = new PlanForm(model, this::fromTheTop);
+    JComponent[] parts = form.parts().toArray(JComponent[]::new);
+    for (JComponent part : parts) {
+      Keys.within(part, "control S", this::planAndSave);
+    }
+    panel = new SheetPanel("plan", model.sheet(), tools, parts);
     shop =
         Buttons.plain("Shop for the plan", "plan-shop", () -> model.plan().ifPresent(wanted::shop));
     all =
@@ -34,7 +42,7 @@ public final class PlanAspect {
             "Tick all",
             "plan-tick-all",
             () -> due.tickAll(model.lines().stream().map(ListModel.Line::due).toList()));
-    ListTicks ticks =
+    ticks =
         new ListTicks(
             new ListTicks.Ticked(
                 "plan",
@@ -59,7 +67,30 @@ public final class PlanAspect {
     refresh();
   }
 
+  /** Another plan is read from its beginning. */
+  private void fromTheTop() {
+    panel.toTop();
+    ticks.toTop();
+  }
+
+  /** Plans what is typed, and saves the plan once it is there. */
+  private void planAndSave() {
+    form.ask();
+    saving = true;
+    saveOnceThere();
+  }
+
+  private void saveOnceThere() {
+    if (saving && model.isAnswered()) {
+      saving = false;
+      if (!model.lines().isEmpty()) {
+        Later.run(panel::savePdf);
+      }
+    }
+  }
+
   private void refresh() {
+    saveOnceThere();
     form.refresh();
     shop.setEnabled(!model.lines().isEmpty());
     all.setEnabled(!model.lines().isEmpty());

@@ -15,8 +15,9 @@ import net.miginfocom.swing.MigLayout;
 final class PlanForm {
   private static final int HOURS_COLUMNS = 3;
   private static final int DAY_COLUMNS = 10;
-  private static final int DAYS_COLUMNS = 14;
+  private static final int DAYS_COLUMNS = 25;
   private final PlanModel model;
+  private final Runnable beforeAsking;
   private final JTextField hours = new JTextField(HOURS_COLUMNS);
   private final JTextField until = new JTextField(DAY_COLUMNS);
   private final JTextField days = new JTextField(DAYS_COLUMNS);
@@ -24,17 +25,23 @@ final class PlanForm {
   private final JButton plan = Buttons.main("Plan it", "plan-it", this::ask);
   private String usual = "";
 
-  PlanForm(PlanModel model) {
+  /**
+   * A form.
+   *
+   * @param beforeAsking is called whenever a plan is asked for
+   */
+  PlanForm(PlanModel model, Runnable beforeAsking) {
     this.model = model;
+    this.beforeAsking = beforeAsking;
     field(hours, "plan-hours", "Hours there are", "How many hours there are in all: 16, 5.5, 5:30");
     field(until, "plan-until", "Until", "The day by which it is to be done: 15 Apr 2027");
     field(
         days,
         "plan-days",
         "Free days",
-        "Days with their hours, with commas between: 20 Mar 2027=6, 21 Mar 2027=4. Without any,"
-            + " weekends are proposed.");
-    days.putClientProperty("JTextField.placeholderText", "weekends, or name yours");
+        "Days with commas between: 20-21 Mar, 10 Apr; or with their hours: 20 Mar=6, 21 Mar=4."
+            + " Without any, weekends are proposed.");
+    days.putClientProperty("JTextField.placeholderText", "weekends, or yours: 20-21 Mar, 10 Apr");
     firstTime.setName("plan-first-time");
     firstTime.setOpaque(false);
     firstTime.setToolTipText("Reckon half as much time again, as it takes without practice");
@@ -54,13 +61,13 @@ final class PlanForm {
     return List.of(
         labelled("Hours", hours),
         labelled("Until", until),
-        firstTime,
         labelled("Days", days),
+        firstTime,
         plan);
   }
 
   private static JComponent labelled(String words, JTextField field) {
-    JPanel pair = new JPanel(new MigLayout("insets 0, gapx 6"));
+    JPanel pair = new JPanel(new MigLayout("insets 2 0 2 2, gapx 6"));
     pair.setOpaque(false);
     JLabel label = new JLabel(words);
     label.setLabelFor(field);
@@ -74,7 +81,9 @@ final class PlanForm {
     return hours;
   }
 
-  private void ask() {
+  /** Plans what is typed. */
+  void ask() {
+    beforeAsking.run();
     model.ask(
         new PlanModel.Ask(
             hours.getText().strip(),

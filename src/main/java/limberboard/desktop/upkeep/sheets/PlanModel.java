@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 import limberboard.boat.Workspace;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.upkeep.sheets.ListModel.Line;
@@ -56,11 +55,12 @@ final class PlanModel {
   /**
    * What came of it.
    *
+   * @param ask what was asked for
    * @param lines the lines to be ticked, by day; none without a plan
    * @param plan the plan, if one could be made
    * @param sheet the sheet
    */
-  record Drawn(List<Line> lines, Optional<WorkPlan> plan, Made sheet) implements HasSheet {
+  record Drawn(Ask ask, List<Line> lines, Optional<WorkPlan> plan, Made sheet) implements HasSheet {
     /** Copies the list. */
     Drawn {
       lines = List.copyOf(lines);
@@ -82,6 +82,11 @@ final class PlanModel {
     return sheet.made().flatMap(Drawn::plan);
   }
 
+  /** Whether what is shown answers what was asked last. */
+  boolean isAnswered() {
+    return sheet.made().filter(made -> made.ask().equals(sheet.choice())).isPresent();
+  }
+
   /** The day until which is planned where nobody says: a usual one, in words; empty before that. */
   Optional<String> usualUntil() {
     return upkeep.upkeep().map(known -> DayText.written(usualUntil(known)));
@@ -98,36 +103,36 @@ final class PlanModel {
 
   private static Drawn make(Workspace workspace, Upkeep upkeep, Ask ask) {
     if (ask.hours().isBlank() && ask.days().isBlank()) {
-      return without(BEGIN);
+      return without(ask, BEGIN);
     }
     Optional<Integer> minutes = HoursText.minutes(ask.hours());
     if (!ask.hours().isBlank() && minutes.isEmpty()) {
-      return without(HOURS);
+      return without(ask, HOURS);
     }
     DayText.Read until = new DayText(upkeep.fitting().on()).read(ask.until());
     if (!ask.until().isBlank() && until.day().isEmpty()) {
-      return without(until.why());
+      return without(ask, until.why());
     }
     PlanOrder order =
         new PlanOrder(
             minutes.map(OptionalInt::of).orElseGet(OptionalInt::empty),
             until.day().orElseGet(() -> usualUntil(upkeep)),
-            Stream.of(ask.days().split("[,;]")).filter(day -> !day.isBlank()).toList(),
+            ask.days().isBlank() ? List.of() : List.of(ask.days()),
             ask.firstTime());
     PlanAnswer answer = new Planning(upkeep).answer(order);
     return answer instanceof PlanAnswer.Made made
-        ? drawn(made.plan(), workspace)
-        : without(((PlanAnswer.Refused) answer).why());
+        ? drawn(ask, made.plan(), workspace)
+        : without(ask, ((PlanAnswer.Refused) answer).why());
   }
 
-  private static Drawn without(String why) {
+  private static Drawn without(Ask ask, String why) {
     CutPage empty =
         new CutPage("plan", limberboard.library.page.Kind.TOPIC, "Plan", "", "", List.of());
     return new Drawn(
-        List.of(), Optional.empty(), new Made("plan", empty, () -> empty, () -> "", why));
+        ask, List.of(), Optional.empty(), new Made("plan", empty, () -> empty, () -> "", why));
   }
 
-  private static Drawn drawn(WorkPlan plan, Workspace workspace) {
+  private static Drawn drawn(Ask ask, WorkPlan plan, Workspace workspace) {
     PlanSheet sheets = new PlanSheet(workspace.library());
     Made made =
         new Made(
@@ -136,7 +141,7 @@ final class PlanModel {
             () -> sheets.onPaper(plan),
             () -> new PlanCsv(workspace.library()).render(plan),
             "");
-    return new Drawn(lines(plan), Optional.of(plan), made);
+    return new Drawn(ask, lines(plan), Optional.of(plan), made);
   }
 
   private static List<Line> lines(WorkPlan plan) {

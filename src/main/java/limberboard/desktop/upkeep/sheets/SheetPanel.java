@@ -8,6 +8,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Tools;
@@ -42,6 +43,7 @@ final class SheetPanel extends JPanel {
     buttons = new SheetButtons(name, tools.place().papers(), this::sheet);
     reader.pane().offer(new PageAction("Print …", "control P", buttons::print));
     reader.pane().offer(new PageAction("Save as PDF …", "control S", buttons::savePdf));
+    Keys.within(this, "control S", buttons::savePdf);
     add(tools(name, choices), BorderLayout.NORTH);
     add(shown, BorderLayout.CENTER);
     Column empty = new Column(0).padded(24, 8, 8, 8);
@@ -58,6 +60,16 @@ final class SheetPanel extends JPanel {
     Column column = new Column(0);
     column.add(new Tools(name + "-more", 8, List.of(choices), buttons.all()));
     return column;
+  }
+
+  /** Shows the beginning of the sheet. */
+  void toTop() {
+    reader.pane().toTop();
+  }
+
+  /** Asks where to, and saves the sheet as PDF. */
+  void savePdf() {
+    buttons.savePdf();
   }
 
   /** Prints the sheet; empty while there is none. */
