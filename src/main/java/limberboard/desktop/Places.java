@@ -207,6 +207,7 @@ final class Places implements Navigator {
   @Override
   public void beginLog(String boat) {
     desk.session().choose(Optional.of(boat));
+    desk.notices().seen();
     beginLog();
   }
 

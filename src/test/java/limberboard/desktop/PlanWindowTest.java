@@ -2,13 +2,19 @@ package limberboard.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import javax.swing.JComponent;
+import javax.swing.JList;
 import javax.swing.text.JTextComponent;
+import limberboard.desktop.look.Palette;
 import limberboard.desktop.parts.Wrapped;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -67,7 +73,11 @@ class PlanWindowTest extends RealWindow {
         "the plan is written",
         () -> desk().notices().current().filter(n -> n.text().contains(".pdf")).isPresent());
     assertThat(pdf).exists();
-    window.focus("plan-lines");
+    window.focus("plan-hours");
+    window.press(KeyEvent.VK_F6);
+    window.press(KeyEvent.VK_F6);
+    window.until("the lines", () -> window.find("plan-lines", JComponent.class).hasFocus());
+    assertThat(window.ask(() -> ring("plan-lines"))).isTrue();
     window.press(KeyEvent.VK_DOWN);
     window.press(KeyEvent.VK_SPACE);
     window.until("it is ticked", () -> window.shows("plan-mark-ticked"));
@@ -75,6 +85,42 @@ class PlanWindowTest extends RealWindow {
     window.press(KeyEvent.VK_ENTER);
     window.until("the form for the log is there", () -> window.shows("write-done"));
     assertThat(window.slowOnEventThread()).isEmpty();
+  }
+
+  /** Whether the first entry of a list is drawn otherwise with the focus than without. */
+  private boolean ring(String list) {
+    JList<?> lines = window.find(list, JList.class);
+    Rectangle first = lines.getCellBounds(0, 0);
+    BufferedImage with = new BufferedImage(lines.getWidth(), first.height, 1);
+    lines.paint(with.getGraphics());
+    int accent = Palette.ACCENT.color().getRGB();
+    return IntStream.range(0, with.getWidth() * with.getHeight())
+        .anyMatch(at -> with.getRGB(at % with.getWidth(), at / with.getWidth()) == accent);
+  }
+
+  @Test
+  void anotherPlanIsReadFromItsBeginning() {
+    until("30 April 2028");
+    window.focus("plan-hours");
+    window.type("4");
+    window.press(KeyEvent.VK_ENTER);
+    untilPageSays("Replace the locker gasket");
+    window.act(() -> window.desk().window().frame().setSize(1024, 500));
+    window.focus("page");
+    window.press(KeyEvent.VK_END);
+    window.until("it is scrolled", () -> scrolled() > 0);
+    window.focus("plan-hours");
+    window.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
+    window.type("5");
+    window.press(KeyEvent.VK_ENTER);
+    window.until("it begins at its top", () -> scrolled() == 0);
+    untilPageSays("of the 5 h there are");
+    assertThat(scrolled()).isZero();
+  }
+
+  private int scrolled() {
+    JComponent page = window.find("page", JComponent.class);
+    return window.ask(() -> page.getVisibleRect().y);
   }
 
   @Test
@@ -120,7 +166,7 @@ class PlanWindowTest extends RealWindow {
     window.type("4");
     window.press(KeyEvent.VK_ENTER);
     untilPageSays("Replace the locker gasket");
-    window.click("plan-shop");
+    window.press(KeyEvent.VK_F, KeyEvent.VK_ALT);
     untilPageSays("1 × reel of 5 m");
     window.click("shopping-csv");
     window.until(

@@ -74,6 +74,13 @@ public final class Notices extends Observed {
     set(Optional.of(new Notice(words, true)));
   }
 
+  /** Takes the message away if whoever went on has nothing to do about it. */
+  public void seen() {
+    if (current.filter(notice -> notice.failure() || !notice.offers().isEmpty()).isEmpty()) {
+      dismiss();
+    }
+  }
+
   /** Takes the message away. */
   public void dismiss() {
     set(Optional.empty());

@@ -1,7 +1,8 @@
 package limberboard.print.sheet;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import limberboard.upkeep.plan.PlanDay;
 import limberboard.upkeep.plan.WorkPlan;
 import limberboard.upkeep.shopping.Job;
@@ -48,13 +49,25 @@ public record ShoppingFor(String title, String sum, String when) {
         "What to get for "
             + wanted(list, work)
             + " on "
-            + days.stream()
-                .map(day -> DayWords.of(day.free().day()))
-                .collect(Collectors.joining(", "))
+            + said(days.stream().map(day -> day.free().day()).toList())
             + ", by the plan of "
             + DayWords.of(plan.fitting().on())
             + ".",
         days.isEmpty() ? "" : "first needed on " + DayWords.of(days.get(0).free().day()));
+  }
+
+  /** Days in words, the year behind the last one where it is that of all. */
+  private static String said(List<LocalDate> days) {
+    boolean oneYear = days.stream().map(LocalDate::getYear).distinct().count() == 1;
+    List<String> words = new ArrayList<>();
+    for (LocalDate day : days) {
+      boolean last = words.size() == days.size() - 1;
+      words.add(oneYear && !last ? DayWords.withoutYear(day) : DayWords.of(day));
+    }
+    int most = words.size() - 1;
+    return most <= 0
+        ? String.join("", words)
+        : String.join(", ", words.subList(0, most)) + " and " + words.get(most);
   }
 
   private static String wanted(ShoppingList list, String jobs) {

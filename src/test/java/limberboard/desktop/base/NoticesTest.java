@@ -19,6 +19,19 @@ class NoticesTest {
   }
 
   @Test
+  void whoGoesOnHasSeenWhatAsksForNothing() {
+    notices.tell("Petrel is saved.");
+    notices.seen();
+    assertThat(notices.current()).isEmpty();
+    notices.tell("Saved as plan.pdf.", new Notices.Offer("Open", () -> {}));
+    notices.seen();
+    assertThat(notices.current()).isPresent();
+    notices.warn("It is not saved.");
+    notices.seen();
+    assertThat(notices.current()).isPresent();
+  }
+
+  @Test
   void whatCannotBeWrittenSaysWhyAndWhatToDo() {
     assertThat(
             failure(

@@ -37,6 +37,7 @@ public final class PlanAspect {
     panel = new SheetPanel("plan", model.sheet(), tools, parts);
     shop =
         Buttons.plain("Shop for the plan", "plan-shop", () -> model.plan().ifPresent(wanted::shop));
+    shop.setMnemonic('F');
     all =
         Buttons.plain(
             "Tick all",

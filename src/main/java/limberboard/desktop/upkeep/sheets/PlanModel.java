@@ -29,8 +29,9 @@ import limberboard.words.DayText;
 /** The plan for the time there is, of the chosen boat. For the event thread only. */
 final class PlanModel {
   private static final String BEGIN =
-      "Write how many hours there are and until when, and press Enter. Then this says which of the"
-          + " due work to do on which day, and what stays undone.";
+      "Write how many hours there are and until when, your free days if you know them, and press"
+          + " Enter. Then this says which of the due work to do on which day, and what stays"
+          + " undone. Ctrl+S plans it and saves the plan as PDF.";
   private static final String HOURS =
       "Hours are a number greater than 0, such as 16, 5.5 or 5:30. ";
 

@@ -104,7 +104,7 @@ public final class ShoppingAspect {
         counts.isEmpty() ? "" : String.join(" and ", counts) + ". Untick what needs no shopping.");
     gone.setText(RopeTicks.gone(model.gone()));
     gone.setVisible(!model.gone().isEmpty());
-    all.setEnabled(works < known);
+    all.setEnabled(works < known || plan.isPresent());
     none.setEnabled(works > 0);
     noRopes.setVisible(asked > 0 || !model.gone().isEmpty());
   }
