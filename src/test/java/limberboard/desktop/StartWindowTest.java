@@ -202,6 +202,18 @@ class StartWindowTest extends RealWindow {
   }
 
   @Test
+  void whoCameBeforeTheQuestionsWereThereGoesOnToThem() throws IOException {
+    window.act(() -> desk().session().choose(Optional.of("stint")));
+    untilWords("Did you buy her from another owner?");
+    window.press(KeyEvent.VK_K, KeyEvent.VK_ALT);
+    untilFocusOn("start-particulars");
+    Path file = folder.resolve("boats/stint/boat.yaml");
+    Files.writeString(file, Files.readString(file) + "bought: 2026-03-01\n");
+    window.act(() -> desk().loader().load());
+    untilFocusOn("start-survey");
+  }
+
+  @Test
   void fromTheBoatsFormAndBackToWhatIsFitted() {
     window.press(KeyEvent.VK_B, KeyEvent.VK_ALT);
     window.until("the form of the boat is there", () -> window.shows("begin-log"));

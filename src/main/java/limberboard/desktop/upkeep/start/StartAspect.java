@@ -13,6 +13,7 @@ import limberboard.desktop.base.View;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Keys;
+import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Scrolling;
 import limberboard.desktop.parts.Text;
@@ -84,8 +85,16 @@ public final class StartAspect implements View {
     }
   }
 
+  /** Whoever came before the questions were worked out waits at the only button there was. */
+  private void fromTheButton() {
+    if (particulars.isFocusOwner()) {
+      survey.requestFocusInWindow();
+    }
+  }
+
   private void refresh() {
     boolean asks = !model.questions().isEmpty();
+    boolean begins = asks && !surveyed.isVisible();
     about.setText(about());
     surveyed.setVisible(asks);
     surveyWrong.setText(model.surveyWrong());
@@ -99,6 +108,9 @@ public final class StartAspect implements View {
     form.refresh();
     panel.revalidate();
     panel.repaint();
+    if (begins) {
+      Later.run(this::fromTheButton);
+    }
   }
 
   private String about() {
