@@ -14,6 +14,7 @@ import limberboard.upkeep.shopping.ShoppingLine;
 import limberboard.upkeep.shopping.ShoppingList;
 import limberboard.upkeep.shopping.ToolLine;
 import limberboard.upkeep.shopping.Usage;
+import limberboard.words.Sentences;
 import limberboard.workings.PackWords;
 import limberboard.workings.QuantityWords;
 import limberboard.workings.Rounded;
@@ -62,7 +63,7 @@ public final class ShoppingCsv {
   private void use(ShoppingList list, ShoppingLine line, Usage use, CsvTable rows) {
     String purpose = use.isReckoned() ? use.purpose() : ShoppingWords.open(use);
     String shared = words.shared(line, use);
-    String look = use.isLookFirst() ? "look or ask first: it may not be needed" : NONE;
+    String look = use.isLookFirst() ? Sentences.lowered(ShoppingWords.LOOK_FIRST) : NONE;
     rows.row(
         use.by() instanceof NewRope ? "rope" : "use",
         line.material().id(),

@@ -30,10 +30,6 @@ import limberboard.workings.QuantityWords;
 final class ShoppingTables {
   private static final String BOX = "□ ";
   private static final int FEW = 3;
-  private static final String LOOK_FIRST = "Look or ask first: it may not be needed";
-  private static final String WHY_LOOK =
-      "Nobody knows when this work was last done. Look for a date or ask, log what turns out to be"
-          + " in order, and leave out what that spares; otherwise buy it and do the work.";
 
   private final ShoppingList list;
   private final CutContext cutting;
@@ -73,8 +69,8 @@ final class ShoppingTables {
         : Optional.of(
             new Part(
                 Part.Role.MATERIALS,
-                LOOK_FIRST,
-                List.of(Block.Paragraph.of(WHY_LOOK), table(lines))));
+                ShoppingWords.LOOK_FIRST,
+                List.of(Block.Paragraph.of(ShoppingWords.WHY_LOOK), table(lines))));
   }
 
   private Block table(List<ShoppingLine> lines) {

@@ -26,6 +26,11 @@ import limberboard.workings.QuantityWords;
 
 /** What a shopping list says, in words. Immutable. */
 public final class ShoppingWords {
+  static final String LOOK_FIRST = "Look or ask first: it may not be needed";
+  static final String WHY_LOOK =
+      "Nobody knows when this work was last done. Look for a date or ask, log what turns out to be"
+          + " in order, and leave out what that spares; otherwise buy it and do the work.";
+
   private static final double HAIR = 1e-9;
 
   private final QuantityWords quantities;
