@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import limberboard.boat.RecordedCase;
 import limberboard.library.Library;
@@ -54,20 +55,11 @@ public record CaseStatistics(
    * @param id model id, year, system, or symptom and cause
    * @param cases how many cases
    * @param seasons season to how many of them
-   * @param minutes the median of what they took in all; empty where no case says so
-   * @param timed how many cases say so
-   * @param cost the median of what they cost; empty where no case says so
-   * @param paid how many cases say so
+   * @param minutes what they took in all
+   * @param cost what they cost, materials and bills together, in the workspace's own money
    */
   public record Row(
-      By by,
-      String id,
-      int cases,
-      Map<Integer, Integer> seasons,
-      OptionalDouble minutes,
-      int timed,
-      OptionalDouble cost,
-      int paid) {
+      By by, String id, int cases, Map<Integer, Integer> seasons, Amount minutes, Amount cost) {
     /** Copies the seasons. */
     public Row {
       seasons = Map.copyOf(seasons);
@@ -76,6 +68,31 @@ public record CaseStatistics(
     /** How many cases a season has. */
     public int in(int season) {
       return seasons.getOrDefault(season, 0);
+    }
+  }
+
+  /**
+   * What cases took or cost. A case that does not say so is in neither figure.
+   *
+   * @param known how many cases say so
+   * @param median their median; empty where none says so
+   * @param total their sum, 0 where none says so
+   */
+  public record Amount(int known, OptionalDouble median, double total) {
+    static Amount of(Stream<OptionalDouble> numbers) {
+      double[] sorted = numbers.flatMapToDouble(OptionalDouble::stream).sorted().toArray();
+      int n = sorted.length;
+      return new Amount(
+          n,
+          n == 0
+              ? OptionalDouble.empty()
+              : OptionalDouble.of((sorted[(n - 1) / 2] + sorted[n / 2]) / 2),
+          DoubleStream.of(sorted).sum());
+    }
+
+    /** The sum; empty where no case says so. */
+    public OptionalDouble inAll() {
+      return known == 0 ? OptionalDouble.empty() : OptionalDouble.of(total);
     }
   }
 
@@ -132,27 +149,12 @@ public record CaseStatistics(
   private static Row row(By by, String id, List<RecordedCase> cases) {
     Map<Integer, Integer> seasons = new TreeMap<>();
     cases.forEach(each -> seasons.merge(each.date().getYear(), 1, Integer::sum));
-    double[] minutes = known(cases.stream().map(each -> each.end().minutes()));
-    double[] costs = known(cases.stream().map(each -> each.end().cost()));
     return new Row(
         by,
         id,
         cases.size(),
         seasons,
-        median(minutes),
-        minutes.length,
-        median(costs),
-        costs.length);
-  }
-
-  private static double[] known(Stream<OptionalDouble> numbers) {
-    return numbers.flatMapToDouble(OptionalDouble::stream).sorted().toArray();
-  }
-
-  private static OptionalDouble median(double... sorted) {
-    int n = sorted.length;
-    return n == 0
-        ? OptionalDouble.empty()
-        : OptionalDouble.of((sorted[(n - 1) / 2] + sorted[n / 2]) / 2);
+        Amount.of(cases.stream().map(each -> each.end().minutes())),
+        Amount.of(cases.stream().map(each -> each.end().cost())));
   }
 }

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import limberboard.boat.Workspace;
 import limberboard.letters.answer.AnswerDraft;
 import limberboard.letters.mail.Letter;
+import limberboard.letters.mail.LetterAsFile;
 import limberboard.letters.recognise.Teaching;
 import limberboard.letters.reply.Conversations;
 import limberboard.letters.reply.KeptLetter;
@@ -75,7 +76,7 @@ final class LetterReplies {
 
   private static Letter letter(String name, Path file) {
     try {
-      return LetterFiles.letter(file);
+      return LetterAsFile.read(file);
     } catch (IOException e) {
       throw new Failure(ExitCode.IO, "the letter " + name + " cannot be read: " + e.getMessage());
     }

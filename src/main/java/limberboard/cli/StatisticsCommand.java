@@ -16,6 +16,7 @@ import limberboard.cases.CaseStatistics;
 import limberboard.cases.CaseStatistics.By;
 import limberboard.cases.CaseStatistics.Row;
 import limberboard.cases.RisingCause;
+import limberboard.cases.StatisticsWords;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.print.drawing.StatisticsDrawing;
 import limberboard.print.sheet.CsvTable;
@@ -34,6 +35,8 @@ import picocli.CommandLine.Option;
     })
 final class StatisticsCommand implements Callable<Integer> {
   private static final int MOST_CAUSES = 15;
+  private static final int HOUR = 60;
+  private static final String NONE = "–";
 
   private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
@@ -68,10 +71,12 @@ final class StatisticsCommand implements Callable<Integer> {
         Map<Integer, Integer> seasons,
         OptionalDouble minutes,
         int timed,
+        OptionalDouble minutesInAll,
         OptionalDouble cost,
-        int paid) {}
+        int paid,
+        OptionalDouble costInAll) {}
 
-    static View of(CaseStatistics statistics, StatisticsNames names) {
+    static View of(CaseStatistics statistics, StatisticsWords names) {
       return new View(
           statistics.cases(),
           statistics.seasons(),
@@ -82,7 +87,7 @@ final class StatisticsCommand implements Callable<Integer> {
           statistics.rising());
     }
 
-    private static List<RowView> rows(CaseStatistics statistics, By by, StatisticsNames names) {
+    private static List<RowView> rows(CaseStatistics statistics, By by, StatisticsWords names) {
       return statistics.by(by).stream()
           .map(
               row ->
@@ -91,10 +96,12 @@ final class StatisticsCommand implements Callable<Integer> {
                       names.of(row),
                       row.cases(),
                       new TreeMap<>(row.seasons()),
-                      row.minutes(),
-                      row.timed(),
-                      row.cost(),
-                      row.paid()))
+                      row.minutes().median(),
+                      row.minutes().known(),
+                      row.minutes().inAll(),
+                      row.cost().median(),
+                      row.cost().known(),
+                      row.cost().inAll()))
           .toList();
     }
   }
@@ -107,7 +114,7 @@ final class StatisticsCommand implements Callable<Integer> {
     if (statistics.cases() == 0) {
       throw new Failure(ExitCode.NOT_FOUND, "there are no recorded cases yet; case new writes one");
     }
-    StatisticsNames names = new StatisticsNames(read.library());
+    StatisticsWords names = new StatisticsWords(read.library());
     OutFiles files = new OutFiles(session, folders, json);
     csv.ifPresent(file -> files.text(file, table(statistics, names)));
     svg.ifPresent(file -> files.text(file, new StatisticsDrawing(statistics, names).svg()));
@@ -119,9 +126,20 @@ final class StatisticsCommand implements Callable<Integer> {
     return ExitCode.OK;
   }
 
-  private static String table(CaseStatistics statistics, StatisticsNames names) {
+  private static String table(CaseStatistics statistics, StatisticsWords names) {
     List<String> columns =
-        new ArrayList<>(List.of("by", "id", "title", "cases", "minutes", "timed", "cost", "paid"));
+        new ArrayList<>(
+            List.of(
+                "by",
+                "id",
+                "title",
+                "cases",
+                "minutes",
+                "timed",
+                "cost",
+                "paid",
+                "minutes-in-all",
+                "cost-in-all"));
     statistics.seasons().forEach(season -> columns.add(Integer.toString(season)));
     CsvTable table = new CsvTable(columns.toArray(String[]::new));
     for (Row row : statistics.rows()) {
@@ -132,10 +150,12 @@ final class StatisticsCommand implements Callable<Integer> {
                   row.id(),
                   names.of(row),
                   row.cases(),
-                  number(row.minutes()),
-                  row.timed(),
-                  number(row.cost()),
-                  row.paid()));
+                  number(row.minutes().median()),
+                  row.minutes().known(),
+                  number(row.cost().median()),
+                  row.cost().known(),
+                  number(row.minutes().inAll()),
+                  number(row.cost().inAll())));
       statistics.seasons().forEach(season -> cells.add(row.in(season)));
       table.row(cells);
     }
@@ -146,10 +166,20 @@ final class StatisticsCommand implements Callable<Integer> {
     return number.isPresent() ? String.format(Locale.ROOT, "%.0f", number.getAsDouble()) : "";
   }
 
-  private void print(CaseStatistics statistics, StatisticsNames names) {
+  private static String cell(OptionalDouble number, int unit) {
+    return number.isPresent()
+        ? String.format(Locale.ROOT, "%.0f", number.getAsDouble() / unit)
+        : NONE;
+  }
+
+  private void print(CaseStatistics statistics, StatisticsWords names) {
     PrintWriter out = session.out();
     out.println(
-        statistics.cases() + " recorded cases. Minutes and cost are medians of those that say so.");
+        statistics.cases()
+            + " recorded cases. \"min\" and \"cost\" are medians of those that say so, \"h all\""
+            + " and \"cost all\" their sums; "
+            + NONE
+            + " is not recorded.");
     part("By model", statistics.by(By.MODEL), statistics, names);
     part("By season", statistics.by(By.SEASON), statistics, names);
     part("By system", statistics.by(By.SYSTEM), statistics, names);
@@ -168,12 +198,21 @@ final class StatisticsCommand implements Callable<Integer> {
   }
 
   private void part(
-      String title, List<Row> rows, CaseStatistics statistics, StatisticsNames names) {
+      String title, List<Row> rows, CaseStatistics statistics, StatisticsWords names) {
     PrintWriter out = session.out();
     out.println();
     StringBuilder head = new StringBuilder();
     statistics.seasons().forEach(season -> head.append(String.format(Locale.ROOT, "%6d", season)));
-    out.printf(Locale.ROOT, "%6s %6s %6s%s  %s%n", "cases", "min", "cost", head, title);
+    out.printf(
+        Locale.ROOT,
+        "%6s %6s %6s %6s %8s%s  %s%n",
+        "cases",
+        "min",
+        "h all",
+        "cost",
+        "cost all",
+        head,
+        title);
     for (Row row : rows) {
       StringBuilder seasons = new StringBuilder();
       statistics
@@ -181,10 +220,12 @@ final class StatisticsCommand implements Callable<Integer> {
           .forEach(season -> seasons.append(String.format(Locale.ROOT, "%6d", row.in(season))));
       out.printf(
           Locale.ROOT,
-          "%6d %6s %6s%s  %s%n",
+          "%6d %6s %6s %6s %8s%s  %s%n",
           row.cases(),
-          number(row.minutes()),
-          number(row.cost()),
+          cell(row.minutes().median(), 1),
+          cell(row.minutes().inAll(), HOUR),
+          cell(row.cost().median(), 1),
+          cell(row.cost().inAll(), 1),
           seasons,
           names.of(row));
     }

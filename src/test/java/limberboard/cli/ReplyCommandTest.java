@@ -11,7 +11,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import limberboard.letters.mail.Letter;
-import limberboard.letters.reply.LetterFiles;
+import limberboard.letters.mail.LetterAsFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -137,7 +137,7 @@ class ReplyCommandTest {
         .contains("Whimbrel")
         .contains("Caution: ")
         .contains("hard shut");
-    Letter draft = LetterFiles.letter(saved);
+    Letter draft = LetterAsFile.read(saved);
     assertThat(draft.own().replaceAll("\\s+", " "))
         .startsWith(told.get("draft").asText().strip().replaceAll("\\s+", " ").substring(0, 200));
     assertThat(draft.head().subject()).isEqualTo("Re: Whimbrel");
@@ -164,7 +164,7 @@ class ReplyCommandTest {
     JsonNode before = DEMO.run("reply", first, "--json", "--draft", saved.toString()).json();
     String check = before.get("next").get(0).get("id").asText();
     String answer = before.get("next").get(0).get("answers").get(0).asText().replace('-', ' ');
-    String ours = LetterFiles.letter(saved).head().id().orElseThrow();
+    String ours = LetterAsFile.read(saved).head().id().orElseThrow();
     String second =
         letter(
             "b.eml",

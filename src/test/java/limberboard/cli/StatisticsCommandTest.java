@@ -98,7 +98,7 @@ class StatisticsCommandTest {
     assertThat(run("statistics").out()).startsWith("43 recorded cases.").contains("By model");
     run("statistics", "--csv", "c.csv", "--svg", "c.svg").ended(ExitCode.OK);
     assertThat(Files.readString(folder.resolve("c.csv")))
-        .startsWith("by,id,title,cases,minutes,timed,cost,paid,2021")
+        .startsWith("by,id,title,cases,minutes,timed,cost,paid,minutes-in-all,cost-in-all,2021")
         .contains("model,sample-24,");
     byte[] svg = Files.readAllBytes(folder.resolve("c.svg"));
     assertThat(

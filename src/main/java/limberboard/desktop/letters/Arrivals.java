@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Session;
-import limberboard.letters.inbox.LetterFolder;
+import limberboard.letters.mail.LetterAsFile;
 import limberboard.library.file.FileTrouble;
 import limberboard.words.CountWords;
 
@@ -58,10 +58,10 @@ final class Arrivals {
     for (Path file : files) {
       String name = String.valueOf(file.getFileName());
       try {
-        if (!LetterFolder.isLetter(name)) {
+        if (!LetterAsFile.isLetter(name)) {
           refused.add(name + " is no letter: save it as .eml in your mail program");
-        } else if (Files.size(file) > LetterFolder.LARGEST) {
-          refused.add(name + " is longer than " + LetterFolder.LARGEST / 1_000_000 + " MB");
+        } else if (Files.size(file) > LetterAsFile.LARGEST) {
+          refused.add(name + " is longer than " + LetterAsFile.LARGEST / 1_000_000 + " MB");
         } else {
           names.add(reading.add(name, Files.readAllBytes(file)));
         }

@@ -1,9 +1,7 @@
 package limberboard.letters.inbox;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
@@ -18,6 +16,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import limberboard.letters.mail.Letter;
+import limberboard.letters.mail.LetterAsFile;
 import limberboard.letters.mail.LetterHead;
 import limberboard.letters.mail.MailReader;
 import limberboard.library.file.FileBytes;
@@ -33,15 +32,9 @@ import limberboard.library.problem.Problem;
  * text that was pasted; and beside each, where there is something to note, {@code NAME.eml.state}.
  */
 public final class LetterFolder {
-  /** The longest letter that is taken, in bytes. */
-  public static final int LARGEST = 100_000_000;
-
   private static final int LARGEST_NOTE = 1_000_000;
-  private static final int HEAD = 64_000;
   private static final int MOST_OF_A_NAME = 1_000;
   private static final int LONGEST_NAME = 60;
-  private static final String MAIL = ".eml";
-  private static final String PASTED = ".txt";
   private static final String STATE = ".state";
 
   private final WorkspaceFolders folders;
@@ -77,7 +70,7 @@ public final class LetterFolder {
             String name = file.getFileName().toString();
             if (name.endsWith(STATE)) {
               notes.add(name);
-            } else if (isLetter(name)) {
+            } else if (LetterAsFile.isLetter(name)) {
               letters.add(file);
             }
           });
@@ -91,12 +84,6 @@ public final class LetterFolder {
     found.sort(
         Comparator.comparing(LetterFile::changed).reversed().thenComparing(LetterFile::name));
     return found;
-  }
-
-  /** Whether a file's name is one of a letter. */
-  public static boolean isLetter(String name) {
-    String plain = name.toLowerCase(Locale.ROOT);
-    return !name.startsWith(".") && (plain.endsWith(MAIL) || plain.endsWith(PASTED));
   }
 
   private static Optional<LetterFile> file(Path file, String name, Optional<Instant> noted) {
@@ -125,12 +112,7 @@ public final class LetterFolder {
    * @throws IOException when it cannot be read
    */
   public LetterHead head(String name) throws IOException {
-    if (isPasted(name)) {
-      return LetterHead.NONE;
-    }
-    try (InputStream in = open(name)) {
-      return MailReader.read(new ByteArrayInputStream(in.readNBytes(HEAD))).head();
-    }
+    return LetterAsFile.head(file(name));
   }
 
   /**
@@ -139,11 +121,7 @@ public final class LetterFolder {
    * @throws IOException when it cannot be read
    */
   public Letter read(String name) throws IOException {
-    try (InputStream in = open(name)) {
-      return isPasted(name)
-          ? MailReader.pasted(new String(in.readNBytes(LARGEST), StandardCharsets.UTF_8))
-          : MailReader.read(in);
-    }
+    return LetterAsFile.read(file(name));
   }
 
   /**
@@ -155,16 +133,14 @@ public final class LetterFolder {
    * @throws IOException when the letter cannot be read
    */
   public Optional<byte[]> attachment(String name, int number, int most) throws IOException {
-    try (InputStream in = open(name)) {
-      return isPasted(name) ? Optional.empty() : MailReader.attachment(in, number, most);
+    try (InputStream in = LetterAsFile.open(file(name))) {
+      return LetterAsFile.isPasted(name)
+          ? Optional.empty()
+          : MailReader.attachment(in, number, most);
     }
   }
 
-  private static boolean isPasted(String name) {
-    return name.toLowerCase(Locale.ROOT).endsWith(PASTED);
-  }
-
-  private InputStream open(String name) throws IOException {
+  private Path file(String name) throws IOException {
     Path file = folders.letters().resolve(name);
     if (!folders.holds(file)) {
       throw new IOException("it is a link that leads out of the workspace");
@@ -172,10 +148,7 @@ public final class LetterFolder {
     if (!Files.isRegularFile(file)) {
       throw new IOException("it is not an ordinary file");
     }
-    if (Files.size(file) > LARGEST) {
-      throw new IOException("it is longer than " + LARGEST / 1_000_000 + " MB");
-    }
-    return Files.newInputStream(file);
+    return file;
   }
 
   /** What is noted of a letter. */
@@ -245,8 +218,8 @@ public final class LetterFolder {
    * @throws IOException when it cannot be written
    */
   public String add(String suggested, byte[] bytes) throws IOException {
-    boolean pasted = isPasted(suggested);
-    String ending = pasted ? PASTED : MAIL;
+    boolean pasted = LetterAsFile.isPasted(suggested);
+    String ending = pasted ? LetterAsFile.PASTED : LetterAsFile.MAIL;
     String plain =
         suggested
             .toLowerCase(Locale.ROOT)

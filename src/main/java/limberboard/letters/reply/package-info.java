@@ -20,7 +20,7 @@
  * var replying = new Replying(teaching, workspace, conversations);
  *
  * var second = folders.letters().resolve("ines-hose-second.eml");
- * Reply reply = replying.to(LetterFiles.letter(second));
+ * Reply reply = replying.to(LetterAsFile.read(second));
  * assert reply.earlier().get(0).name().equals("drips-on-the-pillow-sanderling.eml");
  * assert !reply.traces().get(0).answers().isEmpty();
  * assert replying.draft(reply).orElseThrow().block("water-in-forward-cabin/told").isPresent();

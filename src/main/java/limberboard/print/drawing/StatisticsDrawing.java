@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import limberboard.cases.CaseStatistics;
 import limberboard.cases.CaseStatistics.By;
 import limberboard.cases.CaseStatistics.Row;
-import limberboard.cases.RisingCause;
+import limberboard.cases.StatisticsWords;
 import limberboard.print.drawing.DrawnBox.Line;
 import limberboard.words.CountWords;
 import limberboard.words.Minutes;
@@ -21,8 +21,9 @@ public final class StatisticsDrawing {
   private static final double WIDTH = 900;
   private static final double EDGE = 28;
   private static final double NAME = 330;
-  private static final double BARS = 660;
+  private static final double BARS = 640;
   private static final double ROW = 34;
+  private static final double COST = 800;
   private static final double TALLEST = 24;
   private static final double SMALL = 12;
   private static final double NORMAL = 14;
@@ -36,22 +37,13 @@ public final class StatisticsDrawing {
   private SvgPen pen;
   private double y;
 
-  /** How a row is named for a person. */
-  public interface Names {
-    /** The name of a row, such as the title of a cause. */
-    String of(Row row);
-
-    /** What a rising cause is, in a sentence. */
-    String of(RisingCause rising);
-  }
-
   /** A part of the drawing. */
   private record Naming(String title, List<Row> rows) {}
 
-  private final Names names;
+  private final StatisticsWords names;
 
   /** A drawing of statistics in which there is at least one case. */
-  public StatisticsDrawing(CaseStatistics statistics, Names names) {
+  public StatisticsDrawing(CaseStatistics statistics, StatisticsWords names) {
     this.statistics = statistics;
     this.names = names;
     this.parts =
@@ -80,7 +72,8 @@ public final class StatisticsDrawing {
             + statistics.seasons().get(0)
             + " to "
             + statistics.seasons().get(statistics.seasons().size() - 1)
-            + "; beside it how many cases and the median of the minutes they took.",
+            + "; beside it how many cases the medians of the time they took and of what they cost,"
+            + " where cases say so.",
         SMALL,
         false,
         EDGE,
@@ -116,7 +109,10 @@ public final class StatisticsDrawing {
           double middle = y + (height - count.height()) / 2;
           pen.lines(List.of(count), BARS + ROW - count.width(), middle);
           pen.lines(
-              List.of(new Line(took(row.minutes()), SMALL, false)), BARS + ROW + 3 * GAP, middle);
+              List.of(new Line(took(row.minutes().median()), SMALL, false)),
+              BARS + ROW + 2 * GAP,
+              middle);
+          pen.lines(List.of(new Line(cost(row.cost().median()), SMALL, false)), COST, middle);
         });
     y += height;
     rule(y, 0.4);
@@ -134,6 +130,10 @@ public final class StatisticsDrawing {
       pen.shape(
           new Line2D.Double(x, bottom, x + room - GAP, bottom), SvgPen.NONE, SvgPen.THIN, 0.6);
     }
+  }
+
+  private static String cost(OptionalDouble money) {
+    return money.isPresent() ? "cost " + Math.round(money.getAsDouble()) : "";
   }
 
   private static String took(OptionalDouble minutes) {

@@ -18,6 +18,7 @@ import limberboard.letters.answer.AnswerDraft.AskedCheck;
 import limberboard.letters.answer.ToAnswer;
 import limberboard.letters.mail.AnswerId;
 import limberboard.letters.mail.Letter;
+import limberboard.letters.mail.LetterAsFile;
 import limberboard.letters.mail.LetterHead;
 import limberboard.letters.mail.MailReader;
 import limberboard.letters.recognise.Teaching;
@@ -160,7 +161,7 @@ class ReplyingTest {
   @Test
   void whatAProgramWroteIsNotAnswered() throws IOException {
     Replying going = replying(demo);
-    Letter away = LetterFiles.letter(folders.letters().resolve("out-of-office-brackwell.eml"));
+    Letter away = LetterAsFile.read(folders.letters().resolve("out-of-office-brackwell.eml"));
     assertThat(going.draft(going.to(away))).isEmpty();
   }
 
