@@ -2,7 +2,6 @@ package limberboard.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -10,13 +9,12 @@ import java.util.stream.Stream;
 import limberboard.boat.Workspace;
 import limberboard.cli.LetterReplies.Answered;
 import limberboard.letters.answer.AnswerDraft;
+import limberboard.letters.answer.AttachedPages;
 import limberboard.letters.answer.Drafter;
 import limberboard.letters.answer.ToAnswer;
 import limberboard.letters.mail.LetterHead;
 import limberboard.letters.mail.Mailbox;
 import limberboard.letters.mail.OutgoingLetter.SentFile;
-import limberboard.library.page.Page;
-import limberboard.print.cut.PageCutter;
 import limberboard.trace.Trace;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -66,8 +64,10 @@ final class DraftCommand implements Callable<Integer> {
   @Option(
       names = "--from",
       paramLabel = "ADDRESS",
-      description = "From whom, with --out; if not given an address that leads nowhere.")
-  private String from = Mailbox.NOWHERE;
+      description =
+          "From whom, with --out; if not given as the file letters/from of the workspace says, else"
+              + " an address that leads nowhere.")
+  private Optional<String> from = Optional.empty();
 
   @Option(
       names = "--attach",
@@ -96,7 +96,7 @@ final class DraftCommand implements Callable<Integer> {
     AnswerDraft draft = new Drafter(read.library()).draft(toAnswer(answered, trace));
     if (out.isPresent()) {
       OutFiles files = new OutFiles(session, asked.folders(session), false);
-      new DraftFile(files, from)
+      DraftFile.of(session, files, from)
           .save(out.orElseThrow(), draft, head(answered, trace), attached(files, trace, read));
     } else {
       session.out().print(html ? draft.html() : draft.text());
@@ -144,17 +144,13 @@ final class DraftCommand implements Callable<Integer> {
         false);
   }
 
-  private List<SentFile> attached(OutFiles files, Trace trace, Workspace read) {
-    PageCutter cutter = new PageCutter(read.library());
-    List<SentFile> sent = new ArrayList<>();
+  private List<SentFile> attached(OutFiles files, Trace trace, Workspace read) throws IOException {
     for (String id : attach) {
-      Page<?> page =
-          read.library()
-              .page(id)
-              .orElseThrow(() -> new Failure(ExitCode.NOT_FOUND, "there is no page " + id));
-      byte[] pdf = files.pdf(cutter.cut(page, Optional.of(trace.fault().fitting())));
-      sent.add(new SentFile(id + ".pdf", "application/pdf", pdf));
+      if (read.library().page(id).isEmpty()) {
+        throw new Failure(ExitCode.NOT_FOUND, "there is no page " + id);
+      }
     }
-    return sent;
+    return new AttachedPages(read.library(), files::pdf)
+        .of(attach, Optional.of(trace.fault().fitting()));
   }
 }

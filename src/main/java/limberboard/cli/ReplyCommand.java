@@ -9,7 +9,9 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import limberboard.boat.Workspace;
 import limberboard.cli.LetterReplies.Answered;
-import limberboard.letters.mail.Mailbox;
+import limberboard.letters.answer.AnswerDraft;
+import limberboard.letters.answer.AttachedPages;
+import limberboard.letters.mail.OutgoingLetter.SentFile;
 import limberboard.library.file.WorkspaceFolders;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -49,8 +51,15 @@ final class ReplyCommand implements Callable<Integer> {
   @Option(
       names = "--from",
       paramLabel = "ADDRESS",
-      description = "From whom, with --draft; if not given an address that leads nowhere.")
-  private String from = Mailbox.NOWHERE;
+      description =
+          "From whom, with --draft; if not given as the file letters/from of the workspace says,"
+              + " else an address that leads nowhere.")
+  private Optional<String> from = Optional.empty();
+
+  @Option(
+      names = "--attach",
+      description = "With --draft: send the pages that it goes by, cut to the boat, as PDF.")
+  private boolean attach;
 
   ReplyCommand(CommandContext session) {
     this.session = session;
@@ -60,6 +69,9 @@ final class ReplyCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     if (letter.equals(FROM_INPUT) && draft.isPresent()) {
       throw new Failure(ExitCode.USAGE, "--draft is for one letter, and - reads several");
+    }
+    if (draft.isEmpty() && (attach || from.isPresent())) {
+      throw new Failure(ExitCode.USAGE, "--attach and --from go with --draft");
     }
     WorkspaceFolders folders = session.folders(workspace.folder());
     Workspace read = session.workspace(folders);
@@ -75,17 +87,28 @@ final class ReplyCommand implements Callable<Integer> {
     } else {
       new ReplyOutput(session.out(), read.library()).print(view);
     }
-    draft.ifPresent(file -> save(file, answered, folders));
+    if (draft.isPresent()) {
+      save(draft.get(), answered, new OutFiles(session, folders, json), read);
+    }
     return ExitCode.OK;
   }
 
-  private void save(Path file, Answered answered, WorkspaceFolders folders) {
+  private void save(Path file, Answered answered, OutFiles files, Workspace read)
+      throws IOException {
     if (answered.draft().isEmpty()) {
       session.err().println("Nothing is to be answered; no draft was written.");
       return;
     }
-    new DraftFile(new OutFiles(session, folders, json), from)
-        .save(file, answered.draft().orElseThrow(), answered.letter().head(), List.of());
+    AnswerDraft written = answered.draft().orElseThrow();
+    List<SentFile> pages =
+        attach
+            ? new AttachedPages(read.library(), files::pdf)
+                .of(written.pages(), answered.reply().fitting())
+            : List.of();
+    if (attach && pages.isEmpty()) {
+      session.err().println("The draft goes by no page; nothing is attached.");
+    }
+    DraftFile.of(session, files, from).save(file, written, answered.letter().head(), pages);
   }
 
   /** One letter that cannot be read, or that nobody foresaw, does not keep the others waiting. */

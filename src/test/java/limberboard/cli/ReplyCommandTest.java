@@ -5,13 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import limberboard.letters.mail.Letter;
 import limberboard.letters.mail.LetterAsFile;
+import limberboard.letters.mail.MailReader;
+import limberboard.letters.mail.Mailbox;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -143,6 +147,34 @@ class ReplyCommandTest {
     assertThat(draft.head().subject()).isEqualTo("Re: Whimbrel");
     assertThat(draft.head().repliesTo()).containsExactly("<one@example.org>");
     assertThat(Files.readString(saved)).contains("To: A <a@example.org>");
+  }
+
+  @Test
+  void pagesAreSentAsPdfFromWhomItIsSaid() throws IOException {
+    String path = letter("a.eml", "Message-ID: <one@example.org>\n" + WHIMBREL);
+    Path saved = folder.resolve("draft.eml");
+    String[] words = {"reply", path, "--json", "--draft", saved.toString(), "--attach", "--from"};
+    DEMO.run(with(words, "Yard <office@tarnwick.example>")).ended(ExitCode.OK);
+    Letter draft = LetterAsFile.read(saved);
+    assertThat(draft.head().from()).contains(new Mailbox("Yard", "office@tarnwick.example"));
+    assertThat(draft.remarks()).isEmpty();
+    assertThat(draft.attachments()).isNotEmpty();
+    for (int i = 0; i < draft.attachments().size(); i++) {
+      assertThat(draft.attachments().get(i).name()).matches("[a-z0-9-]+\\.pdf");
+      try (InputStream in = Files.newInputStream(saved)) {
+        byte[] pdf = MailReader.attachment(in, i + 1, 10_000_000).orElseThrow();
+        assertThat(new String(pdf, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+      }
+    }
+    TerminalRun.Ran refused = DEMO.run(with(words, "a@example.org\r\nBcc: all@example.org"));
+    assertThat(refused.code()).isEqualTo(ExitCode.USAGE);
+    assertThat(DEMO.run("reply", path, "--attach").code()).isEqualTo(ExitCode.USAGE);
+  }
+
+  private static String[] with(String[] words, String last) {
+    String[] all = Arrays.copyOf(words, words.length + 1);
+    all[words.length] = last;
+    return all;
   }
 
   @Test

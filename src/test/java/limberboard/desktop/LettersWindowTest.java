@@ -22,8 +22,10 @@ import javax.swing.TransferHandler;
 import javax.swing.text.JTextComponent;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.letters.mail.AnswerId;
+import limberboard.letters.mail.Attachment;
 import limberboard.letters.mail.Letter;
 import limberboard.letters.mail.MailReader;
+import limberboard.letters.mail.Mailbox;
 import org.junit.jupiter.api.Test;
 
 /** The Letters place through real mouse and keyboard events. */
@@ -131,6 +133,11 @@ class LettersWindowTest extends RealWindow {
     assertThat(words(LIKELY)).isEqualTo("It is the gasket.");
     untilSays("What it was written on has changed.");
 
+    Files.writeString(
+        window.folders().letters().resolve("from"), "The Small Yard <office@yard.example>\n");
+    tabTo("letter-attach");
+    window.press(KeyEvent.VK_SPACE);
+    window.press(KeyEvent.VK_TAB, SHIFT);
     tabTo("letter-save");
     window.press(KeyEvent.VK_ENTER);
     Path saved = window.folders().root().resolve("wet-answer.eml");
@@ -143,6 +150,12 @@ class LettersWindowTest extends RealWindow {
         .as("a reply to it finds its conversation")
         .contains(AnswerId.key("<wet@example.org>"));
     assertThat(answer.own()).contains("It is the gasket.").contains("after washing");
+    assertThat(answer.head().from()).contains(new Mailbox("The Small Yard", "office@yard.example"));
+    assertThat(answer.attachments())
+        .extracting(Attachment::name)
+        .as("the page that it goes by")
+        .hasSize(1)
+        .allSatisfy(name -> assertThat(name).endsWith(".pdf"));
 
     tabTo("letter-answered");
     window.press(KeyEvent.VK_SPACE);

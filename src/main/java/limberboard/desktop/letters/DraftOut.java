@@ -13,24 +13,25 @@ import limberboard.desktop.base.Notices;
 import limberboard.desktop.parts.Copied;
 import limberboard.letters.answer.AnswerDraft;
 import limberboard.letters.inbox.LetterState;
+import limberboard.letters.inbox.YardAddress;
 import limberboard.letters.mail.AnswerId;
 import limberboard.letters.mail.LetterHead;
 import limberboard.letters.mail.MailWriter;
 import limberboard.letters.mail.Mailbox;
 import limberboard.letters.mail.OutgoingLetter;
+import limberboard.letters.mail.OutgoingLetter.SentFile;
 import limberboard.library.file.SafeFiles;
+import limberboard.words.CountWords;
 
 /** Where a draft goes: a file that a mail program opens, or another program as text or HTML. */
 final class DraftOut {
-  /** Whose letter it is says the mail program that sends it. */
-  private static final Mailbox FROM = new Mailbox("", Mailbox.NOWHERE);
-
   private final LetterModel model;
   private final Background background;
   private final Notices notices;
   private final Guard guard;
   private final Clock clock;
   private final LetterOutlets outlets;
+  private final LetterPapers papers;
 
   DraftOut(
       LetterModel model,
@@ -38,13 +39,15 @@ final class DraftOut {
       Notices notices,
       Guard guard,
       Clock clock,
-      LetterOutlets outlets) {
+      LetterOutlets outlets,
+      LetterPapers papers) {
     this.model = model;
     this.background = background;
     this.notices = notices;
     this.guard = guard;
     this.clock = clock;
     this.outlets = outlets;
+    this.papers = papers;
   }
 
   /** To whom the answer goes and under which subject, in words. */
@@ -61,8 +64,12 @@ final class DraftOut {
         : mailbox.name() + " <" + mailbox.address() + ">";
   }
 
-  /** Asks for a file and saves the draft as a letter that a mail program opens. */
-  void save() {
+  /**
+   * Asks for a file and saves the draft as a letter that a mail program opens.
+   *
+   * @param attach whether the pages that it goes by are sent with it
+   */
+  void save(boolean attach) {
     Optional<OpenLetter> letter = model.letter();
     AnswerDraft draft = model.answer();
     if (letter.isEmpty() || draft.text().isBlank()) {
@@ -71,7 +78,6 @@ final class DraftOut {
     }
     model.keepEdits();
     String name = letter.get().name().replaceFirst("\\.[^.]*$", "") + "-answer.eml";
-    LetterHead head = letter.get().understood().letter().head();
     outlets
         .askFile()
         .apply(name)
@@ -79,31 +85,51 @@ final class DraftOut {
             file ->
                 background.run(
                     "Saving " + file.getFileName(),
-                    () -> save(file, head, draft),
+                    () -> save(file, letter.get().understood(), draft, attach),
                     saved -> saved(saved, letter.get().name(), !draft.questions().isEmpty())));
   }
 
-  private Path save(Path file, LetterHead head, AnswerDraft draft) throws IOException {
+  private record Saved(Path file, YardAddress from, int pages) {}
+
+  private Saved save(Path file, Understanding understood, AnswerDraft draft, boolean attach)
+      throws IOException {
     guard.begins("saving a letter");
+    LetterHead head = understood.letter().head();
+    YardAddress yard = papers.from();
+    List<SentFile> pages = attach ? papers.pages(understood, draft.pages()) : List.of();
     OutgoingLetter letter =
         OutgoingLetter.answering(
             head,
-            FROM,
+            yard.from(),
             OffsetDateTime.now(clock),
             AnswerId.of(head, UUID.randomUUID()),
             draft.text(),
             Copied.document(draft.html()),
-            List.of());
+            pages);
     SafeFiles.write(file, MailWriter.write(letter));
-    return file;
+    return new Saved(file, yard, pages.size());
   }
 
   /** An answer that asks for something waits for the owner; the other is answered. */
-  private void saved(Path file, String letter, boolean asks) {
+  private void saved(Saved saved, String letter, boolean asks) {
     LetterState next = asks ? LetterState.WAITING : LetterState.ANSWERED;
     notices.tell(
-        "Saved as " + file + ". Open it in your mail program to send it.",
-        new Notices.Offer("Mark " + next.spoken(), () -> model.state(letter, next)));
+        told(saved), new Notices.Offer("Mark " + next.spoken(), () -> model.state(letter, next)));
+  }
+
+  private static String told(Saved saved) {
+    String pages =
+        saved.pages() == 0 ? "" : " with " + CountWords.of(saved.pages(), "page") + " as PDF";
+    String from =
+        saved
+            .from()
+            .problem()
+            .map(problem -> " " + problem + ".")
+            .orElse(
+                saved.from().isSet()
+                    ? ""
+                    : " Choose there from whom it is: the file letters/from names nobody.");
+    return "Saved as " + saved.file() + pages + ". Open it in your mail program to send it." + from;
   }
 
   /** Copies the draft as plain text. */

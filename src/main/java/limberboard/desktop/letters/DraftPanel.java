@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
+import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import limberboard.desktop.parts.Buttons;
@@ -17,6 +18,7 @@ import limberboard.desktop.parts.Tools;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.letters.answer.DraftBlock;
 import limberboard.letters.inbox.LetterState;
+import limberboard.library.page.Page;
 
 /** The draft of the answer, piece by piece, and what can be done with it. */
 final class DraftPanel extends JPanel {
@@ -24,6 +26,8 @@ final class DraftPanel extends JPanel {
   private final Column pieces = new Column(6);
   private final Wrapped heading = Text.quiet("");
   private final Wrapped told = Text.quiet("");
+  private final JCheckBox attach = new JCheckBox("Send its pages as PDF with it");
+  private final Wrapped pages = Text.quiet("");
   private final JButton answered;
   private final transient Map<String, PieceEditor> editors = new HashMap<>();
   private transient List<String> order = List.of();
@@ -50,12 +54,22 @@ final class DraftPanel extends JPanel {
         new Tools(
             "draft-more",
             6,
-            List.of(Buttons.main("Save as letter …", "letter-save", out::save)),
+            List.of(
+                Buttons.main(
+                    "Save as letter …",
+                    "letter-save",
+                    () -> out.save(attach.isSelected() && attach.isVisible()))),
             deeds);
     Column above = new Column(6);
     above.add(Text.title("Answer"));
     above.add(tools);
     above.add(heading);
+    attach.setName("letter-attach");
+    attach.setMnemonic('P');
+    attach.setOpaque(false);
+    attach.setToolTipText("When it is saved as a letter: each page is cut to the boat");
+    above.add(attach);
+    above.add(pages);
     above.add(told);
     add(above, BorderLayout.NORTH);
     add(pieces.scrolling(), BorderLayout.CENTER);
@@ -67,6 +81,7 @@ final class DraftPanel extends JPanel {
     String name = model.letter().map(OpenLetter::name).orElse("");
     if (!name.equals(letter)) {
       letter = name;
+      attach.setSelected(false);
       editors.clear();
       order = List.of();
       pieces.removeAll();
@@ -78,7 +93,25 @@ final class DraftPanel extends JPanel {
     told.setVisible(!told.getText().isEmpty());
     answered.setEnabled(
         model.letter().filter(o -> o.note().state() != LetterState.ANSWERED).isPresent());
+    attachable();
     show(model.answer().blocks());
+  }
+
+  /** Offers the pages that the draft goes by. */
+  private void attachable() {
+    List<String> titles =
+        model.letter().stream()
+            .map(open -> open.understood().workspace().library())
+            .flatMap(
+                library -> model.answer().pages().stream().flatMap(id -> library.page(id).stream()))
+            .map(Page::title)
+            .toList();
+    attach.setVisible(!titles.isEmpty());
+    pages.setVisible(!titles.isEmpty());
+    pages.setText("Pages: " + String.join("; ", titles) + ".");
+    attach
+        .getAccessibleContext()
+        .setAccessibleDescription("With a saved letter: " + String.join("; ", titles));
   }
 
   private String words() {

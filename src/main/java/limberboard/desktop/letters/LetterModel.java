@@ -280,7 +280,7 @@ final class LetterModel extends Observed {
         draft.blocks().stream()
             .filter(block -> block.isEdited() || !block.written().isEmpty())
             .toList();
-    return new AnswerDraft(left, draft.questions());
+    return new AnswerDraft(left, draft.questions(), draft.pages());
   }
 
   /** Notes what has been edited; called when a piece is left and when the window is closed. */

@@ -95,7 +95,8 @@ public final class LettersPlace implements Place {
                 tools.notices(),
                 outside.guard(),
                 outside.clock(),
-                outlets));
+                outlets,
+                new LetterPapers(outside.folders(), tools.renderer()::paper)));
     figures = new FiguresPanel(tools.session(), outside.letters(), this::showLetters);
     none = new NoLettersPanel(reading.place(), files, paste);
     LetterAndSeen about = new LetterAndSeen(letter, recognised, tools.dividers());

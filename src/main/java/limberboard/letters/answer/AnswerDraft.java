@@ -14,12 +14,20 @@ import java.util.stream.Collectors;
  *
  * @param blocks its pieces in order, each with its own id
  * @param questions the checks that it asks for, by the number that it gives them, from 1
+ * @param pages ids of the pages that it goes by, to send with it: of each fault its mend where that
+ *     is what to do, otherwise the symptom
  */
-public record AnswerDraft(List<DraftBlock> blocks, List<AskedCheck> questions) {
+public record AnswerDraft(List<DraftBlock> blocks, List<AskedCheck> questions, List<String> pages) {
   /** Copies the lists. */
   public AnswerDraft {
     blocks = List.copyOf(blocks);
     questions = List.copyOf(questions);
+    pages = List.copyOf(pages);
+  }
+
+  /** A draft that goes by no page. */
+  public AnswerDraft(List<DraftBlock> blocks, List<AskedCheck> questions) {
+    this(blocks, questions, List.of());
   }
 
   /** Whether nothing is to be answered. */
@@ -56,7 +64,8 @@ public record AnswerDraft(List<DraftBlock> blocks, List<AskedCheck> questions) {
     }
     return new AnswerDraft(
         blocks.stream().map(block -> block.id().equals(id) ? change.apply(block) : block).toList(),
-        questions);
+        questions,
+        pages);
   }
 
   /**
@@ -76,7 +85,7 @@ public record AnswerDraft(List<DraftBlock> blocks, List<AskedCheck> questions) {
       now.add(mine == null ? block : mine.writtenAs(block.written()));
     }
     edited.values().forEach(left -> now.add(placeOf(left, now), left.writtenAs(List.of())));
-    return new AnswerDraft(now, fresh.questions());
+    return new AnswerDraft(now, fresh.questions(), fresh.pages());
   }
 
   /** Behind the nearest piece before it that is still there. */

@@ -49,6 +49,7 @@ public final class Drafter {
     private final Wordings words;
     private final List<DraftBlock> blocks = new ArrayList<>();
     private final List<AskedCheck> questions = new ArrayList<>();
+    private final List<String> pages = new ArrayList<>();
     private final Set<String> toldInFull = new HashSet<>();
 
     Making(ToAnswer letter) {
@@ -67,7 +68,7 @@ public final class Drafter {
       emergencies();
       about(letter.about());
       add("closing", words.of(LetterPart.CLOSING));
-      return new AnswerDraft(blocks, questions);
+      return new AnswerDraft(blocks, questions, pages.stream().distinct().toList());
     }
 
     /** What the letter says is dangerous now: what to do, in full. */
@@ -169,6 +170,7 @@ public final class Drafter {
             new FaultBlocks(library, words, trace, each.size() > 1, questions.size());
         blocks.addAll(fault.blocks());
         questions.addAll(fault.questions());
+        pages.add(fault.page());
       }
     }
 

@@ -85,6 +85,13 @@ final class FaultBlocks {
     }
   }
 
+  /** The id of the page that says what to do: the mend's, or the symptom's. */
+  String page() {
+    return next instanceof NextStep.DoMend mend && library.procedure(mend.id()).isPresent()
+        ? mend.id()
+        : trace.fault().page().id();
+  }
+
   List<DraftBlock> blocks() {
     return List.copyOf(blocks);
   }
