@@ -13,46 +13,68 @@ import limberboard.library.page.Check;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.page.Symptom;
+import limberboard.library.value.Word;
 import limberboard.words.CountWords;
 import limberboard.words.PerCent;
 import limberboard.words.Sentences;
 
 /**
  * What an author might write or mend next, from what recorded cases say: causes that no page lists,
- * checks that owners cannot answer, mends that do not cure, and procedures whose minutes are off.
- * The first has most cases behind it.
+ * checks that owners cannot answer, mends that do not cure, pages that never helped, and procedures
+ * whose minutes are off. {@link #ranked} puts that first which weighs most.
  */
 public final class NextPages {
   private static final int FEWEST = 3;
   private static final double OFTEN = 0.3;
   private static final double HALF = 0.5;
-  private static final double SURE = 2;
-  private static final double FAR = 1.25;
 
   private NextPages() {}
 
   /** Why a page is named. */
-  public enum Kind {
+  public enum Kind implements Word {
     /** The cause was something else. */
-    SOMETHING_ELSE,
+    SOMETHING_ELSE(1),
     /** Owners cannot answer the check. */
-    NOT_ANSWERED,
+    NOT_ANSWERED(0.5),
     /** What the page says did not cure. */
-    NOT_CURED,
+    NOT_CURED(1),
     /** Its minutes are not what the cases took. */
-    MINUTES_OFF
+    MINUTES_OFF(0.25),
+    /** No case of it was ever put down to a cause of it. */
+    NEVER_HELPED(1),
+    /** Letters tell of a fault that no page covers. */
+    LETTERS(1),
+    /** Searches found nothing, or nothing that was opened. */
+    SEARCHES(0.5);
+
+    private final double worth;
+
+    Kind(double worth) {
+      this.worth = worth;
+    }
+
+    /**
+     * How much one case, letter or search of this kind counts in the ranking: 1 where somebody was
+     * left without help, half where they may have gone on without it or have tried several words
+     * for one thing, a quarter where help came and only its figures are wrong. A judgement, no
+     * measurement.
+     */
+    public double worth() {
+      return worth;
+    }
   }
 
   /**
    * Something to write.
    *
    * @param kind why
-   * @param page the page's id
+   * @param page the page's id; empty where there is none yet
    * @param part the check within it; otherwise empty
-   * @param cases how many cases speak for it
+   * @param cases how many cases, letters or searches speak for it
    * @param todo what to do
-   * @param evidence what the cases say
-   * @param examples ids of some of these cases, the latest first
+   * @param evidence what they say
+   * @param examples ids of some of these cases, the latest first, or the letters' file names
+   * @param words what people say for it, where there is no page yet
    */
   public record Hint(
       Kind kind,
@@ -61,14 +83,38 @@ public final class NextPages {
       int cases,
       String todo,
       String evidence,
-      List<String> examples) {
-    /** Copies the examples. */
+      List<String> examples,
+      List<String> words) {
+    /** Copies the lists. */
     public Hint {
       examples = List.copyOf(examples);
+      words = List.copyOf(words);
+    }
+
+    /** About a page that there is. */
+    Hint(
+        Kind kind,
+        String page,
+        String part,
+        int cases,
+        String todo,
+        String evidence,
+        List<String> examples) {
+      this(kind, page, part, cases, todo, evidence, examples, List.of());
+    }
+
+    /** What it counts in the ranking: how many times, times the worth of one. */
+    public double weight() {
+      return cases * kind.worth();
+    }
+
+    /** Whether it asks for a page that is not there yet. */
+    public boolean isNew() {
+      return page.isEmpty();
     }
   }
 
-  /** What the cases suggest, that with most cases behind it first. */
+  /** What the cases suggest, that which weighs most first. */
   public static List<Hint> of(Library library, List<RecordedCase> cases) {
     List<RecordedCase> closed =
         cases.stream()
@@ -80,6 +126,7 @@ public final class NextPages {
       List<RecordedCase> own =
           closed.stream().filter(each -> each.symptom().equals(page.id())).toList();
       somethingElse(page, own, hints);
+      neverHelped(page, own, hints);
       page.details().checks().forEach(check -> notAnswered(page, check, own, hints));
     }
     Map<String, List<RecordedCase>> byMend =
@@ -95,13 +142,44 @@ public final class NextPages {
                 .ifPresent(
                     page -> {
                       notCured(page, own, hints);
-                      minutesOff(page, own, hints);
+                      MinutesOff.of(page, own).ifPresent(hints::add);
                     }));
-    hints.sort(Comparator.comparingInt(Hint::cases).reversed().thenComparing(Hint::page));
-    return List.copyOf(hints);
+    return ranked(hints);
   }
 
-  private static List<String> examples(List<RecordedCase> cases) {
+  /** Hints in one list, that which weighs most first. */
+  public static List<Hint> ranked(List<Hint> hints) {
+    return hints.stream()
+        .sorted(
+            Comparator.comparingDouble(Hint::weight)
+                .reversed()
+                .thenComparing(Hint::page)
+                .thenComparing(Hint::todo))
+        .toList();
+  }
+
+  /** A page to which no case was ever put down. */
+  private static void neverHelped(Page<Symptom> page, List<RecordedCase> own, List<Hint> hints) {
+    boolean helped =
+        own.stream()
+            .flatMap(each -> each.provenCause().stream())
+            .anyMatch(cause -> !cause.equals(Symptom.SOMETHING_ELSE));
+    if (own.size() >= FEWEST && !helped) {
+      hints.add(
+          new Hint(
+              Kind.NEVER_HELPED,
+              page.id(),
+              "",
+              own.size(),
+              "look whether " + Sentences.quoted(page.title()) + " leads anywhere",
+              "none of "
+                  + CountWords.of(own.size(), "closed case")
+                  + " was put down to a cause that the page lists",
+              examples(own)));
+    }
+  }
+
+  static List<String> examples(List<RecordedCase> cases) {
     return cases.stream().limit(FEWEST).map(RecordedCase::id).toList();
   }
 
@@ -178,50 +256,5 @@ public final class NextPages {
             "look whether " + Sentences.quoted(page.title()) + " leaves something out",
             not.size() + " of " + own.size() + " times it was done it did not cure",
             examples(not)));
-  }
-
-  /**
-   * Minutes are compared as ratios to the page's; they are off when the mean of the ratios'
-   * logarithms lies more than two standard errors from 0, and the page a quarter or more from it.
-   */
-  private static void minutesOff(Page<Procedure> page, List<RecordedCase> own, List<Hint> hints) {
-    List<RecordedCase> timed =
-        own.stream().filter(each -> each.end().mendMinutes().orElse(0) > 0).toList();
-    double says = page.details().minutes();
-    if (timed.size() < FEWEST || !(says > 0)) {
-      return;
-    }
-    double[] logs =
-        timed.stream()
-            .mapToDouble(each -> Math.log(each.end().mendMinutes().orElseThrow() / says))
-            .toArray();
-    double mean = 0;
-    for (double log : logs) {
-      mean += log / logs.length;
-    }
-    double squares = 0;
-    for (double log : logs) {
-      squares += (log - mean) * (log - mean);
-    }
-    double error = Math.sqrt(squares / (logs.length - 1) / logs.length);
-    if (Math.abs(mean) < Math.log(FAR) || Math.abs(mean) < SURE * error) {
-      return;
-    }
-    long took = Math.round(says * Math.exp(mean));
-    hints.add(
-        new Hint(
-            Kind.MINUTES_OFF,
-            page.id(),
-            "",
-            timed.size(),
-            "write " + took + " minutes on " + Sentences.quoted(page.title()),
-            "it says "
-                + Math.round(says)
-                + " minutes; "
-                + CountWords.of(timed.size(), "case")
-                + " took "
-                + took
-                + ", the geometric mean",
-            examples(timed)));
   }
 }

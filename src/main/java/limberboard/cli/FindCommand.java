@@ -8,6 +8,8 @@ import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.search.Hit;
+import limberboard.search.MissedSearch;
+import limberboard.search.MissedSearches;
 import limberboard.search.SearchIndex;
 import limberboard.search.SearchQuery;
 import limberboard.search.SearchResults;
@@ -66,10 +68,20 @@ final class FindCommand implements Callable<Integer> {
         }
       } else {
         String query = String.join(" ", words);
-        print(query, find(index, fitting, query));
+        SearchResults results = find(index, fitting, query);
+        print(query, results);
+        if (results.hits().isEmpty() && !onlyFitting) {
+          keep(folders, query);
+        }
       }
     }
     return ExitCode.OK;
+  }
+
+  /** A search that found nothing is kept for whoever writes pages; one that cannot be is not. */
+  private void keep(WorkspaceFolders folders, String query) {
+    MissedSearch.of(session.today(), MissedSearch.How.NOTHING, query)
+        .ifPresent(search -> new MissedSearches(folders).add(search));
   }
 
   private SearchResults find(SearchIndex index, Optional<Fitting> fitting, String text)

@@ -91,6 +91,12 @@ enum Scene {
         desk.go("letters");
         desk.lettersPlace().showFigures();
       }),
+  /** What to write next. */
+  LETTERS_NEXT(
+      desk -> {
+        desk.go("letters");
+        desk.lettersPlace().showNext();
+      }),
   /** A boat's form. */
   BOATS(desk -> desk.go("boats"));
 

@@ -126,17 +126,32 @@ class CaseStatisticsTest {
     List<NextPages.Hint> hints = hints(cases);
     assertThat(hints)
         .extracting(NextPages.Hint::kind)
-        .containsExactly(Kind.SOMETHING_ELSE, Kind.MINUTES_OFF, Kind.NOT_ANSWERED);
+        .as("5 that count 1, 3 that count a half, 4 that count a quarter")
+        .containsExactly(Kind.SOMETHING_ELSE, Kind.NOT_ANSWERED, Kind.MINUTES_OFF);
+    assertThat(hints).extracting(NextPages.Hint::weight).containsExactly(5.0, 1.5, 1.0);
     assertThat(hints.get(0).evidence())
         .isEqualTo("5 of 12 cases had a cause that the page does not list: “a wet anchor warp”");
     assertThat(hints.get(0).page()).isEqualTo(SYMPTOM);
     assertThat(hints.get(0).examples()).hasSize(3).contains("2025-2010-something-else");
-    assertThat(hints.get(1).page()).isEqualTo("rebed-stem-fitting");
-    assertThat(hints.get(1).evidence())
-        .isEqualTo("it says 90 minutes; 4 cases took 201, the geometric mean");
-    assertThat(hints.get(2).part()).isEqualTo("tank-level");
+    assertThat(hints.get(2).page()).isEqualTo("rebed-stem-fitting");
     assertThat(hints.get(2).evidence())
+        .isEqualTo("it says 90 minutes; 4 cases took 201, the geometric mean");
+    assertThat(hints.get(1).part()).isEqualTo("tank-level");
+    assertThat(hints.get(1).evidence())
         .isEqualTo("3 of 3 owners who were asked could not tell (100 %)");
+  }
+
+  @Test
+  void aPageToWhichNoCaseWasEverPutDownIsNamed() {
+    List<RecordedCase> cases = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      cases.add(on(2025, 2010 + i, "something-else", CaseEnd.UNKNOWN));
+    }
+    assertThat(hints(cases))
+        .extracting(NextPages.Hint::kind)
+        .containsExactlyInAnyOrder(Kind.NEVER_HELPED, Kind.SOMETHING_ELSE);
+    cases.add(on(2026, 2010, "tank", CaseEnd.UNKNOWN));
+    assertThat(hints(cases)).extracting(NextPages.Hint::kind).doesNotContain(Kind.NEVER_HELPED);
   }
 
   @Test

@@ -100,6 +100,31 @@ class LettersWindowTest extends RealWindow {
   }
 
   @Test
+  void whatToWriteNextIsListedAndAPageBegun() throws IOException {
+    letter("crane.eml", CRANE);
+    letter("fridge.eml", WET.replace("Wet locker", "Fridge"));
+    Files.writeString(
+        window.folders().letters().resolve("fridge.eml.state"),
+        "state: new\nabout: \"not-covered\"\n");
+    goTo();
+    window.until("both are recognised", () -> !says("Recognising") && says("2 of 2 letters."));
+    tabTo("letter-next");
+    window.press(KeyEvent.VK_SPACE);
+    untilSays("1 letter tells of a fault that no page covers");
+    untilSays("never shared");
+    tabTo("next-keep");
+    window.press(KeyEvent.VK_SPACE);
+    untilSays("No searches are kept.");
+    tabTo("next-begin-1");
+    window.press(KeyEvent.VK_SPACE);
+    Path page = window.folders().articles().resolve("symptoms/fridge-on-knot.md");
+    window.until("the page is begun", () -> Files.exists(page));
+    assertThat(Files.readString(page)).contains("title: \"Fridge on Knot\"");
+    window.press(KeyEvent.VK_ESCAPE);
+    window.until("the inbox is back", () -> window.shows("inbox"));
+  }
+
+  @Test
   void byKeysAloneFromTheInboxToTheSavedAnswer() throws IOException {
     letter("wet.eml", WET);
     letter("crane.eml", CRANE);

@@ -62,6 +62,7 @@ public final class SearchField extends JTextField {
       open.accept(found);
       EventQueue.invokeLater(this::stay);
     } else {
+      model.opened();
       hits.hide();
       open.accept(found);
     }
@@ -84,6 +85,9 @@ public final class SearchField extends JTextField {
     public void focusLost(FocusEvent e) {
       if (!hits.contains(e.getOppositeComponent())) {
         hits.hide();
+        if (!e.isTemporary()) {
+          model.leave();
+        }
       }
     }
 

@@ -11,6 +11,8 @@ import limberboard.desktop.base.Delay;
 import limberboard.desktop.base.Latest;
 import limberboard.desktop.base.Observed;
 import limberboard.desktop.base.Session;
+import limberboard.search.MissedSearch;
+import limberboard.search.MissedSearch.How;
 import limberboard.search.SearchQuery;
 import limberboard.search.SearchResults;
 
@@ -26,6 +28,8 @@ public final class SearchModel extends Observed {
   private List<Found> found = List.of();
   private Optional<String> didYouMean = Optional.empty();
   private Optional<Consumer<Found>> whenFound = Optional.empty();
+  private Consumer<MissedSearch> missed = search -> {};
+  private boolean useful = true;
 
   /**
    * A model with nothing to search yet.
@@ -54,6 +58,10 @@ public final class SearchModel extends Observed {
 
   /** Takes what has been typed so far; searches after a pause. */
   public void type(String typed) {
+    if (typed.isBlank() && text.length() > 1) {
+      leave();
+    }
+    useful = false;
     text = typed;
     whenFound = Optional.empty();
     if (typed.isBlank()) {
@@ -75,6 +83,25 @@ public final class SearchModel extends Observed {
     } else {
       whenFound = Optional.of(open);
       search();
+    }
+  }
+
+  /** Says who is told of searches that were of no use. */
+  public void onMissed(Consumer<MissedSearch> listener) {
+    missed = listener;
+  }
+
+  /** Something that was found has been opened. */
+  public void opened() {
+    useful = true;
+  }
+
+  /** What has been typed is left; where nothing was opened for it the search was of no use. */
+  public void leave() {
+    if (!useful && !text.isBlank() && isUpToDate()) {
+      useful = true;
+      How how = found.isEmpty() ? How.NOTHING : How.NOT_OPENED;
+      MissedSearch.of(session.today(), how, text).ifPresent(missed);
     }
   }
 

@@ -137,18 +137,17 @@ final class InboxModel extends Observed {
     if (stepping || !session.isRead()) {
       return;
     }
+    Workspace from = workspace;
+    LocalDate on = day;
     List<InboxRow> heads =
         rows.values().stream().filter(row -> row.head().isEmpty()).limit(HEADS).toList();
     if (!heads.isEmpty()) {
-      Workspace from = workspace;
       step("Reading letters", () -> heads(heads, from));
       return;
     }
     List<InboxRow> others =
         rows.values().stream().filter(row -> stale.contains(row.name())).limit(LETTERS).toList();
     if (!others.isEmpty()) {
-      Workspace from = workspace;
-      LocalDate on = day;
       step("Reading letters", () -> letters(others, from, on, true));
       return;
     }
@@ -159,8 +158,6 @@ final class InboxModel extends Observed {
             .limit(LETTERS)
             .toList();
     if (!left.isEmpty()) {
-      Workspace from = workspace;
-      LocalDate on = day;
       step("Recognising letters", () -> letters(left, from, on, false));
     }
   }
@@ -170,23 +167,26 @@ final class InboxModel extends Observed {
     background.run(doing, work, this::took, () -> stepping = false);
   }
 
-  private Step heads(List<InboxRow> from, Workspace read) {
-    long end = System.nanoTime() + STEP_NANOS;
-    List<InboxRow> done = new ArrayList<>();
-    for (int i = 0; i < from.size() && (i == 0 || System.nanoTime() < end); i++) {
-      done.add(reading.head(from.get(i)));
-    }
-    return new Step(done, read, false);
+  private interface Reading {
+    InboxRow of(InboxRow row) throws IOException;
+  }
+
+  private Step heads(List<InboxRow> from, Workspace read) throws IOException {
+    return new Step(done(from, reading::head), read, false);
   }
 
   private Step letters(List<InboxRow> from, Workspace read, LocalDate on, boolean again)
       throws IOException {
+    return new Step(done(from, row -> reading.summary(row, read, on)), read, again);
+  }
+
+  private static List<InboxRow> done(List<InboxRow> from, Reading work) throws IOException {
     long end = System.nanoTime() + STEP_NANOS;
     List<InboxRow> done = new ArrayList<>();
     for (int i = 0; i < from.size() && (i == 0 || System.nanoTime() < end); i++) {
-      done.add(reading.summary(from.get(i), read, on));
+      done.add(work.of(from.get(i)));
     }
-    return new Step(done, read, again);
+    return done;
   }
 
   /** What was noted or changed meanwhile counts more than what the step found. */
@@ -255,6 +255,14 @@ final class InboxModel extends Observed {
   /** How many of the letters are said to be urgent. */
   long urgent() {
     return rows.values().stream().filter(InboxRow::isUrgent).count();
+  }
+
+  /** Names of the letters that tell of a fault that no page covers, as far as that is known. */
+  List<String> uncovered() {
+    return rows.values().stream()
+        .filter(row -> row.summary().filter(InboxRow.Summary::uncovered).isPresent())
+        .map(InboxRow::name)
+        .toList();
   }
 
   InboxFilter filter() {

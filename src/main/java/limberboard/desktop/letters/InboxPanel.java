@@ -42,6 +42,7 @@ final class InboxPanel extends JPanel {
    * @param read goes to the letter that is open
    * @param clicked is told when a letter is clicked
    * @param figures shows what recorded cases add up to
+   * @param next shows what to write next
    */
   InboxPanel(
       InboxModel model,
@@ -49,7 +50,8 @@ final class InboxPanel extends JPanel {
       Runnable paste,
       Runnable read,
       Runnable clicked,
-      Runnable figures) {
+      Runnable figures,
+      Runnable next) {
     super(new BorderLayout(0, 6));
     this.model = model;
     setOpaque(false);
@@ -85,7 +87,10 @@ final class InboxPanel extends JPanel {
     counts.setName("letter-figures");
     counts.setToolTipText("What the recorded cases add up to");
     Column above = new Column(6);
-    above.add(Row.growing(8, 0, Text.title("Letters"), counts));
+    JButton write = Buttons.link("What to write", next);
+    write.setName("letter-next");
+    write.setToolTipText("What to write next, by cases, letters and searches");
+    above.add(Row.growing(8, 0, Text.title("Letters"), write, counts));
     above.add(Row.wrapping(6, open, pasted));
     above.add(Row.growing(6, 1, filter, find));
     above.add(count);

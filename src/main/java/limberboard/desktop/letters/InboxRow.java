@@ -35,8 +35,9 @@ record InboxRow(
    * @param urgent what is dangerous now, or empty
    * @param boat the boat, or empty
    * @param about what it is about
+   * @param uncovered whether it tells of a fault that no page covers
    */
-  record Summary(String urgent, String boat, String about) {
+  record Summary(String urgent, String boat, String about, boolean uncovered) {
     /** Boat and matter in one line. */
     String line() {
       return boat.isEmpty() ? about : boat + ": " + about;

@@ -26,7 +26,7 @@ import limberboard.library.problem.Problem;
  * was learnt from a workspace is kept for as long as that stays the same.
  */
 final class LetterReading {
-  private static final InboxRow.Summary UNKNOWN = new InboxRow.Summary("", "", "Not known");
+  private static final InboxRow.Summary UNKNOWN = new InboxRow.Summary("", "", "Not known", false);
   private static final LetterFolder.Noted NOTHING =
       new LetterFolder.Noted(LetterNote.NEW, Optional.empty());
   private final WorkspaceFolders folders;
@@ -123,6 +123,16 @@ final class LetterReading {
             workspace, day, letter, seen, recogniser.fitting(seen), noted.note().said()),
         noted.note(),
         noted.problem().map(LetterReading::words));
+  }
+
+  /**
+   * What to write next.
+   *
+   * @param uncovered names of letters that tell of a fault that no page covers
+   */
+  NextWork next(Workspace workspace, List<String> uncovered) throws IOException {
+    guard.begins("looking for what to write next");
+    return NextWork.of(folders, workspace, uncovered);
   }
 
   /** Drafts the answer. */

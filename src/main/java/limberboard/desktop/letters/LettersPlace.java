@@ -31,6 +31,7 @@ public final class LettersPlace implements Place {
   private static final String DESK = "desk";
   private static final String NONE = "none";
   private static final String FIGURES = "figures";
+  private static final String NEXT = "next";
   private final InboxModel inbox;
   private final LetterModel model;
   private final InboxPanel list;
@@ -39,13 +40,14 @@ public final class LettersPlace implements Place {
   private final DraftPanel draft;
   private final NoLettersPanel none;
   private final FiguresPanel figures;
+  private final NextPagesPanel next;
   private final Sides pair;
   private final Sides whole;
   private final CardLayout cards = new CardLayout();
   private final JPanel panel = new JPanel(cards);
   private final Consumer<List<Path>> dropped;
   private boolean empty;
-  private boolean counting;
+  private Optional<JComponent> aside = Optional.empty();
   private Optional<String> shown = Optional.empty();
   private Runnable changed = () -> {};
 
@@ -81,7 +83,9 @@ public final class LettersPlace implements Place {
     LetterOutlets outlets = outside.outlets();
     Runnable files = () -> arrivals.files(outlets.askFiles().get());
     Runnable paste = () -> arrivals.text(outlets.pasted().get());
-    list = new InboxPanel(inbox, files, paste, this::read, this::clicked, this::showFigures);
+    list =
+        new InboxPanel(
+            inbox, files, paste, this::read, this::clicked, this::showFigures, this::showNext);
     letter =
         new LetterPanel(
             model, new Attachments(reading, outside.letters(), tools.notices(), outlets));
@@ -98,6 +102,14 @@ public final class LettersPlace implements Place {
                 outlets,
                 new LetterPapers(outside.folders(), tools.renderer()::paper)));
     figures = new FiguresPanel(tools.session(), outside.letters(), this::showLetters);
+    next =
+        new NextPagesPanel(
+            tools.session(),
+            inbox,
+            reading,
+            outside.letters(),
+            NextSteps.of(outside, tools, this::open),
+            this::showLetters);
     none = new NoLettersPanel(reading.place(), files, paste);
     LetterAndSeen about = new LetterAndSeen(letter, recognised, tools.dividers());
     pair =
@@ -116,6 +128,7 @@ public final class LettersPlace implements Place {
     panel.add(whole, DESK);
     panel.add(none, NONE);
     panel.add(figures, FIGURES);
+    panel.add(next, NEXT);
     dropped = arrivals::files;
     When.showing(panel, this::look);
     inbox.onChange(this::refresh);
@@ -158,7 +171,7 @@ public final class LettersPlace implements Place {
   public void open(String name) {
     inbox.look();
     inbox.choose(name);
-    counting = false;
+    aside = Optional.empty();
     cards.show(panel, empty ? NONE : DESK);
     whole.showOther();
     pair.showMain();
@@ -172,14 +185,25 @@ public final class LettersPlace implements Place {
 
   /** Shows what recorded cases add up to. */
   public void showFigures() {
-    counting = true;
     figures.count();
-    cards.show(panel, FIGURES);
-    figures.first().requestFocusInWindow();
+    aside(FIGURES, figures.first());
+  }
+
+  /** Shows what to write next. */
+  public void showNext() {
+    inbox.look();
+    next.look();
+    aside(NEXT, next.first());
+  }
+
+  private void aside(String card, JComponent first) {
+    aside = Optional.of(first);
+    cards.show(panel, card);
+    first.requestFocusInWindow();
   }
 
   private void showLetters() {
-    counting = false;
+    aside = Optional.empty();
     cards.show(panel, empty ? NONE : DESK);
     begin().requestFocusInWindow();
   }
@@ -194,7 +218,7 @@ public final class LettersPlace implements Place {
   private void refresh() {
     if (inbox.isEmpty() != empty) {
       empty = inbox.isEmpty();
-      counting = false;
+      aside = Optional.empty();
       cards.show(panel, empty ? NONE : DESK);
       if (panel.isShowing()) {
         Later.focus(begin());
@@ -230,8 +254,8 @@ public final class LettersPlace implements Place {
 
   @Override
   public JComponent begin() {
-    if (counting) {
-      return figures.first();
+    if (aside.isPresent()) {
+      return aside.get();
     }
     return inbox.isEmpty() ? none.first() : list.letters();
   }
@@ -248,8 +272,8 @@ public final class LettersPlace implements Place {
 
   @Override
   public List<JComponent> regions() {
-    if (counting) {
-      return List.of(figures.first());
+    if (aside.isPresent()) {
+      return List.of(aside.get());
     }
     return inbox.isEmpty()
         ? none.regions()

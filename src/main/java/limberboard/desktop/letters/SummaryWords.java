@@ -12,7 +12,8 @@ final class SummaryWords {
     return new InboxRow.Summary(
         String.join(", ", letter.urgent()),
         letter.fitting().map(fitting -> fitting.boat().name()).orElse(""),
-        about(letter));
+        about(letter),
+        letter.about().kind() == AnswerAs.Kind.NOT_COVERED);
   }
 
   private static String about(Understanding letter) {

@@ -95,6 +95,46 @@ class SearchModelTest {
         .containsExactly("About new");
   }
 
+  private List<String> missed() {
+    List<String> missed = new ArrayList<>();
+    model.onMissed(search -> missed.add(search.how().word() + " " + search.words()));
+    return missed;
+  }
+
+  private void found(String typed) {
+    model.type(typed);
+    pause();
+    searches.all();
+  }
+
+  @Test
+  void whatIsLeftWithoutAnythingOpenedIsTold() {
+    ready();
+    List<String> missed = missed();
+    found("wet");
+    model.leave();
+    model.leave();
+    assertThat(missed).containsExactly("not-opened wet");
+    found("damp");
+    model.type("");
+    assertThat(missed).as("emptied").containsExactly("not-opened wet", "not-opened damp");
+    found("soaked");
+    model.opened();
+    model.leave();
+    model.type("unfinished");
+    model.leave();
+    assertThat(missed).as("opened, and not searched yet").hasSize(2);
+  }
+
+  @Test
+  void whatFindsNothingIsToldAsThat() {
+    model.ready(query -> SearchResults.none());
+    List<String> missed = missed();
+    found("fridge");
+    model.leave();
+    assertThat(missed).containsExactly("nothing fridge");
+  }
+
   @Test
   void emptyingTheFieldTakesTheHitsAwayAndDropsWhatIsUnderWay() {
     ready();
