@@ -97,7 +97,7 @@ public record StatisticsWords(Library library) {
         + cause(rising.symptom(), rising.cause())
         + ": "
         + seasons
-        + " of their cases. So clear a rise comes by accident in "
+        + " of their cases. So clear a rise comes by accident "
         + chance(rising.accident())
         + " (exact Cochran–Armitage test, "
         + rising.tests()
@@ -106,8 +106,8 @@ public record StatisticsWords(Library library) {
 
   private static String chance(double accident) {
     return accident < 0.0005
-        ? "less than one case in 2,000"
-        : "one case in " + Math.round(1 / accident);
+        ? "less than once in 2000 times"
+        : "about once in " + Math.round(1 / accident) + " times";
   }
 
   private String model(String id) {

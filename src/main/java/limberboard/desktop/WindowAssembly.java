@@ -33,8 +33,6 @@ import limberboard.desktop.window.Actions;
 import limberboard.desktop.window.MainWindow;
 import limberboard.library.file.UserFolders;
 import limberboard.library.file.WorkspaceFolders;
-import limberboard.search.MissedSearch;
-import limberboard.search.MissedSearches;
 
 /** Puts the window together: models, places, strip, and the ways between them. */
 final class WindowAssembly {
@@ -74,7 +72,7 @@ final class WindowAssembly {
     this.session = new Session(outside.clock(), outside.memory().text("boat"));
     this.search =
         new SearchModel(session, background(outside.threads().search()), outside.typing());
-    search.onMissed(missed -> keep(new MissedSearches(outside.folders()), missed));
+    search.onMissed(new SearchKeeping(outside.folders(), library));
     this.trace =
         new TraceModel(
             session,
@@ -113,11 +111,6 @@ final class WindowAssembly {
     loader.afterReading(places.letters()::lookAgain);
     boats.onChange(() -> window.unsaved(unsaved()));
     wayBack();
-  }
-
-  /** A search that was of no use is kept; one that cannot be is not worth a message. */
-  private void keep(MissedSearches searches, MissedSearch missed) {
-    library.run("Keeping a search", () -> searches.add(missed), wrong -> {});
   }
 
   /** The boat whose form has changes that are not saved. */

@@ -2,7 +2,6 @@ package limberboard.desktop.letters;
 
 import java.io.IOException;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -27,7 +26,6 @@ import limberboard.letters.inbox.LetterNote;
 final class InboxModel extends Observed {
   private static final int HEADS = 200;
   private static final int LETTERS = 50;
-  private static final long STEP_NANOS = 200_000_000;
   private static final Comparator<InboxRow> ORDER =
       Comparator.comparing(InboxRow::isUrgent)
           .reversed()
@@ -167,26 +165,13 @@ final class InboxModel extends Observed {
     background.run(doing, work, this::took, () -> stepping = false);
   }
 
-  private interface Reading {
-    InboxRow of(InboxRow row) throws IOException;
-  }
-
   private Step heads(List<InboxRow> from, Workspace read) throws IOException {
-    return new Step(done(from, reading::head), read, false);
+    return new Step(TimedStep.done(from, reading::head), read, false);
   }
 
   private Step letters(List<InboxRow> from, Workspace read, LocalDate on, boolean again)
       throws IOException {
-    return new Step(done(from, row -> reading.summary(row, read, on)), read, again);
-  }
-
-  private static List<InboxRow> done(List<InboxRow> from, Reading work) throws IOException {
-    long end = System.nanoTime() + STEP_NANOS;
-    List<InboxRow> done = new ArrayList<>();
-    for (int i = 0; i < from.size() && (i == 0 || System.nanoTime() < end); i++) {
-      done.add(work.of(from.get(i)));
-    }
-    return done;
+    return new Step(TimedStep.done(from, row -> reading.summary(row, read, on)), read, again);
   }
 
   /** What was noted or changed meanwhile counts more than what the step found. */

@@ -1,8 +1,6 @@
 package limberboard.desktop.letters;
 
 import java.awt.CardLayout;
-import java.awt.Component;
-import java.awt.KeyboardFocusManager;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -11,7 +9,6 @@ import java.util.function.Consumer;
 import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.SwingUtilities;
 import javax.swing.TransferHandler;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Guard;
@@ -89,7 +86,7 @@ public final class LettersPlace implements Place {
     letter =
         new LetterPanel(
             model, new Attachments(reading, outside.letters(), tools.notices(), outlets));
-    recognised = new RecognisedPanel(model, (seen, symptom) -> trace(tools, seen, symptom));
+    recognised = new RecognisedPanel(model, TraceOfLetter.by(tools.navigator()));
     draft =
         new DraftPanel(
             model,
@@ -108,7 +105,7 @@ public final class LettersPlace implements Place {
             inbox,
             reading,
             outside.letters(),
-            NextSteps.of(outside, tools, this::open),
+            WritingSteps.of(outside, tools, this::open),
             this::showLetters);
     none = new NoLettersPanel(reading.place(), files, paste);
     LetterAndSeen about = new LetterAndSeen(letter, recognised, tools.dividers());
@@ -133,13 +130,6 @@ public final class LettersPlace implements Place {
     When.showing(panel, this::look);
     inbox.onChange(this::refresh);
     refresh();
-  }
-
-  private static void trace(PlaceTools tools, Understanding letter, String symptom) {
-    letter
-        .fitting()
-        .ifPresent(
-            boat -> tools.navigator().trace(boat.boat().id(), symptom, letter.steps(symptom)));
   }
 
   /** Looks into the folder each time that the place is gone to. */
@@ -278,18 +268,10 @@ public final class LettersPlace implements Place {
     return inbox.isEmpty()
         ? none.regions()
         : List.of(
-            region(list, list.letters()),
-            region(letter, letter.first()),
-            region(recognised, recognised.first()),
-            region(draft, draft.first()));
-  }
-
-  /**
-   * Where the keyboard is somewhere in a region, that region; otherwise where work in it begins.
-   */
-  private static JComponent region(JComponent region, JComponent first) {
-    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-    return owner != null && SwingUtilities.isDescendingFrom(owner, region) ? region : first;
+            KeyboardRegion.of(list, list.letters()),
+            KeyboardRegion.of(letter, letter.first()),
+            KeyboardRegion.of(recognised, recognised.first()),
+            KeyboardRegion.of(draft, draft.first()));
   }
 
   @Override

@@ -27,13 +27,13 @@ import limberboard.words.Sentences;
 final class NextPagesPanel extends JPanel {
   private static final int READABLE = 860;
   private static final int MOST = 60;
-  private static final int MOST_LETTERS = 4;
+  private static final int MOST_LETTERS = 3;
   private final transient Session session;
   private final transient InboxModel inbox;
   private final transient LetterReading reading;
   private final transient Latest latest;
-  private final transient NextSteps steps;
-  private final Column content = new Column(4);
+  private final transient WritingSteps steps;
+  private final Column content = new Column(6);
   private final Wrapped told = Text.quiet("");
   private final JButton back;
   private final JButton keep;
@@ -53,7 +53,7 @@ final class NextPagesPanel extends JPanel {
       InboxModel inbox,
       LetterReading reading,
       Background background,
-      NextSteps steps,
+      WritingSteps steps,
       Runnable back) {
     super(new BorderLayout(0, 8));
     this.session = session;

@@ -81,11 +81,11 @@ public final class NextList {
         "",
         "",
         many,
-        "write a page for what "
-            + (many == 1 ? "this letter tells" : "these letters tell")
-            + " of ("
+        "write a page for "
+            + (many == 1 ? "this letter" : "these letters")
+            + " ("
             + Sentences.quoted(said.get(0))
-            + "), or add their words to the page that it should be",
+            + "), or add their words to a page",
         CountWords.of(many, "letter")
             + (many == 1 ? " tells" : " tell")
             + " of a fault that no page covers"
@@ -112,9 +112,7 @@ public final class NextList {
         "",
         "",
         group.size(),
-        "write a page for "
-            + Sentences.quoted(latest.words())
-            + ", or add the words to the page that it should be",
+        "write a page for " + Sentences.quoted(latest.words()) + ", or add the words to a page",
         "searches for it "
             + Sentences.list(how, "and")
             + ", last on "

@@ -10,6 +10,7 @@
  * import java.time.LocalDate;
  * import limberboard.boat.*;
  * import limberboard.letters.recognise.Teaching;
+ * import limberboard.letters.mail.LetterAsFile;
  * import limberboard.letters.reply.*;
  * import limberboard.library.file.WorkspaceFolders;
  *

@@ -13,7 +13,7 @@ import limberboard.library.problem.Problem;
 import limberboard.search.MissedSearches;
 
 /** What can be done with a line of what to write next. For the event thread. */
-final class NextSteps {
+final class WritingSteps {
   private final WorkspaceFolders folders;
   private final Background writing;
   private final Guard guard;
@@ -28,7 +28,7 @@ final class NextSteps {
    * @param pages opens a page
    * @param letters opens a letter
    */
-  NextSteps(
+  WritingSteps(
       WorkspaceFolders folders,
       Background writing,
       Guard guard,
@@ -44,8 +44,8 @@ final class NextSteps {
   }
 
   /** What the place can do. */
-  static NextSteps of(LettersPlace.Outside outside, PlaceTools tools, Consumer<String> letters) {
-    return new NextSteps(
+  static WritingSteps of(LettersPlace.Outside outside, PlaceTools tools, Consumer<String> letters) {
+    return new WritingSteps(
         outside.folders(),
         outside.writing(),
         outside.guard(),
