@@ -33,8 +33,9 @@ import limberboard.search.SearchResults;
  * trace-tree}, {@code pages}, {@code upkeep-due}, {@code upkeep-done}, {@code upkeep-time-line},
  * {@code upkeep-list}, {@code upkeep-shopping}, {@code upkeep-rigging}, {@code upkeep-workings},
  * {@code upkeep-log}, {@code letters}, {@code letters-urgent}, {@code letters-answer}, {@code
- * letters-statistics} and {@code boats}, each in both themes. The window is driven through its
- * models and painted as it stands; a display is needed, and a virtual one will do.
+ * letters-statistics}, {@code letters-next} and {@code boats}, each in both themes. The window is
+ * driven through its models and painted as it stands; a display is needed, and a virtual one will
+ * do.
  */
 public final class WindowPictures {
   private final WorkspaceFolders folders;
