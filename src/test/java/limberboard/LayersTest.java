@@ -24,6 +24,8 @@ class LayersTest {
           .definedBy("limberboard.cli..")
           .layer("Letters")
           .definedBy("limberboard.letters..")
+          .layer("Drill")
+          .definedBy("limberboard.drill..")
           .layer("Print")
           .definedBy("limberboard.print..")
           .layer("Trace")
@@ -56,14 +58,16 @@ class LayersTest {
           .mayOnlyBeAccessedByLayers("Start")
           .whereLayer("Letters")
           .mayOnlyBeAccessedByLayers("Desktop", "Terminal")
+          .whereLayer("Drill")
+          .mayOnlyBeAccessedByLayers("Desktop", "Terminal")
           .whereLayer("Print")
-          .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Letters")
+          .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Letters", "Drill")
           .whereLayer("Trace")
-          .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Letters", "Print")
+          .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Letters", "Print", "Drill")
           .whereLayer("Cases")
           .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Letters", "Print", "Trace")
           .whereLayer("Effort")
-          .mayOnlyBeAccessedByLayers("Trace")
+          .mayOnlyBeAccessedByLayers("Trace", "Drill")
           .whereLayer("Effort")
           .mayNotAccessAnyLayer()
           .whereLayer("Calendar")
@@ -170,6 +174,10 @@ class LayersTest {
           .resideInAnyPackage(
               "limberboard.effort..",
               "limberboard.cases..",
+              "limberboard.drill",
+              "limberboard.drill.mark..",
+              "limberboard.drill.learn..",
+              "limberboard.drill.play..",
               "limberboard.trace..",
               "limberboard.upkeep..",
               "limberboard.rigging..",
@@ -185,6 +193,10 @@ class LayersTest {
           .that()
           .resideInAnyPackage(
               "limberboard.cases..",
+              "limberboard.drill",
+              "limberboard.drill.mark..",
+              "limberboard.drill.learn..",
+              "limberboard.drill.play..",
               "limberboard.trace..",
               "limberboard.upkeep..",
               "limberboard.rigging..",

@@ -143,6 +143,7 @@ public final class Terminal {
         new ReplyCommand(session),
         new LetterQualityCommand(session),
         new TraceQualityCommand(session),
+        new DrillQualityCommand(session),
         new PicturesCommand(session, window));
   }
 

@@ -78,6 +78,12 @@ public final class Regrets {
     return judged(now, Action.CHECK, check, minutes + ways(onward.ofCheck(now, check)));
   }
 
+  /** Judges taking a check as one that could not be told, without looking. */
+  public Judged untold(Situation now, int check) {
+    double minutes = model.checkMinutes(check, now.open());
+    return judged(now, minutes + planned(onward.notTold(now, check)));
+  }
+
   /** Judges a mend, made for the first time or again. */
   public Judged mend(Situation now, int cause) {
     double minutes = model.mendMinutes(cause, now.open());

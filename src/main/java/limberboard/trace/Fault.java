@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.RecordedCase;
 import limberboard.boat.WorkCaution;
 import limberboard.effort.EffortModel;
 import limberboard.library.Library;
+import limberboard.library.page.Model.Access;
 import limberboard.library.page.Page;
 import limberboard.library.page.Symptom;
 
@@ -108,6 +110,19 @@ public final class Fault {
   /** The checks in the page's order. */
   public List<FaultCheck> checks() {
     return checks;
+  }
+
+  /**
+   * Everything that may have to be opened, in the order in which {@link #model} counts it: as the
+   * checks and then the mends name it.
+   */
+  public List<Access> access() {
+    Map<String, Access> access = new LinkedHashMap<>();
+    Stream.concat(
+            checks.stream().flatMap(check -> check.access().stream()),
+            causes.stream().flatMap(cause -> cause.mendAccess().stream()))
+        .forEach(each -> access.putIfAbsent(each.id(), each));
+    return List.copyOf(access.values());
   }
 
   /** The numbers behind it: causes and checks are counted as in the lists. */

@@ -1,0 +1,233 @@
+package limberboard.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import limberboard.boat.Boat;
+import limberboard.boat.Fitting;
+import limberboard.boat.Workspace;
+import limberboard.drill.Counsel;
+import limberboard.drill.mark.DrillMark;
+import limberboard.drill.play.AsksAndMends;
+import limberboard.drill.play.CallsTheYard;
+import limberboard.drill.play.FollowsAdvice;
+import limberboard.drill.play.PlayedDrills;
+import limberboard.library.page.Page;
+import limberboard.library.page.Symptom;
+import limberboard.trace.Fault;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code drill-quality}: whether the marks of drills are fair. */
+@Command(
+    name = "drill-quality",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Plays many drills in four ways and marks them: following the advice, asking by chance,"
+          + " calling the yard at once, and asking down the page, which is the one whose spread is"
+          + " measured.",
+      "One row for each symptom and each boat it fits. The exit code is 1 when following the advice"
+          + " is marked worse than the planner's gap allows, asking by chance is not marked much"
+          + " worse, a call at once is not marked as such, or the skill mark is spread by more than"
+          + " a fifth of the minutes."
+    })
+final class DrillQualityCommand implements Callable<Integer> {
+  private static final double FAIR = 0.2;
+  private static final double ROUNDING = 0.05;
+  private static final int MUCH = 5;
+
+  private final CommandContext session;
+  @Mixin private WorkspaceOption workspace;
+
+  @Option(names = "--symptom", paramLabel = "SYMPTOM", description = "Only this symptom.")
+  private Optional<String> symptom = Optional.empty();
+
+  @Option(names = "--boat", paramLabel = "BOAT", description = "Only this boat.")
+  private Optional<String> boat = Optional.empty();
+
+  @Option(
+      names = "--drills",
+      paramLabel = "COUNT",
+      description = "How many drills in all for each way of playing; 1000 if not given.")
+  private int drills = 1000;
+
+  @Option(names = "--json", description = "Print JSON.")
+  private boolean json;
+
+  DrillQualityCommand(CommandContext session) {
+    this.session = session;
+  }
+
+  /** A row as {@code --json} prints it, in minutes; the keys are documented and stay. */
+  record Row(
+      String symptom,
+      String boat,
+      int drills,
+      double plan,
+      double atLeast,
+      double gap,
+      double adviceRegret,
+      double adviceMost,
+      double chanceRegret,
+      double yardRegret,
+      int yardAtOnce,
+      double pageRegret,
+      double pageRegretSpread,
+      double pageMinutesSpread) {}
+
+  /** All rows, and the spread over all drills of one way of playing. */
+  record Table(
+      List<Row> rows, int drills, double regretSpread, double minutesSpread, double share) {
+    boolean isFair() {
+      return share <= FAIR
+          && rows.stream()
+              .allMatch(
+                  row ->
+                      row.adviceMost() <= row.gap() + ROUNDING
+                          && row.chanceRegret() > MUCH * row.adviceRegret() + 1
+                          && row.yardAtOnce() == row.drills());
+    }
+  }
+
+  @Override
+  public Integer call() {
+    if (drills < 1) {
+      throw new Failure(ExitCode.USAGE, "--drills is a whole number from 1");
+    }
+    Workspace read = session.workspace(session.folders(workspace.folder()));
+    List<Fault> faults = faults(read);
+    if (faults.isEmpty()) {
+      throw new Failure(ExitCode.NOT_FOUND, "no symptom and boat to play");
+    }
+    int each = Math.max(1, (drills + faults.size() - 1) / faults.size());
+    List<Row> rows = new ArrayList<>();
+    List<DrillMark> down = new ArrayList<>();
+    if (!json) {
+      heading();
+    }
+    for (Fault fault : faults) {
+      rows.add(row(fault, each, down));
+      if (!json) {
+        print(rows.get(rows.size() - 1));
+      }
+    }
+    PlayedDrills all = new PlayedDrills(down);
+    double regret = all.spread(DrillMark::regret);
+    double minutes = all.spread(mark -> mark.run().minutes());
+    Table table = new Table(rows, down.size(), regret, minutes, regret / minutes);
+    if (json) {
+      new JsonOutput(session.out()).print(table);
+    } else {
+      summary(table);
+    }
+    return table.isFair() ? ExitCode.OK : ExitCode.PROBLEMS;
+  }
+
+  private List<Fault> faults(Workspace read) {
+    List<Fault> faults = new ArrayList<>();
+    for (Page<Symptom> page : read.library().all(Symptom.class)) {
+      for (Boat one : read.boats()) {
+        Fitting fitting = new Fitting(one, session.today());
+        if (symptom.map(page.id()::equals).orElse(true)
+            && boat.map(one.id()::equals).orElse(true)
+            && fitting.fits(page.head().fits())) {
+          faults.add(Fault.of(page, fitting, read.library(), read.cases()));
+        }
+      }
+    }
+    return faults;
+  }
+
+  private static Row row(Fault fault, int count, List<DrillMark> down) {
+    Counsel counsel = new Counsel(fault);
+    PlayedDrills advice = PlayedDrills.of(fault, counsel, new FollowsAdvice().careful(), count);
+    PlayedDrills chance =
+        PlayedDrills.of(fault, counsel, new AsksAndMends(false, 1).careful(), count);
+    PlayedDrills yard = PlayedDrills.of(fault, counsel, new CallsTheYard(), count);
+    PlayedDrills page = PlayedDrills.of(fault, counsel, new AsksAndMends(true, 1).careful(), count);
+    down.addAll(page.marks());
+    return new Row(
+        fault.page().id(),
+        fault.fitting().boat().id(),
+        count,
+        advice.mean(DrillMark::expected),
+        advice.mean(DrillMark::atLeast),
+        advice.most(DrillMark::doubt),
+        advice.mean(DrillMark::regret),
+        advice.most(DrillMark::regret),
+        chance.mean(DrillMark::regret),
+        yard.mean(DrillMark::regret),
+        (int) yard.yardAtOnce(),
+        page.mean(DrillMark::regret),
+        page.spread(DrillMark::regret),
+        page.spread(mark -> mark.run().minutes()));
+  }
+
+  private void heading() {
+    line(
+        "symptom",
+        "boat",
+        "best plan",
+        "proven",
+        "gap of a step",
+        "advice",
+        "at most",
+        "by chance",
+        "yard at once",
+        "marked as such",
+        "down the page",
+        "spread of the mark",
+        "of the minutes");
+    line(
+        "---", "---", "---:", "---:", "---:", "---:", "---:", "---:", "---:", "---:", "---:",
+        "---:", "---:");
+  }
+
+  private void print(Row row) {
+    line(
+        row.symptom(),
+        row.boat(),
+        tenths(row.plan()),
+        tenths(row.atLeast()),
+        tenths(row.gap()),
+        tenths(row.adviceRegret()),
+        tenths(row.adviceMost()),
+        tenths(row.chanceRegret()),
+        tenths(row.yardRegret()),
+        row.yardAtOnce() + " of " + row.drills(),
+        tenths(row.pageRegret()),
+        tenths(row.pageRegretSpread()),
+        tenths(row.pageMinutesSpread()));
+    session.out().flush();
+  }
+
+  private void line(String... cells) {
+    session.out().println("| " + String.join(" | ", cells) + " |");
+  }
+
+  private void summary(Table table) {
+    session.out().println();
+    session
+        .out()
+        .printf(
+            Locale.ROOT,
+            "%d drills played down the page: the skill mark is spread by %.1f minutes, the minutes"
+                + " by %.1f, a share of %.2f%n",
+            table.drills(),
+            table.regretSpread(),
+            table.minutesSpread(),
+            table.share());
+    session
+        .out()
+        .println(
+            "The spread is the standard deviation. Minutes of the mark are what the way of playing"
+                + " costs on average more than the best plan.");
+  }
+
+  private static String tenths(double number) {
+    return String.format(Locale.ROOT, "%.1f", number);
+  }
+}
