@@ -10,7 +10,8 @@ import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.drill.Counsel;
 import limberboard.drill.mark.DrillMark;
-import limberboard.drill.play.AsksAndMends;
+import limberboard.drill.play.AsksByChance;
+import limberboard.drill.play.ByRule;
 import limberboard.drill.play.CallsTheYard;
 import limberboard.drill.play.FollowsAdvice;
 import limberboard.drill.play.PlayedDrills;
@@ -26,9 +27,9 @@ import picocli.CommandLine.Option;
     name = "drill-quality",
     mixinStandardHelpOptions = true,
     description = {
-      "Plays many drills in four ways and marks them: following the advice, asking by chance,"
-          + " calling the yard at once, and asking down the page, which is the one whose spread is"
-          + " measured.",
+      "Plays many drills in five ways and marks them: following the advice, asking by chance,"
+          + " calling the yard at once, asking down the page, and asking what tells most first,"
+          + " which is the one whose spread decides.",
       "One row for each symptom and each boat it fits. The exit code is 1 when following the advice"
           + " is marked worse than the planner's gap allows, asking by chance is not marked much"
           + " worse, a call at once is not marked as such, or the skill mark is spread by more than"
@@ -75,14 +76,27 @@ final class DrillQualityCommand implements Callable<Integer> {
       double yardRegret,
       int yardAtOnce,
       double pageRegret,
-      double pageRegretSpread,
-      double pageMinutesSpread) {}
+      double tellingRegret,
+      double tellingRegretSpread,
+      double tellingMinutesSpread) {}
 
-  /** All rows, and the spread over all drills of one way of playing. */
-  record Table(
-      List<Row> rows, int drills, double regretSpread, double minutesSpread, double share) {
+  /**
+   * How far the skill mark and the minutes are spread over all drills of one way of playing, as
+   * standard deviations in minutes.
+   */
+  record Spread(double regret, double minutes, double share) {
+    static Spread of(List<DrillMark> marks) {
+      PlayedDrills all = new PlayedDrills(marks);
+      double regret = all.spread(DrillMark::regret);
+      double minutes = all.spread(mark -> mark.run().minutes());
+      return new Spread(regret, minutes, regret / minutes);
+    }
+  }
+
+  /** All rows, and the spreads over all their drills. */
+  record Table(List<Row> rows, int drills, Spread telling, Spread page) {
     boolean isFair() {
-      return share <= FAIR
+      return telling.share() <= FAIR
           && rows.stream()
               .allMatch(
                   row ->
@@ -104,20 +118,18 @@ final class DrillQualityCommand implements Callable<Integer> {
     }
     int each = Math.max(1, (drills + faults.size() - 1) / faults.size());
     List<Row> rows = new ArrayList<>();
-    List<DrillMark> down = new ArrayList<>();
+    List<DrillMark> telling = new ArrayList<>();
+    List<DrillMark> page = new ArrayList<>();
     if (!json) {
       heading();
     }
     for (Fault fault : faults) {
-      rows.add(row(fault, each, down));
+      rows.add(row(fault, each, telling, page));
       if (!json) {
         print(rows.get(rows.size() - 1));
       }
     }
-    PlayedDrills all = new PlayedDrills(down);
-    double regret = all.spread(DrillMark::regret);
-    double minutes = all.spread(mark -> mark.run().minutes());
-    Table table = new Table(rows, down.size(), regret, minutes, regret / minutes);
+    Table table = new Table(rows, telling.size(), Spread.of(telling), Spread.of(page));
     if (json) {
       new JsonOutput(session.out()).print(table);
     } else {
@@ -141,14 +153,17 @@ final class DrillQualityCommand implements Callable<Integer> {
     return faults;
   }
 
-  private static Row row(Fault fault, int count, List<DrillMark> down) {
+  private static Row row(
+      Fault fault, int count, List<DrillMark> allTelling, List<DrillMark> allPage) {
     Counsel counsel = new Counsel(fault);
     PlayedDrills advice = PlayedDrills.of(fault, counsel, new FollowsAdvice().careful(), count);
-    PlayedDrills chance =
-        PlayedDrills.of(fault, counsel, new AsksAndMends(false, 1).careful(), count);
+    PlayedDrills chance = PlayedDrills.of(fault, counsel, new AsksByChance(1).careful(), count);
     PlayedDrills yard = PlayedDrills.of(fault, counsel, new CallsTheYard(), count);
-    PlayedDrills page = PlayedDrills.of(fault, counsel, new AsksAndMends(true, 1).careful(), count);
-    down.addAll(page.marks());
+    PlayedDrills page = PlayedDrills.of(fault, counsel, ByRule.downThePage().careful(), count);
+    PlayedDrills telling =
+        PlayedDrills.of(fault, counsel, ByRule.mostTellingFirst().careful(), count);
+    allTelling.addAll(telling.marks());
+    allPage.addAll(page.marks());
     return new Row(
         fault.page().id(),
         fault.fitting().boat().id(),
@@ -162,8 +177,9 @@ final class DrillQualityCommand implements Callable<Integer> {
         yard.mean(DrillMark::regret),
         (int) yard.yardAtOnce(),
         page.mean(DrillMark::regret),
-        page.spread(DrillMark::regret),
-        page.spread(mark -> mark.run().minutes()));
+        telling.mean(DrillMark::regret),
+        telling.spread(DrillMark::regret),
+        telling.spread(mark -> mark.run().minutes()));
   }
 
   private void heading() {
@@ -179,11 +195,12 @@ final class DrillQualityCommand implements Callable<Integer> {
         "yard at once",
         "marked as such",
         "down the page",
+        "most telling first",
         "spread of the mark",
         "of the minutes");
     line(
         "---", "---", "---:", "---:", "---:", "---:", "---:", "---:", "---:", "---:", "---:",
-        "---:", "---:");
+        "---:", "---:", "---:");
   }
 
   private void print(Row row) {
@@ -199,8 +216,9 @@ final class DrillQualityCommand implements Callable<Integer> {
         tenths(row.yardRegret()),
         row.yardAtOnce() + " of " + row.drills(),
         tenths(row.pageRegret()),
-        tenths(row.pageRegretSpread()),
-        tenths(row.pageMinutesSpread()));
+        tenths(row.tellingRegret()),
+        tenths(row.tellingRegretSpread()),
+        tenths(row.tellingMinutesSpread()));
     session.out().flush();
   }
 
@@ -210,21 +228,27 @@ final class DrillQualityCommand implements Callable<Integer> {
 
   private void summary(Table table) {
     session.out().println();
-    session
-        .out()
-        .printf(
-            Locale.ROOT,
-            "%d drills played down the page: the skill mark is spread by %.1f minutes, the minutes"
-                + " by %.1f, a share of %.2f%n",
-            table.drills(),
-            table.regretSpread(),
-            table.minutesSpread(),
-            table.share());
+    spread("what tells most first", table.drills(), table.telling());
+    spread("down the page", table.drills(), table.page());
     session
         .out()
         .println(
             "The spread is the standard deviation. Minutes of the mark are what the way of playing"
                 + " costs on average more than the best plan.");
+  }
+
+  private void spread(String played, int drills, Spread spread) {
+    session
+        .out()
+        .printf(
+            Locale.ROOT,
+            "%d drills played %s: the skill mark is spread by %.1f minutes, the minutes by %.1f, a"
+                + " share of %.2f%n",
+            drills,
+            played,
+            spread.regret(),
+            spread.minutes(),
+            spread.share());
   }
 
   private static String tenths(double number) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import limberboard.boat.WorkCaution;
 import limberboard.effort.Onward;
 import limberboard.effort.Situation;
 import limberboard.trace.Fault;
@@ -118,6 +119,11 @@ public final class Drill {
     return hidden.told().isEmpty()
         ? Optional.empty()
         : Optional.of(fault.checks().get(hidden.told().getAsInt()));
+  }
+
+  /** All cautions that can come up in it, each once. */
+  public List<WorkCaution> cautions() {
+    return StepTaker.cautions(fault);
   }
 
   /** Where it begins, as numbers, with what the owner has told. */

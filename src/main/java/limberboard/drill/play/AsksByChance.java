@@ -16,14 +16,13 @@ import limberboard.trace.FaultCause;
 import limberboard.trace.FaultCheck;
 
 /**
- * Makes checks until a cause is likely enough, then mends it, or hands it to the yard where that is
- * the yard's work; when nothing is left to ask, it mends the likeliest, and after two mends in vain
- * calls the yard.
+ * Makes checks by chance until a cause is likely enough, then mends it, or hands it to the yard
+ * where that is the yard's work; when nothing is left to ask, it mends the likeliest, and after two
+ * mends in vain calls the yard.
  *
- * @param inOrder whether checks are made in the page's order; otherwise by chance
  * @param seed what chance comes from
  */
-public record AsksAndMends(boolean inOrder, long seed) implements Player {
+public record AsksByChance(long seed) implements Player {
   private static final double ENOUGH = 0.8;
   private static final int PATIENCE = 2;
   private static final double HUNDRED = 100;
@@ -69,6 +68,6 @@ public record AsksAndMends(boolean inOrder, long seed) implements Player {
 
   private FaultCheck one(DrillRun run, List<FaultCheck> left) {
     long own = seed * 31 + run.drill().order().seed() * 1_000_003 + run.done().size();
-    return left.get(inOrder ? 0 : new SplittableRandom(own).split().nextInt(left.size()));
+    return left.get(new SplittableRandom(own).split().nextInt(left.size()));
   }
 }
