@@ -87,6 +87,7 @@ public final class Terminal {
     CommandLine line = new CommandLine(new Top(session, window));
     commands().forEach(line::addSubcommand);
     line.addSubcommand(cases());
+    line.addSubcommand(drills());
     line.registerConverter(LocalDate.class, this::date);
     line.setOut(session.out());
     line.setErr(session.err());
@@ -153,6 +154,13 @@ public final class Terminal {
         .addSubcommand(new CaseCloseCommand(session))
         .addSubcommand(new CaseListCommand(session))
         .addSubcommand(new CaseInventCommand(session));
+  }
+
+  private CommandLine drills() {
+    return new CommandLine(new DrillCommand())
+        .addSubcommand(new DrillNewCommand(session))
+        .addSubcommand(new DrillRunCommand(session))
+        .addSubcommand(new DrillMarkCommand(session));
   }
 
   private int failed(Exception failure, CommandLine command) {

@@ -119,7 +119,11 @@ final class StepTaker {
     int number = mendable(step.cause());
     FaultCause cause = fault.causes().get(number);
     if (!cause.mendedByOwner()) {
-      String whose = "That is work " + SkillWords.whose(cause.mendSkill()) + ". It was not done.";
+      String whose =
+          Sentences.quoted(cause.mendTitle())
+              + " is work "
+              + SkillWords.whose(cause.mendSkill())
+              + ". It was not done.";
       return new Taken(
           new StepDone(
               step, now, 0, new DrillReply(Kind.NOT_YOURS, whose), List.of(), unsafe(), Set.of()),

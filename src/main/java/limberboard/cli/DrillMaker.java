@@ -1,0 +1,178 @@
+package limberboard.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import limberboard.boat.Boat;
+import limberboard.boat.Fitting;
+import limberboard.boat.Workspace;
+import limberboard.drill.Drill;
+import limberboard.drill.DrillOrder;
+import limberboard.drill.DrillRun;
+import limberboard.drill.MadeUpBoat;
+import limberboard.drill.file.DrillFiles;
+import limberboard.drill.file.KeptDrill;
+import limberboard.drill.learn.NextDrill;
+import limberboard.library.page.Model;
+import limberboard.library.page.Page;
+import limberboard.library.page.Symptom;
+import limberboard.library.problem.Nearest;
+import limberboard.trace.Fault;
+
+/**
+ * Makes drills in one workspace from what somebody asks for.
+ *
+ * @param session where the command runs
+ * @param workspace the workspace
+ */
+record DrillMaker(CommandContext session, Workspace workspace) {
+
+  /** The fault of a symptom on a boat that is named. */
+  Fault fault(String symptom, Optional<String> boat) {
+    TraceMaker maker = new TraceMaker(session, workspace);
+    return maker.begin(maker.symptom(symptom), maker.fitting(boat)).fault();
+  }
+
+  /** The fault of a symptom on a boat made up of a model's choices, the first that it fits. */
+  Fault madeUp(String symptom, String model, long seed) {
+    Page<Symptom> page = new TraceMaker(session, workspace).symptom(symptom);
+    Page<Model> found =
+        workspace
+            .library()
+            .model(model)
+            .orElseThrow(
+                () -> {
+                  List<String> ids =
+                      workspace.library().all(Model.class).stream().map(Page::id).toList();
+                  return Failure.unknown(
+                      "model", model, ids, "there are " + String.join(", ", ids));
+                });
+    for (long tried = seed; tried < seed + 100; tried++) {
+      Boat boat = new MadeUpBoat(found, tried, session.today().getYear()).boat();
+      Fitting fitting = new Fitting(boat, session.today());
+      if (fitting.fits(page.head().fits())) {
+        return Fault.of(page, fitting, workspace.library(), workspace.cases());
+      }
+    }
+    throw new Failure(
+        ExitCode.NOT_FOUND, symptom + " is for no " + found.title() + " that can be made up");
+  }
+
+  /** A drill on a fault. */
+  Drill drill(Fault fault, long seed, int hints) {
+    try {
+      return Drill.of(
+          new DrillOrder(
+              fault.page().id(), fault.fitting().boat().id(), fault.fitting().on(), seed, hints),
+          fault);
+    } catch (IllegalArgumentException e) {
+      throw new Failure(ExitCode.USAGE, e.getMessage());
+    }
+  }
+
+  /** The next seed that hides a cause. */
+  long seed(Fault fault, String cause, long from) {
+    if (!fault.hasCause(cause)) {
+      boolean listed = fault.page().details().cause(cause).isPresent();
+      List<String> ids = fault.causes().stream().map(each -> each.id()).toList();
+      throw new Failure(
+          ExitCode.NOT_FOUND,
+          listed
+              ? fault.fitting().boat().name()
+                  + " cannot have \""
+                  + cause
+                  + "\": "
+                  + fault.fitting().judge(fault.page().details().cause(cause).get().fits()).reason()
+              : "\""
+                  + cause
+                  + "\" is no cause of "
+                  + fault.page().id()
+                  + "; "
+                  + Nearest.advice(cause, ids, "there are " + String.join(", ", ids)));
+    }
+    OptionalLong seed = Drill.seedFor(fault, cause, from);
+    return seed.orElseThrow(
+        () ->
+            new Failure(
+                ExitCode.NOT_FOUND,
+                "\"" + cause + "\" is as good as ruled out on this boat; choose another cause"));
+  }
+
+  /** The drill of a file, on the figures it was made with, or the reason why not. */
+  Drill drill(Path file, KeptDrill kept) {
+    DrillOrder order = kept.order();
+    CommandContext then = session.on(order.on());
+    Page<Symptom> page =
+        workspace
+            .library()
+            .symptom(order.symptom())
+            .orElseThrow(
+                () ->
+                    new Failure(
+                        ExitCode.NOT_FOUND,
+                        file + ": there is no symptom \"" + order.symptom() + "\" any more"));
+    Boat boat =
+        workspace
+            .boat(order.boat())
+            .orElseThrow(
+                () ->
+                    new Failure(
+                        ExitCode.NOT_FOUND,
+                        file + ": there is no boat \"" + order.boat() + "\" any more"));
+    Drill drill =
+        new DrillMaker(then, workspace)
+            .drill(
+                new TraceMaker(then, workspace).begin(page, new Fitting(boat, order.on())).fault(),
+                order.seed(),
+                order.hints());
+    if (!drill.stamp().equals(kept.stamp())) {
+      throw new Failure(
+          ExitCode.NOT_FOUND,
+          file
+              + ": it was made with other figures of \""
+              + order.symptom()
+              + "\" than those here (stamp "
+              + kept.stamp()
+              + ", here "
+              + drill.stamp()
+              + "), so it cannot be marked rightly; mark it where it was made, or with the library"
+              + " and cases of that day");
+    }
+    return drill;
+  }
+
+  /** A drill of a file. */
+  static KeptDrill read(CommandContext session, Path asked) {
+    Path file = session.folder().resolve(asked);
+    DrillFiles.Read read = new DrillFiles().read(file);
+    read.problems().forEach(problem -> session.err().println(problem));
+    return read.drill()
+        .orElseThrow(
+            () -> new Failure(ExitCode.NOT_FOUND, asked + " is no drill that can be read"));
+  }
+
+  /** What was played, as a file says it. */
+  DrillRun run(Path file, KeptDrill kept) {
+    try {
+      return DrillRun.of(drill(file, kept), kept.steps());
+    } catch (IllegalArgumentException e) {
+      throw new Failure(ExitCode.NOT_FOUND, file + ": " + e.getMessage());
+    }
+  }
+
+  /** Everything that can be drilled on the boats there are. */
+  List<NextDrill.Can> can() {
+    List<NextDrill.Can> can = new ArrayList<>();
+    for (Page<Symptom> page : workspace.library().all(Symptom.class)) {
+      for (Boat boat : workspace.boats()) {
+        if (new Fitting(boat, session.today()).fits(page.head().fits())) {
+          String system = page.head().system().map(each -> each.word()).orElse("");
+          can.add(new NextDrill.Can(page.id(), system, boat.id()));
+        }
+      }
+    }
+    return can;
+  }
+}
