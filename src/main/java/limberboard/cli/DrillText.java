@@ -79,7 +79,7 @@ final class DrillText {
         "  yard CAUSE …  Hand it over and name the cause: "
             + Minutes.words(drill.fault().yardMinutes())
             + ", "
-            + Minutes.words(drill.fault().model().searchMinutes())
+            + Minutes.words(drill.fault().searchMinutes())
             + " more when it is another");
     if (!drill.fault().access().isEmpty()) {
       out.println("What is opened for a step stays open; it can be opened before:");

@@ -151,7 +151,7 @@ record DrillView(
             .map(MendView::of)
             .toList(),
         drill.fault().access().stream().map(AccessView::of).toList(),
-        drill.fault().model().yardMinutes(),
-        drill.fault().model().searchMinutes());
+        drill.fault().yardMinutes(),
+        drill.fault().searchMinutes());
   }
 }

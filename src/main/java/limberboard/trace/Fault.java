@@ -135,6 +135,11 @@ public final class Fault {
     return model.yardMinutes();
   }
 
+  /** What it costs more when the yard is told a wrong cause, or none, in minutes. */
+  public double searchMinutes() {
+    return model.searchMinutes();
+  }
+
   /**
    * The number of a cause.
    *
