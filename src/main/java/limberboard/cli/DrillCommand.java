@@ -6,7 +6,7 @@ import picocli.CommandLine.Command;
 @Command(
     name = "drill",
     mixinStandardHelpOptions = true,
-    synopsisSubcommandLabel = "new|run|mark",
+    synopsisSubcommandLabel = "new|run|mark|paper",
     description = {
       "Practises finding faults on hidden ones, without a boat, and marks skill apart from luck.",
       "No real trace, log or case is touched."

@@ -160,7 +160,8 @@ public final class Terminal {
     return new CommandLine(new DrillCommand())
         .addSubcommand(new DrillNewCommand(session))
         .addSubcommand(new DrillRunCommand(session))
-        .addSubcommand(new DrillMarkCommand(session));
+        .addSubcommand(new DrillMarkCommand(session))
+        .addSubcommand(new DrillPaperCommand(session));
   }
 
   private int failed(Exception failure, CommandLine command) {

@@ -3,6 +3,7 @@ package limberboard.print.pdf;
 import com.lowagie.text.DocumentException;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.List;
 import limberboard.print.page.CutPage;
 import limberboard.print.picture.Look;
 import limberboard.print.picture.Pictures;
@@ -35,9 +36,24 @@ public final class Pdf {
     return of(new Xhtml(pictures).render(page, Look.PAPER));
   }
 
+  /**
+   * Several sheets in one PDF file, each beginning on a page of its own with its own page numbers.
+   *
+   * @param pages at least one
+   * @throws IOException when one cannot be laid out
+   */
+  public byte[] of(List<CutPage> pages) throws IOException {
+    List<String> rendered =
+        pages.stream().map(page -> new Xhtml(pictures).render(page, Look.PAPER)).toList();
+    return ofRendered(rendered);
+  }
+
   /** What was rendered for paper, as a PDF file. */
   byte[] of(String xhtml) throws IOException {
-    Document document = StrictXml.parse(xhtml);
+    return ofRendered(List.of(xhtml));
+  }
+
+  private byte[] ofRendered(List<String> xhtml) throws IOException {
     float dotsPerPoint = ITextRenderer.DEFAULT_DOTS_PER_POINT;
     int dotsPerPixel = ITextRenderer.DEFAULT_DOTS_PER_PIXEL;
     ITextFontResolver fonts = new ITextFontResolver();
@@ -53,10 +69,18 @@ public final class Pdf {
             new PdfPictures(pictures),
             new ITextTextRenderer());
     try {
-      renderer.setDocument(document, null);
-      renderer.layout();
       ByteArrayOutputStream out = new ByteArrayOutputStream();
-      renderer.createPDF(out);
+      for (int i = 0; i < xhtml.size(); i++) {
+        Document document = StrictXml.parse(xhtml.get(i));
+        renderer.setDocument(document, null);
+        renderer.layout();
+        if (i == 0) {
+          renderer.createPDF(out, false);
+        } else {
+          renderer.writeNextDocument();
+        }
+      }
+      renderer.finishPDF();
       return out.toByteArray();
     } catch (DocumentException e) {
       throw new IOException("the page cannot be written as PDF: " + e.getMessage(), e);
