@@ -62,6 +62,9 @@ final class DrillRunCommand implements Callable<Integer> {
           "How many hints are allowed, each at ten minutes of the mark; none if not given.")
   private int hints;
 
+  @Option(names = "--number", paramLabel = "N", description = "Which drill of a course's file.")
+  private int number;
+
   @Option(
       names = "--student",
       paramLabel = "NAME",
@@ -124,11 +127,21 @@ final class DrillRunCommand implements Callable<Integer> {
   private Drill drill(DrillMaker maker) {
     if (what.get(0).endsWith(DrillFiles.ENDING)) {
       Path file = Path.of(what.get(0));
-      KeptDrill kept = DrillMaker.read(session, file);
+      KeptDrill kept = number == 0 ? DrillMaker.read(session, file) : ofCourse(file);
       student = student.or(kept::student);
       return maker.drill(file, kept);
     }
     return maker.drill(maker.fault(what.get(0), boat.id()), seed, hints);
+  }
+
+  private KeptDrill ofCourse(Path file) {
+    List<KeptDrill> drills = CourseListCommand.read(session, file).course().orElseThrow().drills();
+    if (number < 1 || number > drills.size()) {
+      throw new Failure(
+          ExitCode.NOT_FOUND,
+          file + " has the drills 1 to " + drills.size() + ", and none of number " + number);
+    }
+    return drills.get(number - 1);
   }
 
   private DrillRun play(Drill drill, Counsel counsel, boolean script) throws IOException {

@@ -88,6 +88,7 @@ public final class Terminal {
     commands().forEach(line::addSubcommand);
     line.addSubcommand(cases());
     line.addSubcommand(drills());
+    line.addSubcommand(courses());
     line.registerConverter(LocalDate.class, this::date);
     line.setOut(session.out());
     line.setErr(session.err());
@@ -145,6 +146,7 @@ public final class Terminal {
         new LetterQualityCommand(session),
         new TraceQualityCommand(session),
         new DrillQualityCommand(session),
+        new ClassCommand(session),
         new PicturesCommand(session, window));
   }
 
@@ -162,6 +164,12 @@ public final class Terminal {
         .addSubcommand(new DrillRunCommand(session))
         .addSubcommand(new DrillMarkCommand(session))
         .addSubcommand(new DrillPaperCommand(session));
+  }
+
+  private CommandLine courses() {
+    return new CommandLine(new CourseCommand())
+        .addSubcommand(new CourseNewCommand(session))
+        .addSubcommand(new CourseListCommand(session));
   }
 
   private int failed(Exception failure, CommandLine command) {
