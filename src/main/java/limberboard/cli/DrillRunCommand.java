@@ -102,12 +102,12 @@ final class DrillRunCommand implements Callable<Integer> {
     if (what.size() > 1 && !script) {
       throw new Failure(ExitCode.USAGE, "after the symptom or file comes - or nothing");
     }
-    WorkspaceFolders folders =
-        student.isPresent()
-            ? session.foldersToWrite(workspace.folder())
-            : session.folders(workspace.folder());
+    WorkspaceFolders folders = session.folders(workspace.folder());
     Workspace read = session.workspace(folders);
     Drill drill = drill(new DrillMaker(session, read));
+    if (student.isPresent()) {
+      session.foldersToWrite(workspace.folder());
+    }
     Counsel counsel = new Counsel(drill.fault());
     if (json) {
       print(new Begun(DrillView.of(drill)));

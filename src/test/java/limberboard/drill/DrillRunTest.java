@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.stream.LongStream;
 import limberboard.drill.DrillReply.Kind;
@@ -102,6 +103,22 @@ class DrillRunTest {
     DrillRun run = run(3, "open sole-boards-lifted", "check hose-look", "open sole-boards-lifted");
     assertThat(run.minutes()).isEqualTo(3 + 8 + 8);
     assertThat(run.open()).hasSize(2);
+  }
+
+  @Test
+  void whatCanBeOpenedIsNumberedAsTheModelCountsIt() {
+    List<String> ids = OIL.access().stream().map(access -> access.id()).toList();
+    assertThat(ids).isNotEmpty().doesNotHaveDuplicates();
+    for (int check = 0; check < OIL.checks().size(); check++) {
+      BitSet numbers = new BitSet();
+      OIL.checks().get(check).access().forEach(access -> numbers.set(ids.indexOf(access.id())));
+      assertThat(OIL.model().checks().get(check).access()).isEqualTo(numbers);
+    }
+    for (int cause = 0; cause < OIL.causes().size(); cause++) {
+      BitSet numbers = new BitSet();
+      OIL.causes().get(cause).mendAccess().forEach(each -> numbers.set(ids.indexOf(each.id())));
+      assertThat(OIL.model().mends().get(cause).access()).isEqualTo(numbers);
+    }
   }
 
   @Test
