@@ -18,12 +18,15 @@ import limberboard.letters.recognise.SaidAnswers.Phrase;
  */
 final class AnswerReader {
   private static final double LEAST = 0.5;
+  private static final double LIKE = 10;
 
   private final SaidAnswers said;
+  private final ToldAnswers told;
   private final Coefficients chance;
 
-  AnswerReader(SaidAnswers said, Coefficients chance) {
+  AnswerReader(SaidAnswers said, ToldAnswers told, Coefficients chance) {
     this.said = said;
+    this.told = told;
     this.chance = chance;
   }
 
@@ -66,6 +69,7 @@ final class AnswerReader {
       sentences.add(text.ofSentence(i));
     }
     List<Candidate> all = new ArrayList<>();
+    ToldAnswers.Said before = told.read(text, symptom);
     for (OfCheck check : said.of(symptom)) {
       double[] about = new double[sentences.size()];
       for (int i = 0; i < about.length; i++) {
@@ -82,7 +86,7 @@ final class AnswerReader {
               .ifPresent(found -> best.put(found.answer(), found));
         }
       }
-      all.addAll(rivals(best));
+      all.addAll(rivals(best, before));
     }
     return all;
   }
@@ -92,7 +96,7 @@ final class AnswerReader {
     return f[0] * (0.5 + f[1]) + f[2] + 0.5 * f[3];
   }
 
-  private static List<Candidate> rivals(Map<String, Candidate> best) {
+  private static List<Candidate> rivals(Map<String, Candidate> best, ToldAnswers.Said before) {
     List<Candidate> all = new ArrayList<>();
     for (Candidate each : best.values()) {
       double rival =
@@ -101,7 +105,10 @@ final class AnswerReader {
               .mapToDouble(AnswerReader::sum)
               .max()
               .orElse(0);
+      ToldAnswers.Answer answer = new ToldAnswers.Answer(each.check(), each.answer());
       each.figures()[5] = sum(each) - rival;
+      each.figures()[8] = before.usual(answer);
+      each.figures()[9] = LIKE * before.like(answer);
       all.add(each);
     }
     return all;
@@ -155,7 +162,16 @@ final class AnswerReader {
             sentence + 1 < about.length ? about[sentence + 1] : 0);
     double tight = matched / (double) (to - from);
     double[] figures = {
-      met, met / sum, about[sentence], beside, tight, 0, so, Math.min(3, phrase.words().size())
+      met,
+      met / sum,
+      about[sentence],
+      beside,
+      tight,
+      0,
+      so,
+      Math.min(3, phrase.words().size()),
+      0,
+      0
     };
     return Optional.of(new Candidate(check.id(), phrase.answer(), figures, from, to));
   }

@@ -5,24 +5,37 @@ package limberboard.letters.recognise;
  *
  * @param symptom that it tells of a symptom
  * @param fault that it tells of a fault
+ * @param covered that the library covers what it tells
  * @param urgent that it is urgent
  * @param answer that words in it answer a check
  */
-record Chances(Coefficients symptom, Coefficients fault, Coefficients urgent, Coefficients answer) {
+record Chances(
+    Coefficients symptom,
+    Coefficients fault,
+    Coefficients covered,
+    Coefficients urgent,
+    Coefficients answer) {
   static final String SYMPTOM = "symptom";
   static final String FAULT = "fault";
+  static final String COVERED = "covered";
   static final String URGENT = "urgent";
   static final String ANSWER = "answer";
 
   /** Chances that say nothing. */
   static final Chances NONE =
-      new Chances(Coefficients.NONE, Coefficients.NONE, Coefficients.NONE, Coefficients.NONE);
+      new Chances(
+          Coefficients.NONE,
+          Coefficients.NONE,
+          Coefficients.NONE,
+          Coefficients.NONE,
+          Coefficients.NONE);
 
   /** Those that come with the program. */
   static Chances given() {
     return new Chances(
         Coefficients.named(SYMPTOM),
         Coefficients.named(FAULT),
+        Coefficients.named(COVERED),
         Coefficients.named(URGENT),
         Coefficients.named(ANSWER));
   }

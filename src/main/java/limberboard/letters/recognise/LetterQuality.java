@@ -36,8 +36,10 @@ public record LetterQuality(List<Outcome> outcomes) {
    *
    * @param letter the letter, with what it should give
    * @param given what was recognised in it
+   * @param yardstick the symptoms that naive Bayes says instead, the likeliest first; none where it
+   *     says that no symptom fits
    */
-  public record Outcome(RecordedLetter letter, Recognition given) {
+  public record Outcome(RecordedLetter letter, Recognition given, List<String> yardstick) {
     private List<String> ids() {
       return given.symptoms().stream().map(Recognition.Suspect::id).toList();
     }
@@ -47,7 +49,11 @@ public record LetterQuality(List<Outcome> outcomes) {
     }
 
     private boolean among(int places) {
-      List<String> first = ids().stream().limit(places).toList();
+      return among(ids(), places);
+    }
+
+    private boolean among(List<String> said, int places) {
+      List<String> first = said.stream().limit(places).toList();
       return letter.expected().symptoms().stream().anyMatch(first::contains);
     }
 
@@ -60,12 +66,18 @@ public record LetterQuality(List<Outcome> outcomes) {
     }
   }
 
-  /** Tries a recogniser on letters. */
+  /** Tries a recogniser, and the yardstick, on letters. */
   static LetterQuality of(
-      List<RecordedLetter> letters, Function<RecordedLetter, Recogniser> recogniser) {
+      List<RecordedLetter> letters,
+      Function<RecordedLetter, Recogniser> recogniser,
+      Function<RecordedLetter, List<String>> yardstick) {
     List<Outcome> outcomes = new ArrayList<>();
     for (RecordedLetter letter : letters) {
-      outcomes.add(new Outcome(letter, recogniser.apply(letter).recognise(letter.letter())));
+      outcomes.add(
+          new Outcome(
+              letter,
+              recogniser.apply(letter).recognise(letter.letter()),
+              List.copyOf(yardstick.apply(letter))));
     }
     return new LetterQuality(outcomes);
   }
@@ -117,7 +129,30 @@ public record LetterQuality(List<Outcome> outcomes) {
   List<Share> shares() {
     List<Share> all = new ArrayList<>(letterShares());
     all.addAll(answerShares());
+    all.addAll(yardstickShares());
     return all;
+  }
+
+  private List<Share> yardstickShares() {
+    Predicate<Outcome> covered = Outcome::covered;
+    Predicate<Outcome> unknown = o -> o.letter().expected().fault() && !o.covered();
+    return List.of(
+        share("by naive Bayes: " + FIRST, covered, o -> o.among(o.yardstick(), 1)),
+        share("by naive Bayes: " + FIRST_THREE, covered, o -> o.among(o.yardstick(), GOOD_PLACE)),
+        share("by naive Bayes: " + NONE_OF_UNKNOWN, unknown, o -> o.yardstick().isEmpty()),
+        share("by naive Bayes: " + NONE_OF_KNOWN, covered, o -> o.yardstick().isEmpty()));
+  }
+
+  /** How well the chances hold that are said of the symptom that comes first. */
+  Calibration calibration() {
+    return Calibration.of(
+        outcomes.stream()
+            .filter(outcome -> !outcome.given().symptoms().isEmpty())
+            .map(
+                outcome ->
+                    new Calibration.Said(
+                        outcome.given().symptoms().get(0).chance(), outcome.among(1)))
+            .toList());
   }
 
   private List<Share> letterShares() {
@@ -128,6 +163,7 @@ public record LetterQuality(List<Outcome> outcomes) {
     return List.of(
         share(FIRST, covered, o -> o.among(1)),
         share(FIRST_THREE, covered, o -> o.among(GOOD_PLACE)),
+        share("of those said first, right", o -> !o.ids().isEmpty(), o -> o.among(1)),
         share(
             "both of two faults in the first three",
             o -> o.letter().expected().symptoms().size() > 1,
@@ -161,6 +197,7 @@ public record LetterQuality(List<Outcome> outcomes) {
   public String text() {
     StringBuilder text = new StringBuilder();
     shares().forEach(share -> text.append(share.line()));
+    text.append(calibration().line());
     return text.toString();
   }
 

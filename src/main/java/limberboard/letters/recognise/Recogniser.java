@@ -26,9 +26,7 @@ import limberboard.library.value.Water;
 /** Recognises what letters are about. Immutable, safe for use by several threads. */
 public final class Recogniser {
   private static final double LEAST = 0.5;
-  private static final double LEAST_SYMPTOM = 0.2;
-  private static final double LEAST_WITHOUT_FAULT = 0.7;
-  private static final double UNLIKELY = 0.2;
+  private static final double LEAST_COVERED = 0.25;
   private static final double LEAST_SHOWN = 0.02;
   private static final int MOST_SHOWN = 5;
   private static final int MOST_WORDS = 8;
@@ -73,10 +71,15 @@ public final class Recogniser {
     TopicScores scores = new TopicScores(topics, text);
     LetterFigures figures = new LetterFigures(topics, topicChances, scores, text);
     double fault = letter.head().automatic() ? 0 : chances.fault().chance(figures.ofFault());
-    List<Suspect> suspects = suspects(text, said, scores, figures);
+    List<double[]> ofSymptoms = ofSymptoms(said, figures);
+    List<Suspect> suspects = suspects(text, scores, ofSymptoms);
     Optional<Urgent> alarm = letter.head().automatic() ? Optional.empty() : urgent(text);
     boolean isFault = fault >= LEAST || alarm.isPresent();
-    boolean none = letter.head().automatic() || saysNone(suspects, fault);
+    boolean none =
+        letter.head().automatic()
+            || suspects.isEmpty()
+            || chances.covered().chance(Covered.figures(chances, ofSymptoms, figures.ofFault()))
+                < LEAST_COVERED;
     return new Recognition(
         text.text(),
         said.boat(),
@@ -95,20 +98,21 @@ public final class Recogniser {
         .map(told -> new Urgent(told.what(), words(text, told.from(), told.to())));
   }
 
-  /** Whether nothing fits, or too little for a letter that most likely tells of no fault. */
-  private static boolean saysNone(List<Suspect> suspects, double fault) {
-    double first = suspects.isEmpty() ? 0 : suspects.get(0).chance();
-    return first < (fault < UNLIKELY ? LEAST_WITHOUT_FAULT : LEAST_SYMPTOM);
+  private List<double[]> ofSymptoms(LetterBoat.Said said, LetterFigures figures) {
+    Optional<Fitting> fitting = fitting(said);
+    List<double[]> all = new ArrayList<>();
+    for (int i = 0; i < topics.symptoms().size(); i++) {
+      all.add(figures.of(i, excluded(topics.symptoms().get(i), fitting, said)));
+    }
+    return all;
   }
 
-  private List<Suspect> suspects(
-      LetterText text, LetterBoat.Said said, TopicScores scores, LetterFigures figures) {
+  private List<Suspect> suspects(LetterText text, TopicScores scores, List<double[]> ofSymptoms) {
     List<Suspect> suspects = new ArrayList<>();
-    Optional<Fitting> fitting = fitting(said);
     for (int i = 0; i < topics.symptoms().size(); i++) {
       Page<Symptom> symptom = topics.symptoms().get(i);
       if (scores.whole(i) > 0) {
-        double chance = chances.symptom().chance(figures.of(i, excluded(symptom, fitting, said)));
+        double chance = chances.symptom().chance(ofSymptoms.get(i));
         if (chance >= LEAST_SHOWN) {
           suspects.add(
               new Suspect(
@@ -181,12 +185,10 @@ public final class Recogniser {
   Map<String, double[]> symptomFigures(Letter letter) {
     LetterText text = parser.read(letter);
     LetterBoat.Said said = boats.read(letter, text, senders.boat(letter, workspace.boats()));
-    Optional<Fitting> fitting = fitting(said);
-    LetterFigures figures = figures(text);
+    List<double[]> figures = ofSymptoms(said, figures(text));
     Map<String, double[]> all = new LinkedHashMap<>();
     for (int i = 0; i < topics.symptoms().size(); i++) {
-      Page<Symptom> symptom = topics.symptoms().get(i);
-      all.put(symptom.id(), figures.of(i, excluded(symptom, fitting, said)));
+      all.put(topics.symptoms().get(i).id(), figures.get(i));
     }
     return all;
   }

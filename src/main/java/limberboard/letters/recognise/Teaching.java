@@ -3,6 +3,7 @@ package limberboard.letters.recognise;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -23,6 +24,8 @@ public final class Teaching {
   /** Recorded letters are learnt from in so many parts, one of which is left out at a time. */
   static final int FOLDS = 10;
 
+  private static final int NO_FOLD = -1;
+
   private final Workspace workspace;
   private final LocalDate today;
   private final List<RecordedLetter> recorded;
@@ -33,7 +36,6 @@ public final class Teaching {
   private final DangerSentences dangers;
   private final UrgentRules rules;
   private final SaidAnswers said;
-  private final Recogniser all;
   private final Map<Integer, Recogniser> byFold = new ConcurrentHashMap<>();
 
   /**
@@ -57,7 +59,6 @@ public final class Teaching {
     this.dangers = new DangerSentences(parser, new DangerFields(reader));
     this.rules = new UrgentRules(reader);
     this.said = new SaidAnswers(parser, pages.symptoms());
-    this.all = recogniser(recorded, Chances.given());
   }
 
   /** What pages, lists and the boats' names spell rightly. */
@@ -82,7 +83,7 @@ public final class Teaching {
 
   /** A recogniser that has learnt from all recorded letters. */
   public Recogniser recogniser() {
-    return all;
+    return withoutFold(NO_FOLD);
   }
 
   /**
@@ -108,8 +109,8 @@ public final class Teaching {
         parser,
         new Topics(pages, parser, letters),
         new TopicChances(examples, letters),
-        new UrgentReader(dangers, rules, letters),
-        new AnswerReader(said, chances.answer()),
+        new UrgentReader(dangers, rules, examples, letters),
+        new AnswerReader(said, new ToldAnswers(examples, letters), chances.answer()),
         senders,
         chances);
   }
@@ -121,8 +122,20 @@ public final class Teaching {
    */
   public LetterQuality quality(List<RecordedLetter> letters) {
     Set<RecordedLetter> known = Set.copyOf(recorded);
+    Map<Integer, NaiveBayes> yardsticks = new HashMap<>();
     return LetterQuality.of(
-        letters, letter -> known.contains(letter) ? withoutFold(fold(letter)) : all);
+        letters,
+        letter -> withoutFold(known.contains(letter) ? fold(letter) : NO_FOLD),
+        letter ->
+            examples.symptomsOf(
+                yardsticks
+                    .computeIfAbsent(
+                        known.contains(letter) ? fold(letter) : NO_FOLD, this::yardstick)
+                    .ranked(examples.of(letter).keys())));
+  }
+
+  private NaiveBayes yardstick(int fold) {
+    return new NaiveBayes(without(fold).stream().map(examples::of).toList(), examples.topics());
   }
 
   static int fold(RecordedLetter letter) {
@@ -147,44 +160,84 @@ public final class Teaching {
    * letter's figures are made by what was learnt of the other parts.
    */
   public List<String> coefficients() {
-    List<Row> symptoms = new ArrayList<>();
-    List<Row> faults = new ArrayList<>();
-    List<Row> urgent = new ArrayList<>();
+    List<Tried> tried = tried();
+    Coefficients symptom = Coefficients.learnt(tried.stream().flatMap(Tried::symptoms).toList());
+    Coefficients fault = Coefficients.learnt(tried.stream().map(Tried::fault).toList());
+    Chances first =
+        new Chances(symptom, fault, Coefficients.NONE, Coefficients.NONE, Coefficients.NONE);
+    Coefficients covered =
+        Coefficients.learnt(tried.stream().map(each -> each.covered(first)).toList());
+    Coefficients urgent = Coefficients.learnt(tried.stream().map(Tried::urgent).toList());
+    return List.of(
+        symptom.line(Chances.SYMPTOM),
+        fault.line(Chances.FAULT),
+        covered.line(Chances.COVERED),
+        urgent.line(Chances.URGENT),
+        Coefficients.learnt(answers()).line(Chances.ANSWER));
+  }
+
+  /** A recorded letter, with its figures by what was learnt of the other parts. */
+  private record Tried(
+      Expected expected, Map<String, double[]> ofSymptoms, double[] ofFault, double[] ofUrgent) {
+    Stream<Row> symptoms() {
+      return ofSymptoms.entrySet().stream()
+          .map(each -> new Row(each.getValue(), expected.symptoms().contains(each.getKey())));
+    }
+
+    Row fault() {
+      return new Row(ofFault, expected.fault());
+    }
+
+    Row covered(Chances chances) {
+      List<double[]> figures = List.copyOf(ofSymptoms.values());
+      return new Row(Covered.figures(chances, figures, ofFault), !expected.symptoms().isEmpty());
+    }
+
+    Row urgent() {
+      return new Row(ofUrgent, expected.urgent());
+    }
+  }
+
+  private List<Tried> tried() {
+    List<Tried> all = new ArrayList<>();
     for (int fold = 0; fold < FOLDS; fold++) {
       Recogniser recogniser = recogniser(without(fold), Chances.NONE);
       for (RecordedLetter letter : recorded) {
         if (fold(letter) == fold && !letter.letter().head().automatic()) {
-          recogniser
-              .symptomFigures(letter.letter())
-              .forEach(
-                  (symptom, figures) ->
-                      symptoms.add(
-                          new Row(figures, letter.expected().symptoms().contains(symptom))));
-          faults.add(new Row(recogniser.faultFigures(letter.letter()), letter.expected().fault()));
-          urgent.add(
-              new Row(recogniser.urgentFigures(letter.letter()), letter.expected().urgent()));
+          Letter read = letter.letter();
+          all.add(
+              new Tried(
+                  letter.expected(),
+                  recogniser.symptomFigures(read),
+                  recogniser.faultFigures(read),
+                  recogniser.urgentFigures(read)));
         }
       }
     }
-    return List.of(
-        Coefficients.learnt(symptoms).line(Chances.SYMPTOM),
-        Coefficients.learnt(faults).line(Chances.FAULT),
-        Coefficients.learnt(urgent).line(Chances.URGENT),
-        Coefficients.learnt(answers()).line(Chances.ANSWER));
+    return all;
   }
 
   private List<Row> answers() {
     List<Row> rows = new ArrayList<>();
-    AnswerReader reading = new AnswerReader(said, Coefficients.NONE);
-    for (RecordedLetter letter : recorded) {
-      LetterText text = parser.recorded(letter);
-      for (String symptom : letter.expected().symptoms()) {
-        Map<String, String> given = letter.expected().answers().getOrDefault(symptom, Map.of());
-        for (AnswerReader.Candidate each : reading.candidates(text, symptom)) {
-          rows.add(new Row(each.figures(), each.answer().equals(given.get(each.check()))));
+    for (int fold = 0; fold < FOLDS; fold++) {
+      ToldAnswers told = new ToldAnswers(examples, without(fold));
+      AnswerReader reading = new AnswerReader(said, told, Coefficients.NONE);
+      for (RecordedLetter letter : recorded) {
+        if (fold(letter) == fold) {
+          addAnswers(rows, letter, reading);
         }
       }
     }
     return rows;
+  }
+
+  private void addAnswers(List<Row> rows, RecordedLetter letter, AnswerReader reading) {
+    LetterText text = parser.recorded(letter);
+    for (String symptom : letter.expected().symptoms()) {
+      Map<String, String> given = letter.expected().answers().getOrDefault(symptom, Map.of());
+      for (AnswerReader.Candidate each : reading.candidates(text, symptom)) {
+        rows.add(new Row(each.figures(), each.answer().equals(given.get(each.check()))));
+      }
+    }
   }
 }

@@ -71,6 +71,16 @@ final class TopicExamples {
     return symptoms.size() + 2;
   }
 
+  /** The symptoms among ranked topics; none where the first is no symptom. */
+  List<String> symptomsOf(List<Integer> ranked) {
+    return ranked.get(0) >= symptoms.size()
+        ? List.of()
+        : ranked.stream()
+            .filter(topic -> topic < symptoms.size())
+            .map(topic -> symptoms.get(topic).id())
+            .toList();
+  }
+
   /** What pages and lists say. */
   List<Example> ofPages() {
     return ofPages;

@@ -20,6 +20,7 @@ final class UrgentReader {
   private static final int ROUNDS_AT_FIRST = 6;
   private static final double RIDGE = 0.0005;
   private static final double SHORTEST = 600;
+  private static final double SHORTEST_LETTER = 100;
   private static final double OF_LETTER = 2;
   private static final double OF_CALM_LETTER = 0.5;
   private static final double SOUNDS_LIKE_DANGER = 0.05;
@@ -33,6 +34,7 @@ final class UrgentReader {
   private final DangerSentences sentences;
   private final UrgentRules rules;
   private final WordRegression told;
+  private final WordRegression letter;
   private final int calm;
   private final boolean rulesOnly;
 
@@ -50,9 +52,10 @@ final class UrgentReader {
    * What of a letter may tell of danger.
    *
    * @param sentences its sentences, the likeliest first
+   * @param whole the log odds that it is urgent, by all its words together
    * @param rule what a rule found, if any
    */
-  record Danger(List<Told> sentences, Optional<UrgentRules.Alarm> rule) {
+  record Danger(List<Told> sentences, double whole, Optional<UrgentRules.Alarm> rule) {
     /** What it most likely is; empty for a letter without a word. */
     Optional<Told> likeliest() {
       Optional<Told> first = sentences.stream().findFirst();
@@ -62,7 +65,11 @@ final class UrgentReader {
     }
   }
 
-  UrgentReader(DangerSentences sentences, UrgentRules rules, List<RecordedLetter> letters) {
+  UrgentReader(
+      DangerSentences sentences,
+      UrgentRules rules,
+      TopicExamples topics,
+      List<RecordedLetter> letters) {
     this.sentences = sentences;
     this.rules = rules;
     rulesOnly = letters.size() < FEW_LETTERS;
@@ -84,6 +91,16 @@ final class UrgentReader {
       }
     }
     told = learnt(examples, ROUNDS);
+    List<Example> whole = new ArrayList<>();
+    for (RecordedLetter letter : letters) {
+      whole.add(
+          new Example(topics.of(letter).keys(), Set.of(letter.expected().urgent() ? 1 : 0), 1));
+    }
+    letter = new WordRegression(whole, 2, SHORTEST_LETTER, ROUNDS, RIDGE);
+  }
+
+  private double whole(LetterText text) {
+    return odds(letter.chances(TopicExamples.keys(text.words()))[1]);
   }
 
   private WordRegression learnt(List<Example> examples, int rounds) {
@@ -92,7 +109,7 @@ final class UrgentReader {
 
   /** Reads a letter. */
   Danger read(LetterText text) {
-    return new Danger(told(text), rules.in(text));
+    return new Danger(told(text), whole(text), rules.in(text));
   }
 
   private List<Told> told(LetterText text) {
@@ -119,7 +136,7 @@ final class UrgentReader {
   Optional<Told> urgent(LetterText text, Coefficients chance) {
     Danger danger = read(text);
     if (rulesOnly) {
-      return new Danger(List.of(), danger.rule()).likeliest();
+      return new Danger(List.of(), 0, danger.rule()).likeliest();
     }
     return danger.likeliest().filter(told -> chance.chance(figures(danger, text)) >= LEAST_URGENT);
   }
@@ -129,9 +146,12 @@ final class UrgentReader {
     List<Told> told = danger.sentences();
     double first = told.isEmpty() ? 0 : told.get(0).chance();
     double second = told.size() < 2 ? 0 : told.get(1).chance();
+    double any = told.stream().mapToDouble(each -> Math.exp(odds(each.chance()))).sum();
     return new double[] {
       odds(first),
       Math.max(NO_OTHER, odds(second)),
+      Math.log(LEAST + any),
+      danger.whole(),
       danger.rule().isPresent() ? 1 : 0,
       Math.log(1 + text.words().size())
     };

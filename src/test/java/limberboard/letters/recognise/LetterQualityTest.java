@@ -62,7 +62,7 @@ class LetterQualityTest {
 
   @Test
   void theFiguresAreToldOneALine() {
-    assertThat(quality.text().lines()).hasSize(quality.shares().size());
+    assertThat(quality.text().lines()).hasSize(quality.shares().size() + 1);
     assertThat(quality.text()).contains(LetterQuality.FIRST);
   }
 }
