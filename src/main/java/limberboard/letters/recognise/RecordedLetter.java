@@ -1,7 +1,6 @@
 package limberboard.letters.recognise;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import limberboard.letters.mail.Letter;
-import limberboard.letters.mail.MailReader;
+import limberboard.letters.mail.LetterAsFile;
 import limberboard.library.header.YamlTree;
 
 /**
@@ -52,15 +51,9 @@ public record RecordedLetter(String name, Letter letter, Expected expected) {
 
   private static Optional<RecordedLetter> read(String name, Path file, Path beside) {
     try {
-      return Optional.of(new RecordedLetter(name, letter(file), expected(beside)));
+      return Optional.of(new RecordedLetter(name, LetterAsFile.read(file), expected(beside)));
     } catch (IOException e) {
       return Optional.empty();
-    }
-  }
-
-  private static Letter letter(Path file) throws IOException {
-    try (InputStream in = Files.newInputStream(file)) {
-      return MailReader.read(in);
     }
   }
 
