@@ -21,10 +21,10 @@ final class AnswerReader {
   private static final double LIKE = 10;
 
   private final SaidAnswers said;
-  private final ToldAnswers told;
+  private final TaughtAnswers told;
   private final Coefficients chance;
 
-  AnswerReader(SaidAnswers said, ToldAnswers told, Coefficients chance) {
+  AnswerReader(SaidAnswers said, TaughtAnswers told, Coefficients chance) {
     this.said = said;
     this.told = told;
     this.chance = chance;
@@ -69,7 +69,7 @@ final class AnswerReader {
       sentences.add(text.ofSentence(i));
     }
     List<Candidate> all = new ArrayList<>();
-    ToldAnswers.Said before = told.read(text, symptom);
+    TaughtAnswers.Said before = told.read(text, symptom);
     for (OfCheck check : said.of(symptom)) {
       double[] about = new double[sentences.size()];
       for (int i = 0; i < about.length; i++) {
@@ -96,7 +96,7 @@ final class AnswerReader {
     return f[0] * (0.5 + f[1]) + f[2] + 0.5 * f[3];
   }
 
-  private static List<Candidate> rivals(Map<String, Candidate> best, ToldAnswers.Said before) {
+  private static List<Candidate> rivals(Map<String, Candidate> best, TaughtAnswers.Said before) {
     List<Candidate> all = new ArrayList<>();
     for (Candidate each : best.values()) {
       double rival =
@@ -105,7 +105,7 @@ final class AnswerReader {
               .mapToDouble(AnswerReader::sum)
               .max()
               .orElse(0);
-      ToldAnswers.Answer answer = new ToldAnswers.Answer(each.check(), each.answer());
+      TaughtAnswers.Answer answer = new TaughtAnswers.Answer(each.check(), each.answer());
       each.figures()[5] = sum(each) - rival;
       each.figures()[8] = before.usual(answer);
       each.figures()[9] = LIKE * before.like(answer);

@@ -25,6 +25,24 @@ final class BoatNames {
   private static final int TOO_MANY = 3;
   private static final double SUBJECT = 2;
   private static final double SIGNED = 2;
+  private static final Set<String> HELD = Set.of("in", "on", "aboard", "onboard");
+  private static final Set<String> PLACED =
+      Set.of(
+          "beside",
+          "next",
+          "near",
+          "between",
+          "behind",
+          "in",
+          "ahead",
+          "astern",
+          "opposite",
+          "alongside",
+          "across");
+  private static final Set<String> NO_OWNERS =
+      Set.of("it's", "that's", "she's", "he's", "here's", "there's", "what's", "yard's", "boat's");
+  private static final String PLACES =
+      "terrace|cottage|house|road|street|lane|close|avenue|farm|cottages|court|way|hotel|inn";
 
   private final TextParser parser;
   private final Map<String, List<Boat>> byName = new HashMap<>();
@@ -80,13 +98,19 @@ final class BoatNames {
     Mentions mentions = new Mentions(new LinkedHashMap<>(), new HashSet<>(), new HashMap<>());
     List<PhraseFinder.Match> cues = parser.cues(text);
     Set<Boat> corrected = new HashSet<>();
+    Set<Boat> anothers = new HashSet<>();
     for (int i = 0; i < text.words().size(); i++) {
       for (Boat boat : named(text, i)) {
         mentions.as().putIfAbsent(boat, text.written(i, i + 1));
-        if (text.words().get(i).denied() && i >= text.subjectWords() && justNot(text, i)) {
+        boolean first = !mentions.told().containsKey(boat);
+        if (i >= text.subjectWords() && justNot(text, i)) {
           corrected.add(boat);
         }
-        boolean aside = inPassing(text, cues, i);
+        boolean aside =
+            inPassing(text, cues, i) || anothers.contains(boat) && !isOwn(text, cues, i);
+        if (aside && first && i >= text.subjectWords()) {
+          anothers.add(boat);
+        }
         if (aside) {
           mentions.passing().add(boat);
         } else {
@@ -110,12 +134,35 @@ final class BoatNames {
     return mentions;
   }
 
+  private static boolean isOwn(LetterText text, List<PhraseFinder.Match> cues, int at) {
+    return cues.stream()
+        .filter(cue -> cue.label().equals("one's own"))
+        .anyMatch(
+            cue ->
+                cue.to() <= at
+                    && at - cue.to() < BEFORE_OF_ONE_WORD
+                    && sameSentence(text, cue, at));
+  }
+
+  private static boolean sameSentence(LetterText text, PhraseFinder.Match cue, int at) {
+    return text.words().get(cue.from()).sentence() == text.words().get(at).sentence();
+  }
+
   private static boolean justNot(LetterText text, int at) {
     return at > 0 && text.words().get(at - 1).word().word().equals("not");
   }
 
   private List<Boat> named(LetterText text, int at) {
     String word = text.words().get(at).word().word();
+    if (at + 1 < text.words().size()) {
+      if (text.words().get(at + 1).word().word().matches(PLACES) && text.isName(at + 1)) {
+        return List.of();
+      }
+      List<Boat> two = byName.get(word + text.words().get(at + 1).word().word());
+      if (two != null && word.length() > 2) {
+        return two;
+      }
+    }
     List<Boat> exact = byName.get(word);
     if (exact != null) {
       return exact;
@@ -134,6 +181,27 @@ final class BoatNames {
         .orElse(List.of());
   }
 
+  private static boolean isLongAgo(LetterText text, List<PhraseFinder.Match> cues, int at) {
+    return cues.stream()
+            .anyMatch(cue -> cue.label().equals("in the past") && sameSentence(text, cue, at))
+        || text.ofSentence(text.words().get(at).sentence()).stream()
+            .anyMatch(word -> word.word().word().equals("once"));
+  }
+
+  private static String cueWord(LetterText text, PhraseFinder.Match cue) {
+    return text.words().get(cue.from()).word().word();
+  }
+
+  /** Whether a boat is named as that of somebody: "at my colleague's Whimbrel". */
+  private static boolean isOfSomebody(LetterText text, int at) {
+    if (at == 0 || text.words().get(at - 1).sentence() != text.words().get(at).sentence()) {
+      return false;
+    }
+    String before = text.words().get(at - 1).word().word();
+    return (before.endsWith("'s") || before.endsWith("’s"))
+        && !NO_OWNERS.contains(before.replace('’', '\''));
+  }
+
   private static boolean isLike(String word, String name) {
     int most = name.length() >= 9 ? 2 : 1;
     return word.charAt(0) == name.charAt(0)
@@ -142,6 +210,10 @@ final class BoatNames {
   }
 
   private static boolean inPassing(LetterText text, List<PhraseFinder.Match> cues, int at) {
+    if (isOfSomebody(text, at)) {
+      return true;
+    }
+    boolean held = at > 0 && HELD.contains(text.words().get(at - 1).word().word());
     int sentence = text.words().get(at).sentence();
     int ownAt = -1;
     int passingAt = -1;
@@ -151,8 +223,13 @@ final class BoatNames {
         continue;
       }
       int far = cue.length() == 1 && cue.label().equals("in passing") ? BEFORE_OF_ONE_WORD : BEFORE;
-      boolean before = cue.to() <= at && at - cue.to() < far;
+      boolean apart = held && cue.to() < at - 1 && PLACED.contains(cueWord(text, cue));
+      boolean before = cue.to() <= at && at - cue.to() < far && !apart;
       boolean behind = cue.from() > at && cue.from() - at <= BEHIND;
+      boolean around = before || cue.from() > at && cue.from() - at <= BEFORE;
+      if (around && cue.label().equals("in passing long ago") && isLongAgo(text, cues, at)) {
+        return true;
+      }
       if (before && cue.label().equals("in passing")) {
         passingAt = Math.max(passingAt, cue.to());
       } else if (before && cue.label().equals("one's own")) {

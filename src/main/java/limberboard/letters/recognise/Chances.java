@@ -15,6 +15,7 @@ record Chances(
     Coefficients covered,
     Coefficients urgent,
     Coefficients answer) {
+  static final String UNTAUGHT = "untaught ";
   static final String SYMPTOM = "symptom";
   static final String FAULT = "fault";
   static final String COVERED = "covered";
@@ -30,13 +31,19 @@ record Chances(
           Coefficients.NONE,
           Coefficients.NONE);
 
-  /** Those that come with the program. */
-  static Chances given() {
+  /**
+   * Those that come with the program.
+   *
+   * @param taught whether many letters are recorded; where few are, the pages must do, and figures
+   *     mean something else
+   */
+  static Chances given(boolean taught) {
+    String before = taught ? "" : UNTAUGHT;
     return new Chances(
-        Coefficients.named(SYMPTOM),
-        Coefficients.named(FAULT),
-        Coefficients.named(COVERED),
-        Coefficients.named(URGENT),
-        Coefficients.named(ANSWER));
+        Coefficients.named(before + SYMPTOM),
+        Coefficients.named(before + FAULT),
+        Coefficients.named(before + COVERED),
+        Coefficients.named(before + URGENT),
+        Coefficients.named(before + ANSWER));
   }
 }

@@ -30,7 +30,9 @@ record HullNumbers(Set<Integer> surely, Set<Integer> likely, List<String> letter
               + NO_AMOUNT);
   private static final Pattern FIRST =
       Pattern.compile(
-          "\\A\\s*(\\d{2,3})(?=[!,.:\\s]\\s*\\p{L}|\\s*$)" + NO_AMOUNT, Pattern.MULTILINE);
+          "\\A\\s*(\\d{2,3})(?=[!,.:\\s]\\s*(?:[-–&]\\s*)?\\p{L}|\\s*$)"
+              + NO_AMOUNT.replace("|and\\b", ""),
+          Pattern.MULTILINE);
   private static final Pattern LETTERED = Pattern.compile("\\b(\\p{Lu})[\\s-]?(\\d{2,4})\\b");
 
   HullNumbers {

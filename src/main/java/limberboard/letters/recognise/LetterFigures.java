@@ -74,7 +74,8 @@ final class LetterFigures {
       most(said.whole(), NONE),
       said.whole()[topics.unknown()],
       said.whole()[topics.noFault()],
-      LIKE * said.like()[topics.noFault()]
+      LIKE * said.like()[topics.noFault()],
+      Math.log(1 + text.words().size())
     };
   }
 }

@@ -70,13 +70,14 @@ public final class Recogniser {
     LetterBoat.Said said = boats.read(letter, text, senders.boat(letter, workspace.boats()));
     TopicScores scores = new TopicScores(topics, text);
     LetterFigures figures = new LetterFigures(topics, topicChances, scores, text);
-    double fault = letter.head().automatic() ? 0 : chances.fault().chance(figures.ofFault());
+    boolean silent = letter.head().automatic() || text.words().isEmpty();
+    double fault = silent ? 0 : chances.fault().chance(figures.ofFault());
     List<double[]> ofSymptoms = ofSymptoms(said, figures);
     List<Suspect> suspects = suspects(text, scores, ofSymptoms);
     Optional<Urgent> alarm = letter.head().automatic() ? Optional.empty() : urgent(text);
     boolean isFault = fault >= LEAST || alarm.isPresent();
     boolean none =
-        letter.head().automatic()
+        silent
             || suspects.isEmpty()
             || chances.covered().chance(Covered.figures(chances, ofSymptoms, figures.ofFault()))
                 < LEAST_COVERED;

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import limberboard.boat.Boat;
 import limberboard.boat.Workspace;
@@ -23,6 +24,9 @@ import limberboard.search.TextWords;
 public final class Teaching {
   /** Recorded letters are learnt from in so many parts, one of which is left out at a time. */
   static final int FOLDS = 10;
+
+  /** Where fewer letters are recorded, too little is known of how owners write. */
+  static final int FEW_LETTERS = 100;
 
   private static final int NO_FOLD = -1;
 
@@ -98,8 +102,12 @@ public final class Teaching {
         .orElseGet(this::recogniser);
   }
 
+  private Chances given() {
+    return Chances.given(recorded.size() >= FEW_LETTERS);
+  }
+
   private Recogniser withoutFold(int fold) {
-    return byFold.computeIfAbsent(fold, each -> recogniser(without(each), Chances.given()));
+    return byFold.computeIfAbsent(fold, each -> recogniser(without(each), given()));
   }
 
   private Recogniser recogniser(List<RecordedLetter> letters, Chances chances) {
@@ -110,7 +118,7 @@ public final class Teaching {
         new Topics(pages, parser, letters),
         new TopicChances(examples, letters),
         new UrgentReader(dangers, rules, examples, letters),
-        new AnswerReader(said, new ToldAnswers(examples, letters), chances.answer()),
+        new AnswerReader(said, new TaughtAnswers(examples, letters), chances.answer()),
         senders,
         chances);
   }
@@ -157,10 +165,17 @@ public final class Teaching {
 
   /**
    * The coefficients that the recorded letters teach, as lines of the program's list of them; each
-   * letter's figures are made by what was learnt of the other parts.
+   * letter's figures are made by what was learnt of the other parts, and then once more by pages
+   * and lists alone, for workspaces with few letters.
    */
   public List<String> coefficients() {
-    List<Tried> tried = tried();
+    List<String> lines = new ArrayList<>(coefficients("", this::without));
+    lines.addAll(coefficients(Chances.UNTAUGHT, fold -> List.of()));
+    return lines;
+  }
+
+  private List<String> coefficients(String name, IntFunction<List<RecordedLetter>> learnt) {
+    List<Tried> tried = tried(learnt);
     Coefficients symptom = Coefficients.learnt(tried.stream().flatMap(Tried::symptoms).toList());
     Coefficients fault = Coefficients.learnt(tried.stream().map(Tried::fault).toList());
     Chances first =
@@ -169,11 +184,11 @@ public final class Teaching {
         Coefficients.learnt(tried.stream().map(each -> each.covered(first)).toList());
     Coefficients urgent = Coefficients.learnt(tried.stream().map(Tried::urgent).toList());
     return List.of(
-        symptom.line(Chances.SYMPTOM),
-        fault.line(Chances.FAULT),
-        covered.line(Chances.COVERED),
-        urgent.line(Chances.URGENT),
-        Coefficients.learnt(answers()).line(Chances.ANSWER));
+        symptom.line(name + Chances.SYMPTOM),
+        fault.line(name + Chances.FAULT),
+        covered.line(name + Chances.COVERED),
+        urgent.line(name + Chances.URGENT),
+        Coefficients.learnt(answers(learnt)).line(name + Chances.ANSWER));
   }
 
   /** A recorded letter, with its figures by what was learnt of the other parts. */
@@ -198,10 +213,10 @@ public final class Teaching {
     }
   }
 
-  private List<Tried> tried() {
+  private List<Tried> tried(IntFunction<List<RecordedLetter>> learnt) {
     List<Tried> all = new ArrayList<>();
     for (int fold = 0; fold < FOLDS; fold++) {
-      Recogniser recogniser = recogniser(without(fold), Chances.NONE);
+      Recogniser recogniser = recogniser(learnt.apply(fold), Chances.NONE);
       for (RecordedLetter letter : recorded) {
         if (fold(letter) == fold && !letter.letter().head().automatic()) {
           Letter read = letter.letter();
@@ -217,10 +232,10 @@ public final class Teaching {
     return all;
   }
 
-  private List<Row> answers() {
+  private List<Row> answers(IntFunction<List<RecordedLetter>> learnt) {
     List<Row> rows = new ArrayList<>();
     for (int fold = 0; fold < FOLDS; fold++) {
-      ToldAnswers told = new ToldAnswers(examples, without(fold));
+      TaughtAnswers told = new TaughtAnswers(examples, learnt.apply(fold));
       AnswerReader reading = new AnswerReader(said, told, Coefficients.NONE);
       for (RecordedLetter letter : recorded) {
         if (fold(letter) == fold) {

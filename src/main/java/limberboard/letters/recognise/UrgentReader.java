@@ -29,7 +29,6 @@ final class UrgentReader {
   private static final double LIKELY = 0.5;
   private static final double LEAST_URGENT = 0.2;
   private static final double LEAST_BY_RULE = 0.1;
-  private static final int FEW_LETTERS = 100;
 
   private final DangerSentences sentences;
   private final UrgentRules rules;
@@ -72,7 +71,7 @@ final class UrgentReader {
       List<RecordedLetter> letters) {
     this.sentences = sentences;
     this.rules = rules;
-    rulesOnly = letters.size() < FEW_LETTERS;
+    rulesOnly = letters.size() < Teaching.FEW_LETTERS;
     calm = sentences.calm();
     List<Example> examples = new ArrayList<>(sentences.examples());
     for (RecordedLetter letter : letters) {

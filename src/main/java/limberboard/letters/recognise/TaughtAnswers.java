@@ -11,7 +11,7 @@ import limberboard.letters.recognise.WordRegression.Example;
  * What recorded letters teach of the answers that are told in letters: how usual each is in letters
  * about its symptom, and how like a letter is to those that tell it. Immutable.
  */
-final class ToldAnswers {
+final class TaughtAnswers {
   private static final double TOLD_BEFORE = 0.5;
   private static final double LETTERS_BEFORE = 10;
 
@@ -23,7 +23,7 @@ final class ToldAnswers {
   private record OfSymptom(
       int letters, Map<Answer, Integer> numbers, int[] told, NearLetters near) {}
 
-  ToldAnswers(TopicExamples examples, List<RecordedLetter> letters) {
+  TaughtAnswers(TopicExamples examples, List<RecordedLetter> letters) {
     Map<String, List<RecordedLetter>> about = new HashMap<>();
     for (RecordedLetter letter : letters) {
       for (String symptom : letter.expected().symptoms()) {
