@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import limberboard.boat.Boat;
 import limberboard.library.problem.Nearest;
 
@@ -181,9 +182,18 @@ final class BoatNames {
         .orElse(List.of());
   }
 
+  /** Whether a cue says that somebody had a boat: for a week, or before this one. */
+  private static boolean isHad(LetterText text, PhraseFinder.Match cue) {
+    return text.words().get(cue.to() - 1).word().word().equals("had");
+  }
+
+  private static boolean isSaid(
+      LetterText text, List<PhraseFinder.Match> cues, int at, String label) {
+    return cues.stream().anyMatch(cue -> cue.label().equals(label) && sameSentence(text, cue, at));
+  }
+
   private static boolean isLongAgo(LetterText text, List<PhraseFinder.Match> cues, int at) {
-    return cues.stream()
-            .anyMatch(cue -> cue.label().equals("in the past") && sameSentence(text, cue, at))
+    return isSaid(text, cues, at, "in the past")
         || text.ofSentence(text.words().get(at).sentence()).stream()
             .anyMatch(word -> word.word().word().equals("once"));
   }
@@ -209,7 +219,11 @@ final class BoatNames {
         && Nearest.distance(word, name) <= most;
   }
 
-  private static boolean inPassing(LetterText text, List<PhraseFinder.Match> cues, int at) {
+  private boolean isBetween(LetterText text, int at, PhraseFinder.Match cue) {
+    return IntStream.range(at + 1, cue.from()).anyMatch(i -> !named(text, i).isEmpty());
+  }
+
+  private boolean inPassing(LetterText text, List<PhraseFinder.Match> cues, int at) {
     if (isOfSomebody(text, at)) {
       return true;
     }
@@ -224,8 +238,9 @@ final class BoatNames {
       }
       int far = cue.length() == 1 && cue.label().equals("in passing") ? BEFORE_OF_ONE_WORD : BEFORE;
       boolean apart = held && cue.to() < at - 1 && PLACED.contains(cueWord(text, cue));
-      boolean before = cue.to() <= at && at - cue.to() < far && !apart;
-      boolean behind = cue.from() > at && cue.from() - at <= BEHIND;
+      boolean lately = isHad(text, cue) && isSaid(text, cues, at, "lately");
+      boolean before = cue.to() <= at && at - cue.to() < far && !apart && !lately;
+      boolean behind = cue.from() > at && cue.from() - at <= BEHIND && !isBetween(text, at, cue);
       boolean around = before || cue.from() > at && cue.from() - at <= BEFORE;
       if (around && cue.label().equals("in passing long ago") && isLongAgo(text, cues, at)) {
         return true;

@@ -19,7 +19,8 @@ record HullNumbers(Set<Integer> surely, Set<Integer> likely, List<String> letter
   private static final String NO_AMOUNT =
       "(?![.,:]?\\d|\\s*(?:%|mm\\b|cm\\b|m\\b|ft\\b|foot\\b|feet\\b|kg\\b|l\\b|litres?\\b|years?\\b"
           + "|days?\\b|hours?\\b|weeks?\\b|minutes?\\b|months?\\b|times\\b|knots?\\b|miles?\\b"
-          + "|of\\b|per\\b|and\\b))";
+          + "|of\\b|per\\b|and\\b|on the next\\b|next to\\b|beside\\b|opposite\\b|had the same\\b"
+          + "|has the same\\b))";
   private static final Pattern HULL =
       Pattern.compile(
           "(?i)\\bhull\\s*(?:no\\b\\.?|number|nr\\b\\.?|#|:|is|was)*\\s*(\\d{1,4})\\b" + NO_AMOUNT);

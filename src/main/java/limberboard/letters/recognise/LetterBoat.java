@@ -110,7 +110,8 @@ final class LetterBoat {
 
   /** The boats that quoted mail names; the fault is never read there. */
   private BoatNames.Mentions quoted(Letter letter) {
-    String quoted = letter.of(Passage.Kind.QUOTED).replaceAll("(?m)^[>\\s]+", "");
+    String earlier = letter.of(Passage.Kind.QUOTED) + "\n\n" + letter.of(Passage.Kind.FORWARDED);
+    String quoted = earlier.replaceAll("(?m)^[>\\s]+", "");
     return names.in(parser.read("", quoted), parser.read("", ""));
   }
 }
