@@ -24,6 +24,8 @@ public record LetterQuality(List<Outcome> outcomes) {
   static final String BOAT_UNASKED = "a boat said, where none is named";
   static final String URGENT = "urgent ones called urgent";
   static final String URGENT_WRONGLY = "of those called urgent, wrongly";
+  static final String ANSWERS_RIGHT = "answers read that are given";
+  static final String ANSWERS_READ = "answers given that are read";
   private static final int GOOD_PLACE = 3;
 
   /** Copies the list. */
@@ -120,9 +122,7 @@ public record LetterQuality(List<Outcome> outcomes) {
             each.getValue().stream().filter(a -> a.answer().equals(told.get(a.check()))).count();
       }
     }
-    return List.of(
-        new Share("answers read that are given", right, given),
-        new Share("answers given that are read", right, wanted));
+    return List.of(new Share(ANSWERS_RIGHT, right, given), new Share(ANSWERS_READ, right, wanted));
   }
 
   /** All figures, in the order in which they are told. */
@@ -144,13 +144,13 @@ public record LetterQuality(List<Outcome> outcomes) {
   }
 
   /** How well the chances hold that are said of the symptom that comes first. */
-  Calibration calibration() {
-    return Calibration.of(
+  ChanceQuality calibration() {
+    return ChanceQuality.of(
         outcomes.stream()
             .filter(outcome -> !outcome.given().symptoms().isEmpty())
             .map(
                 outcome ->
-                    new Calibration.Said(
+                    new ChanceQuality.Said(
                         outcome.given().symptoms().get(0).chance(), outcome.among(1)))
             .toList());
   }

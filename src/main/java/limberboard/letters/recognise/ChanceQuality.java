@@ -14,14 +14,14 @@ import java.util.Locale;
  *     well calibrated probabilities using Bayesian binning, AAAI 2015)
  * @param all how many chances were said
  */
-record Calibration(double brier, double error, int all) {
+record ChanceQuality(double brier, double error, int all) {
   private static final int BINS = 10;
 
   /** A chance that was said, 0 to 1, and whether it then was so. */
   record Said(double chance, boolean so) {}
 
   /** Of chances that were said; 0 of none. */
-  static Calibration of(List<Said> said) {
+  static ChanceQuality of(List<Said> said) {
     double squares = 0;
     double[] chances = new double[BINS];
     double[] so = new double[BINS];
@@ -36,7 +36,7 @@ record Calibration(double brier, double error, int all) {
       off += Math.abs(chances[bin] - so[bin]);
     }
     int all = said.size();
-    return new Calibration(all == 0 ? 0 : squares / all, all == 0 ? 0 : off / all, all);
+    return new ChanceQuality(all == 0 ? 0 : squares / all, all == 0 ? 0 : off / all, all);
   }
 
   /** In words. */
