@@ -1,26 +1,21 @@
 package limberboard.drill.file;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.dataformat.yaml.YAMLGenerator;
-import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import org.yaml.snakeyaml.DumperOptions;
+import org.yaml.snakeyaml.DumperOptions.FlowStyle;
+import org.yaml.snakeyaml.Yaml;
 
 /** Writes values as YAML. */
 final class WrittenYaml {
-  private static final YAMLMapper MAPPER =
-      YAMLMapper.builder()
-          .disable(YAMLGenerator.Feature.WRITE_DOC_START_MARKER)
-          .disable(YAMLGenerator.Feature.SPLIT_LINES)
-          .enable(YAMLGenerator.Feature.MINIMIZE_QUOTES)
-          .enable(YAMLGenerator.Feature.ALWAYS_QUOTE_NUMBERS_AS_STRINGS)
-          .build();
+  private static final ObjectMapper PLAIN = new ObjectMapper();
 
   private WrittenYaml() {}
 
+  /** One value, with its keys in their order, one a line; a long text is not broken. */
   static String of(Object value) {
-    try {
-      return MAPPER.writeValueAsString(value);
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException("cannot write " + value.getClass() + " as YAML", e);
-    }
+    DumperOptions options = new DumperOptions();
+    options.setDefaultFlowStyle(FlowStyle.BLOCK);
+    options.setSplitLines(false);
+    return new Yaml(options).dump(PLAIN.convertValue(value, Object.class));
   }
 }
