@@ -40,6 +40,6 @@ class SendersTest {
 
   @Test
   void theFileIsNeverShared() throws IOException {
-    assertThat(Files.readAllLines(Path.of(".gitignore"))).contains("letters/senders");
+    assertThat(Files.readAllLines(Path.of(".gitignore"))).contains("**/letters/senders");
   }
 }

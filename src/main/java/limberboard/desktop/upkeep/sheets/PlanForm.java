@@ -15,12 +15,15 @@ import net.miginfocom.swing.MigLayout;
 final class PlanForm {
   private static final int HOURS_COLUMNS = 3;
   private static final int DAY_COLUMNS = 10;
-  private static final int DAYS_COLUMNS = 25;
+
+  /** The same at any size of text, so that the row wraps into two lines and no more. */
+  private static final String DAYS_WIDTH = "width 200px!";
+
   private final PlanModel model;
   private final Runnable beforeAsking;
   private final JTextField hours = new JTextField(HOURS_COLUMNS);
   private final JTextField until = new JTextField(DAY_COLUMNS);
-  private final JTextField days = new JTextField(DAYS_COLUMNS);
+  private final JTextField days = new JTextField();
   private final JCheckBox firstTime = new JCheckBox("First time");
   private final JButton plan = Buttons.main("Plan it", "plan-it", this::ask);
   private String usual = "";
@@ -41,7 +44,7 @@ final class PlanForm {
         "Free days",
         "Days with commas between: 20-21 Mar, 10 Apr; or with their hours: 20 Mar=6, 21 Mar=4."
             + " Without any, weekends are proposed.");
-    days.putClientProperty("JTextField.placeholderText", "weekends, or yours: 20-21 Mar, 10 Apr");
+    days.putClientProperty("JTextField.placeholderText", "weekends, or 20-21 Mar");
     firstTime.setName("plan-first-time");
     firstTime.setOpaque(false);
     firstTime.setToolTipText("Reckon half as much time again, as it takes without practice");
@@ -66,13 +69,13 @@ final class PlanForm {
         plan);
   }
 
-  private static JComponent labelled(String words, JTextField field) {
-    JPanel pair = new JPanel(new MigLayout("insets 2 0 2 2, gapx 6"));
+  private JComponent labelled(String words, JTextField field) {
+    JPanel pair = new JPanel(new MigLayout("insets 0, gapx 6"));
     pair.setOpaque(false);
     JLabel label = new JLabel(words);
     label.setLabelFor(field);
     pair.add(label);
-    pair.add(field);
+    pair.add(field, field == days ? DAYS_WIDTH : "");
     return pair;
   }
 
