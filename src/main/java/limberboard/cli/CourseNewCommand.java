@@ -1,12 +1,9 @@
 package limberboard.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import limberboard.boat.Boat;
-import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.drill.Drill;
 import limberboard.drill.file.CourseFiles;
@@ -104,15 +101,7 @@ final class CourseNewCommand implements Callable<Integer> {
         symptoms.isEmpty()
             ? read.library().all(Symptom.class)
             : symptoms.stream().map(maker::symptom).toList();
-    List<Fault> faults = new ArrayList<>();
-    for (Page<Symptom> page : pages) {
-      for (Boat boat : read.boats()) {
-        Fitting fitting = new Fitting(boat, session.today());
-        if (fitting.fits(page.head().fits())) {
-          faults.add(Fault.of(page, fitting, read.library(), read.cases()));
-        }
-      }
-    }
-    return faults;
+    SymptomsOnBoats all = new SymptomsOnBoats(session, read);
+    return all.of(pages).map(all::fault).toList();
   }
 }

@@ -1,7 +1,6 @@
 package limberboard.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -164,15 +163,14 @@ record DrillMaker(CommandContext session, Workspace workspace) {
 
   /** Everything that can be drilled on the boats there are. */
   List<NextDrill.Can> can() {
-    List<NextDrill.Can> can = new ArrayList<>();
-    for (Page<Symptom> page : workspace.library().all(Symptom.class)) {
-      for (Boat boat : workspace.boats()) {
-        if (new Fitting(boat, session.today()).fits(page.head().fits())) {
-          String system = page.head().system().map(each -> each.word()).orElse("");
-          can.add(new NextDrill.Can(page.id(), system, boat.id()));
-        }
-      }
-    }
-    return can;
+    return new SymptomsOnBoats(session, workspace)
+        .all()
+        .map(
+            one ->
+                new NextDrill.Can(
+                    one.symptom().id(),
+                    one.symptom().head().system().map(each -> each.word()).orElse(""),
+                    one.fitting().boat().id()))
+        .toList();
   }
 }

@@ -3,10 +3,7 @@ package limberboard.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import limberboard.boat.Boat;
-import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
 import limberboard.drill.Counsel;
 import limberboard.drill.mark.DrillMark;
@@ -15,8 +12,6 @@ import limberboard.drill.play.ByRule;
 import limberboard.drill.play.CallsTheYard;
 import limberboard.drill.play.FollowsAdvice;
 import limberboard.drill.play.PlayedDrills;
-import limberboard.library.page.Page;
-import limberboard.library.page.Symptom;
 import limberboard.trace.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -42,12 +37,7 @@ final class DrillQualityCommand implements Callable<Integer> {
 
   private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
-
-  @Option(names = "--symptom", paramLabel = "SYMPTOM", description = "Only this symptom.")
-  private Optional<String> symptom = Optional.empty();
-
-  @Option(names = "--boat", paramLabel = "BOAT", description = "Only this boat.")
-  private Optional<String> boat = Optional.empty();
+  @Mixin private RowsOption asked;
 
   @Option(
       names = "--drills",
@@ -112,7 +102,7 @@ final class DrillQualityCommand implements Callable<Integer> {
       throw new Failure(ExitCode.USAGE, "--drills is a whole number from 1");
     }
     Workspace read = session.workspace(session.folders(workspace.folder()));
-    List<Fault> faults = faults(read);
+    List<Fault> faults = asked.faults(session, read).toList();
     if (faults.isEmpty()) {
       throw new Failure(ExitCode.NOT_FOUND, "no symptom and boat to play");
     }
@@ -136,21 +126,6 @@ final class DrillQualityCommand implements Callable<Integer> {
       summary(table);
     }
     return table.isFair() ? ExitCode.OK : ExitCode.PROBLEMS;
-  }
-
-  private List<Fault> faults(Workspace read) {
-    List<Fault> faults = new ArrayList<>();
-    for (Page<Symptom> page : read.library().all(Symptom.class)) {
-      for (Boat one : read.boats()) {
-        Fitting fitting = new Fitting(one, session.today());
-        if (symptom.map(page.id()::equals).orElse(true)
-            && boat.map(one.id()::equals).orElse(true)
-            && fitting.fits(page.head().fits())) {
-          faults.add(Fault.of(page, fitting, read.library(), read.cases()));
-        }
-      }
-    }
-    return faults;
   }
 
   private static Row row(

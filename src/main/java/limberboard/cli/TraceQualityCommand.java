@@ -4,14 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.ToDoubleFunction;
-import limberboard.boat.Boat;
-import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
-import limberboard.library.page.Page;
-import limberboard.library.page.Symptom;
 import limberboard.trace.Fault;
 import limberboard.trace.review.PolicyComparison;
 import picocli.CommandLine.Command;
@@ -38,12 +33,7 @@ final class TraceQualityCommand implements Callable<Integer> {
 
   private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
-
-  @Option(names = "--symptom", paramLabel = "SYMPTOM", description = "Only this symptom.")
-  private Optional<String> symptom = Optional.empty();
-
-  @Option(names = "--boat", paramLabel = "BOAT", description = "Only this boat.")
-  private Optional<String> boat = Optional.empty();
+  @Mixin private RowsOption asked;
 
   @Option(
       names = "--work",
@@ -77,19 +67,15 @@ final class TraceQualityCommand implements Callable<Integer> {
     if (!json) {
       heading();
     }
-    for (Page<Symptom> page : read.library().all(Symptom.class)) {
-      for (Boat one : read.boats()) {
-        Fitting fitting = new Fitting(one, session.today());
-        if (wanted(page, one) && fitting.fits(page.head().fits())) {
-          Fault fault = Fault.of(page, fitting, read.library(), read.cases());
-          PolicyComparison minutes = PolicyComparison.of(fault, work);
-          rows.add(new Row(page.id(), one.id(), minutes, minutes.aboveBest()));
-          if (!json) {
-            print(rows.get(rows.size() - 1));
-          }
-        }
-      }
-    }
+    asked
+        .faults(session, read)
+        .forEachOrdered(
+            fault -> {
+              rows.add(row(fault));
+              if (!json) {
+                print(rows.get(rows.size() - 1));
+              }
+            });
     if (rows.isEmpty()) {
       throw new Failure(ExitCode.NOT_FOUND, "no symptom and boat to compare");
     }
@@ -101,8 +87,9 @@ final class TraceQualityCommand implements Callable<Integer> {
     return rows.stream().allMatch(Row::isGood) ? ExitCode.OK : ExitCode.PROBLEMS;
   }
 
-  private boolean wanted(Page<Symptom> page, Boat one) {
-    return symptom.map(page.id()::equals).orElse(true) && boat.map(one.id()::equals).orElse(true);
+  private Row row(Fault fault) {
+    PolicyComparison minutes = PolicyComparison.of(fault, work);
+    return new Row(fault.page().id(), fault.fitting().boat().id(), minutes, minutes.aboveBest());
   }
 
   private void heading() {

@@ -8,7 +8,7 @@ import limberboard.drill.DrillStep.Secure;
 import limberboard.trace.Trace;
 
 /** A drill as a trace of its own, which nobody keeps. */
-final class TracedDrill {
+public final class TracedDrill {
   private TracedDrill() {}
 
   /**
@@ -16,7 +16,7 @@ final class TracedDrill {
    *
    * @param begun a trace of the drill's fault from the beginning
    */
-  static Trace of(Drill drill, Trace begun, List<StepDone> done) {
+  public static Trace of(Drill drill, Trace begun, List<StepDone> done) {
     Trace trace =
         drill
             .toldUnasked()

@@ -2,9 +2,6 @@ package limberboard.drill.play;
 
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
-import limberboard.drill.Drill;
-import limberboard.drill.DrillReply.Kind;
 import limberboard.drill.DrillRun;
 import limberboard.drill.DrillStep;
 import limberboard.drill.DrillStep.Ask;
@@ -12,7 +9,7 @@ import limberboard.drill.DrillStep.HandOver;
 import limberboard.drill.DrillStep.Mend;
 import limberboard.drill.DrillStep.Named;
 import limberboard.drill.DrillStep.Secure;
-import limberboard.drill.StepDone;
+import limberboard.drill.TracedDrill;
 import limberboard.trace.FaultCause;
 import limberboard.trace.NextStep;
 import limberboard.trace.RankedCause;
@@ -50,30 +47,8 @@ public final class FollowsAdvice implements Player {
   }
 
   private Trace trace(DrillRun run) {
-    Drill drill = run.drill();
-    Trace begun = Trace.begin(drill.fault());
-    Optional<Trace> told =
-        drill
-            .toldUnasked()
-            .map(check -> begun.answer(check.id(), drill.answer(check).orElseThrow()));
-    Trace trace = told.orElse(begun);
-    for (StepDone done : run.done()) {
-      trace = with(trace, done);
-    }
+    Trace trace = TracedDrill.of(run.drill(), Trace.begin(run.drill().fault()), run.done());
     return known.computeIfAbsent(trace, same -> same);
-  }
-
-  private static Trace with(Trace trace, StepDone done) {
-    if (done.step() instanceof Ask ask) {
-      return done.reply().kind() == Kind.ANSWER
-          ? trace.answer(ask.check(), done.reply().said())
-          : trace.cantTell(ask.check());
-    } else if (done.step() instanceof Secure secure) {
-      return trace.madeSafe(secure.check());
-    } else if (done.step() instanceof Mend mend && done.reply().kind() == Kind.NOT_CURED) {
-      return trace.mendTried(mend.cause());
-    }
-    return trace;
   }
 
   private static int sure(Trace trace, FaultCause cause) {
