@@ -13,7 +13,10 @@ import limberboard.drill.DrillRun;
 import limberboard.drill.MadeUpBoat;
 import limberboard.drill.file.DrillFiles;
 import limberboard.drill.file.KeptDrill;
+import limberboard.drill.file.StudentFiles;
 import limberboard.drill.learn.NextDrill;
+import limberboard.drill.learn.Progress;
+import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Model;
 import limberboard.library.page.Page;
 import limberboard.library.page.Symptom;
@@ -150,6 +153,15 @@ record DrillMaker(CommandContext session, Workspace workspace) {
     return read.drill()
         .orElseThrow(
             () -> new Failure(ExitCode.NOT_FOUND, asked + " is no drill that can be read"));
+  }
+
+  /** What a student has drilled; empty where nobody of that name has. */
+  static Optional<Progress> progress(WorkspaceFolders folders, String student) {
+    StudentFiles.Read read = new StudentFiles(folders).read(student);
+    if (!read.problems().isEmpty()) {
+      throw new Failure(ExitCode.NOT_FOUND, read.problems().get(0).toString());
+    }
+    return read.student().map(StudentFiles.Student::progress);
   }
 
   /** What was played, as a file says it. */

@@ -10,7 +10,6 @@ import limberboard.boat.Workspace;
 import limberboard.drill.Counsel;
 import limberboard.drill.DrillRun;
 import limberboard.drill.file.KeptDrill;
-import limberboard.drill.file.StudentFiles;
 import limberboard.drill.learn.Progress;
 import limberboard.drill.mark.DrillMark;
 import limberboard.drill.mark.DrillMarker;
@@ -94,13 +93,8 @@ final class DrillMarkCommand implements Callable<Integer> {
     if (student.isEmpty()) {
       throw new Failure(ExitCode.USAGE, "name results to mark, or a student with --student");
     }
-    StudentFiles.Read read = new StudentFiles(folders).read(student.get());
-    if (!read.problems().isEmpty()) {
-      throw new Failure(ExitCode.NOT_FOUND, read.problems().get(0).toString());
-    }
     Progress progress =
-        read.student()
-            .map(StudentFiles.Student::progress)
+        DrillMaker.progress(folders, student.get())
             .orElseThrow(
                 () ->
                     new Failure(

@@ -8,7 +8,6 @@ import limberboard.boat.Workspace;
 import limberboard.drill.Drill;
 import limberboard.drill.file.DrillFiles;
 import limberboard.drill.file.KeptDrill;
-import limberboard.drill.file.StudentFiles;
 import limberboard.drill.learn.NextDrill;
 import limberboard.drill.learn.Progress;
 import limberboard.library.file.WorkspaceFolders;
@@ -31,6 +30,7 @@ final class DrillNewCommand implements Callable<Integer> {
   private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
   @Mixin private BoatOption boat;
+  @Mixin private SeedOption seed;
 
   @Parameters(
       paramLabel = "SYMPTOM",
@@ -43,12 +43,6 @@ final class DrillNewCommand implements Callable<Integer> {
       paramLabel = "MODEL",
       description = "Make up a boat of this model by the seed.")
   private Optional<String> model = Optional.empty();
-
-  @Option(
-      names = "--seed",
-      paramLabel = "N",
-      description = "What chance comes from, a whole number from 0; 0 if not given.")
-  private long seed;
 
   @Option(
       names = "--cause",
@@ -81,9 +75,7 @@ final class DrillNewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (seed < 0) {
-      throw new Failure(ExitCode.USAGE, "--seed is a whole number from 0");
-    }
+    long from = seed.value();
     WorkspaceFolders folders = session.folders(workspace.folder());
     Workspace read = session.workspace(folders);
     DrillMaker maker = new DrillMaker(session, read);
@@ -92,8 +84,8 @@ final class DrillNewCommand implements Callable<Integer> {
     String id = symptom.orElseGet(() -> chosen.orElseThrow().what().symptom());
     Optional<String> on =
         boat.id().or(() -> chosen.filter(c -> model.isEmpty()).map(each -> each.what().boat()));
-    Fault fault = model.isPresent() ? maker.madeUp(id, model.get(), seed) : maker.fault(id, on);
-    long drawn = cause.isPresent() ? maker.seed(fault, cause.get(), seed) : seed;
+    Fault fault = model.isPresent() ? maker.madeUp(id, model.get(), from) : maker.fault(id, on);
+    long drawn = cause.isPresent() ? maker.seed(fault, cause.get(), from) : from;
     Drill drill = maker.drill(fault, drawn, hints);
     OutFiles files = new OutFiles(session, folders, json);
     to.ifPresent(
@@ -131,13 +123,8 @@ final class DrillNewCommand implements Callable<Integer> {
       throw new Failure(
           ExitCode.USAGE, "name a symptom, or a student with --student to choose for");
     }
-    StudentFiles.Read read = new StudentFiles(folders).read(student.get());
-    if (!read.problems().isEmpty()) {
-      throw new Failure(ExitCode.NOT_FOUND, read.problems().get(0).toString());
-    }
     Progress progress =
-        read.student()
-            .map(StudentFiles.Student::progress)
+        DrillMaker.progress(folders, student.get())
             .orElseGet(() -> new Progress(student.get(), List.of()));
     List<NextDrill.Can> can =
         maker.can().stream()

@@ -37,6 +37,7 @@ final class DrillPaperCommand implements Callable<Integer> {
   private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
   @Mixin private BoatOption boat;
+  @Mixin private SeedOption seed;
 
   @Parameters(paramLabel = "SYMPTOM", description = "The symptom's id.")
   private String symptom;
@@ -47,12 +48,6 @@ final class DrillPaperCommand implements Callable<Integer> {
       required = true,
       description = "How many sheets, 1 to " + PaperPack.MOST + ".")
   private int students;
-
-  @Option(
-      names = "--seed",
-      paramLabel = "N",
-      description = "What chance comes from, a whole number from 0; 0 if not given.")
-  private long seed;
 
   @Option(names = "--pdf", paramLabel = "FILE", description = "Write the students' sheets as PDF.")
   private Optional<Path> pdf = Optional.empty();
@@ -76,9 +71,6 @@ final class DrillPaperCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (seed < 0) {
-      throw new Failure(ExitCode.USAGE, "--seed is a whole number from 0");
-    }
     WorkspaceFolders folders = session.folders(workspace.folder());
     Workspace read = session.workspace(folders);
     Fault fault = new DrillMaker(session, read).fault(symptom, boat.id());
@@ -99,7 +91,7 @@ final class DrillPaperCommand implements Callable<Integer> {
 
   private PaperPack pack(Fault fault) {
     try {
-      return PaperPack.of(fault, seed, students);
+      return PaperPack.of(fault, seed.value(), students);
     } catch (IllegalArgumentException e) {
       throw new Failure(ExitCode.USAGE, e.getMessage());
     }

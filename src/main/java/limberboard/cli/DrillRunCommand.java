@@ -42,18 +42,13 @@ final class DrillRunCommand implements Callable<Integer> {
   private final CommandContext session;
   @Mixin private WorkspaceOption workspace;
   @Mixin private BoatOption boat;
+  @Mixin private SeedOption seed;
 
   @Parameters(
       paramLabel = "SYMPTOM|FILE [-]",
       arity = "1..2",
       description = "The symptom's id, or a drill's file; and - for steps from standard input.")
   private List<String> what = List.of();
-
-  @Option(
-      names = "--seed",
-      paramLabel = "N",
-      description = "What chance comes from, a whole number from 0; 0 if not given.")
-  private long seed;
 
   @Option(
       names = "--hints",
@@ -131,7 +126,7 @@ final class DrillRunCommand implements Callable<Integer> {
       student = student.or(kept::student);
       return maker.drill(file, kept);
     }
-    return maker.drill(maker.fault(what.get(0), boat.id()), seed, hints);
+    return maker.drill(maker.fault(what.get(0), boat.id()), seed.value(), hints);
   }
 
   private KeptDrill ofCourse(Path file) {

@@ -71,7 +71,8 @@ public final class Recogniser {
     TopicScores scores = new TopicScores(topics, text);
     LetterFigures figures = new LetterFigures(topics, topicChances, scores, text);
     boolean silent = letter.head().automatic() || text.words().isEmpty();
-    double fault = silent ? 0 : chances.fault().chance(figures.ofFault());
+    double[] ofFault = figures.ofFault();
+    double fault = silent ? 0 : chances.fault().chance(ofFault);
     List<double[]> ofSymptoms = ofSymptoms(said, figures);
     List<Suspect> suspects = suspects(text, scores, ofSymptoms);
     Optional<Urgent> alarm = letter.head().automatic() ? Optional.empty() : urgent(text);
@@ -79,7 +80,7 @@ public final class Recogniser {
     boolean none =
         silent
             || suspects.isEmpty()
-            || chances.covered().chance(Covered.figures(chances, ofSymptoms, figures.ofFault()))
+            || chances.covered().chance(Covered.figures(chances, ofSymptoms, ofFault))
                 < LEAST_COVERED;
     return new Recognition(
         text.text(),

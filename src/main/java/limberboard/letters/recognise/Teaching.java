@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.IntFunction;
+import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
 import limberboard.boat.Boat;
 import limberboard.boat.Workspace;
@@ -130,15 +131,15 @@ public final class Teaching {
    */
   public LetterQuality quality(List<RecordedLetter> letters) {
     Set<RecordedLetter> known = Set.copyOf(recorded);
+    ToIntFunction<RecordedLetter> apart = letter -> known.contains(letter) ? fold(letter) : NO_FOLD;
     Map<Integer, NaiveBayes> yardsticks = new HashMap<>();
     return LetterQuality.of(
         letters,
-        letter -> withoutFold(known.contains(letter) ? fold(letter) : NO_FOLD),
+        letter -> withoutFold(apart.applyAsInt(letter)),
         letter ->
             examples.symptomsOf(
                 yardsticks
-                    .computeIfAbsent(
-                        known.contains(letter) ? fold(letter) : NO_FOLD, this::yardstick)
+                    .computeIfAbsent(apart.applyAsInt(letter), this::yardstick)
                     .ranked(examples.of(letter).keys())));
   }
 
