@@ -24,11 +24,11 @@ class YearContentTest {
   @ParameterizedTest
   @CsvSource({
     "a tarnwick-30 of 2017, 55, 70, 50",
-    "a tarnwick-30 of 2017 for club-racing, 66, 80, 55",
-    "a tarnwick-30 of 2017 for charter, 100, 115, 70",
-    "a tarnwick-34 of 2017, 62, 80, 50",
-    "a tarnwick-26 of 2017, 42, 53, 48",
-    "a tarnwick-21 of 2017 in fresh water, 22, 30, 35",
+    "a tarnwick-30 of 2017 for club-racing, 70, 80, 50",
+    "a tarnwick-30 of 2017 for charter, 105, 115, 70",
+    "a tarnwick-34 of 2017, 70, 80, 50",
+    "a tarnwick-26 of 2017, 45, 50, 48",
+    "a tarnwick-21 of 2017, 22, 28, 35",
   })
   void aYearIsWhatAnOwnerCanDo(String id, int least, int most, int lines) {
     Boat boat = NotEntered.of(id, Demo.workspace().library()).orElseThrow();
