@@ -57,9 +57,9 @@ final class MinutesOff {
                 + Math.round(says)
                 + " minutes; "
                 + CountWords.of(timed.size(), "case")
-                + " took "
+                + " took about "
                 + took
-                + ", the geometric mean",
+                + " on average",
             NextPages.examples(timed)));
   }
 }

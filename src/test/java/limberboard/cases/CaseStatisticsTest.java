@@ -135,7 +135,7 @@ class CaseStatisticsTest {
     assertThat(hints.get(0).examples()).hasSize(3).contains("2025-2010-something-else");
     assertThat(hints.get(2).page()).isEqualTo("rebed-stem-fitting");
     assertThat(hints.get(2).evidence())
-        .isEqualTo("it says 90 minutes; 4 cases took 201, the geometric mean");
+        .isEqualTo("it says 90 minutes; 4 cases took about 201 on average");
     assertThat(hints.get(1).part()).isEqualTo("tank-level");
     assertThat(hints.get(1).evidence())
         .isEqualTo("3 of 3 owners who were asked could not tell (100 %)");

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import limberboard.boat.Boat;
@@ -41,7 +42,8 @@ public final class NextList {
   }
 
   /**
-   * The list, that first which weighs most.
+   * The list, that first which weighs most. Searches for which a page has the words by now are left
+   * out.
    *
    * @param uncovered letters that tell of a fault that no page covers
    * @param covered texts of other letters, to see which words tell
@@ -56,12 +58,19 @@ public final class NextList {
     Map<String, List<MissedSearch>> alike = new LinkedHashMap<>();
     for (MissedSearch search : searches) {
       String key = String.join(" ", new TreeSet<>(words.of(search.words()).keySet()));
-      if (!key.isEmpty()) {
+      if (!key.isEmpty() && !isSaid(Set.of(key.split(" ")))) {
         alike.computeIfAbsent(key, none -> new ArrayList<>()).add(search);
       }
     }
     alike.values().forEach(group -> all.add(searches(group)));
     return NextPages.ranked(all);
+  }
+
+  /** Whether a title or a said-as of some page has all of these words by now. */
+  private boolean isSaid(Set<String> keys) {
+    return workspace.library().pages().stream()
+        .flatMap(page -> Stream.concat(Stream.of(page.title()), page.head().saidAs().stream()))
+        .anyMatch(said -> words.of(said).keySet().containsAll(keys));
   }
 
   private static Hint letters(SharedWords.Group group) {

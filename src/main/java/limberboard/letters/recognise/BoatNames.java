@@ -1,28 +1,22 @@
 package limberboard.letters.recognise;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import limberboard.boat.Boat;
-import limberboard.library.problem.Nearest;
 
 /**
- * The names of a workspace's boats in what letters say, also misspelt or written in two words, and
- * which of them are named in passing. Immutable.
+ * Which boats that a letter names it names in passing, by rules that a person wrote: the words
+ * before and behind each name. Immutable.
  */
 final class BoatNames {
   private static final int BEFORE = 6;
   private static final int BEFORE_OF_ONE_WORD = 3;
   private static final int BEHIND = 4;
   private static final int OUTWEIGHS = 2;
-  private static final int LEAST_MISSPELT = 6;
   private static final int TOO_MANY = 3;
   private static final double SUBJECT = 2;
   private static final double SIGNED = 2;
@@ -42,51 +36,35 @@ final class BoatNames {
           "across");
   private static final Set<String> NO_OWNERS =
       Set.of("it's", "that's", "she's", "he's", "here's", "there's", "what's", "yard's", "boat's");
-  private static final String PLACES =
-      "terrace|cottage|house|road|street|lane|close|avenue|farm|cottages|court|way|hotel|inn";
-
   private final TextParser parser;
-  private final Map<String, List<Boat>> byName = new HashMap<>();
+  private final NameFinder finder;
 
-  BoatNames(List<Boat> boats, TextParser parser) {
+  /**
+   * For some names.
+   *
+   * @param finder finds them
+   */
+  BoatNames(NameFinder finder, TextParser parser) {
+    this.finder = finder;
     this.parser = parser;
-    for (Boat boat : boats) {
-      byName.computeIfAbsent(plain(boat.name()), key -> new ArrayList<>()).add(boat);
-    }
-  }
-
-  /** All names, in small letters. */
-  Set<String> all() {
-    return byName.keySet();
-  }
-
-  private static String plain(String name) {
-    return name.toLowerCase(Locale.ROOT);
   }
 
   /** The boats that a letter names, with how much each naming counts. */
-  record Mentions(Map<Boat, Double> told, Set<Boat> passing, Map<Boat, String> as) {
+  record Mentions(Map<String, Double> told, Set<String> passing) {
     boolean isEmpty() {
       return told.isEmpty() && passing.isEmpty();
     }
 
-    Optional<Boat> best() {
-      List<Map.Entry<Boat, Double>> left =
+    Optional<String> best() {
+      List<Map.Entry<String, Double>> left =
           told.entrySet().stream()
               .filter(each -> each.getValue() > 0)
-              .sorted(Map.Entry.<Boat, Double>comparingByValue().reversed())
+              .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
               .toList();
       boolean list =
           left.size() >= TOO_MANY && left.get(0).getValue() < OUTWEIGHS * left.get(1).getValue();
       boolean even = left.size() > 1 && left.get(0).getValue().equals(left.get(1).getValue());
       return left.isEmpty() || list || even ? Optional.empty() : Optional.of(left.get(0).getKey());
-    }
-
-    String why(Boat boat) {
-      String written = as.get(boat);
-      return plain(written).equals(plain(boat.name()))
-          ? "her name, " + boat.name()
-          : "her name, written “" + written + "”";
     }
   }
 
@@ -96,13 +74,14 @@ final class BoatNames {
    * @param signed what its signature says
    */
   Mentions in(LetterText text, LetterText signed) {
-    Mentions mentions = new Mentions(new LinkedHashMap<>(), new HashSet<>(), new HashMap<>());
+    Mentions mentions = new Mentions(new LinkedHashMap<>(), new HashSet<>());
     List<PhraseFinder.Match> cues = parser.cues(text);
-    Set<Boat> corrected = new HashSet<>();
-    Set<Boat> anothers = new HashSet<>();
+    Set<String> corrected = new HashSet<>();
+    Set<String> anothers = new HashSet<>();
     for (int i = 0; i < text.words().size(); i++) {
-      for (Boat boat : named(text, i)) {
-        mentions.as().putIfAbsent(boat, text.written(i, i + 1));
+      Optional<String> named = named(text, i);
+      if (named.isPresent()) {
+        String boat = named.get();
         boolean first = !mentions.told().containsKey(boat);
         if (i >= text.subjectWords() && justNot(text, i)) {
           corrected.add(boat);
@@ -120,10 +99,7 @@ final class BoatNames {
       }
     }
     for (int i = 0; i < signed.words().size(); i++) {
-      for (Boat boat : named(signed, i)) {
-        mentions.as().putIfAbsent(boat, signed.written(i, i + 1));
-        mentions.told().merge(boat, SIGNED, Double::sum);
-      }
+      named(signed, i).ifPresent(boat -> mentions.told().merge(boat, SIGNED, Double::sum));
     }
     corrected.forEach(
         boat -> {
@@ -153,33 +129,8 @@ final class BoatNames {
     return at > 0 && text.words().get(at - 1).word().word().equals("not");
   }
 
-  private List<Boat> named(LetterText text, int at) {
-    String word = text.words().get(at).word().word();
-    if (at + 1 < text.words().size()) {
-      if (text.words().get(at + 1).word().word().matches(PLACES) && text.isName(at + 1)) {
-        return List.of();
-      }
-      List<Boat> two = byName.get(word + text.words().get(at + 1).word().word());
-      if (two != null && word.length() > 2) {
-        return two;
-      }
-    }
-    List<Boat> exact = byName.get(word);
-    if (exact != null) {
-      return exact;
-    }
-    String single = word.endsWith("s") ? word.substring(0, word.length() - 1) : word;
-    if (byName.containsKey(single)) {
-      return byName.get(single);
-    }
-    if (word.length() < LEAST_MISSPELT) {
-      return List.of();
-    }
-    return byName.keySet().stream()
-        .filter(name -> name.length() >= LEAST_MISSPELT && isLike(word, name))
-        .findFirst()
-        .map(byName::get)
-        .orElse(List.of());
+  private Optional<String> named(LetterText text, int at) {
+    return finder.at(text, at).map(NameFinder.Found::name);
   }
 
   /** Whether a cue says that somebody had a boat: for a week, or before this one. */
@@ -212,15 +163,8 @@ final class BoatNames {
         && !NO_OWNERS.contains(before.replace('’', '\''));
   }
 
-  private static boolean isLike(String word, String name) {
-    int most = name.length() >= 9 ? 2 : 1;
-    return word.charAt(0) == name.charAt(0)
-        && Math.abs(word.length() - name.length()) <= most
-        && Nearest.distance(word, name) <= most;
-  }
-
   private boolean isBetween(LetterText text, int at, PhraseFinder.Match cue) {
-    return IntStream.range(at + 1, cue.from()).anyMatch(i -> !named(text, i).isEmpty());
+    return IntStream.range(at + 1, cue.from()).anyMatch(i -> named(text, i).isPresent());
   }
 
   private boolean inPassing(LetterText text, List<PhraseFinder.Match> cues, int at) {

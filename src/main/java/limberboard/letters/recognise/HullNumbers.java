@@ -21,13 +21,17 @@ record HullNumbers(Set<Integer> surely, Set<Integer> likely, List<String> letter
           + "|days?\\b|hours?\\b|weeks?\\b|minutes?\\b|months?\\b|times\\b|knots?\\b|miles?\\b"
           + "|of\\b|per\\b|and\\b|on the next\\b|next to\\b|beside\\b|opposite\\b|had the same\\b"
           + "|has the same\\b))";
+  private static final String NO_OTHER_NUMBER =
+      "|(?<!\\b(?:customer|invoice|order|phone|telephone|account|berth|box|mooring|buoy|item|part"
+          + "|member|membership|policy|case|house|room|page|channel|ticket|reference)\\s)";
   private static final Pattern HULL =
       Pattern.compile(
           "(?i)\\bhull\\s*(?:no\\b\\.?|number|nr\\b\\.?|#|:|is|was)*\\s*(\\d{1,4})\\b" + NO_AMOUNT);
   private static final Pattern NUMBER =
       Pattern.compile(
           "(?i)(?:\\b(?:build|building|sail|boat|yard)(?:\\s+(?:no\\b\\.?|number|nr\\b\\.?))?"
-              + "|\\b(?:no\\b\\.?|number|nr\\b\\.?)|#|\\b\\d\\d\\s*/)\\s*[:#]?\\s*(\\d{1,4})\\b"
+              + NO_OTHER_NUMBER
+              + "\\b(?:no\\b\\.?|number|nr\\b\\.?)|#|\\bt?\\d\\d\\s*/)\\s*[:#]?\\s*(\\d{1,4})\\b"
               + NO_AMOUNT);
   private static final Pattern FIRST =
       Pattern.compile(

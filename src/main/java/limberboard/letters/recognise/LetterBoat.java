@@ -1,7 +1,11 @@
 package limberboard.letters.recognise;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -10,21 +14,27 @@ import limberboard.letters.mail.Letter;
 import limberboard.letters.mail.Passage;
 
 /**
- * Says which boat a letter is about: by her name, also misspelt, by her hull number, by model and
- * year. A name that stands beside "next to", "the sister of" or "we used to own" names another
- * boat, and a name or a hull number that is nobody's says that she is none of ours.
+ * Says which boat a letter is about: by her name, as {@link NamingReader} reads it, by her hull
+ * number, by model and year. A name or a hull number that is nobody's says that she is none of
+ * ours.
  */
 final class LetterBoat {
   private final List<Boat> boats;
   private final TextParser parser;
   private final SaidModels models;
-  private final BoatNames names;
+  private final NamingReader naming;
+  private final Map<String, List<Boat>> byName = new HashMap<>();
 
-  LetterBoat(List<Boat> boats, TextParser parser, SaidModels models) {
+  LetterBoat(List<Boat> boats, TextParser parser, SaidModels models, NamingReader naming) {
     this.boats = boats;
     this.parser = parser;
     this.models = models;
-    names = new BoatNames(boats, parser);
+    this.naming = naming;
+    for (Boat boat : boats) {
+      byName
+          .computeIfAbsent(boat.name().toLowerCase(Locale.ROOT), none -> new ArrayList<>())
+          .add(boat);
+    }
   }
 
   /**
@@ -39,10 +49,9 @@ final class LetterBoat {
   /** Reads a letter. */
   Said read(Letter letter, LetterText text, Optional<Boat> usual) {
     String signature = letter.of(Passage.Kind.SIGNATURE);
-    LetterText signed = parser.read("", signature);
-    BoatNames.Mentions own = names.in(text, signed);
+    NamingReader.Named own = naming.in(letter, text);
     boolean silent = own.isEmpty() && !models.namesAnother(text.text());
-    BoatNames.Mentions mentions = silent ? quoted(letter) : own;
+    NamingReader.Named mentions = silent ? naming.quotedIn(letter) : own;
     HullNumbers hulls = HullNumbers.in(text.text() + "\n" + signature);
     List<SaidModels.Mention> named = models.in(text.text() + "\n" + signature);
     Set<String> sizes = new HashSet<>();
@@ -54,16 +63,17 @@ final class LetterBoat {
             .filter(hulls::says)
             .filter(each -> sizes.isEmpty() || sizes.contains(each.model().id()))
             .toList();
-    Optional<Boat> byHisName = mentions.best();
+    Optional<Boat> byHisName =
+        mentions.best().map(byName::get).filter(all -> all.size() == 1).map(all -> all.get(0));
     boolean disclaimed =
         parser.cues(text).stream().anyMatch(cue -> cue.label().equals("disclaims"));
     if (disclaimed && byHisName.isEmpty()) {
       return new Said(Optional.empty(), Optional.empty(), OptionalInt.empty());
     }
-    boolean other = models.ownAnother(text.text(), names.all());
+    boolean other = models.ownAnother(text.text(), byName.keySet());
     if (byHisName.isPresent() && !other && !hulls.contradicts(byHisName.get())) {
       boat = byHisName;
-      why = mentions.why(boat.get());
+      why = naming.why(text, boat.get().name().toLowerCase(Locale.ROOT), boat.get().name());
     } else if (ofHull.size() == 1) {
       boat = Optional.of(ofHull.get(0));
       why = "hull number " + ofHull.get(0).hull();
@@ -106,12 +116,5 @@ final class LetterBoat {
                                     && said.year().getAsInt() == boat.built()))
             .toList();
     return of.size() == 1 ? Optional.of(of.get(0)) : Optional.empty();
-  }
-
-  /** The boats that quoted mail names; the fault is never read there. */
-  private BoatNames.Mentions quoted(Letter letter) {
-    String earlier = letter.of(Passage.Kind.QUOTED) + "\n\n" + letter.of(Passage.Kind.FORWARDED);
-    String quoted = earlier.replaceAll("(?m)^[>\\s]+", "");
-    return names.in(parser.read("", quoted), parser.read("", ""));
   }
 }

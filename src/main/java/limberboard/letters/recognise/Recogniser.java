@@ -42,26 +42,30 @@ public final class Recogniser {
   private final TopicChances topicChances;
   private final Chances chances;
 
+  /** What reads danger, told answers and the boat. */
+  record Readers(UrgentReader urgent, AnswerReader answers, NamingReader naming) {}
+
   Recogniser(
       Workspace workspace,
       LocalDate today,
       TextParser parser,
       Topics topics,
       TopicChances topicChances,
-      UrgentReader urgent,
-      AnswerReader answers,
+      Readers readers,
       Senders senders,
       Chances chances) {
     this.workspace = workspace;
     this.today = today;
     this.parser = parser;
     this.topics = topics;
-    this.urgent = urgent;
-    this.answers = answers;
+    this.urgent = readers.urgent();
+    this.answers = readers.answers();
     this.senders = senders;
     this.topicChances = topicChances;
     this.chances = chances;
-    boats = new LetterBoat(workspace.boats(), parser, new SaidModels(workspace.library()));
+    boats =
+        new LetterBoat(
+            workspace.boats(), parser, new SaidModels(workspace.library()), readers.naming());
   }
 
   /** Recognises a letter. */

@@ -41,6 +41,7 @@ public final class Teaching {
   private final DangerSentences dangers;
   private final UrgentRules rules;
   private final SaidAnswers said;
+  private final NamingExamples naming;
   private final Map<Integer, Recogniser> byFold = new ConcurrentHashMap<>();
 
   /**
@@ -64,6 +65,7 @@ public final class Teaching {
     this.dangers = new DangerSentences(parser, new DangerFields(reader));
     this.rules = new UrgentRules(reader);
     this.said = new SaidAnswers(parser, pages.symptoms());
+    this.naming = new NamingExamples(parser, workspace.boats());
   }
 
   /** What pages, lists and the boats' names spell rightly. */
@@ -83,7 +85,8 @@ public final class Teaching {
             .flatMap(name -> WordList.lines(name).stream());
     Stream<String> letters = recorded.stream().map(each -> each.letter().own());
     Stream<String> boats = workspace.boats().stream().map(Boat::name);
-    return new KnownWords(Stream.of(pages, lists, letters, boats).flatMap(each -> each));
+    Stream<String> marks = NamingExamples.NAMES.values().stream();
+    return new KnownWords(Stream.of(pages, lists, letters, boats, marks).flatMap(each -> each));
   }
 
   /** A recogniser that has learnt from all recorded letters. */
@@ -118,8 +121,10 @@ public final class Teaching {
         parser,
         new Topics(pages, parser, letters),
         new TopicChances(examples, letters),
-        new UrgentReader(dangers, rules, examples, letters),
-        new AnswerReader(said, new TaughtAnswers(examples, letters), chances.answer()),
+        new Recogniser.Readers(
+            new UrgentReader(dangers, rules, examples, letters),
+            new AnswerReader(said, new TaughtAnswers(examples, letters), chances.answer()),
+            new NamingReader(naming, letters)),
         senders,
         chances);
   }

@@ -66,6 +66,19 @@ class NextListTest {
   }
 
   @Test
+  void aSearchIsNoLongerListedOnceAPageSaysItsWords() {
+    assertThat(
+            hints(
+                List.of(),
+                List.of(
+                    new MissedSearch(DAY, How.NOTHING, "the chain jumps off"),
+                    new MissedSearch(DAY, How.NOTHING, "the chain is pink"))))
+        .filteredOn(hint -> hint.kind() == Kind.SEARCHES)
+        .singleElement()
+        .satisfies(hint -> assertThat(hint.todo()).contains("the chain is pink"));
+  }
+
+  @Test
   void lettersThatShareTellingWordsStandTogether() {
     List<Hint> letters = hints(Kind.LETTERS);
     assertThat(letters).hasSize(2);

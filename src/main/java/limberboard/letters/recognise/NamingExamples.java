@@ -1,0 +1,142 @@
+package limberboard.letters.recognise;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import limberboard.boat.Boat;
+import limberboard.letters.mail.Letter;
+import limberboard.letters.mail.Mailbox;
+import limberboard.letters.mail.Passage;
+
+/**
+ * How people name the boat that they write of, and boats in passing: by the list of lines that
+ * comes with the program, and by recorded letters. Safe for use by several threads.
+ */
+final class NamingExamples {
+  /** The names that stand for the marks of the list. */
+  static final Map<String, String> NAMES =
+      Map.of("own", "Fulmar", "other", "Razorbill", "former", "Guillemot", "no", "Kittiwake");
+
+  private static final String LIST = "naming.txt";
+  private static final String SUBJECT = "Subject: ";
+  private static final String END_OF_SUBJECT = " / ";
+  private static final Pattern MARK =
+      Pattern.compile("\\[(own|other|former|no)(?::(lower|upper))?\\]");
+
+  private final TextParser parser;
+  private final NamingKeys keys;
+  private final Map<RecordedLetter, Map<String, Set<String>>> known = new ConcurrentHashMap<>();
+  private final List<Naming> lines = new ArrayList<>();
+  private final Map<String, String> nameOfBoat = new HashMap<>();
+
+  /**
+   * A boat that is named.
+   *
+   * @param keys what stands around her name
+   * @param own whether the letter is about her
+   */
+  record Naming(Set<String> keys, boolean own) {}
+
+  /**
+   * Reads the list.
+   *
+   * @param boats the workspace's boats, which recorded letters name
+   */
+  NamingExamples(TextParser parser, List<Boat> boats) {
+    this.parser = parser;
+    boats.forEach(boat -> nameOfBoat.put(boat.id(), boat.name().toLowerCase(Locale.ROOT)));
+    NameFinder finder = new NameFinder(Set.copyOf(nameOfBoat.values()));
+    keys = new NamingKeys(finder, new BoatNames(finder, parser));
+    NameFinder marks = new NameFinder(Set.copyOf(NAMES.values()));
+    NamingKeys ofLine = new NamingKeys(marks, new BoatNames(marks, parser));
+    String own = NAMES.get("own").toLowerCase(Locale.ROOT);
+    for (String line : WordList.lines(LIST)) {
+      ofLine
+          .of(read(MARK.matcher(line).replaceAll(NamingExamples::name)))
+          .forEach((name, all) -> lines.add(new Naming(all, name.equals(own))));
+    }
+  }
+
+  private static String name(MatchResult mark) {
+    String name = NAMES.get(mark.group(1));
+    return Optional.ofNullable(mark.group(2))
+        .map(
+            how ->
+                how.equals("lower") ? name.toLowerCase(Locale.ROOT) : name.toUpperCase(Locale.ROOT))
+        .orElse(name);
+  }
+
+  private NamingKeys.Read read(String line) {
+    String subject = "";
+    String text = line;
+    if (line.startsWith(SUBJECT)) {
+      int end = line.indexOf(END_OF_SUBJECT);
+      subject = line.substring(SUBJECT.length(), end < 0 ? line.length() : end);
+      text = end < 0 ? "" : line.substring(end + END_OF_SUBJECT.length());
+    }
+    LetterText nothing = parser.read("", "");
+    return new NamingKeys.Read(parser.read(subject, text), nothing, nothing);
+  }
+
+  /** The lines of the list. */
+  List<Naming> lines() {
+    return lines;
+  }
+
+  /** The boats that a recorded letter names. */
+  List<Naming> of(RecordedLetter letter) {
+    String own = letter.expected().boat().map(id -> nameOfBoat.getOrDefault(id, "")).orElse("");
+    return known
+        .computeIfAbsent(letter, each -> keys.of(read(each.letter(), parser.recorded(each))))
+        .entrySet()
+        .stream()
+        .map(each -> new Naming(each.getValue(), each.getKey().equals(own)))
+        .toList();
+  }
+
+  /** What stands around the names in a letter. */
+  Map<String, Set<String>> of(Letter letter, LetterText text) {
+    return keys.of(read(letter, text));
+  }
+
+  /** What stands around the names in the mail that a letter quotes. */
+  Map<String, Set<String>> ofQuoted(Letter letter) {
+    String earlier = letter.of(Passage.Kind.QUOTED) + "\n\n" + letter.of(Passage.Kind.FORWARDED);
+    LetterText nothing = parser.read("", "");
+    return keys.of(
+        new NamingKeys.Read(
+            parser.read("", earlier.replaceAll("(?m)^[>\\s]+", "")), nothing, nothing));
+  }
+
+  private NamingKeys.Read read(Letter letter, LetterText text) {
+    return new NamingKeys.Read(
+        text,
+        parser.read("", letter.of(Passage.Kind.SIGNATURE)),
+        parser.read("", letter.head().from().map(Mailbox::name).orElse("")));
+  }
+
+  /** How a name is written in a letter: as it is, or otherwise. */
+  Optional<String> written(LetterText text, String name) {
+    Matcher exact =
+        Pattern.compile("\\b" + Pattern.quote(name), Pattern.CASE_INSENSITIVE).matcher(text.text());
+    if (exact.find()) {
+      return Optional.empty();
+    }
+    NameFinder finder = new NameFinder(Set.of(name));
+    for (int i = 0; i < text.words().size(); i++) {
+      Optional<NameFinder.Found> found = finder.at(text, i);
+      if (found.isPresent()) {
+        return Optional.of(text.written(i, i + found.get().words()));
+      }
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,262 @@
+package limberboard.letters.recognise;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import limberboard.letters.recognise.LetterText.SaidWord;
+
+/**
+ * What stands around each boat's name in a letter, as keys to learn from: the words before and
+ * behind it and what they are (people, company, part of a boat, ...), how often and where she is
+ * named beside others, and what the rules of {@link BoatNames} say. Never the name itself, so that
+ * what is learnt of one yard's boats holds for another's. Immutable.
+ */
+final class NamingKeys {
+  /** Of the boat that the rules say the letter is about. */
+  static final String RULED = "by the rules";
+
+  private static final int NEAR_BEFORE = 3;
+  private static final int BEFORE = 8;
+  private static final int NEAR_BEHIND = 2;
+  private static final int BEHIND = 7;
+  private static final int MANY = 3;
+  private static final String LIST = "naming-words.txt";
+  private static final Set<String> NO_OWNERS =
+      Set.of("it's", "that's", "she's", "he's", "here's", "there's", "what's", "let's");
+  private static final Pattern NAMELESS =
+      Pattern.compile("(?i)\\b(no name|without (a )?name|unnamed|not named|name yet)\\b");
+  private static final Pattern OURS = Pattern.compile("(?i)\\b(our own|we own|ours|mine)\\b");
+  private static final Pattern SIZE =
+      Pattern.compile(
+          "(?i)\\b(?:our|my|a|the) (?:little |new |old |own )?(?:tarnwick )?"
+              + "(?:\\d\\d|twenty-?(?:one|six)|thirty(?:-four)?)\\b");
+
+  private final NameFinder finder;
+  private final BoatNames rules;
+  private final Map<String, Set<String>> kinds = new HashMap<>();
+
+  /**
+   * What of a letter may name its boat.
+   *
+   * @param text its subject and what its writer said
+   * @param signed its signature
+   * @param sender the name that it is sent under
+   */
+  record Read(LetterText text, LetterText signed, LetterText sender) {}
+
+  /** One place where a boat is named. */
+  private record Place(String part, LetterText text, int at, NameFinder.Found found) {}
+
+  /** A word beside a name, so many clauses away. */
+  private record Beside(String word, int clauses) {}
+
+  NamingKeys(NameFinder finder, BoatNames rules) {
+    this.finder = finder;
+    this.rules = rules;
+    WordList.sections(LIST)
+        .forEach(
+            (kind, words) ->
+                words.forEach(
+                    word -> kinds.computeIfAbsent(word, none -> new HashSet<>()).add(kind)));
+  }
+
+  /** What stands around each name in a letter; empty where no boat is named. */
+  Map<String, Set<String>> of(Read letter) {
+    List<Place> places = new ArrayList<>();
+    places(letter.text(), "", places);
+    places(letter.signed(), "signed", places);
+    places(letter.sender(), "sender", places);
+    Map<String, List<Place>> byName = new LinkedHashMap<>();
+    places.forEach(
+        place ->
+            byName.computeIfAbsent(place.found().name(), none -> new ArrayList<>()).add(place));
+    BoatNames.Mentions ruled = rules.in(letter.text(), letter.signed());
+    Map<String, Set<String>> keys = new LinkedHashMap<>();
+    byName.forEach(
+        (name, own) -> {
+          Set<String> all = new HashSet<>();
+          own.forEach(place -> all.addAll(around(place)));
+          all.addAll(among(name, own, places, byName));
+          all.addAll(ruled(name, ruled));
+          all.addAll(ofLetter(letter.text().text()));
+          keys.put(name, all);
+        });
+    return keys;
+  }
+
+  private void places(LetterText text, String part, List<Place> into) {
+    int next = 0;
+    for (int i = 0; i < text.words().size(); i++) {
+      Optional<NameFinder.Found> found = i < next ? Optional.empty() : finder.at(text, i);
+      if (found.isPresent()) {
+        String where = part.isEmpty() ? (i < text.subjectWords() ? "subject" : "text") : part;
+        into.add(new Place(where, text, i, found.get()));
+        next = i + found.get().words();
+      }
+    }
+  }
+
+  private static Set<String> ruled(String name, BoatNames.Mentions ruled) {
+    Set<String> keys = new HashSet<>();
+    if (ruled.passing().contains(name)) {
+      keys.add("rule passing");
+    }
+    ruled.best().filter(name::equals).ifPresent(best -> keys.add(RULED));
+    return keys;
+  }
+
+  private static Set<String> ofLetter(String text) {
+    Set<String> keys = new HashSet<>();
+    Map.of("nameless", NAMELESS, "ours", OURS, "size", SIZE)
+        .forEach(
+            (key, pattern) -> {
+              if (pattern.matcher(text).find()) {
+                keys.add(key);
+              }
+            });
+    return keys;
+  }
+
+  private static Set<String> among(
+      String name, List<Place> own, List<Place> all, Map<String, List<Place>> byName) {
+    Set<String> keys = new HashSet<>();
+    keys.add("count " + Math.min(MANY, own.size()));
+    keys.add("boats " + Math.min(MANY, byName.size()));
+    if (byName.size() > 1) {
+      int most =
+          byName.entrySet().stream()
+              .filter(each -> !each.getKey().equals(name))
+              .mapToInt(each -> each.getValue().size())
+              .max()
+              .orElse(0);
+      keys.add(own.size() > most ? "most" : own.size() < most ? "fewer" : "as often");
+      keys.add(all.get(0).found().name().equals(name) ? "named first" : "named later");
+      if (all.get(all.size() - 1).found().name().equals(name)) {
+        keys.add("named last");
+      }
+    }
+    for (String part : List.of("signed", "sender", "subject")) {
+      if (own.stream().anyMatch(place -> place.part().equals(part))) {
+        keys.add("in " + part);
+      } else if (all.stream().anyMatch(place -> place.part().equals(part))) {
+        keys.add("another in " + part);
+      }
+    }
+    return keys;
+  }
+
+  private Set<String> around(Place place) {
+    Set<String> keys = new HashSet<>();
+    List<Beside> before = beside(place, -1);
+    List<Beside> behind = beside(place, 1);
+    keys.add("part " + place.part());
+    near("p", before, NEAR_BEFORE, keys);
+    near("n", behind, NEAR_BEHIND, keys);
+    far("b", before, BEFORE, keys);
+    far("a", behind, BEHIND, keys);
+    if (before.size() > 1) {
+      keys.add("pp:" + before.get(1).word() + " " + before.get(0).word());
+    }
+    if (before.isEmpty()) {
+      keys.add("begins");
+    }
+    if (behind.isEmpty()) {
+      keys.add("ends");
+    }
+    if (before.isEmpty() && behind.isEmpty()) {
+      keys.add("alone");
+    }
+    if (!before.isEmpty() && before.get(0).word().equals("our") && !isFormer(before)) {
+      keys.add("our own");
+    }
+    if (place.found().owns()) {
+      keys.add("owns");
+    }
+    keys.add(place.found().exact() ? "exact" : "misspelt");
+    keys.addAll(letters(place));
+    return keys;
+  }
+
+  private boolean isFormer(List<Beside> before) {
+    return before.stream()
+        .limit(NEAR_BEFORE + NEAR_BEHIND)
+        .anyMatch(each -> kinds(each.word()).contains("former"));
+  }
+
+  /** Whether the name is written in small letters where sentences begin with capitals. */
+  private static Set<String> letters(Place place) {
+    LetterText text = place.text();
+    String written = text.written(place.at(), place.at() + 1);
+    if (Character.isLowerCase(written.charAt(0))) {
+      long small = 0;
+      for (int i = 0; i < text.words().size(); i++) {
+        boolean first =
+            i == 0 || text.words().get(i).sentence() != text.words().get(i - 1).sentence();
+        boolean lower =
+            Character.isLowerCase(text.text().charAt(text.words().get(i).word().start()));
+        small += first ? lower ? 1 : -1 : 0;
+      }
+      return small > 0 ? Set.of("small") : Set.of("small", "small although capitals are used");
+    }
+    return written.equals(written.toUpperCase(Locale.ROOT)) ? Set.of("capitals") : Set.of();
+  }
+
+  private List<Beside> beside(Place place, int step) {
+    List<SaidWord> words = place.text().words();
+    int at = step < 0 ? place.at() - 1 : place.at() + place.found().words();
+    SaidWord own = words.get(place.at());
+    List<Beside> found = new ArrayList<>();
+    for (int i = at; i >= 0 && i < words.size(); i += step) {
+      if (words.get(i).sentence() != own.sentence()) {
+        return found;
+      }
+      String word = words.get(i).word().word().replace('’', '\'');
+      found.add(
+          new Beside(
+              Character.isDigit(word.charAt(0)) ? "#" : word,
+              Math.abs(words.get(i).clause() - own.clause())));
+    }
+    return found;
+  }
+
+  private void near(String side, List<Beside> words, int most, Set<String> keys) {
+    for (int i = 0; i < Math.min(most, words.size()); i++) {
+      String word = words.get(i).word();
+      keys.add(side + (i + 1) + ":" + word);
+      for (String kind : kinds(word)) {
+        keys.add(side + (i + 1) + "=" + kind);
+      }
+    }
+  }
+
+  private void far(String side, List<Beside> words, int most, Set<String> keys) {
+    for (int i = 0; i < Math.min(most, words.size()); i++) {
+      Beside beside = words.get(i);
+      String how = beside.clauses() == 0 ? side : side + "c";
+      for (String kind : kinds(beside.word())) {
+        keys.add(how + "=" + kind);
+      }
+      if (beside.clauses() <= 1) {
+        keys.add(how + ":" + beside.word());
+      }
+    }
+  }
+
+  private Set<String> kinds(String word) {
+    Set<String> found = new HashSet<>(kinds.getOrDefault(word, Set.of()));
+    if (word.endsWith("'s") && !NO_OWNERS.contains(word)) {
+      found.add("somebody's");
+    }
+    if (word.endsWith("s")) {
+      found.addAll(kinds.getOrDefault(word.substring(0, word.length() - 1), Set.of()));
+    }
+    return found;
+  }
+}

@@ -1,0 +1,97 @@
+package limberboard.letters.recognise;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import limberboard.letters.mail.Letter;
+import limberboard.letters.recognise.WordRegression.Example;
+
+/**
+ * Says which of the boats that a letter names it is about, if any: learnt from lines in which
+ * people name boats, and from recorded letters. Where the rules of {@link BoatNames} say the same,
+ * a small chance is enough, since owners mostly name their own boat; against them it takes more
+ * than half. Immutable.
+ */
+final class NamingReader {
+  private static final int ROUNDS = 25;
+  private static final double RIDGE = 0.003;
+  private static final double SHORTEST = 600;
+  private static final double OF_LETTER = 4;
+  private static final double LIKELY = 0.1;
+  private static final double LIKELY_AGAINST_RULES = 0.6;
+
+  private final NamingExamples examples;
+  private final WordRegression learnt;
+
+  /** Learns from the list and from recorded letters. */
+  NamingReader(NamingExamples examples, List<RecordedLetter> letters) {
+    this.examples = examples;
+    List<Example> all = new ArrayList<>();
+    examples.lines().forEach(each -> all.add(example(each, 1)));
+    letters.forEach(
+        letter -> examples.of(letter).forEach(each -> all.add(example(each, OF_LETTER))));
+    learnt = new WordRegression(all, 2, SHORTEST, ROUNDS, RIDGE);
+  }
+
+  private static Example example(NamingExamples.Naming naming, double weight) {
+    return new Example(naming.keys(), Set.of(naming.own() ? 1 : 0), weight);
+  }
+
+  /**
+   * The boats that are named.
+   *
+   * @param names how likely the letter is about each name
+   * @param ruled the name that the rules say it is about, if any
+   */
+  record Named(Map<String, Double> names, Optional<String> ruled) {
+    boolean isEmpty() {
+      return names.isEmpty();
+    }
+
+    private double least(String name) {
+      return ruled.filter(name::equals).isPresent() ? LIKELY : LIKELY_AGAINST_RULES;
+    }
+
+    /** The name that the letter most likely is about, unless it likely is about none of them. */
+    Optional<String> best() {
+      return names.entrySet().stream()
+          .filter(each -> each.getValue() >= least(each.getKey()))
+          .max(
+              Map.Entry.<String, Double>comparingByValue()
+                  .thenComparing(Map.Entry.comparingByKey()))
+          .map(Map.Entry::getKey);
+    }
+  }
+
+  /** The boats that a letter names. */
+  Named in(Letter letter, LetterText text) {
+    return named(examples.of(letter, text));
+  }
+
+  /** The boats that the mail names which a letter quotes. */
+  Named quotedIn(Letter letter) {
+    return named(examples.ofQuoted(letter));
+  }
+
+  /** Why a name counts. */
+  String why(LetterText text, String name, String title) {
+    return examples
+        .written(text, name)
+        .map(written -> "her name, written “" + written + "”")
+        .orElse("her name, " + title);
+  }
+
+  private Named named(Map<String, Set<String>> keys) {
+    Map<String, Double> chances = new LinkedHashMap<>();
+    keys.forEach((name, all) -> chances.put(name, learnt.chances(all)[1]));
+    Optional<String> ruled =
+        keys.entrySet().stream()
+            .filter(each -> each.getValue().contains(NamingKeys.RULED))
+            .map(Map.Entry::getKey)
+            .findFirst();
+    return new Named(chances, ruled);
+  }
+}
