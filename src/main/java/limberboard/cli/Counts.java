@@ -3,6 +3,7 @@ package limberboard.cli;
 import limberboard.boat.Workspace;
 import limberboard.library.Library;
 import limberboard.library.page.Caution;
+import limberboard.library.page.Course;
 import limberboard.library.page.Material;
 import limberboard.library.page.Model;
 import limberboard.library.page.Procedure;
@@ -21,6 +22,7 @@ import limberboard.library.page.Topic;
  * @param materials material and tool pages
  * @param cautions caution pages
  * @param topics topic pages
+ * @param courses course pages
  * @param cases recorded cases
  */
 record Counts(
@@ -33,6 +35,7 @@ record Counts(
     int materials,
     int cautions,
     int topics,
+    int courses,
     int cases) {
 
   static Counts of(Workspace workspace) {
@@ -47,6 +50,7 @@ record Counts(
         library.all(Material.class).size(),
         library.all(Caution.class).size(),
         library.all(Topic.class).size(),
+        library.all(Course.class).size(),
         workspace.cases().size());
   }
 
@@ -69,6 +73,8 @@ record Counts(
         + " cautions, "
         + topics
         + " topics, "
+        + courses
+        + " courses, "
         + cases
         + " cases";
   }

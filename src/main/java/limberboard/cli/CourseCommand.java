@@ -6,9 +6,9 @@ import picocli.CommandLine.Command;
 @Command(
     name = "course",
     mixinStandardHelpOptions = true,
-    synopsisSubcommandLabel = "new|list",
+    synopsisSubcommandLabel = "new|list|paper|line",
     description = {
-      "Drills in order, in a file that students play from on their own copies: drill run FILE"
-          + " --number N."
+      "Drills in order, as a page of the library or in a file, which students play from on their"
+          + " own copies: drill run PAGE|FILE --number N."
     })
 final class CourseCommand {}

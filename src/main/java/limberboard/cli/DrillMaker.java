@@ -76,6 +76,17 @@ record DrillMaker(CommandContext session, Workspace workspace) {
 
   /** The next seed that hides a cause. */
   long seed(Fault fault, String cause, long from) {
+    needCause(fault, cause);
+    OptionalLong seed = Drill.seedFor(fault, cause, from);
+    return seed.orElseThrow(
+        () ->
+            new Failure(
+                ExitCode.NOT_FOUND,
+                "\"" + cause + "\" is as good as ruled out on this boat; choose another cause"));
+  }
+
+  /** Says what is wrong when a boat cannot have a cause. */
+  void needCause(Fault fault, String cause) {
     if (!fault.hasCause(cause)) {
       boolean listed = fault.page().details().cause(cause).isPresent();
       List<String> ids = fault.causes().stream().map(each -> each.id()).toList();
@@ -94,12 +105,6 @@ record DrillMaker(CommandContext session, Workspace workspace) {
                   + "; "
                   + Nearest.advice(cause, ids, "there are " + String.join(", ", ids)));
     }
-    OptionalLong seed = Drill.seedFor(fault, cause, from);
-    return seed.orElseThrow(
-        () ->
-            new Failure(
-                ExitCode.NOT_FOUND,
-                "\"" + cause + "\" is as good as ruled out on this boat; choose another cause"));
   }
 
   /** The drill of a file, on the figures it was made with, or the reason why not. */

@@ -45,9 +45,11 @@ final class DrillRunCommand implements Callable<Integer> {
   @Mixin private SeedOption seed;
 
   @Parameters(
-      paramLabel = "SYMPTOM|FILE [-]",
+      paramLabel = "SYMPTOM|FILE|PAGE [-]",
       arity = "1..2",
-      description = "The symptom's id, or a drill's file; and - for steps from standard input.")
+      description =
+          "The symptom's id, a drill's or course's file, or a course page's id; and - for steps"
+              + " from standard input.")
   private List<String> what = List.of();
 
   @Option(
@@ -57,7 +59,7 @@ final class DrillRunCommand implements Callable<Integer> {
           "How many hints are allowed, each at ten minutes of the mark; none if not given.")
   private int hints;
 
-  @Option(names = "--number", paramLabel = "N", description = "Which drill of a course's file.")
+  @Option(names = "--number", paramLabel = "N", description = "Which drill of a course.")
   private int number;
 
   @Option(
@@ -120,23 +122,16 @@ final class DrillRunCommand implements Callable<Integer> {
   }
 
   private Drill drill(DrillMaker maker) {
-    if (what.get(0).endsWith(DrillFiles.ENDING)) {
-      Path file = Path.of(what.get(0));
-      KeptDrill kept = number == 0 ? DrillMaker.read(session, file) : ofCourse(file);
+    String asked = what.get(0);
+    CourseSource courses = new CourseSource(session, maker.workspace());
+    if (number != 0 || courses.pages().page(asked).isPresent()) {
+      return courses.drill(asked, number, hints);
+    } else if (CourseSource.isFile(asked)) {
+      KeptDrill kept = DrillMaker.read(session, Path.of(asked));
       student = student.or(kept::student);
-      return maker.drill(file, kept);
+      return maker.drill(Path.of(asked), kept);
     }
-    return maker.drill(maker.fault(what.get(0), boat.id()), seed.value(), hints);
-  }
-
-  private KeptDrill ofCourse(Path file) {
-    List<KeptDrill> drills = CourseListCommand.read(session, file).course().orElseThrow().drills();
-    if (number < 1 || number > drills.size()) {
-      throw new Failure(
-          ExitCode.NOT_FOUND,
-          file + " has the drills 1 to " + drills.size() + ", and none of number " + number);
-    }
-    return drills.get(number - 1);
+    return maker.drill(maker.fault(asked, boat.id()), seed.value(), hints);
   }
 
   private DrillRun play(Drill drill, Counsel counsel, boolean script) throws IOException {

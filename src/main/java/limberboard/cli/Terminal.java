@@ -169,7 +169,9 @@ public final class Terminal {
   private CommandLine courses() {
     return new CommandLine(new CourseCommand())
         .addSubcommand(new CourseNewCommand(session))
-        .addSubcommand(new CourseListCommand(session));
+        .addSubcommand(new CourseListCommand(session))
+        .addSubcommand(new CoursePaperCommand(session))
+        .addSubcommand(new CourseLineCommand(session));
   }
 
   private int failed(Exception failure, CommandLine command) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import limberboard.boat.FutureEntries;
 import limberboard.boat.Workspace;
+import limberboard.drill.file.CoursePages;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.problem.Problem;
 import limberboard.search.SearchWords;
@@ -51,6 +52,7 @@ final class ValidateCommand implements Callable<Integer> {
     FutureEntries future = new FutureEntries(folders, session.today());
     read.boats().forEach(boat -> problems.addAll(future.of(boat)));
     problems.addAll(SearchWords.read(folders).problems());
+    problems.addAll(new CoursePages(read, session.today()).problems(folders));
     Reviews reviews = new Reviews(session, folders, read);
     problems.addAll(reviews.warnings());
     Optional<List<Problem>> advice = strategies ? Optional.of(reviews.advice()) : Optional.empty();

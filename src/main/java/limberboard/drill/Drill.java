@@ -45,7 +45,8 @@ public final class Drill {
    *
    * @param order what is wanted
    * @param fault the order's symptom on its boat and day
-   * @throws IllegalArgumentException when the fault is another's
+   * @throws IllegalArgumentException when the fault is another's, or the order hides a cause that
+   *     the boat cannot have
    */
   public static Drill of(DrillOrder order, Fault fault) {
     if (!fault.page().id().equals(order.symptom())
@@ -53,7 +54,7 @@ public final class Drill {
         || !fault.fitting().on().equals(order.on())) {
       throw new IllegalArgumentException("the fault is not the one that was ordered: " + order);
     }
-    return new Drill(order, fault, HiddenFault.draw(fault, order.seed()));
+    return new Drill(order, fault, HiddenFault.draw(fault, order));
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.OptionalInt;
 import limberboard.effort.AnswerModel;
 import limberboard.effort.EffortModel;
 import limberboard.trace.Fault;
+import limberboard.trace.FaultCause;
 import limberboard.trace.FaultCheck;
 
 /**
@@ -27,9 +28,27 @@ record HiddenFault(int cause, List<Integer> answers, boolean cures, OptionalInt 
     answers = List.copyOf(answers);
   }
 
-  /** Draws everything. */
-  static HiddenFault draw(Fault fault, long seed) {
-    return draw(fault, seed, cause(fault, seed));
+  /**
+   * Draws what an order leaves to chance.
+   *
+   * @throws IllegalArgumentException when it hides a cause that this boat cannot have
+   */
+  static HiddenFault draw(Fault fault, DrillOrder order) {
+    int cause = order.hides().isPresent() ? ordered(fault, order) : cause(fault, order.seed());
+    return draw(fault, order.seed(), cause);
+  }
+
+  private static int ordered(Fault fault, DrillOrder order) {
+    List<String> ids = fault.causes().stream().map(FaultCause::id).toList();
+    return HiddenNumber.cause(order.hides().getAsInt(), order.symptom(), order.seed(), ids)
+        .map(fault::causeNumber)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    order.hides().getAsInt()
+                        + " hides no cause that "
+                        + fault.fitting().boat().name()
+                        + " can have"));
   }
 
   /** The number of the cause that a seed draws. */

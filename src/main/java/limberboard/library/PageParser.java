@@ -18,6 +18,7 @@ import limberboard.library.header.HeaderText;
 import limberboard.library.header.Ids;
 import limberboard.library.header.YamlTree;
 import limberboard.library.page.Caution;
+import limberboard.library.page.Course;
 import limberboard.library.page.Details;
 import limberboard.library.page.Head;
 import limberboard.library.page.Kind;
@@ -120,6 +121,7 @@ final class PageParser {
       case CAUTION -> page(id, path, tree, text, Caution.class);
       case TOPIC -> page(id, path, tree, text, Topic.class);
       case WORDING -> page(id, path, tree, text, Wording.class);
+      case COURSE -> page(id, path, tree, text, Course.class);
     };
   }
 

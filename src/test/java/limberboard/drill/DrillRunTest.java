@@ -76,7 +76,7 @@ class DrillRunTest {
     double[] told = new double[OIL.causes().size()];
     int[] drawn = new int[OIL.causes().size()];
     for (long seed = 0; seed < MANY; seed++) {
-      HiddenFault hidden = HiddenFault.draw(OIL, seed);
+      HiddenFault hidden = HiddenFault.draw(OIL, seed, HiddenFault.cause(OIL, seed));
       drawn[hidden.cause()]++;
       told[hidden.cause()] += hidden.told().isPresent() ? 1 : 0;
     }

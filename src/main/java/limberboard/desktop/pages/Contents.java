@@ -27,6 +27,7 @@ final class Contents {
       case CAUTION -> "Cautions";
       case TOPIC -> "Background";
       case WORDING -> "Words of letters";
+      case COURSE -> "Courses";
     };
   }
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import limberboard.drill.DrillOrder;
 import limberboard.drill.DrillStep;
 import limberboard.drill.StepReader;
@@ -18,6 +19,7 @@ record DrillEntry(
     @Required String boat,
     @Required LocalDate on,
     @Required String seed,
+    String hides,
     String hints,
     @Required String stamp,
     Optional<String> student,
@@ -26,6 +28,7 @@ record DrillEntry(
   private static final String NUMBER = "[0-9]{1,18}";
 
   DrillEntry {
+    hides = EmptyValues.text(hides);
     hints = EmptyValues.text(hints);
     student = EmptyValues.optional(student);
     key = EmptyValues.optional(key);
@@ -38,6 +41,7 @@ record DrillEntry(
         drill.order().boat(),
         drill.order().on(),
         Long.toString(drill.order().seed()),
+        drill.order().hides().isEmpty() ? "" : Integer.toString(drill.order().hides().getAsInt()),
         Integer.toString(drill.order().hints()),
         drill.stamp(),
         drill.student(),
@@ -52,6 +56,9 @@ record DrillEntry(
     keys.put("boat", boat);
     keys.put("on", on.toString());
     keys.put("seed", Long.parseLong(seed));
+    if (!hides.isEmpty()) {
+      keys.put("hides", Integer.parseInt(hides));
+    }
     if (!hints.equals("0")) {
       keys.put("hints", Integer.parseInt(hints));
     }
@@ -73,6 +80,9 @@ record DrillEntry(
     if (!seed.matches(NUMBER)) {
       throw new IllegalArgumentException("seed: \"" + seed + "\" is no whole number from 0");
     }
+    if (!hides.isEmpty() && !hides.matches("[1-9][0-9]{5}")) {
+      throw new IllegalArgumentException("hides: \"" + hides + "\" is no number of six digits");
+    }
     if (!hints.isEmpty() && !hints.matches("[0-9]{1,2}")) {
       throw new IllegalArgumentException("hints: \"" + hints + "\" is no number from 0 to 99");
     }
@@ -85,7 +95,9 @@ record DrillEntry(
       }
     }
     int allowed = hints.isEmpty() ? 0 : Integer.parseInt(hints);
-    DrillOrder order = new DrillOrder(symptom, boat, on, Long.parseLong(seed), allowed);
+    OptionalInt hidden =
+        hides.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(hides));
+    DrillOrder order = new DrillOrder(symptom, boat, on, Long.parseLong(seed), allowed, hidden);
     return new KeptDrill(order, stamp, student, key, read);
   }
 }

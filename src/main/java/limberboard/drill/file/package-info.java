@@ -2,7 +2,8 @@
  * Drills and students as files: orders, results, and what each student has drilled.
  *
  * <p>To use it: read and write single drills with {@link limberboard.drill.file.DrillFiles}, and
- * keep students with {@link limberboard.drill.file.StudentFiles}.
+ * keep students with {@link limberboard.drill.file.StudentFiles}; make the courses that are pages
+ * of the library ready to be played with {@link limberboard.drill.file.CoursePages}.
  *
  * <pre>{@code
  * import java.time.LocalDate;
@@ -15,6 +16,24 @@
  * var kept = new KeptDrill(order, "0123456789ab", Optional.of("7"), Optional.empty(), steps);
  * var files = new DrillFiles();
  * assert files.read("result.yaml", files.text(kept)).drill().equals(Optional.of(kept));
+ * }</pre>
+ *
+ * <p>Courses:
+ *
+ * <pre>{@code
+ * import java.nio.file.Path;
+ * import java.time.LocalDate;
+ * import limberboard.boat.WorkspaceReader;
+ * import limberboard.drill.file.*;
+ * import limberboard.library.file.WorkspaceFolders;
+ *
+ * var workspace = new WorkspaceReader(new WorkspaceFolders(Path.of(""))).read();
+ * var courses = new CoursePages(workspace, LocalDate.of(2026, 3, 15));
+ * for (var page : courses.pages()) {
+ *   for (CourseLesson lesson : courses.lessons(page)) {
+ *     assert lesson.drill().isPresent() != lesson.wrong().isPresent();
+ *   }
+ * }
  * }</pre>
  *
  * <p><b>Choices made.</b> A result holds the steps and no marks, so that nobody can mark himself; a

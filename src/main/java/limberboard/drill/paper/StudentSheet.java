@@ -36,6 +36,16 @@ public record StudentSheet(PaperPack pack) {
    * @param number from 1
    */
   public CutPage of(int number) {
+    return of(number, number);
+  }
+
+  /**
+   * A sheet of a course.
+   *
+   * @param number from 1, as the pack counts
+   * @param called the number that stands on it
+   */
+  CutPage of(int number, int called) {
     Drill drill = pack.drills().get(number - 1);
     List<Part> parts = new ArrayList<>();
     List<WorkCaution> cautions = drill.cautions();
@@ -51,10 +61,10 @@ public record StudentSheet(PaperPack pack) {
     parts.add(new Part(Part.Role.BODY, "The boat from the side", List.of(drawing())));
     Cautions.inFull(cautions).ifPresent(parts::add);
     return new CutPage(
-        "sheet-" + number,
+        "sheet-" + called,
         Kind.TOPIC,
         CutPage.LIST,
-        "Sheet " + number + ": " + pack.fault().page().title(),
+        "Sheet " + called + ": " + pack.fault().page().title(),
         "Say a number; the trainer tells what you find. There is one fault.",
         PageCutter.cutFor(pack.fault().fitting().boat()),
         parts);

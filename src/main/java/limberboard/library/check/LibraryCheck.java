@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import limberboard.library.file.FileNet;
 import limberboard.library.page.Caution;
+import limberboard.library.page.Course;
 import limberboard.library.page.Details;
 import limberboard.library.page.Material;
 import limberboard.library.page.Model;
@@ -27,6 +28,7 @@ public final class LibraryCheck {
   private final ModelCheck models = new ModelCheck();
   private final CautionCheck cautions = new CautionCheck();
   private final WordingCheck wordings = new WordingCheck();
+  private final CourseCheck courses = new CourseCheck();
 
   private final List<FurtherCheck> further;
 
@@ -72,6 +74,7 @@ public final class LibraryCheck {
     check(page, Model.class, models, report);
     check(page, Caution.class, cautions, report);
     check(page, Wording.class, wordings, report);
+    check(page, Course.class, courses, report);
     if (page.details() instanceof Symptom symptom) {
       pictures(parsed, symptom, report);
     } else if (page.details() instanceof Model model) {

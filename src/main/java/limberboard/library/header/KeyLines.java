@@ -47,4 +47,11 @@ public final class KeyLines {
     report.warning(pointer, wrong, right);
     return report.problems().get(0);
   }
+
+  /** An error at a key of the page; see {@link #warning}. */
+  public Problem error(String pointer, String wrong, String right) {
+    Report report = new Report(path, lines);
+    report.error(pointer, wrong, right);
+    return report.problems().get(0);
+  }
 }

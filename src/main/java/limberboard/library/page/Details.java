@@ -4,7 +4,7 @@ import java.util.List;
 
 /** What a page's kind adds to its header. */
 public sealed interface Details
-    permits Symptom, Procedure, Material, Model, Caution, Topic, Wording {
+    permits Symptom, Procedure, Material, Model, Caution, Topic, Wording, Course {
   /** The kind of page these details belong to. */
   Kind kind();
 

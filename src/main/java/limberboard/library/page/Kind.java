@@ -17,7 +17,9 @@ public enum Kind {
   /** Background reading. */
   TOPIC("topics"),
   /** What answers to letters say at one place. */
-  WORDING("wordings");
+  WORDING("wordings"),
+  /** Drills in order, with what is taught at each. */
+  COURSE("courses");
 
   private final String folder;
 

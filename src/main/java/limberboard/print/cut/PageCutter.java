@@ -6,6 +6,7 @@ import java.util.Optional;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.library.Library;
+import limberboard.library.page.Course;
 import limberboard.library.page.Details;
 import limberboard.library.page.Material;
 import limberboard.library.page.Model;
@@ -64,6 +65,8 @@ public final class PageCutter {
       return new MaterialCutter(cutting).cut(typed(page, material));
     } else if (details instanceof Model model) {
       return new ModelCutter(cutting).cut(typed(page, model));
+    } else if (details instanceof Course course) {
+      return new CourseCutter(cutting).cut(typed(page, course));
     }
     return readingParts(page, details, cutting);
   }

@@ -1,0 +1,123 @@
+package limberboard.drill.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import limberboard.drill.Counsel;
+import limberboard.drill.Drill;
+import limberboard.drill.DrillReply;
+import limberboard.drill.DrillRun;
+import limberboard.drill.StepDone;
+import limberboard.drill.file.CourseLesson;
+import limberboard.drill.mark.DrillMark;
+import limberboard.drill.mark.DrillMarker;
+import limberboard.drill.paper.PaperPack.Numbered;
+import limberboard.print.page.Block;
+import limberboard.print.page.Inline;
+import limberboard.print.page.Part;
+import limberboard.words.Minutes;
+import limberboard.words.Sentences;
+
+/**
+ * One drill on the trainer's sheets of a course: what to say before, what is hidden, the answers,
+ * the best plan, what to say after.
+ *
+ * @param lesson the drill
+ */
+record LessonPart(CourseLesson lesson) {
+
+  Part part() {
+    List<Block> blocks = new ArrayList<>();
+    said("Before", lesson.asked().teach().before(), blocks);
+    lesson.drill().ifPresent(drill -> drill(drill, blocks));
+    lesson
+        .wrong()
+        .ifPresent(
+            wrong ->
+                blocks.add(
+                    new Block.Notice(
+                        Inline.text(
+                            "Cannot be played here: " + wrong.wrong() + "; " + wrong.right()))));
+    said("After", lesson.asked().teach().after(), blocks);
+    return new Part(
+        Part.Role.CHECKS,
+        lesson.number()
+            + ". "
+            + lesson.drill().map(LessonPart::title).orElse(lesson.asked().symptom())
+            + ", "
+            + Minutes.words(lesson.asked().minutes()),
+        blocks);
+  }
+
+  private static String title(Drill drill) {
+    return drill.fault().page().title() + ", " + drill.fault().fitting().boat().name();
+  }
+
+  private static void said(String when, List<String> paragraphs, List<Block> blocks) {
+    String before = when + ": ";
+    for (String each : paragraphs) {
+      blocks.add(
+          new Block.Paragraph(
+              List.of(new Inline.Strong(Inline.text(before)), new Inline.Text(each))));
+      before = "";
+    }
+  }
+
+  private static void drill(Drill drill, List<Block> blocks) {
+    blocks.add(new Block.Quote(List.of(Block.Paragraph.of(String.join(" ", drill.letter())))));
+    blocks.add(
+        new Block.Paragraph(
+            List.of(
+                new Inline.Strong(Inline.text("Hidden: ")),
+                new Inline.Text(drill.hiddenCause().title() + "."))));
+    blocks.add(answers(drill));
+    Counsel counsel = new Counsel(drill.fault());
+    DrillRun plan = counsel.played(drill);
+    DrillMark mark = new DrillMarker(counsel).mark(plan);
+    blocks.add(
+        Block.Paragraph.of(
+            "The best plan takes "
+                + Minutes.words(plan.minutes())
+                + " on the boat with this fault, "
+                + Minutes.words(mark.expected())
+                + " on average over all faults (an estimate"
+                + doubt(mark)
+                + "):"));
+    blocks.add(Block.Items.dotted(steps(plan)));
+  }
+
+  private static String doubt(DrillMark mark) {
+    return mark.doubt() < 1
+        ? ""
+        : String.format(Locale.ROOT, ", the planner is within %.0f min", mark.doubt());
+  }
+
+  private static Block answers(Drill drill) {
+    List<List<List<Inline>>> rows = new ArrayList<>();
+    for (Numbered each : new PaperPack(drill.fault(), List.of(drill)).numbers()) {
+      rows.add(
+          PaperWords.row(
+              Integer.toString(each.number()),
+              PaperWords.what(each),
+              PaperWords.answer(drill, each)));
+    }
+    return PaperWords.table(List.of("No.", "What", "Answer"), rows);
+  }
+
+  private static List<List<Inline>> steps(DrillRun plan) {
+    List<List<Inline>> steps = new ArrayList<>();
+    for (StepDone each : plan.done()) {
+      if (each.reply().kind() != DrillReply.Kind.HEEDED) {
+        steps.add(
+            Inline.text(
+                each.step().text()
+                    + ": "
+                    + Sentences.capital(Sentences.spoken(each.reply().said()))
+                    + " ("
+                    + Minutes.words(each.minutes())
+                    + ")"));
+      }
+    }
+    return steps;
+  }
+}
