@@ -57,7 +57,8 @@ final class DesktopStart {
     KeptValues person = own.person();
     Memory memory = new Memory(new PersonAndWorkspace(person, own.workspace(folders.root())));
     Recent recent = new Recent(person);
-    WatchedReader watched = new WatchedReader(folders, WindowServices.Reader.of(folders), QUIET);
+    WindowServices.Reader reader = WindowServices.Reader.of(folders, Clock.systemDefaultZone());
+    WatchedReader watched = new WatchedReader(folders, reader, QUIET);
     WindowServices outside = outside(memory, workers, watched);
     EventQueue.invokeLater(() -> open(outside, workers, watched, recent));
   }

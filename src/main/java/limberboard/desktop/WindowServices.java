@@ -3,6 +3,7 @@ package limberboard.desktop;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -20,6 +21,7 @@ import limberboard.desktop.parts.Copied;
 import limberboard.desktop.read.Outlets;
 import limberboard.desktop.trace.TraceStore;
 import limberboard.desktop.upkeep.entry.LogStore;
+import limberboard.drill.file.CoursePages;
 import limberboard.library.Library;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.search.SearchWords;
@@ -77,6 +79,15 @@ record WindowServices(
       WorkspaceReader reader =
           new WorkspaceReader(folders, List.of(new SumUseCheck(Sums.ofTheTrade())));
       return () -> reader.read().with(SearchWords.read(folders).problems());
+    }
+
+    /** The same, with the courses checked as they are played on the clock's day. */
+    static Reader of(WorkspaceFolders folders, Clock clock) {
+      Reader reader = of(folders);
+      return () -> {
+        Workspace read = reader.read();
+        return read.with(new CoursePages(read, LocalDate.now(clock)).problems(folders));
+      };
     }
   }
 

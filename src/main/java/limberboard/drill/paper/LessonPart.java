@@ -7,6 +7,7 @@ import limberboard.drill.Counsel;
 import limberboard.drill.Drill;
 import limberboard.drill.DrillReply;
 import limberboard.drill.DrillRun;
+import limberboard.drill.DrillStep;
 import limberboard.drill.StepDone;
 import limberboard.drill.file.CourseLesson;
 import limberboard.drill.mark.DrillMark;
@@ -110,14 +111,31 @@ record LessonPart(CourseLesson lesson) {
       if (each.reply().kind() != DrillReply.Kind.HEEDED) {
         steps.add(
             Inline.text(
-                each.step().text()
-                    + ": "
-                    + Sentences.capital(Sentences.spoken(each.reply().said()))
+                what(plan.drill(), each.step())
+                    + " "
+                    + said(each.reply())
                     + " ("
                     + Minutes.words(each.minutes())
                     + ")"));
       }
     }
     return steps;
+  }
+
+  private static String said(DrillReply reply) {
+    return reply.kind() == DrillReply.Kind.ANSWER
+        ? Sentences.capital(Sentences.spoken(reply.said()))
+        : reply.said();
+  }
+
+  /** What a step of the best plan is, with its number on the sheets. */
+  private static String what(Drill drill, DrillStep step) {
+    List<Numbered> numbers = new PaperPack(drill.fault(), List.of(drill)).numbers();
+    String number = PaperWords.numbered(step, numbers);
+    if (step instanceof DrillStep.Ask || step instanceof DrillStep.Mend) {
+      String what = PaperWords.what(numbers.get(Integer.parseInt(number) - 1));
+      return "No. " + number + ": " + (step instanceof DrillStep.Ask ? what : what + ".");
+    }
+    return Sentences.capital(number) + ":";
   }
 }
