@@ -128,12 +128,9 @@ record DrillMaker(CommandContext session, Workspace workspace) {
                     new Failure(
                         ExitCode.NOT_FOUND,
                         file + ": there is no boat \"" + order.boat() + "\" any more"));
-    Drill drill =
-        new DrillMaker(then, workspace)
-            .drill(
-                new TraceMaker(then, workspace).begin(page, new Fitting(boat, order.on())).fault(),
-                order.seed(),
-                order.hints());
+    Fault fault =
+        new TraceMaker(then, workspace).begin(page, new Fitting(boat, order.on())).fault();
+    Drill drill = ordered(file, order, fault);
     if (!drill.stamp().equals(kept.stamp())) {
       throw new Failure(
           ExitCode.NOT_FOUND,
@@ -148,6 +145,14 @@ record DrillMaker(CommandContext session, Workspace workspace) {
               + " and cases of that day");
     }
     return drill;
+  }
+
+  private static Drill ordered(Path file, DrillOrder order, Fault fault) {
+    try {
+      return Drill.of(order, fault);
+    } catch (IllegalArgumentException e) {
+      throw new Failure(ExitCode.NOT_FOUND, file + ": " + e.getMessage());
+    }
   }
 
   /** A drill of a file. */

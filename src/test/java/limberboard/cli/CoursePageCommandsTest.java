@@ -69,7 +69,7 @@ class CoursePageCommandsTest {
   }
 
   @Test
-  void coursePagesAreListedFoundAndShownWithoutWhatIsTaught() {
+  void coursePagesAreListedFoundAndShownWithoutWhatIsTaught() throws IOException {
     assertThat(typing("", "course", "list").ended(ExitCode.OK).out())
         .contains(
             "ropes  Ropes before lunch: 1 h 30 min, 2 drills, for riggers in their first year");
@@ -83,7 +83,7 @@ class CoursePageCommandsTest {
   }
 
   @Test
-  void whatIsHiddenAndCoveredIsForWhoAsksForIt() {
+  void whatIsHiddenAndCoveredIsForWhoAsksForIt() throws IOException {
     assertThat(typing("", "course", "list", COURSE).ended(ExitCode.OK).out())
         .contains("1  clutch-slips, a tarnwick-30 of 2019, 30 min")
         .doesNotContain("too-thin", "Covers");

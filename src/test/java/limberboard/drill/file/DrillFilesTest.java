@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import limberboard.drill.DrillOrder;
 import limberboard.drill.StepReader;
 import limberboard.drill.learn.DrillRecord;
@@ -53,6 +54,19 @@ class DrillFilesTest {
             List.of(StepReader.read("check a"), StepReader.read("yard b 60")));
     DrillFiles files = new DrillFiles();
     assertThat(files.read("r.yaml", files.text(kept)).drill()).contains(kept);
+  }
+
+  @Test
+  void whichCauseIsHiddenStandsInAFileAsItsNumber() {
+    DrillOrder order = new DrillOrder("wet", "dunlin", DAY, 7, 0, OptionalInt.of(482_913));
+    KeptDrill kept =
+        new KeptDrill(order, "012345678901", Optional.empty(), Optional.empty(), List.of());
+    DrillFiles files = new DrillFiles();
+    assertThat(files.text(kept)).contains("hides: 482913");
+    assertThat(files.read("r.yaml", files.text(kept)).drill()).contains(kept);
+    String bad = files.text(kept).replace("482913", "bowsprit-seal");
+    assertThat(files.read("r.yaml", bad).problems().get(0).toString())
+        .contains("r.yaml:5", "\"bowsprit-seal\" is no number of six digits");
   }
 
   @Test
