@@ -4,17 +4,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
+import limberboard.boat.WorkCaution;
 import limberboard.boat.Workspace;
 import limberboard.drill.Drill;
 import limberboard.drill.DrillDemo;
+import limberboard.drill.file.CourseLesson;
+import limberboard.drill.file.CoursePages;
+import limberboard.drill.paper.CourseSheets;
 import limberboard.drill.paper.PaperPack;
 import limberboard.drill.paper.StudentSheet;
 import limberboard.library.Library;
+import limberboard.library.page.Course;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.page.Symptom;
@@ -44,6 +50,29 @@ class DrillCautionsTest {
       }
     }
     assertThat(drills).isGreaterThan(50);
+  }
+
+  @Test
+  void everyCautionOfACourseStandsOnTheTrainersSheetsBeforeItsDrills() {
+    CoursePages pages = new CoursePages(WORKSPACE, DrillDemo.ON);
+    assertThat(pages.pages()).isNotEmpty();
+    for (Page<Course> page : pages.pages()) {
+      List<CourseLesson> lessons = pages.lessons(page);
+      CutPage sheet = new CourseSheets(page, lessons).trainer();
+      String paper = flat(new PlainText().render(sheet, 1000));
+      String before = paper.split("For the trainer alone", 2)[0];
+      for (CourseLesson lesson : lessons) {
+        for (WorkCaution caution : lesson.drill().orElseThrow().cautions()) {
+          assertThat(before).contains(flat(caution.title()));
+          if (!caution.emergency()) {
+            assertThat(before).contains(flat(caution.rule()));
+          }
+          for (String act : caution.page().details().act()) {
+            assertThat(paper).contains(flat(act));
+          }
+        }
+      }
+    }
   }
 
   private static void holds(Library library, Fault fault) {

@@ -3,7 +3,7 @@ package limberboard.drill.paper;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Map;
 import limberboard.boat.WorkCaution;
 import limberboard.drill.Drill;
 import limberboard.drill.file.CourseLesson;
@@ -47,18 +47,7 @@ public record CourseSheets(Page<Course> page, List<CourseLesson> lessons) {
 
   /** The trainer's sheets. */
   public CutPage trainer() {
-    List<WorkCaution> cautions =
-        drills().stream()
-            .flatMap(drill -> drill.cautions().stream())
-            .collect(
-                Collectors.toMap(
-                    caution -> caution.id() + caution.rule(),
-                    caution -> caution,
-                    (first, again) -> first,
-                    LinkedHashMap::new))
-            .values()
-            .stream()
-            .toList();
+    List<WorkCaution> cautions = cautions();
     List<Part> parts = new ArrayList<>();
     Cautions.inShort(cautions).ifPresent(parts::add);
     parts.add(
@@ -80,6 +69,20 @@ public record CourseSheets(Page<Course> page, List<CourseLesson> lessons) {
         page.head().summary(),
         "",
         parts);
+  }
+
+  /** The cautions of all drills, each as often as it says something else on another boat. */
+  private List<WorkCaution> cautions() {
+    Map<Object, WorkCaution> each = new LinkedHashMap<>();
+    for (Drill drill : drills()) {
+      for (WorkCaution caution : drill.cautions()) {
+        List<String> act = caution.page().details().act();
+        each.putIfAbsent(
+            List.of(caution.id(), caution.rule(), caution.emergency(), caution.question(), act),
+            caution);
+      }
+    }
+    return List.copyOf(each.values());
   }
 
   private List<Drill> drills() {

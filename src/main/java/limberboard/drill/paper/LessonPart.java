@@ -13,6 +13,7 @@ import limberboard.drill.file.CourseLesson;
 import limberboard.drill.mark.DrillMark;
 import limberboard.drill.mark.DrillMarker;
 import limberboard.drill.paper.PaperPack.Numbered;
+import limberboard.print.cut.Cautions;
 import limberboard.print.page.Block;
 import limberboard.print.page.Inline;
 import limberboard.print.page.Part;
@@ -57,20 +58,22 @@ record LessonPart(CourseLesson lesson) {
   private static void said(String when, List<String> paragraphs, List<Block> blocks) {
     String before = when + ": ";
     for (String each : paragraphs) {
-      blocks.add(
-          new Block.Paragraph(
-              List.of(new Inline.Strong(Inline.text(before)), new Inline.Text(each))));
+      blocks.add(named(before, each));
       before = "";
     }
   }
 
+  private static Block named(String name, String text) {
+    return name.isEmpty()
+        ? Block.Paragraph.of(text)
+        : new Block.Paragraph(List.of(new Inline.Strong(Inline.text(name)), new Inline.Text(text)));
+  }
+
   private static void drill(Drill drill, List<Block> blocks) {
+    Cautions.titles(drill.cautions())
+        .ifPresent(titles -> blocks.add(named("Cautions: ", titles + ".")));
     blocks.add(new Block.Quote(List.of(Block.Paragraph.of(String.join(" ", drill.letter())))));
-    blocks.add(
-        new Block.Paragraph(
-            List.of(
-                new Inline.Strong(Inline.text("Hidden: ")),
-                new Inline.Text(drill.hiddenCause().title() + "."))));
+    blocks.add(named("Hidden: ", drill.hiddenCause().title() + "."));
     blocks.add(answers(drill));
     Counsel counsel = new Counsel(drill.fault());
     DrillRun plan = counsel.played(drill);
