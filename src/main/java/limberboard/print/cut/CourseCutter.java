@@ -41,7 +41,7 @@ final class CourseCutter {
     return List.of(
         Block.Fact.of("For", course.learners()),
         Block.Fact.of("Time", Minutes.words(course.drillMinutes() + course.otherMinutes())),
-        Block.Fact.of("of it drills", Minutes.words(course.drillMinutes())));
+        Block.Fact.of("Drills", Minutes.words(course.drillMinutes())));
   }
 
   private Block drills(Course course) {

@@ -3,8 +3,11 @@ package limberboard.drill.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import limberboard.ContentTest;
 import limberboard.drill.Counsel;
 import limberboard.drill.Drill;
@@ -33,6 +36,9 @@ class ReadyCoursesTest {
   /** Minutes of class of a drill beside its steps, and for each step, as the pages say. */
   private static final Map<String, int[]> RECKONED =
       Map.of(DAY, new int[] {16, 4}, DESK, new int[] {10, 2});
+
+  /** A row of a timetable: a time of day or minutes, and what comes then. */
+  private static final Pattern ROW = Pattern.compile("\\| (?:(\\d+):)?(\\d+) \\| ([^|]+) \\|");
 
   private static final CoursePages PAGES = new CoursePages(DrillDemo.workspace(), DrillDemo.ON);
 
@@ -84,8 +90,31 @@ class ReadyCoursesTest {
       double share = course.otherMinutes() / (course.hours() * 60);
       assertThat(share).as(id).isBetween(0.1, 0.35);
     }
-    assertThat(PAGES.page(DAY).orElseThrow().body()).contains("| 9:00 |", "| 15:00 | End |");
-    assertThat(PAGES.page(DESK).orElseThrow().body()).contains("| 120 | End |");
+  }
+
+  @Test
+  void theTimetableGivesEachDrillItsMinutesAndEndsWithTheHours() {
+    for (String id : RECKONED.keySet()) {
+      Page<Course> page = PAGES.page(id).orElseThrow();
+      List<Integer> times = new ArrayList<>();
+      List<Integer> drills = new ArrayList<>();
+      Matcher row = ROW.matcher(page.body());
+      while (row.find()) {
+        if (row.group(3).matches("(Drill|Letter) \\d")) {
+          drills.add(times.size());
+        }
+        int hours = row.group(1) == null ? 0 : Integer.parseInt(row.group(1));
+        times.add(60 * hours + Integer.parseInt(row.group(2)));
+      }
+      for (int i = 0; i < drills.size(); i++) {
+        assertThat(times.get(drills.get(i) + 1) - times.get(drills.get(i)))
+            .as(id + " " + (i + 1))
+            .isEqualTo(page.details().drills().get(i).minutes());
+      }
+      assertThat(drills).hasSameSizeAs(page.details().drills());
+      assertThat((double) times.get(times.size() - 1) - times.get(0))
+          .isEqualTo(60 * page.details().hours());
+    }
   }
 
   @Test
