@@ -12,16 +12,13 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import limberboard.boat.Workspace;
-import limberboard.drill.Counsel;
-import limberboard.drill.DrillRun;
-import limberboard.drill.DrillStep;
 import limberboard.drill.file.DrillFiles;
 import limberboard.drill.file.KeptDrill;
+import limberboard.drill.file.WorkspaceDrills;
 import limberboard.drill.learn.ClassResults;
 import limberboard.drill.learn.DrillRecord;
 import limberboard.drill.learn.Progress;
 import limberboard.drill.mark.Certainty;
-import limberboard.drill.mark.DrillMarker;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -89,7 +86,7 @@ final class ClassCommand implements Callable<Integer> {
     List<ClassResults.Played> played = new ArrayList<>();
     for (Path file : files()) {
       try {
-        played.add(played(new DrillMaker(session, read), file));
+        played.add(played(read, file));
       } catch (Failure failure) {
         refused.add(failure.getMessage());
         session.err().println("limberboard: " + failure.getMessage());
@@ -129,21 +126,13 @@ final class ClassCommand implements Callable<Integer> {
     return files;
   }
 
-  private ClassResults.Played played(DrillMaker maker, Path file) {
+  private ClassResults.Played played(Workspace read, Path file) {
     KeptDrill kept = DrillMaker.read(session, file);
-    DrillRun run = maker.run(file, kept);
-    if (!run.ended()) {
-      throw new Failure(ExitCode.NOT_FOUND, file + ": the drill was not played to its end");
+    try {
+      return new WorkspaceDrills(read, session.today()).played(kept, step -> {});
+    } catch (IllegalArgumentException e) {
+      throw new Failure(ExitCode.NOT_FOUND, file + ": " + e.getMessage());
     }
-    DrillRecord record =
-        DrillRecord.of(
-            new DrillMarker(new Counsel(run.drill().fault())).mark(run), kept.order().on());
-    return new ClassResults.Played(
-        kept.student().orElse(""),
-        kept.key().orElse(""),
-        record,
-        kept.order().seed(),
-        kept.steps().stream().map(DrillStep::text).toList());
   }
 
   private void print(View view) {

@@ -10,10 +10,10 @@ import limberboard.boat.Workspace;
 import limberboard.drill.Drill;
 import limberboard.drill.DrillOrder;
 import limberboard.drill.DrillRun;
-import limberboard.drill.MadeUpBoat;
 import limberboard.drill.file.DrillFiles;
 import limberboard.drill.file.KeptDrill;
 import limberboard.drill.file.StudentFiles;
+import limberboard.drill.file.WorkspaceDrills;
 import limberboard.drill.learn.NextDrill;
 import limberboard.drill.learn.Progress;
 import limberboard.library.file.WorkspaceFolders;
@@ -51,15 +51,17 @@ record DrillMaker(CommandContext session, Workspace workspace) {
                   return Failure.unknown(
                       "model", model, ids, "there are " + String.join(", ", ids));
                 });
-    for (long tried = seed; tried < seed + 100; tried++) {
-      Boat boat = new MadeUpBoat(found, tried, session.today().getYear()).boat();
+    try {
+      Boat boat = drills().madeUp(page, found, seed);
       Fitting fitting = new Fitting(boat, session.today());
-      if (fitting.fits(page.head().fits())) {
-        return Fault.of(page, fitting, workspace.library(), workspace.cases());
-      }
+      return Fault.of(page, fitting, workspace.library(), workspace.cases());
+    } catch (IllegalArgumentException e) {
+      throw new Failure(ExitCode.NOT_FOUND, e.getMessage());
     }
-    throw new Failure(
-        ExitCode.NOT_FOUND, symptom + " is for no " + found.title() + " that can be made up");
+  }
+
+  private WorkspaceDrills drills() {
+    return new WorkspaceDrills(workspace, session.today());
   }
 
   /** A drill on a fault. */
@@ -109,42 +111,11 @@ record DrillMaker(CommandContext session, Workspace workspace) {
 
   /** The drill of a file, on the figures it was made with, or the reason why not. */
   Drill drill(Path file, KeptDrill kept) {
-    DrillOrder order = kept.order();
-    CommandContext then = session.on(order.on());
-    Page<Symptom> page =
-        workspace
-            .library()
-            .symptom(order.symptom())
-            .orElseThrow(
-                () ->
-                    new Failure(
-                        ExitCode.NOT_FOUND,
-                        file + ": there is no symptom \"" + order.symptom() + "\" any more"));
-    Boat boat =
-        workspace
-            .boat(order.boat())
-            .orElseThrow(
-                () ->
-                    new Failure(
-                        ExitCode.NOT_FOUND,
-                        file + ": there is no boat \"" + order.boat() + "\" any more"));
-    Fault fault =
-        new TraceMaker(then, workspace).begin(page, new Fitting(boat, order.on())).fault();
-    Drill drill = ordered(file, order, fault);
-    if (!drill.stamp().equals(kept.stamp())) {
-      throw new Failure(
-          ExitCode.NOT_FOUND,
-          file
-              + ": it was made with other figures of \""
-              + order.symptom()
-              + "\" than those here (stamp "
-              + kept.stamp()
-              + ", here "
-              + drill.stamp()
-              + "), so it cannot be marked rightly; mark it where it was made, or with the library"
-              + " and cases of that day");
+    try {
+      return drills().drill(kept);
+    } catch (IllegalArgumentException e) {
+      throw new Failure(ExitCode.NOT_FOUND, file + ": " + e.getMessage());
     }
-    return drill;
   }
 
   private static Drill ordered(Path file, DrillOrder order, Fault fault) {
@@ -185,14 +156,6 @@ record DrillMaker(CommandContext session, Workspace workspace) {
 
   /** Everything that can be drilled on the boats there are. */
   List<NextDrill.Can> can() {
-    return new SymptomsOnBoats(session, workspace)
-        .all()
-        .map(
-            one ->
-                new NextDrill.Can(
-                    one.symptom().id(),
-                    one.symptom().head().system().map(each -> each.word()).orElse(""),
-                    one.fitting().boat().id()))
-        .toList();
+    return drills().can();
   }
 }

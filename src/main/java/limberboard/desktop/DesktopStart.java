@@ -17,6 +17,7 @@ import limberboard.desktop.base.PersonAndWorkspace;
 import limberboard.desktop.base.Recent;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.boats.BoatStore;
+import limberboard.desktop.drills.DrillSources;
 import limberboard.desktop.letters.LetterNotes;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.parts.ClipboardText;
@@ -26,6 +27,7 @@ import limberboard.desktop.read.SystemOpening;
 import limberboard.desktop.read.SystemPrinting;
 import limberboard.desktop.trace.TraceFiles;
 import limberboard.desktop.upkeep.entry.LogStore;
+import limberboard.desktop.window.CourseQuestion;
 import limberboard.desktop.window.FileQuestion;
 import limberboard.desktop.window.OpenQuestion;
 import limberboard.letters.inbox.LetterFolder;
@@ -70,6 +72,7 @@ final class DesktopStart {
   }
 
   private WindowServices outside(Memory memory, Workers workers, WindowServices.Reader reader) {
+    CourseQuestion courses = new CourseQuestion(memory);
     return new WindowServices(
         folders,
         reader,
@@ -86,6 +89,7 @@ final class DesktopStart {
             workers.pages(),
             workers.trees(),
             workers.letters(),
+            workers.drills(),
             EventQueue::invokeLater),
         new TypingPause(TYPING_PAUSE),
         new Outlets(new FileQuestion(memory)::ask, new SystemPrinting(), new SystemOpening()),
@@ -97,7 +101,8 @@ final class DesktopStart {
         new WindowServices.Arriving(
             new OpenQuestion(memory)::ask,
             ClipboardText::now,
-            LetterNotes.of(new LetterFolder(folders))));
+            LetterNotes.of(new LetterFolder(folders))),
+        new DrillSources(courses::course, courses::results));
   }
 
   private void open(WindowServices outside, Workers workers, WatchedReader watched, Recent recent) {

@@ -3,12 +3,14 @@ package limberboard.desktop;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.ThreadLocalRandom;
 import java.util.function.Consumer;
 import limberboard.boat.Boat;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Navigator;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.boats.BoatsPlace;
+import limberboard.desktop.drills.DrillsPlace;
 import limberboard.desktop.find.Found;
 import limberboard.desktop.help.Guide;
 import limberboard.desktop.help.HelpPlace;
@@ -34,10 +36,12 @@ import limberboard.trace.TrailStep;
  * the constructor, and a way here only where other places lead to it.
  */
 final class Places implements Navigator {
+  private static final long SEEDS = 10_000;
   private final WindowAssembly desk;
   private final UpkeepPlace upkeep;
   private final LettersPlace letters;
   private final ToldAnswers told;
+  private final DrillsPlace drills;
   private final HelpPlace help;
   private final List<Place> all;
   private Consumer<Place> go = place -> {};
@@ -48,6 +52,7 @@ final class Places implements Navigator {
     upkeep = UpkeepPlace.make(new UpkeepTools(desk.upkeep(), desk.log(), tools));
     told = new ToldAnswers(desk.trace());
     letters = new LettersPlace(tools, letters(outside));
+    drills = new DrillsPlace(tools, drills(outside));
     help = new HelpPlace(tools, Guide.packed());
     all =
         List.of(
@@ -67,6 +72,7 @@ final class Places implements Navigator {
             new PagesPlace(tools, desk.reading(), outside.folders(), new WorkNotes(desk.upkeep())),
             upkeep,
             letters,
+            drills,
             new BoatsPlace(tools, desk.boats()),
             help);
   }
@@ -85,6 +91,17 @@ final class Places implements Navigator {
             outside.outlets().askFile(),
             outside.clipboard(),
             outside.copied()));
+  }
+
+  private DrillsPlace.Outside drills(WindowServices outside) {
+    return new DrillsPlace.Outside(
+        outside.folders(),
+        desk.background(outside.threads().drills()),
+        desk.writing(),
+        outside.guard(),
+        outside.courses(),
+        outside.outlets().askFile(),
+        () -> ThreadLocalRandom.current().nextLong(SEEDS));
   }
 
   private PlaceTools tools(WindowServices outside) {
@@ -134,6 +151,10 @@ final class Places implements Navigator {
 
   UpkeepPlace upkeep() {
     return upkeep;
+  }
+
+  DrillsPlace drills() {
+    return drills;
   }
 
   LettersPlace letters() {

@@ -97,6 +97,20 @@ enum Scene {
         desk.go("letters");
         desk.lettersPlace().showNext();
       }),
+  /** A drill is chosen. */
+  DRILLS_CHOOSE(DrillScenes::choose),
+  /** Everything that can be done in a drill. */
+  DRILLS_WORK(desk -> DrillScenes.work(desk, 2)),
+  /** A step of a drill with its cautions, before it is done. */
+  DRILLS_STEP(DrillScenes::step),
+  /** A drill that is over is gone through. */
+  DRILLS_LOOK_BACK(DrillScenes::lookBack),
+  /** The results of a class. */
+  DRILLS_CLASS(DrillScenes::together),
+  /** The class votes, in projector size. */
+  DRILLS_PROJECTOR(DrillScenes::projector),
+  /** A drill is gone through, in projector size. */
+  DRILLS_PROJECTOR_LOOK_BACK(DrillScenes::projectorLookBack),
   /** A boat's form. */
   BOATS(desk -> desk.go("boats"));
 
@@ -165,7 +179,7 @@ enum Scene {
     return BOAT;
   }
 
-  private static void press(Container within, String button) {
+  static void press(Container within, String button) {
     for (Component each : within.getComponents()) {
       if (button.equals(each.getName()) && each instanceof AbstractButton found) {
         found.doClick();
@@ -175,7 +189,7 @@ enum Scene {
     }
   }
 
-  private static void type(Container within, String field, String text) {
+  static void type(Container within, String field, String text) {
     for (Component each : within.getComponents()) {
       if (field.equals(each.getName()) && each instanceof JTextComponent found) {
         found.setText(text);

@@ -14,6 +14,7 @@ import limberboard.desktop.base.Place;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.boats.BoatFormModel;
+import limberboard.desktop.drills.DrillsPlace;
 import limberboard.desktop.find.SearchField;
 import limberboard.desktop.find.SearchModel;
 import limberboard.desktop.letters.LettersPlace;
@@ -187,7 +188,8 @@ final class WindowAssembly {
     };
   }
 
-  private Background background(java.util.concurrent.Executor worker) {
+  /** Runs work on one of the threads. */
+  Background background(java.util.concurrent.Executor worker) {
     return new Background(worker, outside.threads().event(), activity, notices);
   }
 
@@ -281,6 +283,10 @@ final class WindowAssembly {
   /** What reads the workspace and writes into it. */
   Background writing() {
     return library;
+  }
+
+  DrillsPlace drillsPlace() {
+    return places.drills();
   }
 
   LettersPlace lettersPlace() {

@@ -17,6 +17,7 @@ import limberboard.desktop.base.Forgetful;
 import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Settings;
+import limberboard.desktop.drills.DrillSources;
 import limberboard.desktop.letters.LetterNotes;
 import limberboard.desktop.look.Theme;
 import limberboard.desktop.look.ThemeChoice;
@@ -33,9 +34,10 @@ import limberboard.search.SearchResults;
  * trace-tree}, {@code pages}, {@code upkeep-due}, {@code upkeep-done}, {@code upkeep-time-line},
  * {@code upkeep-list}, {@code upkeep-shopping}, {@code upkeep-rigging}, {@code upkeep-workings},
  * {@code upkeep-log}, {@code letters}, {@code letters-urgent}, {@code letters-answer}, {@code
- * letters-statistics}, {@code letters-next} and {@code boats}, each in both themes. The window is
- * driven through its models and painted as it stands; a display is needed, and a virtual one will
- * do.
+ * letters-statistics}, {@code letters-next}, {@code drills-choose}, {@code drills-work}, {@code
+ * drills-step}, {@code drills-look-back}, {@code drills-class}, {@code drills-projector}, {@code
+ * drills-projector-look-back} and {@code boats}, each in both themes. The window is driven through
+ * its models and painted as it stands; a display is needed, and a virtual one will do.
  */
 public final class WindowPictures {
   private final WorkspaceFolders folders;
@@ -120,11 +122,12 @@ public final class WindowPictures {
         Guard.NONE,
         Clock.fixed(today.atStartOfDay(ZoneOffset.UTC).toInstant(), ZoneOffset.UTC),
         memory,
-        new WindowServices.Threads(direct, direct, direct, direct, direct, direct),
+        new WindowServices.Threads(direct, direct, direct, direct, direct, direct, direct),
         Runnable::run,
         nowhere(),
         text -> {},
         copied -> {},
-        new WindowServices.Arriving(List::of, Optional::empty, LetterNotes.NONE));
+        new WindowServices.Arriving(List::of, Optional::empty, LetterNotes.NONE),
+        DrillSources.NONE);
   }
 }

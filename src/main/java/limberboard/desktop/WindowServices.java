@@ -15,6 +15,7 @@ import limberboard.desktop.base.Delay;
 import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.boats.BoatStore;
+import limberboard.desktop.drills.DrillSources;
 import limberboard.desktop.find.SearchSource;
 import limberboard.desktop.letters.LetterNotes;
 import limberboard.desktop.parts.Copied;
@@ -46,6 +47,7 @@ import limberboard.workings.sums.Sums;
  * @param clipboard takes text for other programs
  * @param copied takes text with its structure for other programs
  * @param arriving the ways by which letters come in
+ * @param courses the ways by which drills come in
  */
 record WindowServices(
     WorkspaceFolders folders,
@@ -62,7 +64,8 @@ record WindowServices(
     Outlets outlets,
     Consumer<String> clipboard,
     Consumer<Copied> copied,
-    Arriving arriving) {
+    Arriving arriving,
+    DrillSources courses) {
 
   /** Reads the workspace. */
   @FunctionalInterface
@@ -120,6 +123,7 @@ record WindowServices(
    * @param pages renders
    * @param trees draws out whole trees
    * @param letters reads and recognises letters
+   * @param drills makes, plays and marks drills
    * @param event the event thread
    */
   record Threads(
@@ -128,5 +132,6 @@ record WindowServices(
       Executor pages,
       Executor trees,
       Executor letters,
+      Executor drills,
       Executor event) {}
 }

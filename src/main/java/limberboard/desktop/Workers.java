@@ -12,6 +12,7 @@ final class Workers implements AutoCloseable {
   private final ExecutorService pages = one("pages");
   private final ExecutorService trees = one("trees");
   private final ExecutorService letters = one("letters");
+  private final ExecutorService drills = one("drills");
 
   private static ExecutorService one(String name) {
     return Executors.newSingleThreadExecutor(
@@ -47,6 +48,11 @@ final class Workers implements AutoCloseable {
     return letters;
   }
 
+  /** Makes, plays and marks drills, gathers those of a class. */
+  ExecutorService drills() {
+    return drills;
+  }
+
   /** Takes no more work, and waits a while for what is still being written. */
   @Override
   public void close() {
@@ -55,6 +61,7 @@ final class Workers implements AutoCloseable {
     pages.shutdown();
     trees.shutdownNow();
     letters.shutdownNow();
+    drills.shutdownNow();
     try {
       if (!library.awaitTermination(LONGEST_SECONDS, TimeUnit.SECONDS)) {
         library.shutdownNow();

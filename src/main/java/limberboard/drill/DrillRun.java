@@ -1,6 +1,7 @@
 package limberboard.drill;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -12,6 +13,7 @@ import limberboard.drill.DrillStep.Hint;
 import limberboard.drill.DrillStep.Mend;
 import limberboard.drill.DrillStep.Secure;
 import limberboard.effort.Situation;
+import limberboard.library.page.Model.Access;
 import limberboard.trace.FaultCause;
 import limberboard.trace.FaultCheck;
 import limberboard.trace.Trace;
@@ -113,6 +115,22 @@ public final class DrillRun {
     return now.open().stream()
         .mapToObj(number -> drill.fault().access().get(number).title())
         .toList();
+  }
+
+  /** Minutes that it takes now to open these, without what is open. */
+  public double toOpen(List<Access> access) {
+    BitSet numbers = new BitSet();
+    access.forEach(each -> numbers.set(number(each)));
+    return drill.fault().model().accessMinutes(numbers, now.open());
+  }
+
+  /** Whether something is open. */
+  public boolean isOpen(Access access) {
+    return now.open().get(number(access));
+  }
+
+  private int number(Access access) {
+    return drill.fault().access().stream().map(Access::id).toList().indexOf(access.id());
   }
 
   /**

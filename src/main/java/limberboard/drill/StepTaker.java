@@ -1,7 +1,6 @@
 package limberboard.drill;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -68,7 +67,7 @@ final class StepTaker {
 
   private Taken check(Ask step, int number) {
     FaultCheck check = fault.checks().get(number);
-    double minutes = check.minutes() + toOpen(check.access());
+    double minutes = check.minutes() + run.toOpen(check.access());
     Optional<String> said = run.drill().answer(check);
     Situation then =
         run.isAsked(check) || said.isEmpty()
@@ -92,7 +91,7 @@ final class StepTaker {
                     new IllegalArgumentException(
                         "\"" + step.check() + "\" is no check that comes first for safety"));
     boolean asked = run.isAsked(check);
-    double minutes = asked ? 0 : check.minutes() + toOpen(check.access());
+    double minutes = asked ? 0 : check.minutes() + run.toOpen(check.access());
     DrillReply reply = new DrillReply(Kind.MADE_SAFE, how);
     Situation then = asked ? now : onward.notTold(now, number);
     return work(step, minutes, reply, check.cautions(), check.access(), then);
@@ -112,7 +111,7 @@ final class StepTaker {
     Access access = all.get(number);
     DrillReply reply = new DrillReply(Kind.OPENED, access.title());
     Situation then = onward.opened(now, number);
-    return work(step, toOpen(List.of(access)), reply, List.of(), List.of(access), then);
+    return work(step, run.toOpen(List.of(access)), reply, List.of(), List.of(access), then);
   }
 
   private Taken mend(Mend step) {
@@ -129,7 +128,7 @@ final class StepTaker {
               step, now, 0, new DrillReply(Kind.NOT_YOURS, whose), List.of(), unsafe(), Set.of()),
           now);
     }
-    double minutes = cause.mendMinutes() + toOpen(cause.mendAccess());
+    double minutes = cause.mendMinutes() + run.toOpen(cause.mendAccess());
     boolean cured = run.drill().isCuredBy(cause);
     DrillReply reply =
         cured
@@ -217,7 +216,7 @@ final class StepTaker {
       List<Access> access,
       Situation then) {
     Set<String> opened = new TreeSet<>();
-    access.stream().filter(each -> !isOpen(each)).forEach(each -> opened.add(each.id()));
+    access.stream().filter(each -> !run.isOpen(each)).forEach(each -> opened.add(each.id()));
     return new Taken(
         new StepDone(step, now, minutes, reply, leftOut(cautions), unsafe(step), opened), then);
   }
@@ -244,17 +243,5 @@ final class StepTaker {
                 !step.equals(new Secure(check.id()))
                     && !(step.equals(new Ask(check.id())) && !run.isAsked(check)))
         .orElse(false);
-  }
-
-  private double toOpen(List<Access> access) {
-    List<String> ids = fault.access().stream().map(Access::id).toList();
-    BitSet numbers = new BitSet();
-    access.forEach(each -> numbers.set(ids.indexOf(each.id())));
-    return fault.model().accessMinutes(numbers, now.open());
-  }
-
-  private boolean isOpen(Access access) {
-    List<String> ids = fault.access().stream().map(Access::id).toList();
-    return now.open().get(ids.indexOf(access.id()));
   }
 }

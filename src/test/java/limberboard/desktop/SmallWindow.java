@@ -37,6 +37,7 @@ import limberboard.desktop.base.Forgetful;
 import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.boats.BoatStore;
+import limberboard.desktop.drills.DrillSources;
 import limberboard.desktop.find.SearchSource;
 import limberboard.desktop.letters.LetterNotes;
 import limberboard.desktop.look.Theme;
@@ -75,6 +76,8 @@ final class SmallWindow implements AutoCloseable {
   private final AtomicInteger arrived = new AtomicInteger();
   private final AWTEventListener letGo = this::letGo;
   private final List<String> onEventThread = Collections.synchronizedList(new ArrayList<>());
+  private final AtomicReference<Optional<Path>> course = new AtomicReference<>(Optional.empty());
+  private final AtomicReference<Optional<Path>> results = new AtomicReference<>(Optional.empty());
   private final SmallPrinter printer = new SmallPrinter();
   private final List<Path> opened = Collections.synchronizedList(new ArrayList<>());
   private final List<Path> opening = Collections.synchronizedList(new ArrayList<>());
@@ -158,6 +161,7 @@ final class SmallWindow implements AutoCloseable {
             awaited.counting(workers.pages()),
             awaited.counting(workers.trees()),
             awaited.counting(workers.letters()),
+            awaited.counting(workers.drills()),
             EventQueue::invokeLater),
         new TypingPause(30),
         new Outlets(name -> Optional.of(folders.root().resolve(name)), printer, opened::add),
@@ -166,7 +170,8 @@ final class SmallWindow implements AutoCloseable {
         new WindowServices.Arriving(
             () -> List.copyOf(opening),
             () -> Optional.of(pasted.get()),
-            LetterNotes.of(new LetterFolder(folders))));
+            LetterNotes.of(new LetterFolder(folders))),
+        new DrillSources(course::get, results::get));
   }
 
   private Workspace read(WindowServices.Reader reader) throws IOException {
@@ -264,6 +269,16 @@ final class SmallWindow implements AutoCloseable {
   void toOpen(Path... files) {
     opening.clear();
     opening.addAll(List.of(files));
+  }
+
+  /** From now on this course is chosen when it is asked which is to be opened. */
+  void courseToOpen(Path file) {
+    course.set(Optional.of(file));
+  }
+
+  /** From now on this folder is chosen when it is asked where the results of a class lie. */
+  void resultsToGather(Path at) {
+    results.set(Optional.of(at));
   }
 
   /** The printer of this window. */

@@ -11,6 +11,7 @@ public final class Settings extends Observed {
   private ThemeChoice theme;
   private int textPercent;
   private boolean imperial;
+  private boolean projected;
 
   /** The settings of last time. */
   public Settings(Memory memory) {
@@ -25,9 +26,22 @@ public final class Settings extends Observed {
     return theme;
   }
 
-  /** Text size in per cent of the usual, 100 to 200. */
+  /** Text size in per cent of the usual, 100 to 200; while projected the largest. */
   public int textPercent() {
-    return textPercent;
+    return projected ? LARGEST : textPercent;
+  }
+
+  /** Whether everything is shown as large as can be, for those who sit far away. */
+  public boolean projected() {
+    return projected;
+  }
+
+  /** Shows everything as large as can be for a while, or as before; not remembered. */
+  public void projected(boolean large) {
+    if (large != projected) {
+      projected = large;
+      tell();
+    }
   }
 
   /** Whether imperial units are shown beside the metric ones. */
@@ -44,6 +58,7 @@ public final class Settings extends Observed {
 
   /** Changes the text size. */
   public void textPercent(int percent) {
+    projected = false;
     textPercent = Math.max(USUAL, Math.min(LARGEST, percent));
     memory.remember("text-percent", Integer.toString(textPercent));
     tell();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JComponent;
+import limberboard.desktop.parts.ChoiceBox;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Form;
 import limberboard.desktop.parts.Row;

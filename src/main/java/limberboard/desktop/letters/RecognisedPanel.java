@@ -8,6 +8,7 @@ import javax.swing.JComponent;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import limberboard.desktop.parts.Buttons;
+import limberboard.desktop.parts.ChoiceBox;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Form;
 import limberboard.desktop.parts.Row;

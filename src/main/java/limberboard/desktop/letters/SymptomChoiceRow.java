@@ -2,6 +2,7 @@ package limberboard.desktop.letters;
 
 import java.util.Comparator;
 import java.util.List;
+import limberboard.desktop.parts.ChoiceBox;
 import limberboard.desktop.parts.Column;
 import limberboard.library.page.Page;
 import limberboard.library.page.Symptom;

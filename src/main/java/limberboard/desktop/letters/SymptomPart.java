@@ -6,6 +6,7 @@ import java.util.Map;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import limberboard.desktop.parts.Buttons;
+import limberboard.desktop.parts.ChoiceBox;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Row;

@@ -84,6 +84,21 @@ public final class LineIcon implements Icon {
     return new LineIcon(side, new Rectangle2D.Double(2.5, 5, 19, 14.5), flap);
   }
 
+  /** A ring that is looked for under a lens. */
+  public static LineIcon drills(int side) {
+    Path2D handle = path(15.5, 15.5);
+    handle.lineTo(21.5, 21.5);
+    Path2D question = path(7.8, 8.4);
+    question.curveTo(7.8, 5.4, 12.4, 5.4, 12.4, 8.4);
+    question.curveTo(12.4, 10.2, 10.1, 10.2, 10.1, 12);
+    return new LineIcon(
+        side,
+        new Ellipse2D.Double(2.5, 2.5, 15.2, 15.2),
+        handle,
+        question,
+        new Ellipse2D.Double(9.8, 14, 0.6, 0.6));
+  }
+
   /** A hull with two sails. */
   public static LineIcon boats(int side) {
     Path2D hull = path(2.5, 17);

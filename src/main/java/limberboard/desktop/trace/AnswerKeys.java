@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
+import limberboard.desktop.parts.FocusedText;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Wrapped;
 

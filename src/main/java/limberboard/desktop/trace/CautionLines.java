@@ -14,11 +14,11 @@ import limberboard.trace.CautionsRead;
 import limberboard.trace.CautionsRead.Form;
 
 /**
- * Cautions of a trace under way: those that nobody has read yet in short, the others by name in one
- * line. Reading folds them, and it is seen here at once.
+ * Cautions of a trace or drill under way: those that nobody has read yet in short, the others by
+ * name in one line. Reading folds them, and it is seen here at once.
  */
-final class CautionLines extends Column {
-  private final transient TraceModel model;
+public final class CautionLines extends Column {
+  private final transient CautionReading model;
   private final String called;
   private final transient Runnable whole;
   private final transient Runnable afterwards;
@@ -30,11 +30,12 @@ final class CautionLines extends Column {
   /**
    * No cautions yet.
    *
+   * @param model which of them are read
    * @param called before the names of its buttons
    * @param whole shows the whole text of each
    * @param afterwards puts the focus where one goes on, when a button that had it is gone
    */
-  CautionLines(TraceModel model, String called, Runnable whole, Runnable afterwards) {
+  public CautionLines(CautionReading model, String called, Runnable whole, Runnable afterwards) {
     super(0);
     this.model = model;
     this.called = called;
@@ -45,7 +46,7 @@ final class CautionLines extends Column {
   }
 
   /** Shows these. */
-  void show(List<WorkCaution> wanted) {
+  public void show(List<WorkCaution> wanted) {
     cautions = List.copyOf(wanted);
     refresh();
   }
@@ -84,8 +85,10 @@ final class CautionLines extends Column {
   private List<JButton> controls(List<WorkCaution> unread, List<WorkCaution> folded) {
     List<JButton> controls = new ArrayList<>();
     if (!unread.isEmpty()) {
-      String tip = "Folds what has been read to a line (F8)";
-      controls.add(small(Buttons.plain("Read", called + "-read", tip, () -> read(unread))));
+      controls.add(
+          small(
+              Buttons.plain(
+                  model.readTitle(), called + "-read", model.readTip(), () -> read(unread))));
     }
     String tip = "Everything that is to be known of each (F7)";
     controls.add(small(Buttons.plain("Whole text", called + "-whole", tip, whole)));

@@ -10,6 +10,7 @@ import limberboard.boat.WorkCaution;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.CautionBox;
 import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.FocusedText;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Text;

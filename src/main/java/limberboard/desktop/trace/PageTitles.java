@@ -10,15 +10,16 @@ import limberboard.library.value.Skill;
 import limberboard.words.Sentences;
 
 /** Looks up what pages are called. */
-final class PageTitles {
+public final class PageTitles {
   private final Session session;
 
+  /** Titles of what the library has. */
   public PageTitles(Session session) {
     this.session = session;
   }
 
   /** The tools that a boat needs, in one line. */
-  String tools(List<ToolUse> tools, Fitting fitting) {
+  public String tools(List<ToolUse> tools, Fitting fitting) {
     return tools.stream()
         .filter(tool -> fitting.fits(tool.fits()))
         .map(tool -> title(tool.use()))

@@ -22,7 +22,7 @@ import limberboard.words.Sentences;
  * background; until then things stay as they are, and {@link #isWorking} says so. An answer given
  * meanwhile counts as well. For the event thread only.
  */
-public final class TraceModel extends Observed {
+public final class TraceModel extends Observed implements CautionReading {
   private final Session session;
   private final KeptTraces kept;
   private final TraceKeeper traces;
@@ -167,11 +167,13 @@ public final class TraceModel extends Observed {
   }
 
   /** Which cautions have been read in the trace that is shown. */
+  @Override
   public CautionsRead read() {
     return traces.now().map(BoatTrace::read).orElse(CautionsRead.NONE);
   }
 
   /** Says that these cautions have been read. */
+  @Override
   public void read(List<WorkCaution> cautions) {
     traces.reading(tracing -> tracing.reading(tracing.read().with(cautions)));
   }
@@ -182,6 +184,7 @@ public final class TraceModel extends Observed {
   }
 
   /** Asks again whether there is an emergency. */
+  @Override
   public void askAgain(WorkCaution caution) {
     traces.reading(tracing -> tracing.reading(tracing.read().askedAgain(caution)));
   }

@@ -8,6 +8,7 @@ import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.CautionBox;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Docked;
+import limberboard.desktop.parts.FocusedText;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.RaisedColumn;
 import limberboard.desktop.parts.Row;
@@ -19,7 +20,7 @@ import limberboard.print.cut.Cautions;
  * The whole text of the cautions of a step and of its symptom, in place of the step until one goes
  * back.
  */
-final class WholeCautions extends Docked {
+public final class WholeCautions extends Docked {
   private final RaisedColumn sheet = RaisedColumn.readable(10);
   private final Wrapped title = Text.heading(Cautions.IN_FULL);
   private final Row buttons;
@@ -29,7 +30,7 @@ final class WholeCautions extends Docked {
    *
    * @param back shows the step again
    */
-  WholeCautions(Runnable back) {
+  public WholeCautions(Runnable back) {
     super(10);
     new FocusedText(title, sheet).named("whole-cautions");
     buttons =
@@ -41,7 +42,8 @@ final class WholeCautions extends Docked {
     dock(sheet, foot);
   }
 
-  void show(List<WorkCaution> cautions) {
+  /** Shows the whole text of these. */
+  public void show(List<WorkCaution> cautions) {
     sheet.removeAll();
     sheet.add(title);
     cautions.forEach(caution -> sheet.add(CautionBox.whole(caution)));
@@ -51,11 +53,12 @@ final class WholeCautions extends Docked {
   }
 
   /** The heading takes the focus, so that keys move the text. */
-  JComponent first() {
+  public JComponent first() {
     return title;
   }
 
-  List<JComponent> regions() {
+  /** The regions that keys go through. */
+  public List<JComponent> regions() {
     return List.of(title, buttons);
   }
 }

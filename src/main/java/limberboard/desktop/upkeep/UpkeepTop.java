@@ -7,6 +7,7 @@ import javax.swing.JComponent;
 import javax.swing.JRootPane;
 import limberboard.boat.Boat;
 import limberboard.desktop.base.View;
+import limberboard.desktop.parts.AspectButtons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.LimitedHeight;
 import limberboard.desktop.parts.Row;
@@ -34,7 +35,7 @@ final class UpkeepTop extends Column {
   UpkeepTop(UpkeepModel model, LogModel log, List<View> all, Consumer<View> look, Runnable back) {
     super(8);
     this.model = model;
-    aspects = new AspectButtons(all, look.andThen(aspect -> seen(log)));
+    aspects = new AspectButtons("upkeep", all, look.andThen(aspect -> seen(log)));
     day = new DayField(model);
     questions = new QuestionsBox(model);
     limited = new LimitedHeight(questions, this::mostForQuestions);

@@ -3,6 +3,7 @@ package limberboard.drill.mark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import limberboard.boat.WorkCaution;
 import limberboard.drill.Counsel;
 import limberboard.drill.Drill;
@@ -39,10 +40,21 @@ public final class DrillMarker {
 
   /** Marks a drill as far as it has been played. */
   public DrillMark mark(DrillRun run) {
+    return mark(run, step -> {});
+  }
+
+  /**
+   * The same, told how far it has come.
+   *
+   * @param begun takes the number of each step before it is marked, from 0; may end the marking by
+   *     throwing
+   */
+  public DrillMark mark(DrillRun run, IntConsumer begun) {
     Drill drill = run.drill();
     List<StepMark> steps = new ArrayList<>();
     List<Certainty> certainties = new ArrayList<>();
     for (int i = 0; i < run.done().size(); i++) {
+      begun.accept(i);
       Situation after = i + 1 < run.done().size() ? run.done().get(i + 1).before() : run.now();
       steps.add(step(drill, run.done().subList(0, i), run.done().get(i), after));
       certainty(drill, run.done().get(i)).ifPresent(certainties::add);

@@ -1,4 +1,4 @@
-package limberboard.desktop.trace;
+package limberboard.desktop.parts;
 
 import java.awt.Container;
 import java.awt.Rectangle;
@@ -10,14 +10,12 @@ import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
 import javax.swing.border.Border;
 import limberboard.desktop.look.Palette;
-import limberboard.desktop.parts.Keys;
-import limberboard.desktop.parts.Wrapped;
 
 /**
  * A heading that takes the focus in place of a button: a line at its left shows it, Space and the
  * page keys move what it stands on, and Enter does nothing.
  */
-final class FocusedText {
+public final class FocusedText {
   private static final int MARK = 3;
   private static final int GAP = 8;
   private static final int LINE = 24;
@@ -31,7 +29,7 @@ final class FocusedText {
    * @param text the heading
    * @param sheet what it stands on, in a scroll pane
    */
-  FocusedText(Wrapped text, JComponent sheet) {
+  public FocusedText(Wrapped text, JComponent sheet) {
     this.text = text;
     this.sheet = sheet;
     text.setFocusable(true);
@@ -45,7 +43,7 @@ final class FocusedText {
   }
 
   /** Gives it a name by which it is found. */
-  FocusedText named(String name) {
+  public FocusedText named(String name) {
     text.setName(name);
     return this;
   }

@@ -1,4 +1,4 @@
-package limberboard.desktop.upkeep;
+package limberboard.desktop.parts;
 
 import java.awt.Dimension;
 import java.util.LinkedHashMap;
@@ -10,22 +10,27 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import limberboard.desktop.base.View;
-import limberboard.desktop.parts.Keys;
-import limberboard.desktop.parts.Row;
 
-/** Chooses what of the upkeep is looked at. Left and Right go from one to the next. */
-final class AspectButtons extends JPanel {
+/** Chooses what of a place is looked at. Left and Right go from one to the next. */
+public final class AspectButtons extends JPanel {
   private static final int GAP = 6;
   private final Map<String, JToggleButton> buttons = new LinkedHashMap<>();
 
-  AspectButtons(List<View> aspects, Consumer<View> look) {
+  /**
+   * Buttons.
+   *
+   * @param place before the names of the buttons
+   * @param aspects what can be looked at, one a button
+   * @param look shows one
+   */
+  public AspectButtons(String place, List<? extends View> aspects, Consumer<View> look) {
     super(new java.awt.BorderLayout());
     setOpaque(false);
     getAccessibleContext().setAccessibleName("What is looked at");
     ButtonGroup group = new ButtonGroup();
     for (View aspect : aspects) {
       JToggleButton button = new JToggleButton(aspect.name().title());
-      button.setName("upkeep-" + aspect.id());
+      button.setName(place + "-" + aspect.id());
       button.setMnemonic(aspect.name().mnemonic());
       button.addActionListener(e -> look.accept(aspect));
       Keys.focused(button, "ENTER", button::doClick);
@@ -37,14 +42,15 @@ final class AspectButtons extends JPanel {
   }
 
   /** Shows the button of an aspect, or not; whether that changed anything. */
-  boolean offer(String aspect, boolean shown) {
+  public boolean offer(String aspect, boolean shown) {
     JToggleButton button = buttons.get(aspect);
     boolean changed = button.isVisible() != shown;
     button.setVisible(shown);
     return changed;
   }
 
-  void mark(View aspect) {
+  /** Marks the one that is looked at. */
+  public void mark(View aspect) {
     buttons.get(aspect.id()).setSelected(true);
   }
 

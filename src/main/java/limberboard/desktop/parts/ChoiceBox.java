@@ -1,4 +1,4 @@
-package limberboard.desktop.letters;
+package limberboard.desktop.parts;
 
 import java.awt.Component;
 import java.awt.EventQueue;
@@ -17,7 +17,7 @@ import javax.swing.event.PopupMenuListener;
  *
  * @param <T> what there is to choose from
  */
-final class ChoiceBox<T> extends JComboBox<T> {
+public final class ChoiceBox<T> extends JComboBox<T> {
   private static final int ROWS = 18;
   private final transient Consumer<T> chosen;
   private transient T shown;
@@ -33,7 +33,7 @@ final class ChoiceBox<T> extends JComboBox<T> {
    * @param words an entry in words
    * @param chosen takes what a person chooses
    */
-  ChoiceBox(String name, String what, Function<T, String> words, Consumer<T> chosen) {
+  public ChoiceBox(String name, String what, Function<T, String> words, Consumer<T> chosen) {
     this.chosen = chosen;
     setName(name);
     getAccessibleContext().setAccessibleName(what);
@@ -49,7 +49,7 @@ final class ChoiceBox<T> extends JComboBox<T> {
   }
 
   /** Says this while nothing is chosen. */
-  ChoiceBox<T> asking(String what) {
+  public ChoiceBox<T> asking(String what) {
     asking = what;
     return this;
   }
@@ -72,7 +72,7 @@ final class ChoiceBox<T> extends JComboBox<T> {
 
   /** Shows these entries, one of them as chosen. */
   @SuppressWarnings("unchecked")
-  void show(List<T> entries, T now) {
+  public void show(List<T> entries, T now) {
     showing = true;
     shown = now;
     DefaultComboBoxModel<T> model = new DefaultComboBoxModel<>();

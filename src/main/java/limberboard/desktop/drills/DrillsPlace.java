@@ -1,0 +1,338 @@
+package limberboard.desktop.drills;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.LongSupplier;
+import javax.swing.BorderFactory;
+import javax.swing.Icon;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+import limberboard.desktop.base.Background;
+import limberboard.desktop.base.Guard;
+import limberboard.desktop.base.Place;
+import limberboard.desktop.base.Settings;
+import limberboard.desktop.base.View;
+import limberboard.desktop.look.LineIcon;
+import limberboard.desktop.parts.AspectButtons;
+import limberboard.desktop.parts.Keys;
+import limberboard.desktop.parts.Later;
+import limberboard.desktop.parts.Row;
+import limberboard.desktop.parts.Sides;
+import limberboard.desktop.parts.When;
+import limberboard.desktop.read.PlaceTools;
+import limberboard.desktop.trace.PageTitles;
+import limberboard.drill.DrillRun;
+import limberboard.drill.DrillStep;
+import limberboard.library.file.WorkspaceFolders;
+
+/** The place where hidden faults are practised on: choose, work, look back, and the class. */
+public final class DrillsPlace implements Place {
+  private static final int ICON = 26;
+  private final PlaceTools tools;
+  private final Outside outside;
+  private final DrillModel model;
+  private final DrillChoice choice;
+  private final DrillStudents students;
+  private final DrillCourse course;
+  private final ClassModel results;
+  private final ChooseView choose;
+  private final WorkView work;
+  private final LookBackView lookBack;
+  private final ClassView together;
+  private final ChoosePanel form;
+  private final AspectButtons aspects;
+  private final JToggleButton large = new JToggleButton("Projector size");
+  private final CardLayout cards = new CardLayout();
+  private final JPanel view = new JPanel(cards);
+  private final JPanel panel = new JPanel(new BorderLayout(0, 10));
+  private View now;
+  private boolean projected;
+  private Runnable changed = () -> {};
+  private DrillStage stage = DrillStage.NONE;
+
+  /**
+   * What the place touches outside the window.
+   *
+   * @param folders the workspace
+   * @param drills makes, plays and marks, off the event thread
+   * @param writing reads and writes files, off the event thread
+   * @param guard is told of work that must not run on the event thread
+   * @param sources the ways by which drills come in
+   * @param askFile asks for a file to write, suggesting a name
+   * @param chance gives a seed each time, 0 or more
+   */
+  public record Outside(
+      WorkspaceFolders folders,
+      Background drills,
+      Background writing,
+      Guard guard,
+      DrillSources sources,
+      Function<String, Optional<java.nio.file.Path>> askFile,
+      LongSupplier chance) {}
+
+  /** The place. */
+  public DrillsPlace(PlaceTools tools, Outside outside) {
+    this.tools = tools;
+    this.outside = outside;
+    model = new DrillModel(outside.drills(), tools.notices(), outside.guard());
+    choice = new DrillChoice(tools.session(), outside.chance());
+    students =
+        new DrillStudents(
+            tools.session(),
+            outside.folders(),
+            outside.writing(),
+            tools.notices(),
+            outside.guard());
+    course = new DrillCourse(tools.session(), outside.drills(), outside.guard());
+    results = new ClassModel(tools.session(), outside.drills(), outside.guard());
+    form =
+        new ChoosePanel(
+            choice,
+            this::beginDrill,
+            who -> students.propose(who, choice),
+            () -> outside.sources().course().get().ifPresent(course::open));
+    choose =
+        new ChooseView(
+            form,
+            new ChooseSide(
+                course,
+                students,
+                results::symptom,
+                tools.session()::today,
+                line -> course.begin(line, choice.student(), model),
+                form::name),
+            tools.dividers());
+    work = workView();
+    lookBack = new LookBackView(model, this::save, this::next, tools.dividers());
+    together =
+        new ClassView(
+            results,
+            () -> outside.sources().results().get().ifPresent(results::gather),
+            tools.dividers());
+    now = choose;
+    aspects = new AspectButtons("drills", all(), this::look);
+    build();
+    model.onChange(this::refresh);
+    model.onMarked(this::marked);
+    When.showing(panel, this::shown);
+  }
+
+  private WorkView workView() {
+    Runnable[] whole = {() -> {}};
+    Background drawing = tools.background();
+    WorkView made =
+        new WorkView(
+            model,
+            new StepCard(
+                model,
+                tools.drawings(),
+                drawing,
+                new PageTitles(tools.session()),
+                () -> whole[0].run()),
+            new StepList(model, () -> whole[0].run()),
+            new WorkSide(new DrawnBoat(tools.drawings(), drawing)),
+            tools.dividers());
+    whole[0] = made::turnToCautions;
+    return made;
+  }
+
+  private List<View> all() {
+    return List.of(choose, work, lookBack, together);
+  }
+
+  private void build() {
+    view.setOpaque(false);
+    all().forEach(each -> view.add(each.component(), each.id()));
+    large.setName("drills-projector");
+    large.setToolTipText("F9: everything as large as can be, for those who sit far away");
+    large.addActionListener(e -> project(large.isSelected()));
+    Keys.focused(large, "ENTER", large::doClick);
+    panel.setBorder(BorderFactory.createEmptyBorder(12, 18, 12, 18));
+    panel.add(Row.worded(12, aspects, large), BorderLayout.NORTH);
+    panel.add(view, BorderLayout.CENTER);
+    Keys.everywhere(panel, "F9", large::doClick);
+    aspects.mark(now);
+  }
+
+  /** Everything as large as can be while this place is shown, or as before. */
+  public void project(boolean on) {
+    projected = on;
+    large.setSelected(on);
+    tools.settings().projected(on);
+  }
+
+  private void shown() {
+    if (panel.isShowing()) {
+      students.look();
+    }
+    Settings settings = tools.settings();
+    Later.run(() -> settings.projected(projected && panel.isShowing()));
+  }
+
+  private void beginDrill() {
+    if (choice.wrong().isEmpty()) {
+      course.leave();
+      model.begin(choice.student(), choice.maker());
+    }
+  }
+
+  /** The next drill of the course, or the next one for the student, or another seed. */
+  private void next() {
+    Optional<DrillCourse.Line> line = course.next();
+    if (line.isPresent()) {
+      course.begin(line.get(), model.student(), model);
+      return;
+    }
+    look(choose);
+    choice.student().ifPresentOrElse(who -> students.propose(who, choice), choice::anotherSeed);
+  }
+
+  private void marked() {
+    course.ended();
+    model.student().ifPresent(who -> students.keep(who, model.marks().orElseThrow()));
+    lookBack.nextIs(
+        course
+            .next()
+            .map(line -> "Next: drill " + line.number() + " of the course")
+            .or(() -> model.student().map(who -> "Next drill for " + who))
+            .orElse("Another drill"));
+  }
+
+  private void save() {
+    model
+        .run()
+        .ifPresent(
+            run ->
+                outside
+                    .askFile()
+                    .apply(fileName(run.drill().order().symptom()))
+                    .ifPresent(file -> students.save(run, model.student(), file)));
+  }
+
+  private String fileName(String symptom) {
+    String who = model.student().map(name -> name + "-").orElse("");
+    long seed = model.run().orElseThrow().drill().order().seed();
+    return who.replaceAll("[^\\p{L}\\p{N}-]+", "-") + symptom + "-" + seed + ".yaml";
+  }
+
+  /** A drill that is begun is worked at, and one that is marked is looked back at. */
+  private void refresh() {
+    DrillStage before = stage;
+    stage = model.stage();
+    if (stage != before) {
+      if (stage == DrillStage.LETTER) {
+        look(work);
+      } else if (stage == DrillStage.MARKED) {
+        look(lookBack);
+      }
+      changed.run();
+    }
+  }
+
+  /** Shows a part of the place by its name; without effect when there is none of this name. */
+  public void look(String id) {
+    all().stream().filter(each -> each.id().equals(id)).findFirst().ifPresent(this::look);
+  }
+
+  private void look(View part) {
+    now = part;
+    cards.show(view, part.id());
+    aspects.mark(part);
+    if (panel.isShowing()) {
+      Later.run(() -> Sides.goTo(part.regions().get(0)));
+    }
+  }
+
+  /** Chooses a symptom and a boat by their ids. */
+  public void choose(String symptom, String boat) {
+    choice.symptom(symptom);
+    choice.boats().stream()
+        .filter(each -> each.id().equals(boat))
+        .findFirst()
+        .ifPresent(choice::boat);
+  }
+
+  /** Takes a step of the drill. */
+  public void take(DrillStep step) {
+    model.take(step);
+  }
+
+  /** Looks at the step that a check or the mend of a cause is, by its id. */
+  public void open(String id) {
+    model
+        .run()
+        .map(run -> new StepOffers(run).all())
+        .ifPresent(
+            all -> model.open(all.stream().filter(each -> each.id().equals(id)).findFirst()));
+  }
+
+  /** The drill so far, if one has been begun. */
+  public Optional<DrillRun> run() {
+    return model.run();
+  }
+
+  /** Gathers the results of a class in a folder. */
+  public void gather(java.nio.file.Path folder) {
+    results.gather(folder);
+  }
+
+  @Override
+  public Name name() {
+    return new Name("drills", "Drills", '\0');
+  }
+
+  @Override
+  public Icon icon() {
+    return LineIcon.drills(ICON);
+  }
+
+  @Override
+  public JComponent component() {
+    return panel;
+  }
+
+  @Override
+  public Optional<String> subject() {
+    return model.run().map(run -> "Drill: " + DrillCourse.title(run.drill()));
+  }
+
+  @Override
+  public void onSubject(Runnable listener) {
+    changed = listener;
+  }
+
+  @Override
+  public List<JComponent> regions() {
+    List<JComponent> regions = new ArrayList<>(now.regions());
+    regions.add(aspects);
+    regions.add(large);
+    return regions;
+  }
+
+  /** Asks when a drill under way would be lost. */
+  @Override
+  public boolean mayClose() {
+    boolean underWay =
+        model.stage() == DrillStage.WORKING
+            && model.run().filter(run -> !run.done().isEmpty()).isPresent();
+    if (!underWay) {
+      return true;
+    }
+    Object[] answers = {"Stay here", "Close and drop it"};
+    return javax.swing.JOptionPane.showOptionDialog(
+            panel,
+            "A drill is under way, and is not kept.",
+            "Drill not finished",
+            javax.swing.JOptionPane.DEFAULT_OPTION,
+            javax.swing.JOptionPane.PLAIN_MESSAGE,
+            null,
+            answers,
+            answers[0])
+        == 1;
+  }
+}
