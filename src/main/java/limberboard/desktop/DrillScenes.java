@@ -30,6 +30,7 @@ final class DrillScenes {
   private static DrillsPlace place(WindowAssembly desk) {
     desk.go("drills");
     DrillsPlace place = desk.drillsPlace();
+    place.project(false);
     Scene.type(place.component(), "drill-student", "Ailsa");
     Scene.type(place.component(), "drill-seed", "7");
     Scene.type(place.component(), "drill-hints", "1");
@@ -79,7 +80,9 @@ final class DrillScenes {
 
   static void projector(WindowAssembly desk) {
     work(desk, 1);
-    Scene.press(desk.drillsPlace().component(), "drill-vote");
+    List<String> ids = checks(desk);
+    desk.drillsPlace().vote(ids.get(1), 7);
+    desk.drillsPlace().vote(ids.get(3), 3);
     desk.drillsPlace().project(true);
   }
 

@@ -10,6 +10,7 @@ import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Navigator;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.boats.BoatsPlace;
+import limberboard.desktop.drills.DrillOutside;
 import limberboard.desktop.drills.DrillsPlace;
 import limberboard.desktop.find.Found;
 import limberboard.desktop.help.Guide;
@@ -93,8 +94,8 @@ final class Places implements Navigator {
             outside.copied()));
   }
 
-  private DrillsPlace.Outside drills(WindowServices outside) {
-    return new DrillsPlace.Outside(
+  private DrillOutside drills(WindowServices outside) {
+    return new DrillOutside(
         outside.folders(),
         desk.background(outside.threads().drills()),
         desk.writing(),

@@ -2,6 +2,8 @@ package limberboard.desktop.drills;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.awt.Rectangle;
+import java.awt.event.MouseWheelListener;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -12,13 +14,12 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JToggleButton;
+import javax.swing.ScrollPaneConstants;
 import limberboard.desktop.base.View;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
-import limberboard.desktop.parts.Divider;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Row;
-import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.WordTable;
 import limberboard.desktop.parts.Wrapped;
@@ -30,7 +31,6 @@ import limberboard.words.CountWords;
 
 /** The results of a class: who loses minutes at what, as a picture and as a table. */
 final class ClassView implements View {
-  private static final int LEAST = 900;
   private static final String WAITING = "waiting";
   private static final String SHOWN = "shown";
   private final ClassModel model;
@@ -41,27 +41,30 @@ final class ClassView implements View {
   private final Wrapped refused = Text.plain("");
   private final Column refusedBox = new Column(4);
   private final ClassPicture picture = new ClassPicture();
-  private final JScrollPane scroller = new JScrollPane(picture);
+  private final JScrollPane scroller =
+      new JScrollPane(
+          picture,
+          ScrollPaneConstants.VERTICAL_SCROLLBAR_NEVER,
+          ScrollPaneConstants.HORIZONTAL_SCROLLBAR_AS_NEEDED);
   private final WordTable table =
       new WordTable(
           "class-table",
           "Students with what they lost",
-          List.of("Student", "Drills", "Lost", "Dangers", "Sure", "Most at"),
-          List.of(24, 12, 14, 14, 12, 40));
+          List.of("Student", "Drills", "Lost", "Dangers", "Brier", "Most at"),
+          List.of(16, 8, 10, 10, 9, 47));
   private final JToggleButton bySymptom = new JToggleButton("By symptom");
   private final JToggleButton byMistake = new JToggleButton("By kind of mistake");
   private final JButton gather;
   private final DrillWaiting waiting;
-  private final Sides sides;
+  private final Column both = new Column(0);
 
   /**
    * The view.
    *
    * @param model the class
    * @param ask asks for the folder of results and gathers it
-   * @param dividers remembers the divider
    */
-  ClassView(ClassModel model, Runnable ask, Divider.Memory dividers) {
+  ClassView(ClassModel model, Runnable ask) {
     this.model = model;
     gather = Buttons.main("Gather results \u2026", "class-gather", ask);
     gather.setToolTipText("The folder with the files that students have saved");
@@ -79,11 +82,18 @@ final class ClassView implements View {
     scroller.setBorder(BorderFactory.createEmptyBorder());
     scroller.setOpaque(false);
     scroller.getViewport().setOpaque(false);
-    JScrollPane rows = new JScrollPane(table);
-    rows.setBorder(BorderFactory.createEmptyBorder());
-    sides = new Sides(LEAST, "Picture", scroller, "Table", rows, "drills-class", 0.62, dividers);
+    for (MouseWheelListener wheel : scroller.getMouseWheelListeners()) {
+      scroller.removeMouseWheelListener(wheel);
+    }
+    Keys.focused(picture, "RIGHT", () -> aside(1));
+    Keys.focused(picture, "LEFT", () -> aside(-1));
+    both.add(scroller);
+    both.add(table.getTableHeader());
+    both.add(table);
+    Keys.within(panel, "PAGE_DOWN", () -> scroll(1));
+    Keys.within(panel, "PAGE_UP", () -> scroll(-1));
     main.setOpaque(false);
-    main.add(sides, SHOWN);
+    main.add(both.scrolling(), SHOWN);
     main.add(waiting, WAITING);
     main.add(new Column(0), "empty");
     Column above = new Column(6);
@@ -98,6 +108,18 @@ final class ClassView implements View {
     panel.add(main, BorderLayout.CENTER);
     model.onChange(this::refresh);
     refresh();
+  }
+
+  private void scroll(int by) {
+    Rectangle seen = both.getVisibleRect();
+    seen.y = Math.max(0, seen.y + by * Math.max(1, seen.height / 2));
+    both.scrollRectToVisible(seen);
+  }
+
+  private void aside(int by) {
+    Rectangle seen = picture.getVisibleRect();
+    seen.x = Math.max(0, seen.x + by * Math.max(1, seen.width / 2));
+    picture.scrollRectToVisible(seen);
   }
 
   private void choice(JToggleButton button, String name, ButtonGroup group, boolean mistake) {

@@ -1,6 +1,5 @@
 package limberboard.desktop.drills;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -8,7 +7,6 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
 import limberboard.boat.WorkCaution;
-import limberboard.boat.WorkCautions;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Latest;
@@ -151,21 +149,12 @@ final class DrillModel extends Observed implements CautionReading {
 
   /** The cautions that the symptom names first; they stand above every step. */
   List<WorkCaution> cautions() {
-    return run.map(now -> now.drill().fault().first()).orElse(List.of()).stream()
-        .map(DrillModel::calm)
-        .toList();
+    return run.map(now -> new DrillCautions(now).first()).orElse(List.of());
   }
 
-  /** The cautions of a step with those of the symptom: all of them, as a trace has them. */
+  /** The cautions of a step with those of the symptom. */
   List<WorkCaution> cautions(StepOffer offer) {
-    return WorkCautions.ofStep(
-        cautions(), offer.cautions().stream().map(DrillModel::calm).toList());
-  }
-
-  /** In a drill nothing is an emergency at this moment: nobody is asked whether it is one. */
-  private static WorkCaution calm(WorkCaution each) {
-    return new WorkCaution(
-        each.page(), each.because(), each.rule(), each.bites(), false, Optional.empty());
+    return run.map(now -> new DrillCautions(now).of(offer)).orElse(List.of());
   }
 
   /** All that is to be told in full at a step. */
@@ -220,23 +209,7 @@ final class DrillModel extends Observed implements CautionReading {
 
   @Override
   public CautionsRead read() {
-    List<String> heeded =
-        run.map(DrillRun::done).orElse(List.of()).stream()
-            .map(each -> each.step())
-            .filter(DrillStep.Heed.class::isInstance)
-            .map(step -> ((DrillStep.Heed) step).caution())
-            .toList();
-    return CautionsRead.NONE.with(
-        run.map(this::named).orElse(List.of()).stream()
-            .filter(caution -> heeded.contains(caution.id()))
-            .toList());
-  }
-
-  /** Every caution with every rule that it has in this drill. */
-  private List<WorkCaution> named(DrillRun now) {
-    List<WorkCaution> all = new ArrayList<>(now.drill().cautions());
-    new StepOffers(now).all().forEach(offer -> all.addAll(cautions(offer)));
-    return all;
+    return run.map(now -> new DrillCautions(now).read()).orElse(CautionsRead.NONE);
   }
 
   @Override

@@ -5,15 +5,12 @@ import java.awt.CardLayout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.function.LongSupplier;
 import javax.swing.BorderFactory;
 import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import limberboard.desktop.base.Background;
-import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.base.View;
@@ -28,13 +25,12 @@ import limberboard.desktop.read.PlaceTools;
 import limberboard.desktop.trace.PageTitles;
 import limberboard.drill.DrillRun;
 import limberboard.drill.DrillStep;
-import limberboard.library.file.WorkspaceFolders;
 
 /** The place where hidden faults are practised on: choose, work, look back, and the class. */
 public final class DrillsPlace implements Place {
   private static final int ICON = 26;
   private final PlaceTools tools;
-  private final Outside outside;
+  private final DrillOutside outside;
   private final DrillModel model;
   private final DrillChoice choice;
   private final DrillStudents students;
@@ -55,28 +51,8 @@ public final class DrillsPlace implements Place {
   private Runnable changed = () -> {};
   private DrillStage stage = DrillStage.NONE;
 
-  /**
-   * What the place touches outside the window.
-   *
-   * @param folders the workspace
-   * @param drills makes, plays and marks, off the event thread
-   * @param writing reads and writes files, off the event thread
-   * @param guard is told of work that must not run on the event thread
-   * @param sources the ways by which drills come in
-   * @param askFile asks for a file to write, suggesting a name
-   * @param chance gives a seed each time, 0 or more
-   */
-  public record Outside(
-      WorkspaceFolders folders,
-      Background drills,
-      Background writing,
-      Guard guard,
-      DrillSources sources,
-      Function<String, Optional<java.nio.file.Path>> askFile,
-      LongSupplier chance) {}
-
   /** The place. */
-  public DrillsPlace(PlaceTools tools, Outside outside) {
+  public DrillsPlace(PlaceTools tools, DrillOutside outside) {
     this.tools = tools;
     this.outside = outside;
     model = new DrillModel(outside.drills(), tools.notices(), outside.guard());
@@ -110,10 +86,7 @@ public final class DrillsPlace implements Place {
     work = workView();
     lookBack = new LookBackView(model, this::save, this::next, tools.dividers());
     together =
-        new ClassView(
-            results,
-            () -> outside.sources().results().get().ifPresent(results::gather),
-            tools.dividers());
+        new ClassView(results, () -> outside.sources().results().get().ifPresent(results::gather));
     now = choose;
     aspects = new AspectButtons("drills", all(), this::look);
     build();
@@ -210,14 +183,8 @@ public final class DrillsPlace implements Place {
             run ->
                 outside
                     .askFile()
-                    .apply(fileName(run.drill().order().symptom()))
+                    .apply(StepOffers.fileName(run, model.student()))
                     .ifPresent(file -> students.save(run, model.student(), file)));
-  }
-
-  private String fileName(String symptom) {
-    String who = model.student().map(name -> name + "-").orElse("");
-    long seed = model.run().orElseThrow().drill().order().seed();
-    return who.replaceAll("[^\\p{L}\\p{N}-]+", "-") + symptom + "-" + seed + ".yaml";
   }
 
   /** A drill that is begun is worked at, and one that is marked is looked back at. */
@@ -274,6 +241,17 @@ public final class DrillsPlace implements Place {
   /** The drill so far, if one has been begun. */
   public Optional<DrillRun> run() {
     return model.run();
+  }
+
+  /** Notes hands of the class for a check or the mend of a cause, by its id. */
+  public void vote(String id, int hands) {
+    model.votes().on(true);
+    VoteModel votes = model.votes();
+    new StepOffers(model.run().orElseThrow())
+        .all().stream()
+            .filter(each -> each.id().equals(id))
+            .findFirst()
+            .ifPresent(each -> votes.note(votes.now().digit(each.title(), hands)));
   }
 
   /** Gathers the results of a class in a folder. */

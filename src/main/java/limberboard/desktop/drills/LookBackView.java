@@ -23,12 +23,12 @@ import limberboard.desktop.parts.Text;
 import limberboard.drill.DrillStep;
 import limberboard.drill.mark.DrillMark;
 import limberboard.drill.mark.StepMark;
-import limberboard.words.CountWords;
 import limberboard.words.Sentences;
 
 /** A drill, gone through afterwards: its marks, its steps, and what was best at each of them. */
 final class LookBackView implements View {
   private static final int LEAST = 640;
+  private static final int WHOLE = -1;
   private final DrillModel model;
   private final Column marks = new Column(6).padded(0, 0, 8, 8);
   private final CardList<Integer> steps;
@@ -111,24 +111,28 @@ final class LookBackView implements View {
                 + DrillCourse.title(mark.run().drill())));
     marks.add(Text.title(LookBackWords.cause(mark)));
     marks.add(Text.heading(LookBackWords.skill(mark)));
-    LookBackWords.lines(mark).forEach(line -> marks.add(Text.plain(line)));
-    marks.add(
-        mark.dangers().isEmpty()
-            ? Text.plain(LookBackWords.dangers(mark))
-            : Text.caution(LookBackWords.dangers(mark)));
-    mark.dangers().forEach(danger -> marks.add(Text.plain(danger.said())));
     marks.add(Row.wrapping(8, next, save));
-    steps.show(IntStream.range(0, mark.steps().size()).boxed().toList());
-    if (!mark.steps().isEmpty()) {
-      steps.setSelectedIndex(firstWork(mark));
-    }
+    steps.show(IntStream.range(WHOLE, mark.steps().size()).boxed().toList());
+    steps.setSelectedIndex(0);
+    showWhole(mark);
   }
 
-  private static int firstWork(DrillMark mark) {
-    return IntStream.range(0, mark.steps().size())
-        .filter(i -> !isHeed(mark.steps().get(i)))
-        .findFirst()
-        .orElse(0);
+  private void showWhole(DrillMark mark) {
+    detail.removeAll();
+    detail.add(Text.title("The whole drill"));
+    LookBackWords.lines(mark).forEach(line -> detail.add(Text.reading(line)));
+    detail.add(
+        mark.dangers().isEmpty()
+            ? Text.reading(LookBackWords.dangers(mark))
+            : Text.caution(LookBackWords.dangers(mark)));
+    mark.dangers().forEach(danger -> detail.add(Text.plain(danger.said())));
+    shownAnew();
+  }
+
+  private void shownAnew() {
+    detail.scrollRectToVisible(new java.awt.Rectangle(0, 0, 1, 1));
+    detail.revalidate();
+    detail.repaint();
   }
 
   private static boolean isHeed(StepMark step) {
@@ -137,6 +141,9 @@ final class LookBackView implements View {
 
   private Card card(Integer number) {
     DrillMark mark = shown.orElseThrow();
+    if (number == WHOLE) {
+      return Card.of("The whole drill", LookBackWords.brief(mark));
+    }
     StepMark step = mark.steps().get(number);
     String title = number + 1 + ". " + StepOffers.title(mark.run(), step.done().step());
     Card card = Card.of(title, StepOffers.said(step.done())).noting(LookBackWords.cost(step));
@@ -148,10 +155,13 @@ final class LookBackView implements View {
 
   private void show(Integer number) {
     DrillMark mark = shown.orElseThrow();
+    if (number == WHOLE) {
+      showWhole(mark);
+      return;
+    }
     StepMark step = mark.steps().get(number);
     detail.removeAll();
-    detail.add(
-        Text.quiet("Step " + (number + 1) + " of " + CountWords.of(mark.steps().size(), "step")));
+    detail.add(Text.quiet("Step " + (number + 1) + " of " + mark.steps().size()));
     detail.add(Text.title(StepOffers.title(mark.run(), step.done().step())));
     detail.add(Text.reading(StepOffers.said(step.done())));
     step.dangers().forEach(danger -> detail.add(Text.caution("Danger: " + danger.said())));
@@ -180,9 +190,7 @@ final class LookBackView implements View {
       detail.add(Text.caption("What the answer meant"));
       detail.add(Text.plain(step.meaning()));
     }
-    detail.scrollRectToVisible(new java.awt.Rectangle(0, 0, 1, 1));
-    detail.revalidate();
-    detail.repaint();
+    shownAnew();
   }
 
   /** Says what the next drill is. */

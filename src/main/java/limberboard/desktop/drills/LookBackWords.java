@@ -64,6 +64,16 @@ final class LookBackWords {
     return lines;
   }
 
+  /** The whole drill in a line. */
+  static String brief(DrillMark mark) {
+    int dangers = mark.dangers().size();
+    return Minutes.words(mark.run().minutes())
+        + ", the best plan "
+        + Minutes.words(mark.plan().minutes())
+        + " with the same fault; "
+        + (dangers == 0 ? "no danger" : CountWords.of(dangers, "danger"));
+  }
+
   /** Dangers in one line. */
   static String dangers(DrillMark mark) {
     return mark.dangers().isEmpty()
@@ -80,13 +90,15 @@ final class LookBackWords {
         mark.certainties().stream()
             .map(
                 each ->
-                    PerCent.words(each.said())
-                        + ", known "
+                    "you said "
+                        + PerCent.words(each.said())
+                        + " where "
                         + PerCent.words(each.known())
-                        + (each.right() ? ", and it was" : ", and it was not"))
+                        + " was known, and it was "
+                        + (each.right() ? "that" : "something else"))
             .collect(Collectors.joining("; "));
     return Optional.of(
-        "How sure you were: "
+        "How sure: "
             + said
             + ". Brier\u2019s score "
             + two(brier.getAsDouble())

@@ -2,6 +2,7 @@ package limberboard.desktop.drills;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import limberboard.boat.WorkCaution;
 import limberboard.desktop.drills.StepOffer.Kind;
 import limberboard.drill.DrillReply;
@@ -190,6 +191,12 @@ record StepOffers(DrillRun run) {
               .orElse(heed.caution());
     }
     return step instanceof DrillStep.Hint ? "A hint" : "Given up";
+  }
+
+  /** What a file with what was played is called, unless somebody says otherwise. */
+  static String fileName(DrillRun run, Optional<String> student) {
+    String who = student.map(name -> name.replaceAll("[^\\p{L}\\p{N}]+", "-") + "-").orElse("");
+    return who + run.drill().order().symptom() + "-" + run.drill().order().seed() + ".yaml";
   }
 
   private static FaultCheck check(DrillRun run, String id) {
