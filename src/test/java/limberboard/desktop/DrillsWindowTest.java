@@ -258,13 +258,13 @@ class DrillsWindowTest extends RealWindow {
     select("Does the hose turn on its spigot?");
     window.press(KeyEvent.VK_1);
     window.press(KeyEvent.VK_2);
-    untilSays("It is a tie: ");
+    untilSays("It is a tie: choose one");
     select("Does a strip of paper hold under the lid?");
     window.press(KeyEvent.VK_ENTER);
     untilSays("It is a tie. Choose one of these");
     select("Does the hose turn on its spigot?");
     window.press(KeyEvent.VK_BACK_SPACE);
-    untilSays("Most hands: When does the water come?");
+    untilSays("12 hands: When does the water come?\n1 hand: Does the hose turn");
     window.press(KeyEvent.VK_ENTER);
     untilFocused("drill-step");
     assertThat(texts()).contains("When does the water come?");

@@ -427,7 +427,7 @@ class WindowTest extends RealWindow {
   @Test
   void aBoatIsChangedAndSaved() throws IOException {
     chooseKnot();
-    window.press(KeyEvent.VK_5, KeyEvent.VK_CONTROL);
+    window.press(KeyEvent.VK_6, KeyEvent.VK_CONTROL);
     JTextField name = window.find("boat-NAME", JTextField.class);
     window.click(name);
     window.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
@@ -445,7 +445,7 @@ class WindowTest extends RealWindow {
   @Test
   void whatIsWrongInTheFormStandsBelowItsField() {
     chooseKnot();
-    window.press(KeyEvent.VK_5, KeyEvent.VK_CONTROL);
+    window.press(KeyEvent.VK_6, KeyEvent.VK_CONTROL);
     window.click("boat-HULL");
     window.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
     window.type("150");
@@ -475,7 +475,9 @@ class WindowTest extends RealWindow {
     chooseKnot();
     window.act(() -> desk().settings().textPercent(200));
     for (int key :
-        new int[] {KeyEvent.VK_1, KeyEvent.VK_2, KeyEvent.VK_3, KeyEvent.VK_4, KeyEvent.VK_5}) {
+        new int[] {
+          KeyEvent.VK_1, KeyEvent.VK_2, KeyEvent.VK_3, KeyEvent.VK_4, KeyEvent.VK_5, KeyEvent.VK_6
+        }) {
       window.press(key, KeyEvent.VK_CONTROL);
       for (Component component : window.showing()) {
         if (component instanceof AbstractButton button && !button.getText().isEmpty()) {
@@ -566,7 +568,9 @@ class WindowTest extends RealWindow {
   void everyControlHasANameForThoseWhoListen() {
     chooseKnot();
     for (int key :
-        new int[] {KeyEvent.VK_1, KeyEvent.VK_2, KeyEvent.VK_3, KeyEvent.VK_4, KeyEvent.VK_5}) {
+        new int[] {
+          KeyEvent.VK_1, KeyEvent.VK_2, KeyEvent.VK_3, KeyEvent.VK_4, KeyEvent.VK_5, KeyEvent.VK_6
+        }) {
       window.press(key, KeyEvent.VK_CONTROL);
       for (Component component : window.showing()) {
         if (component.isFocusable()

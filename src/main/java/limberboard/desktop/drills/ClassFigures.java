@@ -8,6 +8,7 @@ import java.util.function.UnaryOperator;
 import limberboard.drill.learn.ClassResults;
 import limberboard.drill.learn.DrillRecord;
 import limberboard.drill.learn.Progress;
+import limberboard.drill.mark.MistakeKind;
 import limberboard.words.Sentences;
 
 /**
@@ -15,8 +16,9 @@ import limberboard.words.Sentences;
  *
  * @param columns what it is by, the dearest first
  * @param rows one a student, who lost most first
+ * @param none what an empty field says
  */
-record ClassFigures(List<String> columns, List<Line> rows) {
+record ClassFigures(List<String> columns, List<Line> rows, String none) {
 
   /** Copies the lists. */
   ClassFigures {
@@ -66,16 +68,16 @@ record ClassFigures(List<String> columns, List<Line> rows) {
                               : new Cell(false, 0, 0))
                   .toList()));
     }
-    return sorted(ids.stream().map(titles).toList(), rows);
+    return sorted(ids.stream().map(titles).toList(), rows, "not drilled");
   }
 
-  /** By kind of mistake, dangers last. */
+  /** By kind of mistake. */
   static ClassFigures byMistake(ClassResults results) {
-    Map<limberboard.drill.mark.MistakeKind, Double> all = results.all().mistakes();
-    List<limberboard.drill.mark.MistakeKind> kinds = List.copyOf(all.keySet());
+    Map<MistakeKind, Double> all = results.all().mistakes();
+    List<MistakeKind> kinds = List.copyOf(all.keySet());
     List<Line> rows = new ArrayList<>();
     for (Progress each : results.students()) {
-      Map<limberboard.drill.mark.MistakeKind, Double> costs = new LinkedHashMap<>(each.mistakes());
+      Map<MistakeKind, Double> costs = new LinkedHashMap<>(each.mistakes());
       rows.add(
           line(
               each,
@@ -83,7 +85,8 @@ record ClassFigures(List<String> columns, List<Line> rows) {
                   .map(kind -> new Cell(costs.containsKey(kind), costs.getOrDefault(kind, 0.0), 0))
                   .toList()));
     }
-    return sorted(kinds.stream().map(kind -> Sentences.capital(kind.said())).toList(), rows);
+    return sorted(
+        kinds.stream().map(kind -> Sentences.capital(kind.said())).toList(), rows, "none");
   }
 
   private static Line line(Progress each, List<Cell> cells) {
@@ -95,12 +98,13 @@ record ClassFigures(List<String> columns, List<Line> rows) {
         each.drills().stream().mapToInt(DrillRecord::dangers).sum());
   }
 
-  private static ClassFigures sorted(List<String> columns, List<Line> rows) {
+  private static ClassFigures sorted(List<String> columns, List<Line> rows, String none) {
     return new ClassFigures(
         columns,
         rows.stream()
             .sorted(java.util.Comparator.comparingDouble((Line row) -> -row.lost()))
-            .toList());
+            .toList(),
+        none);
   }
 
   /** The most that anybody lost at one thing, in minutes, at least 1. */

@@ -26,7 +26,7 @@ final class ClassPicture extends JComponent implements Scrollable {
   private static final int LEAST_COLUMN = 118;
   private static final int BAR = 10;
   private static final int HEAD_LINES = 4;
-  private transient ClassFigures figures = new ClassFigures(List.of(), List.of());
+  private transient ClassFigures figures = new ClassFigures(List.of(), List.of(), "");
 
   ClassPicture() {
     setName("class-picture");
@@ -185,7 +185,7 @@ final class ClassPicture extends JComponent implements Scrollable {
     g.drawLine(x, y, x, y + row());
     if (!cell.drilled()) {
       g.setColor(Palette.QUIET.color());
-      g.drawString("\u2013", x + pad(), base);
+      g.drawString(figures.none(), x + pad(), base);
       return;
     }
     g.setColor(Palette.INK.color());

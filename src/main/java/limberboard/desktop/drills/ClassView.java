@@ -56,7 +56,7 @@ final class ClassView implements View {
   private final JToggleButton byMistake = new JToggleButton("By kind of mistake");
   private final JButton gather;
   private final DrillWaiting waiting;
-  private final Column both = new Column(0);
+  private final Column both = new Column(4);
 
   /**
    * The view.
@@ -88,6 +88,9 @@ final class ClassView implements View {
     Keys.focused(picture, "RIGHT", () -> aside(1));
     Keys.focused(picture, "LEFT", () -> aside(-1));
     both.add(scroller);
+    Column gap = new Column(0).padded(12, 0, 4, 0);
+    gap.add(Text.heading("Students"));
+    both.add(gap);
     both.add(table.getTableHeader());
     both.add(table);
     Keys.within(panel, "PAGE_DOWN", () -> scroll(1));

@@ -2,9 +2,6 @@ package limberboard.desktop.drills;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
 import limberboard.boat.WorkCaution;
 import limberboard.desktop.base.Background;
@@ -18,7 +15,6 @@ import limberboard.drill.Drill;
 import limberboard.drill.DrillRun;
 import limberboard.drill.DrillStep;
 import limberboard.drill.mark.DrillMark;
-import limberboard.drill.mark.DrillMarker;
 import limberboard.trace.CautionsRead;
 
 /**
@@ -34,13 +30,10 @@ final class DrillModel extends Observed implements CautionReading {
   private Optional<String> student = Optional.empty();
   private Optional<StepOffer> open = Optional.empty();
   private Optional<DrillMark> mark = Optional.empty();
-  private Optional<Marking> marking = Optional.empty();
+  private Optional<DrillMarking> marking = Optional.empty();
   private Runnable marked = () -> {};
   private String hint = "";
   private boolean letterRead;
-
-  /** Marking under way. */
-  private record Marking(AtomicBoolean stopped, AtomicInteger steps) {}
 
   /** What came of a step. */
   private record Taken(DrillRun run, String hint) {}
@@ -244,28 +237,17 @@ final class DrillModel extends Observed implements CautionReading {
   void mark() {
     DrillRun played = run.filter(DrillRun::ended).orElseThrow();
     stop();
-    Marking now = new Marking(new AtomicBoolean(), new AtomicInteger());
+    DrillMarking now = new DrillMarking();
     marking = Optional.of(now);
     tell();
-    latest.run("Marking the drill", () -> marked(played, now), this::marked, this::stop);
-  }
-
-  private Optional<DrillMark> marked(DrillRun played, Marking now) {
-    guard.begins("marking a drill");
-    try {
-      return Optional.of(
-          new DrillMarker(new Counsel(played.drill().fault()))
-              .mark(
-                  played,
-                  step -> {
-                    now.steps().set(step);
-                    if (now.stopped().get()) {
-                      throw new CancellationException();
-                    }
-                  }));
-    } catch (CancellationException e) {
-      return Optional.empty();
-    }
+    latest.run(
+        "Marking the drill",
+        () -> {
+          guard.begins("marking a drill");
+          return now.mark(played);
+        },
+        this::marked,
+        this::stop);
   }
 
   private void marked(Optional<DrillMark> found) {
@@ -279,7 +261,7 @@ final class DrillModel extends Observed implements CautionReading {
 
   /** Stops marking; it can be begun again. */
   void stop() {
-    marking.ifPresent(now -> now.stopped().set(true));
+    marking.ifPresent(DrillMarking::stop);
     marking = Optional.empty();
     latest.drop();
     tell();
@@ -292,7 +274,7 @@ final class DrillModel extends Observed implements CautionReading {
 
   /** How many steps have been marked so far. */
   int markedSoFar() {
-    return marking.map(now -> now.steps().get()).orElse(0);
+    return marking.map(DrillMarking::steps).orElse(0);
   }
 
   /** The marks, once there are some. */

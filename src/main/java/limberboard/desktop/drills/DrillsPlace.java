@@ -10,7 +10,6 @@ import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
-import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.base.Settings;
 import limberboard.desktop.base.View;
@@ -22,7 +21,6 @@ import limberboard.desktop.parts.Row;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.When;
 import limberboard.desktop.read.PlaceTools;
-import limberboard.desktop.trace.PageTitles;
 import limberboard.drill.DrillRun;
 import limberboard.drill.DrillStep;
 
@@ -83,7 +81,7 @@ public final class DrillsPlace implements Place {
                 line -> course.begin(line, choice.student(), model),
                 form::name),
             tools.dividers());
-    work = workView();
+    work = WorkView.make(model, tools);
     lookBack = new LookBackView(model, this::save, this::next, tools.dividers());
     together =
         new ClassView(results, () -> outside.sources().results().get().ifPresent(results::gather));
@@ -93,25 +91,7 @@ public final class DrillsPlace implements Place {
     model.onChange(this::refresh);
     model.onMarked(this::marked);
     When.showing(panel, this::shown);
-  }
-
-  private WorkView workView() {
-    Runnable[] whole = {() -> {}};
-    Background drawing = tools.background();
-    WorkView made =
-        new WorkView(
-            model,
-            new StepCard(
-                model,
-                tools.drawings(),
-                drawing,
-                new PageTitles(tools.session()),
-                () -> whole[0].run()),
-            new StepList(model, () -> whole[0].run()),
-            new WorkSide(new DrawnBoat(tools.drawings(), drawing)),
-            tools.dividers());
-    whole[0] = made::turnToCautions;
-    return made;
+    tools.settings().onChange(() -> large.setSelected(tools.settings().projected()));
   }
 
   private List<View> all() {
@@ -144,6 +124,7 @@ public final class DrillsPlace implements Place {
       students.look();
     }
     Settings settings = tools.settings();
+    projected = panel.isShowing() ? projected : settings.projected();
     Later.run(() -> settings.projected(projected && panel.isShowing()));
   }
 

@@ -146,9 +146,10 @@ final class StepList extends JPanel {
     if (most.isEmpty()) {
       return "Go to a step and type how many hands it has. Enter then takes the most voted.";
     }
-    return most.size() == 1
-        ? "Most hands: " + most.get(0) + ". Enter takes it."
-        : "It is a tie: " + String.join("; ", most);
+    return model.votes().now().words()
+        + (most.size() == 1
+            ? "\nEnter takes the first of these."
+            : "\nIt is a tie: choose one, or let them vote again.");
   }
 
   /** What the last step left out: it is told at once, since somebody could be hurt. */

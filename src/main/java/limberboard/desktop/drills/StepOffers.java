@@ -124,7 +124,7 @@ record StepOffers(DrillRun run) {
   private String facts(double minutes, List<Access> access, Skill skill) {
     List<Access> shut = access.stream().filter(each -> !run.isOpen(each)).toList();
     return Minutes.words(minutes + run.toOpen(access))
-        + (shut.isEmpty() ? "" : ", with " + AccessWords.opened(shut))
+        + (shut.isEmpty() ? "" : "; first: " + AccessWords.opened(shut))
         + (skill.ownerMay() ? "" : ". " + Sentences.capital(SkillWords.whose(skill)));
   }
 

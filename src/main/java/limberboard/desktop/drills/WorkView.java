@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import limberboard.desktop.base.Background;
 import limberboard.desktop.base.View;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Divider;
@@ -15,8 +16,12 @@ import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
+import limberboard.desktop.read.PlaceTools;
+import limberboard.desktop.trace.PageTitles;
 import limberboard.desktop.trace.WholeCautions;
+import limberboard.drill.Drill;
 import limberboard.drill.DrillRun;
+import limberboard.drill.DrillStep;
 import limberboard.words.CountWords;
 
 /** The drill as it is played: the letter, then step by step, with what was found beside it. */
@@ -42,9 +47,30 @@ final class WorkView implements View {
   private final Wrapped nothing = Text.reading("");
   private boolean inFull;
   private Optional<At> shown = Optional.empty();
+  private Optional<Drill> lettered = Optional.empty();
 
   /** Where the drill stands; the focus moves when it changes. */
   private record At(String card, Optional<StepOffer> open, int done) {}
+
+  /** The view of a drill. */
+  static WorkView make(DrillModel model, PlaceTools tools) {
+    Runnable[] whole = {() -> {}};
+    Background drawing = tools.background();
+    WorkView made =
+        new WorkView(
+            model,
+            new StepCard(
+                model,
+                tools.drawings(),
+                drawing,
+                new PageTitles(tools.session()),
+                () -> whole[0].run()),
+            new StepList(model, () -> whole[0].run()),
+            new WorkSide(new DrawnBoat(tools.drawings(), drawing)),
+            tools.dividers());
+    whole[0] = made::turnToCautions;
+    return made;
+  }
 
   WorkView(DrillModel model, StepCard step, StepList steps, WorkSide side, Divider.Memory memory) {
     this.model = model;
@@ -73,8 +99,10 @@ final class WorkView implements View {
     panel.setOpaque(false);
     sides = new Sides(LEAST, "Work", main, "Log and letter", side, "drills-work", 0.62, memory);
     panel.add(sides, BorderLayout.CENTER);
-    Keys.within(panel, "F7", this::turnToCautions);
-    Keys.within(panel, "F8", this::heed);
+    for (JComponent each : List.of(panel, main, side)) {
+      Keys.within(each, "F7", this::turnToCautions);
+      Keys.within(each, "F8", this::heed);
+    }
     model.onChange(this::refresh);
     refresh();
   }
@@ -131,9 +159,7 @@ final class WorkView implements View {
   /** Taking the step of a caution leaves the focus where it is. */
   private static int works(DrillRun run) {
     return (int)
-        run.done().stream()
-            .filter(each -> !(each.step() instanceof limberboard.drill.DrillStep.Heed))
-            .count();
+        run.done().stream().filter(each -> !(each.step() instanceof DrillStep.Heed)).count();
   }
 
   private void show(DrillRun run, String card) {
@@ -154,8 +180,6 @@ final class WorkView implements View {
       step.forget();
     }
   }
-
-  private Optional<limberboard.drill.Drill> lettered = Optional.empty();
 
   private boolean letterOf(DrillRun run) {
     boolean same = lettered.filter(each -> each == run.drill()).isPresent();
