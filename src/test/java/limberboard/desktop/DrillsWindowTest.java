@@ -344,6 +344,9 @@ class DrillsWindowTest extends RealWindow {
     handIn(folder, "Ada", "k2", 2);
     handIn(folder, "Ben", "k3", 3);
     Files.writeString(folder.resolve("spoilt.yaml"), "symptom: wet-locker\nboat: knot\nseed: x\n");
+    String good = Files.readString(folder.resolve("Ben3.yaml"));
+    Files.writeString(
+        folder.resolve("other.yaml"), good.replaceAll("stamp: .*", "stamp: '0123456789ab'"));
     window.resultsToGather(folder);
     window.press(KeyEvent.VK_5, CTRL);
     untilFocused("drill-student");
@@ -355,7 +358,8 @@ class DrillsWindowTest extends RealWindow {
     untilSays("3 students, 3 drills");
     assertThat(texts())
         .anyMatch(text -> text.contains("Several students are called Ada"))
-        .anyMatch(text -> text.contains("spoilt.yaml"));
+        .anyMatch(text -> text.contains("spoilt.yaml"))
+        .anyMatch(text -> text.contains("other.yaml: it was made with other figures"));
     assertThat(
             window.ask(
                 () ->
@@ -368,6 +372,47 @@ class DrillsWindowTest extends RealWindow {
     window.focus("class-by-mistake");
     window.press(KeyEvent.VK_ENTER);
     assertThat(Files.readString(folder.resolve("spoilt.yaml"))).endsWith("seed: x\n");
+  }
+
+  @Test
+  void theNextDrillIsProposedWithItsReasonAndTwoStudentsOfOneFileAreToldApart() throws IOException {
+    window.press(KeyEvent.VK_5, CTRL);
+    untilFocused("drill-student");
+    window.type("Ada");
+    window.focus("drill-next");
+    window.press(KeyEvent.VK_ENTER);
+    untilSays("It is new, and most is to be learnt there");
+    Path file = new StudentFiles(window.folders()).file("Ada");
+    Files.createDirectories(file.getParent());
+    Files.writeString(file, "student: ADA\nkey: k1\ndrills:\n");
+    window.press(KeyEvent.VK_ENTER);
+    window.until(
+        "it is said",
+        () -> notice().contains("belongs to \u201cADA\u201d, not to \u201cAda\u201d"));
+    Files.writeString(file, "student: [\n");
+    window.press(KeyEvent.VK_ENTER);
+    window.until("the file is named", () -> notice().contains("drills/students/ada.yaml"));
+    assertThat(Files.readString(file)).isEqualTo("student: [\n");
+  }
+
+  private String notice() {
+    return desk().notices().current().map(each -> each.text()).orElse("");
+  }
+
+  @Test
+  void inTheSmallestWindowADrillIsPlayedByKeyboardToo() {
+    window.act(() -> desk().window().frame().setSize(1024, 700));
+    begin("", "9", "0");
+    toTheFirstStep();
+    window.press(KeyEvent.VK_F7);
+    untilFocused("whole-cautions");
+    window.press(KeyEvent.VK_F7);
+    untilFocused("drill-steps");
+    doIt("Does a strip of paper hold under the lid?");
+    doIt("Give up", 1);
+    untilFocused("drill-marked-steps");
+    window.press(KeyEvent.VK_END);
+    assertThat(texts()).contains("Given up").anyMatch(text -> text.startsWith("It was: "));
   }
 
   private void handIn(Path folder, String student, String key, long seed) throws IOException {

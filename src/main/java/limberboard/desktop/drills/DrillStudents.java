@@ -34,6 +34,9 @@ final class DrillStudents extends Observed {
   private List<String> wrong = List.of();
   private Optional<String> key = Optional.empty();
 
+  /** What the rule proposes, and what is wrong in the student's file. */
+  private record Proposed(Optional<NextDrill.Chosen> chosen, List<Problem> problems) {}
+
   /**
    * Students, none read yet.
    *
@@ -101,19 +104,26 @@ final class DrillStudents extends Observed {
         () -> {
           guard.begins("choosing a drill");
           StudentFiles.Read read = files.read(name);
-          if (!read.problems().isEmpty()) {
-            throw new java.io.IOException(read.problems().get(0).toString());
-          }
           Progress progress =
               read.student()
                   .map(StudentFiles.Student::progress)
                   .orElseGet(() -> new Progress(name, List.of()));
-          return new NextDrill(progress, drills.can(), drills.today()).chosen();
+          return new Proposed(
+              new NextDrill(progress, drills.can(), drills.today()).chosen(), read.problems());
         },
-        chosen ->
-            chosen.ifPresentOrElse(
-                next -> choice.propose(next.what().symptom(), next.what().boat(), next.why()),
-                () -> notices.warn("There is no symptom and boat to drill.")));
+        proposed -> take(proposed, choice));
+  }
+
+  private void take(Proposed proposed, DrillChoice choice) {
+    if (!proposed.problems().isEmpty()) {
+      notices.warn("No drill is proposed: " + proposed.problems().get(0));
+      return;
+    }
+    proposed
+        .chosen()
+        .ifPresentOrElse(
+            next -> choice.propose(next.what().symptom(), next.what().boat(), next.why()),
+            () -> notices.warn("There is no symptom and boat to drill."));
   }
 
   /** Keeps what a drill came to for its student. */
