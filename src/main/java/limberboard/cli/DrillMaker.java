@@ -118,14 +118,6 @@ record DrillMaker(CommandContext session, Workspace workspace) {
     }
   }
 
-  private static Drill ordered(Path file, DrillOrder order, Fault fault) {
-    try {
-      return Drill.of(order, fault);
-    } catch (IllegalArgumentException e) {
-      throw new Failure(ExitCode.NOT_FOUND, file + ": " + e.getMessage());
-    }
-  }
-
   /** A drill of a file. */
   static KeptDrill read(CommandContext session, Path asked) {
     Path file = session.folder().resolve(asked);

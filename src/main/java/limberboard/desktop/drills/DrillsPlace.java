@@ -226,7 +226,9 @@ public final class DrillsPlace implements Place {
 
   /** Notes hands of the class for a check or the mend of a cause, by its id. */
   public void vote(String id, int hands) {
-    model.votes().on(true);
+    if (!model.votes().isOn()) {
+      model.votes().on(true);
+    }
     VoteModel votes = model.votes();
     new StepOffers(model.run().orElseThrow())
         .all().stream()

@@ -46,7 +46,7 @@ final class LetterSheet extends Docked {
     sheet.add(title);
     drill.letter().forEach(line -> sheet.add(Text.reading(line)));
     sheet.add(Text.caption("The boat"));
-    sheet.add(Text.plain(facts(boat)));
+    sheet.add(Text.plain(which(boat)));
     List<WorkCaution> cautions = drill.cautions();
     if (!cautions.isEmpty()) {
       sheet.add(Text.heading("What can come up, and what then matters"));
@@ -79,6 +79,10 @@ final class LetterSheet extends Docked {
                         .orElse(""))
             .filter(words -> !words.isEmpty())
             .collect(Collectors.joining("; "));
+    return which(boat) + (fitted.isEmpty() ? "" : "\n" + fitted + ".");
+  }
+
+  private static String which(Boat boat) {
     return boat.name()
         + ", "
         + boat.particulars()
@@ -86,8 +90,7 @@ final class LetterSheet extends Docked {
         + boat.water().spoken()
         + " water, "
         + boat.use().spoken()
-        + "."
-        + (fitted.isEmpty() ? "" : "\n" + fitted + ".");
+        + ".";
   }
 
   /** The heading takes the focus, so that no key goes on unread. */
