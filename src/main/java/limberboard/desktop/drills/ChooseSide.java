@@ -1,11 +1,14 @@
 package limberboard.desktop.drills;
 
+import java.awt.BorderLayout;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -42,11 +45,11 @@ final class ChooseSide extends JPanel {
   ChooseSide(
       DrillCourse course,
       DrillStudents students,
-      java.util.function.UnaryOperator<String> symptoms,
+      UnaryOperator<String> symptoms,
       Supplier<LocalDate> today,
       Consumer<DrillCourse.Line> begin,
       Consumer<String> name) {
-    super(new java.awt.BorderLayout());
+    super(new BorderLayout());
     this.course = course;
     this.students = students;
     this.today = today;
@@ -89,8 +92,8 @@ final class ChooseSide extends JPanel {
     words.setText(
         all.isEmpty() && wrong.isEmpty()
             ? "Nobody has been drilled here yet. Type a name or a number, and what the drill came"
-                  + " to is kept for that student, on this computer alone. A symptom then comes"
-                  + " back after growing intervals."
+                + " to is kept for that student, on this computer alone. A symptom then comes"
+                + " back after growing intervals."
             : String.join("\n", wrong));
     words.setVisible(!words.getText().isEmpty());
     list.show(all);
@@ -98,7 +101,7 @@ final class ChooseSide extends JPanel {
     repaint();
   }
 
-  private Card card(Object each, java.util.function.UnaryOperator<String> symptoms) {
+  private Card card(Object each, UnaryOperator<String> symptoms) {
     if (each instanceof DrillCourse.Line line) {
       return line(line);
     }
@@ -109,7 +112,7 @@ final class ChooseSide extends JPanel {
     String back =
         progress.symptoms().keySet().stream()
             .map(id -> progress.repeat(id, today.get()).due())
-            .min(java.util.Comparator.naturalOrder())
+            .min(Comparator.naturalOrder())
             .map(day -> "A symptom comes back on " + DayWords.of(day))
             .orElse("");
     return Card.of(

@@ -1,6 +1,7 @@
 package limberboard.desktop.drills;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -101,9 +102,7 @@ record ClassFigures(List<String> columns, List<Line> rows, String none) {
   private static ClassFigures sorted(List<String> columns, List<Line> rows, String none) {
     return new ClassFigures(
         columns,
-        rows.stream()
-            .sorted(java.util.Comparator.comparingDouble((Line row) -> -row.lost()))
-            .toList(),
+        rows.stream().sorted(Comparator.comparingDouble((Line row) -> -row.lost())).toList(),
         none);
   }
 

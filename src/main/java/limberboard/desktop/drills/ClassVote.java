@@ -1,5 +1,6 @@
 package limberboard.desktop.drills;
 
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,7 +22,7 @@ record ClassVote(Map<String, Integer> hands) {
 
   /** Copies the map, in its order. */
   ClassVote {
-    hands = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(hands));
+    hands = Collections.unmodifiableMap(new LinkedHashMap<>(hands));
   }
 
   /** With one more digit of the number of hands for a step; numbers end at {@value #MOST}. */

@@ -1,10 +1,12 @@
 package limberboard.desktop.drills;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import limberboard.boat.Boat;
 import limberboard.desktop.base.Observed;
 import limberboard.desktop.base.Session;
@@ -72,7 +74,7 @@ final class DrillChoice extends Observed {
   /** All symptoms, by title. */
   List<Page<Symptom>> symptoms() {
     return session.library().all(Symptom.class).stream()
-        .sorted(java.util.Comparator.comparing(Page::title))
+        .sorted(Comparator.comparing(Page::title))
         .toList();
   }
 
@@ -203,7 +205,7 @@ final class DrillChoice extends Observed {
    *
    * @throws IllegalStateException when it cannot be begun like this
    */
-  java.util.function.Supplier<Drill> maker() {
+  Supplier<Drill> maker() {
     if (!wrong().isEmpty()) {
       throw new IllegalStateException(wrong());
     }

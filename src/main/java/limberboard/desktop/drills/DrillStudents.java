@@ -1,8 +1,10 @@
 package limberboard.desktop.drills;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Notices;
@@ -149,9 +151,14 @@ final class DrillStudents extends Observed {
     }
   }
 
-  /** Writes what was played into a file, for a trainer to gather. */
-  void save(DrillRun run, Optional<String> student, java.nio.file.Path file) {
-    String text = new DrillFiles().text(WorkspaceDrills.kept(run, student, key));
+  /** Asks for a file and writes what was played into it, for a trainer to gather. */
+  void save(DrillRun run, Optional<String> student, Function<String, Optional<Path>> askFile) {
+    askFile.apply(StepOffers.fileName(run, student)).ifPresent(file -> save(run, student, file));
+  }
+
+  private void save(DrillRun run, Optional<String> student, Path file) {
+    Optional<String> its = student.flatMap(name -> key);
+    String text = new DrillFiles().text(WorkspaceDrills.kept(run, student, its));
     background.run(
         "Writing the result",
         () -> {

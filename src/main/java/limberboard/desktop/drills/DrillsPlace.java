@@ -2,12 +2,14 @@ package limberboard.desktop.drills;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.Icon;
 import javax.swing.JComponent;
+import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import limberboard.desktop.base.Place;
@@ -78,7 +80,11 @@ public final class DrillsPlace implements Place {
                 students,
                 results::symptom,
                 tools.session()::today,
-                line -> course.begin(line, choice.student(), model),
+                line -> {
+                  if (mayDrop("Begin another one")) {
+                    course.begin(line, choice.student(), model);
+                  }
+                },
                 form::name),
             tools.dividers());
     work = WorkView.make(model, tools);
@@ -129,7 +135,7 @@ public final class DrillsPlace implements Place {
   }
 
   private void beginDrill() {
-    if (choice.wrong().isEmpty()) {
+    if (choice.wrong().isEmpty() && mayDrop("Begin another one")) {
       course.leave();
       model.begin(choice.student(), choice.maker());
     }
@@ -158,14 +164,7 @@ public final class DrillsPlace implements Place {
   }
 
   private void save() {
-    model
-        .run()
-        .ifPresent(
-            run ->
-                outside
-                    .askFile()
-                    .apply(StepOffers.fileName(run, model.student()))
-                    .ifPresent(file -> students.save(run, model.student(), file)));
+    model.run().ifPresent(run -> students.save(run, model.student(), outside.askFile()));
   }
 
   /** A drill that is begun is worked at, and one that is marked is looked back at. */
@@ -212,11 +211,14 @@ public final class DrillsPlace implements Place {
 
   /** Looks at the step that a check or the mend of a cause is, by its id. */
   public void open(String id) {
-    model
-        .run()
-        .map(run -> new StepOffers(run).all())
-        .ifPresent(
-            all -> model.open(all.stream().filter(each -> each.id().equals(id)).findFirst()));
+    model.open(offer(id));
+  }
+
+  private Optional<StepOffer> offer(String id) {
+    return model.run().stream()
+        .flatMap(run -> new StepOffers(run).all().stream())
+        .filter(each -> each.id().equals(id))
+        .findFirst();
   }
 
   /** The drill so far, if one has been begun. */
@@ -224,21 +226,13 @@ public final class DrillsPlace implements Place {
     return model.run();
   }
 
-  /** Notes hands of the class for a check or the mend of a cause, by its id. */
+  /** Notes hands of the class, 1 to 9, for a check or the mend of a cause, by its id. */
   public void vote(String id, int hands) {
-    if (!model.votes().isOn()) {
-      model.votes().on(true);
-    }
-    VoteModel votes = model.votes();
-    new StepOffers(model.run().orElseThrow())
-        .all().stream()
-            .filter(each -> each.id().equals(id))
-            .findFirst()
-            .ifPresent(each -> votes.note(votes.now().digit(each.title(), hands)));
+    offer(id).ifPresent(each -> model.votes().hands(each.title(), hands));
   }
 
   /** Gathers the results of a class in a folder. */
-  public void gather(java.nio.file.Path folder) {
+  public void gather(Path folder) {
     results.gather(folder);
   }
 
@@ -275,25 +269,27 @@ public final class DrillsPlace implements Place {
     return regions;
   }
 
-  /** Asks when a drill under way would be lost. */
   @Override
   public boolean mayClose() {
+    return mayDrop("Close and drop it");
+  }
+
+  /** Asks when a drill under way would be lost. */
+  private boolean mayDrop(String deed) {
     boolean underWay =
         model.stage() == DrillStage.WORKING
             && model.run().filter(run -> !run.done().isEmpty()).isPresent();
-    if (!underWay) {
-      return true;
-    }
-    Object[] answers = {"Stay here", "Close and drop it"};
-    return javax.swing.JOptionPane.showOptionDialog(
-            panel,
-            "A drill is under way, and is not kept.",
-            "Drill not finished",
-            javax.swing.JOptionPane.DEFAULT_OPTION,
-            javax.swing.JOptionPane.PLAIN_MESSAGE,
-            null,
-            answers,
-            answers[0])
-        == 1;
+    Object[] answers = {"Stay here", deed};
+    return !underWay
+        || JOptionPane.showOptionDialog(
+                panel,
+                "A drill is under way, and is not kept.",
+                "Drill not finished",
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.PLAIN_MESSAGE,
+                null,
+                answers,
+                answers[0])
+            == 1;
   }
 }

@@ -1,5 +1,7 @@
 package limberboard.desktop.drills;
 
+import java.awt.BorderLayout;
+import java.awt.Rectangle;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -33,7 +35,7 @@ final class LookBackView implements View {
   private final Column marks = new Column(6).padded(0, 0, 8, 8);
   private final CardList<Integer> steps;
   private final RaisedColumn detail = RaisedColumn.readable(8);
-  private final JPanel left = new JPanel(new java.awt.BorderLayout());
+  private final JPanel left = new JPanel(new BorderLayout());
   private final JButton save;
   private final JButton next;
   private final Sides sides;
@@ -130,7 +132,7 @@ final class LookBackView implements View {
   }
 
   private void shownAnew() {
-    detail.scrollRectToVisible(new java.awt.Rectangle(0, 0, 1, 1));
+    detail.scrollRectToVisible(new Rectangle(0, 0, 1, 1));
     detail.revalidate();
     detail.repaint();
   }

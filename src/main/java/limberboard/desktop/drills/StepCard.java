@@ -1,5 +1,6 @@
 package limberboard.desktop.drills;
 
+import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +32,7 @@ import limberboard.drill.DrillRun;
 import limberboard.drill.DrillStep;
 import limberboard.library.page.Check;
 import limberboard.trace.FaultCause;
+import limberboard.words.Sentences;
 
 /**
  * One step before it is done: its cautions first, then what it is, how it is done, and for a mend
@@ -135,7 +137,7 @@ final class StepCard extends Docked {
     }
     deed.setText(offer.kind().deed());
     keys();
-    sheet.scrollRectToVisible(new java.awt.Rectangle(0, 0, 1, 1));
+    sheet.scrollRectToVisible(new Rectangle(0, 0, 1, 1));
     revalidate();
     repaint();
   }
@@ -169,7 +171,7 @@ final class StepCard extends Docked {
             check.skill().ownerMay()
                 ? check.how()
                 : "In a drill: it is done by who may do it, and you are told the answer. Who that"
-                      + " is stands above."));
+                    + " is stands above."));
     String tools = names.tools(check.tools(), run.drill().fault().fitting());
     if (!tools.isEmpty() && check.skill().ownerMay()) {
       sheet.add(labelled("Tools", tools));
@@ -177,8 +179,7 @@ final class StepCard extends Docked {
     sheet.add(
         labelled(
             "It can say",
-            String.join(
-                ", ", check.answers().stream().map(limberboard.words.Sentences::spoken).toList())));
+            String.join(", ", check.answers().stream().map(Sentences::spoken).toList())));
     check.safety().ifPresent(safe -> sheet.add(labelled("This comes first for safety", safe)));
     sheet.add(picture);
     check

@@ -1,7 +1,9 @@
 package limberboard.desktop.drills;
 
+import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -40,7 +42,7 @@ final class StepList extends JPanel {
    * @param whole shows the whole text of all cautions
    */
   StepList(DrillModel model, Runnable whole) {
-    super(new java.awt.BorderLayout());
+    super(new BorderLayout());
     this.model = model;
     setOpaque(false);
     setBorder(BorderFactory.createEmptyBorder(0, 0, 0, 8));
@@ -156,7 +158,7 @@ final class StepList extends JPanel {
   private static String leftOut(Optional<StepDone> last) {
     return last.map(StepDone::unheeded).orElse(List.of()).stream()
         .map(each -> "You left out: " + each.title() + ". " + each.danger() + " " + each.rule())
-        .collect(java.util.stream.Collectors.joining("\n"));
+        .collect(Collectors.joining("\n"));
   }
 
   JComponent first() {

@@ -36,6 +36,14 @@ final class VoteModel extends Observed {
     tell();
   }
 
+  /** Lets the class vote, and notes hands, 1 to 9, for a step. */
+  void hands(String step, int number) {
+    if (!on) {
+      on(true);
+    }
+    note(now.digit(step, number));
+  }
+
   /** A step has been taken, whose number among all steps is this: what was voted belongs to it. */
   void taken(int step) {
     if (!now.hands().isEmpty()) {

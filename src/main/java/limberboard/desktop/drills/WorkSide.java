@@ -1,7 +1,9 @@
 package limberboard.desktop.drills;
 
+import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -30,7 +32,7 @@ final class WorkSide extends JPanel {
   private record Line(int number, String title, String said, String took) {}
 
   WorkSide(DrawnBoat drawing) {
-    super(new java.awt.BorderLayout());
+    super(new BorderLayout());
     this.drawing = drawing;
     setOpaque(false);
     setBorder(BorderFactory.createEmptyBorder());
@@ -59,7 +61,7 @@ final class WorkSide extends JPanel {
     facts.setText(LetterSheet.facts(boat));
     drawing.show(boat, run.drill().fault().page().head().zones());
     List<Line> lines =
-        java.util.stream.IntStream.range(0, run.done().size())
+        IntStream.range(0, run.done().size())
             .map(i -> run.done().size() - 1 - i)
             .mapToObj(i -> line(run, i))
             .toList();
