@@ -1,5 +1,6 @@
 package limberboard.desktop.window;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.LayoutManager2;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +19,9 @@ import net.miginfocom.swing.MigLayout;
 
 /** The places, one below the other, with the one that is shown marked. */
 final class PlaceRail extends JPanel {
+  private static final int ROOMY = 18;
+  private static final int TIGHT = 6;
+  private static final String TIGHTLY = "margin: 3,6,3,6;";
   private static final String STYLE =
       "arc: 12; borderWidth: 0; background: null; margin: 10,6,8,6;"
           + " selectedBackground: $Limberboard.chosen; selectedForeground: $Limberboard.ink;"
@@ -25,6 +29,7 @@ final class PlaceRail extends JPanel {
   private final Map<String, JToggleButton> buttons = new LinkedHashMap<>();
   private final transient Map<JToggleButton, Icon> icons = new LinkedHashMap<>();
   private boolean wordsOnly;
+  private boolean tight;
 
   PlaceRail(List<Place> places, Consumer<Place> go) {
     super(new MigLayout("insets 10 8 10 8, flowy, fillx, gapy 6", "[grow,fill,88lp:88lp]"));
@@ -45,20 +50,37 @@ final class PlaceRail extends JPanel {
     Keys.step(this, "DOWN", "UP", buttons.values());
   }
 
-  /** Where the height is too little for drawings and words, the words stay. */
+  /**
+   * Where the height is too little for drawings and words, the words stay; where it is too little
+   * for these, they stand closer together.
+   */
   @Override
   public void doLayout() {
-    boolean wanted = getHeight() > 0 && getHeight() < heightWithIcons();
+    boolean wanted = getHeight() > 0 && getHeight() < usualHeight() + iconHeight();
     if (wanted != wordsOnly) {
       wordsOnly = wanted;
       icons.forEach((button, icon) -> button.setIcon(wordsOnly ? null : icon));
       ((LayoutManager2) getLayout()).invalidateLayout(this);
     }
+    boolean close = getHeight() > 0 && wordsOnly && getHeight() < usualHeight();
+    if (close != tight) {
+      tight = close;
+      String style = tight ? STYLE + "; " + TIGHTLY : STYLE;
+      icons.keySet().forEach(button -> button.putClientProperty("FlatLaf.style", style));
+      ((LayoutManager2) getLayout()).invalidateLayout(this);
+    }
     super.doLayout();
   }
 
-  private int heightWithIcons() {
-    int height = getLayout().preferredLayoutSize(this).height;
+  /** The height with the usual room around the words, as they stand now. */
+  private int usualHeight() {
+    int saved = tight ? buttons.size() * UIScale.scale(ROOMY - TIGHT) : 0;
+    return getLayout().preferredLayoutSize(this).height + saved;
+  }
+
+  /** What the drawings would add. */
+  private int iconHeight() {
+    int height = 0;
     if (wordsOnly) {
       for (Map.Entry<JToggleButton, Icon> each : icons.entrySet()) {
         height += each.getValue().getIconHeight() + each.getKey().getIconTextGap();
