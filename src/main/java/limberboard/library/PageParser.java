@@ -160,6 +160,7 @@ final class PageParser {
         zones,
         head.fits(),
         head.sources(),
-        head.onlyFor());
+        head.onlyFor(),
+        head.own());
   }
 }

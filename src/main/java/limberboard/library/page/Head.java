@@ -6,6 +6,7 @@ import java.util.Optional;
 import limberboard.library.value.BoatSystem;
 import limberboard.library.value.Condition;
 import limberboard.library.value.EmptyValues;
+import limberboard.library.value.Own;
 import limberboard.library.value.Required;
 
 /**
@@ -19,6 +20,7 @@ import limberboard.library.value.Required;
  * @param fits which boats the page is for
  * @param sources where its facts come from
  * @param onlyFor heading text to the boats that the section below it is for
+ * @param own whose own the page is, so that sharing lets nobody else change it
  */
 public record Head(
     @Required String title,
@@ -28,7 +30,8 @@ public record Head(
     List<String> zones,
     Condition fits,
     List<String> sources,
-    Map<String, Condition> onlyFor) {
+    Map<String, Condition> onlyFor,
+    Optional<Own> own) {
 
   /** Absent entries become empty ones. */
   public Head {
@@ -39,5 +42,19 @@ public record Head(
     fits = EmptyValues.condition(fits);
     sources = EmptyValues.list(sources);
     onlyFor = EmptyValues.map(onlyFor);
+    own = EmptyValues.optional(own);
+  }
+
+  /** The head of a page that is nobody's own. */
+  public Head(
+      String title,
+      String summary,
+      List<String> saidAs,
+      Optional<BoatSystem> system,
+      List<String> zones,
+      Condition fits,
+      List<String> sources,
+      Map<String, Condition> onlyFor) {
+    this(title, summary, saidAs, system, zones, fits, sources, onlyFor, Optional.empty());
   }
 }
