@@ -140,6 +140,8 @@ public final class Terminal {
         new NextPagesCommand(session),
         new LearningCommand(session),
         new ValidateCommand(session),
+        new HistoryCommand(session),
+        new RestoreCommand(session),
         new SensitivityCommand(session),
         new SearchQualityCommand(session),
         new ReplyCommand(session),

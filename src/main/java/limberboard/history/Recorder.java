@@ -20,6 +20,7 @@ import org.eclipse.jgit.dircache.DirCache;
 import org.eclipse.jgit.dircache.DirCacheBuilder;
 import org.eclipse.jgit.dircache.DirCacheEditor;
 import org.eclipse.jgit.dircache.DirCacheEntry;
+import org.eclipse.jgit.errors.LockFailedException;
 import org.eclipse.jgit.lib.CommitBuilder;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
@@ -92,6 +93,17 @@ public final class Recorder {
     if (paths.isEmpty()) {
       return Optional.empty();
     }
+    try (RepositoryLock lock = RepositoryLock.take(repository)) {
+      return locked(paths, said, author);
+    } catch (LockFailedException e) {
+      throw new HistoryTrouble(
+          "another program records at this moment, or was stopped while it did",
+          "try again; if it stays so, take away " + e.getFile() + ".lock");
+    }
+  }
+
+  private Optional<String> locked(Collection<String> paths, String said, Author author)
+      throws IOException {
     DirCache index = taken(paths);
     ObjectId head = repository.resolve(Constants.HEAD);
     try (ObjectInserter inserter = repository.newObjectInserter();

@@ -1,0 +1,104 @@
+package limberboard.history;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.eclipse.jgit.lib.Repository;
+
+/**
+ * The right to change a repository, held by one of Limberboard's programs at a time. It is a lock
+ * of the system, which a program that is killed gives back. Git's own locks are files, which a
+ * killed program leaves behind; whoever finds that the last holder was killed takes them away.
+ */
+public final class RepositoryLock implements AutoCloseable {
+  private static final Duration PATIENCE = Duration.ofSeconds(30);
+  private static final long PLACE = Long.MAX_VALUE - 1;
+
+  private final FileChannel channel;
+
+  private RepositoryLock(FileChannel channel) {
+    this.channel = channel;
+  }
+
+  /**
+   * Waits for the lock.
+   *
+   * @throws HistoryTrouble when others hold it for too long, or the folder may not be written
+   */
+  public static RepositoryLock take(Repository repository) throws IOException {
+    Path folder = repository.getDirectory().toPath();
+    FileChannel channel = open(folder);
+    try {
+      await(channel);
+      if (channel.size() > 0) {
+        clean(repository, folder);
+      }
+      channel.write(ByteBuffer.wrap(new byte[] {'b', 'u', 's', 'y'}), 0);
+      return new RepositoryLock(channel);
+    } catch (IOException | RuntimeException e) {
+      channel.close();
+      throw e;
+    }
+  }
+
+  private static FileChannel open(Path folder) throws IOException {
+    try {
+      return FileChannel.open(
+          folder.resolve("limberboard.lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+    } catch (IOException e) {
+      throw new HistoryTrouble(
+          "the history in " + folder + " may not be written",
+          "change the permissions of that folder, or ask whoever keeps it; nothing was changed");
+    }
+  }
+
+  private static void await(FileChannel channel) throws IOException {
+    long end = System.nanoTime() + PATIENCE.toNanos();
+    while (!taken(channel)) {
+      if (System.nanoTime() > end) {
+        throw new HistoryTrouble(
+            "another program is recording or sharing all the time",
+            "wait for it, or end it, and try again; nothing was changed");
+      }
+      try {
+        TimeUnit.MILLISECONDS.sleep(20);
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        throw new HistoryTrouble("stopped while waiting for another program", "try again");
+      }
+    }
+  }
+
+  private static boolean taken(FileChannel channel) throws IOException {
+    try {
+      FileLock lock = channel.tryLock(PLACE, 1, false);
+      return lock != null;
+    } catch (OverlappingFileLockException e) {
+      return false;
+    }
+  }
+
+  /** Takes away what a killed program has left. */
+  private static void clean(Repository repository, Path folder) throws IOException {
+    String branch = repository.getFullBranch();
+    for (String name :
+        List.of("index", "HEAD", "config", "packed-refs", branch == null ? "HEAD" : branch)) {
+      Files.deleteIfExists(folder.resolve(name + ".lock"));
+    }
+  }
+
+  @Override
+  public void close() throws IOException {
+    try (channel) {
+      channel.truncate(0);
+    }
+  }
+}

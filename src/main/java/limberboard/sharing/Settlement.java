@@ -1,0 +1,101 @@
+package limberboard.sharing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import limberboard.history.HistoryTrouble;
+import limberboard.sharing.merge.Choice;
+import limberboard.sharing.merge.Conflict;
+
+/**
+ * What a person chose for conflicts: by file, or by a part of a file. A file goes by its path or,
+ * of a page, by its id.
+ *
+ * @param choices {@code FILE} or {@code FILE:PART} to what was chosen
+ */
+public record Settlement(Map<String, Choice> choices) {
+  /** Copies the map. */
+  public Settlement {
+    choices = Map.copyOf(choices);
+  }
+
+  /** Nothing is chosen. */
+  public static Settlement none() {
+    return new Settlement(Map.of());
+  }
+
+  /**
+   * Reads choices such as {@code bends=ours} and {@code bends:minutes=theirs}.
+   *
+   * @throws HistoryTrouble when one is not written so
+   */
+  public static Settlement read(List<String> lines) throws HistoryTrouble {
+    Map<String, Choice> choices = new LinkedHashMap<>();
+    int number = 0;
+    for (String line : lines) {
+      number++;
+      String text = line.strip();
+      if (text.isEmpty() || text.startsWith("#")) {
+        continue;
+      }
+      int equals = text.lastIndexOf('=');
+      Optional<Choice> choice = equals < 1 ? Optional.empty() : choice(text.substring(equals + 1));
+      if (choice.isEmpty()) {
+        throw new HistoryTrouble(
+            "choice " + number + ", \"" + text + "\", is none",
+            "write PAGE=ours, PAGE=theirs, or PAGE:PART=ours, theirs, both or before");
+      }
+      choices.put(text.substring(0, equals).strip(), choice.get());
+    }
+    return new Settlement(choices);
+  }
+
+  private static Optional<Choice> choice(String word) {
+    for (Choice choice : Choice.values()) {
+      if (choice.word().equals(word.strip())) {
+        return Optional.of(choice);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** What was chosen for a conflict; of its part before its file. */
+  public Optional<Choice> of(Conflict conflict) {
+    List<String> names = names(conflict.file());
+    return names.stream()
+        .map(name -> choices.get(name + ":" + conflict.part()))
+        .filter(choice -> choice != null)
+        .findFirst()
+        .or(() -> names.stream().map(choices::get).filter(c -> c != null).findFirst())
+        .filter(choice -> choice != Choice.BOTH || conflict.mayBeBoth());
+  }
+
+  private static List<String> names(String file) {
+    List<String> names = new ArrayList<>(List.of(file));
+    String name = file.substring(file.lastIndexOf('/') + 1);
+    names.add(name);
+    if (name.endsWith(".md")) {
+      names.add(name.substring(0, name.length() - ".md".length()));
+    }
+    return names;
+  }
+
+  /** Choices that speak of no conflict there is: mistyped, or settled meanwhile. */
+  public List<String> idle(List<Conflict> conflicts) {
+    return choices.keySet().stream()
+        .filter(
+            name ->
+                conflicts.stream()
+                    .noneMatch(
+                        conflict ->
+                            names(conflict.file()).stream()
+                                .anyMatch(
+                                    file ->
+                                        file.equals(name)
+                                            || (file + ":" + conflict.part()).equals(name))))
+        .sorted()
+        .toList();
+  }
+}
