@@ -16,6 +16,7 @@ import org.eclipse.jgit.api.Git;
 import org.eclipse.jgit.api.Status;
 import org.eclipse.jgit.api.StatusCommand;
 import org.eclipse.jgit.api.errors.GitAPIException;
+import org.eclipse.jgit.api.errors.JGitInternalException;
 import org.eclipse.jgit.dircache.DirCache;
 import org.eclipse.jgit.dircache.DirCacheBuilder;
 import org.eclipse.jgit.dircache.DirCacheEditor;
@@ -67,8 +68,8 @@ public final class Recorder {
       all.addAll(status.getUntracked());
       all.removeIf(path -> !place.isRecorded(path) || isHidden(path));
       return List.copyOf(all);
-    } catch (GitAPIException e) {
-      throw new IOException("what has changed cannot be found out: " + e.getMessage(), e);
+    } catch (GitAPIException | JGitInternalException e) {
+      throw behind(e);
     }
   }
 
@@ -128,6 +129,15 @@ public final class Recorder {
     }
   }
 
+  /** What lies behind a failure of the library. */
+  private static IOException behind(Exception failure) {
+    return failure.getCause() instanceof IOException cause
+        ? cause
+        : new HistoryTrouble(
+            "the history cannot be used: " + failure.getMessage(),
+            "see what git fsck says of it; the files are as they were");
+  }
+
   /** A person at this moment, as Git keeps one. */
   public static PersonIdent person(Author author) {
     return new PersonIdent(author.name(), author.mail(), Instant.now(), ZoneId.systemDefault());
@@ -144,8 +154,8 @@ public final class Recorder {
         there.forEach(add::addFilepattern);
         add.call();
       }
-    } catch (GitAPIException e) {
-      throw new IOException("the files cannot be recorded: " + e.getMessage(), e);
+    } catch (GitAPIException | JGitInternalException e) {
+      throw behind(e);
     }
     DirCache index = repository.lockDirCache();
     try {

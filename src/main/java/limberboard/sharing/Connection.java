@@ -65,11 +65,19 @@ public record Connection(Asking asking, List<String> ssh, List<String> git, Stag
       }
       fetch.call();
     } catch (GitAPIException | JGitInternalException e) {
-      throw RemoteTrouble.of(remote.said(), e);
+      throw trouble(remote.said(), e);
     }
     if (stage.isStopped()) {
-      throw new HistoryTrouble("stopped", "nothing was changed; start it again when you like");
+      throw stopped();
     }
+  }
+
+  private HistoryTrouble trouble(String where, Exception failure) {
+    return stage.isStopped() ? stopped() : RemoteTrouble.of(where, failure);
+  }
+
+  private static HistoryTrouble stopped() {
+    return new HistoryTrouble("stopped", "nothing was changed; start it again when you like");
   }
 
   /** Sends the branch; what the remote made of it. */
@@ -90,7 +98,7 @@ public record Connection(Asking asking, List<String> ssh, List<String> git, Stag
       }
       throw new HistoryTrouble(remote.said() + " gave no answer", "try again");
     } catch (GitAPIException | JGitInternalException e) {
-      throw RemoteTrouble.of(remote.said(), e);
+      throw trouble(remote.said(), e);
     }
   }
 
@@ -106,7 +114,7 @@ public record Connection(Asking asking, List<String> ssh, List<String> git, Stag
       copied.getRepository().getConfig().setBoolean("core", null, "symlinks", false);
       copied.getRepository().getConfig().save();
     } catch (GitAPIException | JGitInternalException e) {
-      throw RemoteTrouble.of(address, e);
+      throw trouble(address, e);
     }
   }
 }

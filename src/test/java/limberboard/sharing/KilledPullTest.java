@@ -1,0 +1,115 @@
+package limberboard.sharing;
+
+import static limberboard.sharing.SharedPair.PAGE;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A pull that ends in the middle, wherever that is, is gone on with by the next. */
+class KilledPullTest {
+  private static final int PAGES = 6;
+
+  @TempDir Path folder;
+  private SharedPair pair;
+
+  /** Ends everything when so many files have been written. */
+  private record EndAt(int files) implements Stage {
+    @Override
+    public void step(String what, int done, int total) {
+      if (what.equals("Writing files") && done == files) {
+        throw new Killed();
+      }
+    }
+  }
+
+  private static final class Killed extends Error {
+    private static final long serialVersionUID = 1L;
+  }
+
+  @BeforeEach
+  void changeMuch() throws IOException {
+    pair = new SharedPair(folder);
+  }
+
+  private static String page(int i) {
+    return "articles/topics/page-" + i + ".md";
+  }
+
+  @Test
+  void isGoneOnWithFromEveryFile() throws IOException {
+    for (int i = 0; i < PAGES; i++) {
+      pair.yard.write(page(i), "---\ntitle: Page " + i + "\n---\n");
+      pair.yard.change(
+          PAGE, i == 0 ? "minutes: 5" : "minutes: " + (99 + i), "minutes: " + (100 + i));
+      pair.yard.push();
+      pair.owner.write("articles/topics/mine.md", "---\ntitle: Mine " + i + "\n---\n");
+      int end = i % 2;
+      assertThatThrownBy(() -> pair.owner.pull(SharedPair.connection(new EndAt(end)), false))
+          .isInstanceOf(Killed.class);
+      pair.owner.pull();
+      pair.owner.isSound();
+      assertThat(pair.owner.read(PAGE)).contains("minutes: " + (100 + i));
+      assertThat(pair.owner.read(page(i))).contains("Page " + i);
+      assertThat(pair.owner.read("articles/topics/mine.md")).contains("Mine " + i);
+    }
+    assertThat(pair.owner.git().run("log", "--format=%s", "--first-parent").good().lines())
+        .filteredOn("Merge what others changed"::equals)
+        .hasSize(PAGES);
+  }
+
+  @Test
+  void whatWasWrittenBetweenIsMergedAndNotLost() throws IOException {
+    pair.yard.change(PAGE, "minutes: 5", "minutes: 8");
+    pair.yard.write(page(1), "---\ntitle: One\n---\n");
+    pair.yard.push();
+    pair.owner.write("articles/topics/mine.md", "---\ntitle: Mine\n---\n");
+    assertThatThrownBy(() -> pair.owner.pull(SharedPair.connection(new EndAt(1)), false))
+        .isInstanceOf(Killed.class);
+    pair.owner.change(PAGE, "Look at it.", "Stare at it.");
+    pair.owner.pull();
+    assertThat(pair.owner.read(PAGE)).contains("minutes: 8", "Stare at it.");
+    assertThat(pair.owner.read(page(1))).contains("One");
+    pair.owner.isSound();
+  }
+
+  @Test
+  void locksThatAKilledProgramLeftAreTakenAway() throws IOException {
+    Path git = pair.owner.file(".git");
+    Files.writeString(git.resolve("limberboard.lock"), "busy");
+    Files.writeString(git.resolve("index.lock"), "");
+    Files.writeString(git.resolve("refs/heads/main.lock"), "");
+    pair.owner.change(PAGE, "Tie", "Bind");
+    pair.owner.record("Bind");
+    pair.owner.isSound();
+    Files.writeString(git.resolve("index.lock"), "");
+    pair.owner.change(PAGE, "Bind", "Knot");
+    assertThatThrownBy(() -> pair.owner.record("Knot")).hasMessageContaining("another program");
+    Files.delete(git.resolve("index.lock"));
+    pair.owner.record("Knot");
+    pair.owner.isSound();
+  }
+
+  @Test
+  void aFolderThatMayNotBeWrittenIsSaidAndThePullGoesOnLater() throws IOException {
+    Assumptions.assumeTrue(
+        !"root".equals(System.getProperty("user.name")), "root may write every folder: not tried");
+    pair.yard.write(page(1), "---\ntitle: One\n---\n");
+    pair.yard.push();
+    Path topics = pair.owner.file("articles/topics");
+    assertThat(topics.toFile().setWritable(false)).isTrue();
+    try {
+      assertThatThrownBy(pair.owner::pull).hasMessageContaining("could not be written");
+    } finally {
+      assertThat(topics.toFile().setWritable(true)).isTrue();
+    }
+    pair.owner.pull();
+    assertThat(pair.owner.read(page(1))).contains("One");
+  }
+}
