@@ -89,6 +89,7 @@ public final class Terminal {
     line.addSubcommand(cases());
     line.addSubcommand(drills());
     line.addSubcommand(courses());
+    line.addSubcommand(sharing());
     line.registerConverter(LocalDate.class, this::date);
     line.setOut(session.out());
     line.setErr(session.err());
@@ -142,6 +143,8 @@ public final class Terminal {
         new ValidateCommand(session),
         new HistoryCommand(session),
         new RestoreCommand(session),
+        new ExportCommand(session),
+        new ImportCommand(session),
         new SensitivityCommand(session),
         new SearchQualityCommand(session),
         new ReplyCommand(session),
@@ -166,6 +169,13 @@ public final class Terminal {
         .addSubcommand(new DrillRunCommand(session))
         .addSubcommand(new DrillMarkCommand(session))
         .addSubcommand(new DrillPaperCommand(session));
+  }
+
+  private CommandLine sharing() {
+    return new CommandLine(new ShareCommand())
+        .addSubcommand(new SharePullCommand(session))
+        .addSubcommand(new SharePushCommand(session))
+        .addSubcommand(new ShareCopyCommand(session));
   }
 
   private CommandLine courses() {

@@ -9,12 +9,18 @@ import org.eclipse.jgit.errors.RepositoryNotFoundException;
 import org.eclipse.jgit.lib.Repository;
 import org.eclipse.jgit.lib.RepositoryState;
 import org.eclipse.jgit.storage.file.FileRepositoryBuilder;
+import org.eclipse.jgit.util.FS;
 
 /** A workspace and the Git repository that it is or lies in. To be closed. */
 public final class HistoryFolder implements AutoCloseable {
   /** What of a workspace is recorded; the rest of the folder is somebody else's. */
   private static final List<String> RECORDED =
       List.of("articles/", "index/words/", "boats/", "demo-boats/", "drills/", ".gitignore");
+
+  static {
+    // how finely the disk keeps time is found out beside the work, which need not wait for it
+    FS.FileStoreAttributes.setBackground(true);
+  }
 
   private final WorkspaceFolders folders;
   private final Repository repository;

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class GitMergeTest {
   private static final Author ADA = new Author("Ada", "ada@example.org");
-  private static final int HISTORIES = 60;
+  private static final int HISTORIES = 40;
 
   @TempDir Path folder;
   private WorkspaceFolders folders;
