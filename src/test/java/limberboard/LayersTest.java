@@ -40,6 +40,12 @@ class LayersTest {
           .definedBy("limberboard.rigging..")
           .layer("Workings")
           .definedBy("limberboard.workings..")
+          .layer("Sharing")
+          .definedBy("limberboard.sharing..")
+          .layer("History")
+          .definedBy("limberboard.history..")
+          .layer("Moving")
+          .definedBy("limberboard.moving..")
           .layer("Search")
           .definedBy("limberboard.search..")
           .layer("Words")
@@ -80,6 +86,16 @@ class LayersTest {
           .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Print", "Upkeep", "Rigging")
           .whereLayer("Search")
           .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Letters")
+          .whereLayer("Sharing")
+          .mayOnlyBeAccessedByLayers("Desktop", "Terminal")
+          .whereLayer("Sharing")
+          .mayOnlyAccessLayers("History", "Library")
+          .whereLayer("History")
+          .mayOnlyAccessLayers("Library")
+          .whereLayer("Moving")
+          .mayOnlyBeAccessedByLayers("Desktop", "Terminal")
+          .whereLayer("Moving")
+          .mayOnlyAccessLayers("Library")
           .whereLayer("Words")
           .mayOnlyAccessLayers("Library")
           .whereLayer("Library")
@@ -121,6 +137,16 @@ class LayersTest {
           .dependOnClassesThat()
           .resideInAPackage("org.apache.lucene..")
           .because("another index must be able to take its place");
+
+  @ArchTest
+  static final ArchRule GIT_STAYS_IN_HISTORY_AND_SHARING =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("limberboard.history..", "limberboard.sharing..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.eclipse.jgit..")
+          .because("what people touch speaks of versions and copies, whatever keeps them");
 
   @ArchTest
   static final ArchRule MAIL_IS_READ_AND_WRITTEN_IN_ONE_PLACE =

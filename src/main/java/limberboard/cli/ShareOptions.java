@@ -8,7 +8,7 @@ import limberboard.history.CopyRole;
 import limberboard.library.value.Own;
 import limberboard.sharing.Asking;
 import limberboard.sharing.Connection;
-import limberboard.sharing.Stage;
+import limberboard.sharing.HowFar;
 import picocli.CommandLine.Option;
 
 /** What {@code share pull}, {@code push} and {@code copy} have in common. */
@@ -68,8 +68,8 @@ final class ShareOptions {
     return secret == null ? Optional.empty() : Optional.of(new Asking.Answer(name.strip(), secret));
   }
 
-  private static Stage stage(CommandContext session) {
-    return new Stage() {
+  private static HowFar stage(CommandContext session) {
+    return new HowFar() {
       private final long begun = System.nanoTime();
       private long told = begun;
 

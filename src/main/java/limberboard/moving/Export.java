@@ -56,6 +56,9 @@ public final class Export {
       }
     } else {
       Set<String> chosen = chosen(wish);
+      if (chosen.isEmpty()) {
+        throw new ArchiveTrouble("no page is of that kind", "choose otherwise; nothing was packed");
+      }
       Set<String> ids = withReferences(chosen);
       added.addAll(ids);
       added.removeAll(chosen);

@@ -27,11 +27,11 @@ import org.eclipse.jgit.transport.TagOpt;
  * @param git how git is called for what its helpers know; empty for not at all
  * @param stage is told how far it is
  */
-public record Connection(Asking asking, List<String> ssh, List<String> git, Stage stage) {
+public record Connection(Asking asking, List<String> ssh, List<String> git, HowFar stage) {
   private static final int SECONDS = 60;
 
   /** By the machine's own ssh and git. */
-  public static Connection ofMachine(Asking asking, Stage stage) {
+  public static Connection ofMachine(Asking asking, HowFar stage) {
     return new Connection(asking, List.of("ssh"), List.of("git"), stage);
   }
 
@@ -59,7 +59,7 @@ public record Connection(Asking asking, List<String> ssh, List<String> git, Stag
               .setTagOpt(TagOpt.NO_TAGS)
               .setCheckFetchedObjects(true)
               .setRecurseSubmodules(FetchRecurseSubmodulesMode.NO)
-              .setProgressMonitor(new Stages(stage));
+              .setProgressMonitor(new HowFarMonitor(stage));
       if (whole) {
         fetch.setUnshallow(true);
       }
@@ -89,7 +89,7 @@ public record Connection(Asking asking, List<String> ssh, List<String> git, Stag
               .setRemote(remote.name())
               .setRefSpecs(new RefSpec(Constants.HEAD + ":" + Constants.R_HEADS + remote.branch()))
               .setAtomic(false)
-              .setProgressMonitor(new Stages(stage))
+              .setProgressMonitor(new HowFarMonitor(stage))
               .call();
       for (PushResult result : results) {
         for (RemoteRefUpdate update : result.getRemoteUpdates()) {
@@ -109,7 +109,7 @@ public record Connection(Asking asking, List<String> ssh, List<String> git, Stag
             .setURI(address)
             .setDirectory(folder.toFile())
             .setNoCheckout(true)
-            .setProgressMonitor(new Stages(stage))
+            .setProgressMonitor(new HowFarMonitor(stage))
             .call()) {
       copied.getRepository().getConfig().setBoolean("core", null, "symlinks", false);
       copied.getRepository().getConfig().save();

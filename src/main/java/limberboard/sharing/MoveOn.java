@@ -49,7 +49,7 @@ final class MoveOn {
    * @param to the version to be
    * @return the paths that changed, within the repository
    */
-  List<String> to(ObjectId from, ObjectId to, Stage stage) throws IOException {
+  List<String> to(ObjectId from, ObjectId to, HowFar stage) throws IOException {
     WorkFiles files = files(from, to);
     files.mustBeSafe();
     List<String> inTheWay = files.inTheWay();
@@ -72,7 +72,7 @@ final class MoveOn {
     }
   }
 
-  private List<String> finish(WorkFiles files, ObjectId from, ObjectId to, Stage stage)
+  private List<String> finish(WorkFiles files, ObjectId from, ObjectId to, HowFar stage)
       throws IOException {
     files.write(stage);
     List<String> changed = files.changed();
@@ -126,7 +126,7 @@ final class MoveOn {
    * Goes on with what a killed program had begun, where nobody has changed the files since;
    * otherwise they are changes like any other.
    */
-  void goOn(Stage stage) throws IOException {
+  void goOn(HowFar stage) throws IOException {
     if (!Files.exists(note)) {
       return;
     }

@@ -47,7 +47,9 @@ final class RemoteTrouble {
               "see whether you are online and the address is right, then try again; nothing was"
                   + " changed, and you can go on working"));
     }
-    if (at instanceof NoRemoteRepositoryException) {
+    boolean refused =
+        String.valueOf(at.getMessage()).matches("(?is).*(permission denied \\(|host key).*");
+    if (at instanceof NoRemoteRepositoryException && !refused) {
       return Optional.of(
           new HistoryTrouble(
               "there is no repository at " + where,

@@ -60,7 +60,7 @@ final class SshCommand extends SshSessionFactory {
     public Process exec(String asked, int timeout) throws IOException {
       List<String> all = new ArrayList<>(words);
       all.add(asked);
-      return new ProcessBuilder(all).start();
+      return new EndedProcess(new ProcessBuilder(all).start());
     }
 
     @Override

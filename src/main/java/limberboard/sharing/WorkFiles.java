@@ -132,7 +132,7 @@ final class WorkFiles {
    * @throws HistoryTrouble when one cannot be written; what was written already stays, and the next
    *     pull goes on from there
    */
-  void write(Stage progress) throws IOException {
+  void write(HowFar progress) throws IOException {
     List<String> changed = changed();
     int done = 0;
     try (ObjectReader reader = place.repository().newObjectReader()) {

@@ -22,7 +22,7 @@
  * Files.writeString(page, "---\ntitle: Knots\n---\nTie it.\n");
  * var ada = new Author("Ada", "ada@example.org");
  * Beginning.begin(yard, ada);
- * var connection = Connection.ofMachine(Asking.nobody(), Stage.silent());
+ * var connection = Connection.ofMachine(Asking.nobody(), HowFar.silent());
  * String remote = folder.resolve("remote.git").toString();
  * try (var place = HistoryFolder.of(yard).orElseThrow()) {
  *   new Sending(place, connection).push(ada, Optional.of(remote), true);
@@ -47,6 +47,6 @@
  * kept nowhere; ssh is the machine's own.
  *
  * <p><b>Threads.</b> Everything runs on the thread that calls, which should not be the window's;
- * {@link limberboard.sharing.Stage} is told how far it is and may stop it.
+ * {@link limberboard.sharing.HowFar} is told how far it is and may stop it.
  */
 package limberboard.sharing;

@@ -20,7 +20,7 @@ class KilledPullTest {
   private SharedPair pair;
 
   /** Ends everything when so many files have been written. */
-  private record EndAt(int files) implements Stage {
+  private record EndAt(int files) implements HowFar {
     @Override
     public void step(String what, int done, int total) {
       if (what.equals("Writing files") && done == files) {

@@ -68,7 +68,7 @@ final class SharedPair {
     }
 
     PullOutcome pull(String... settled) throws IOException {
-      return pull(connection(Stage.silent()), false, settled);
+      return pull(connection(HowFar.silent()), false, settled);
     }
 
     PullOutcome pull(Connection connection, boolean anyway, String... settled) throws IOException {
@@ -81,7 +81,8 @@ final class SharedPair {
 
     Sending.Sent push() throws IOException {
       try (HistoryFolder place = HistoryFolder.of(folders).orElseThrow()) {
-        return new Sending(place, connection(Stage.silent())).push(author, Optional.empty(), false);
+        return new Sending(place, connection(HowFar.silent()))
+            .push(author, Optional.empty(), false);
       }
     }
 
@@ -96,7 +97,7 @@ final class SharedPair {
     }
   }
 
-  static Connection connection(Stage stage) {
+  static Connection connection(HowFar stage) {
     return new Connection(Asking.nobody(), List.of("ssh"), List.of(), stage);
   }
 
@@ -110,7 +111,7 @@ final class SharedPair {
     Beginning.begin(first, ADA);
     try (HistoryFolder place = HistoryFolder.of(first).orElseThrow()) {
       new CopyRole(Own.YARD).writeTo(place.repository());
-      new Sending(place, connection(Stage.silent()))
+      new Sending(place, connection(HowFar.silent()))
           .push(ADA, Optional.of(remote.toString()), true);
     }
     this.owner = copy("owner", BOB, Own.OWNER);
@@ -118,7 +119,7 @@ final class SharedPair {
 
   Copy copy(String name, Author author, Own role) throws IOException {
     Path target = folder.resolve(name);
-    new Copying(connection(Stage.silent())).copy(remote.toString(), target, new CopyRole(role));
+    new Copying(connection(HowFar.silent())).copy(remote.toString(), target, new CopyRole(role));
     return new Copy(new WorkspaceFolders(target), author);
   }
 }

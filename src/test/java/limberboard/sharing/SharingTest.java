@@ -235,7 +235,7 @@ class SharingTest {
           .hasMessageContaining("was rewritten");
     }
     assertThat(pair.owner.read(PAGE)).doesNotContain("Stare");
-    pair.owner.pull(SharedPair.connection(Stage.silent()), true);
+    pair.owner.pull(SharedPair.connection(HowFar.silent()), true);
     assertThat(pair.owner.read(PAGE)).contains("Bind", "Stare");
     alike();
   }
@@ -278,8 +278,8 @@ class SharingTest {
   void aPullThatWasStoppedHasChangedNothingYet() throws IOException {
     pair.yard.change(PAGE, "Tie", "Bind");
     pair.yard.push();
-    Stage stopped =
-        new Stage() {
+    HowFar stopped =
+        new HowFar() {
           @Override
           public void step(String what, int done, int total) {
             // tells nobody
@@ -305,7 +305,7 @@ class SharingTest {
     pair.owner.git().run("branch", "-q", "-M", "apart", "main").good();
     pair.owner.write("articles/topics/mine.md", "---\ntitle: Mine\n---\n");
     assertThatThrownBy(pair.owner::pull).isInstanceOf(HistoryTrouble.class);
-    assertThat(pair.owner.pull(SharedPair.connection(Stage.silent()), true))
+    assertThat(pair.owner.pull(SharedPair.connection(HowFar.silent()), true))
         .isInstanceOf(PullOutcome.Pulled.class);
     alike();
     assertThat(pair.yard.file("articles/topics/mine.md")).exists();

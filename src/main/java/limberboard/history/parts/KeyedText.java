@@ -42,7 +42,7 @@ record KeyedText(Map<String, String> keys, String rest) {
           : node instanceof MappingNode mapping
                   && mapping.getFlowStyle() != FlowStyle.FLOW
                   && mapping.getStartMark().getColumn() == 0
-              ? cut(TextLines.of(text), mapping)
+              ? cut(WholeLines.of(text), mapping)
               : Optional.empty();
     } catch (YAMLException e) {
       return Optional.empty();

@@ -17,7 +17,7 @@ final class Paragraphs {
   /** The pieces; joined they are the text. */
   static List<String> of(String text) {
     Paragraphs paragraphs = new Paragraphs();
-    TextLines.of(text).forEach(paragraphs::line);
+    WholeLines.of(text).forEach(paragraphs::line);
     paragraphs.close();
     return List.copyOf(paragraphs.pieces);
   }

@@ -27,7 +27,7 @@ public record TextParts(
 
   /** The parts of a page; where its header is none, or cannot be taken apart, all is body. */
   public static TextParts ofPage(String text) {
-    List<String> lines = TextLines.of(text);
+    List<String> lines = WholeLines.of(text);
     int end = headerEnd(lines);
     if (end > 0) {
       Optional<KeyedText> keyed = KeyedText.of(String.join("", lines.subList(1, end)));
@@ -46,12 +46,12 @@ public record TextParts(
   public static TextParts ofYaml(String text) {
     return KeyedText.of(text)
         .map(keyed -> new TextParts("", keyed.keys(), keyed.rest(), List.of()))
-        .orElseGet(() -> new TextParts("", Map.of(), "", TextLines.of(text)));
+        .orElseGet(() -> new TextParts("", Map.of(), "", WholeLines.of(text)));
   }
 
   /** The parts of another text: its lines. */
   public static TextParts ofLines(String text) {
-    return new TextParts("", Map.of(), "", TextLines.of(text));
+    return new TextParts("", Map.of(), "", WholeLines.of(text));
   }
 
   /**
@@ -88,7 +88,7 @@ public record TextParts(
     return key(name)
         .map(
             lines ->
-                TextLines.of(lines).stream()
+                WholeLines.of(lines).stream()
                     .filter(line -> !line.isBlank() && !line.startsWith("#"))
                     .toList())
         .filter(lines -> lines.size() == 1)

@@ -3,8 +3,8 @@ package limberboard.sharing.merge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import limberboard.history.parts.TextLines;
 import limberboard.history.parts.TextParts;
+import limberboard.history.parts.WholeLines;
 
 /** Merges a file that both sides changed, each kind of file by its format. */
 public final class FileMerge {
@@ -64,7 +64,7 @@ public final class FileMerge {
   private static String union(String base, String ours, String theirs) {
     List<String> lines = new ArrayList<>();
     for (ThreeWay.Part part :
-        ThreeWay.merge(TextLines.of(base), TextLines.of(ours), TextLines.of(theirs), true)) {
+        ThreeWay.merge(WholeLines.of(base), WholeLines.of(ours), WholeLines.of(theirs), true)) {
       if (part instanceof ThreeWay.Agreed agreed) {
         lines.addAll(agreed.texts());
       } else if (part instanceof ThreeWay.Disputed disputed) {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import limberboard.history.parts.TextLines;
 import limberboard.history.parts.TextParts;
+import limberboard.history.parts.WholeLines;
 import limberboard.sharing.merge.MergedText.Open;
 import limberboard.sharing.merge.MergedText.Piece;
 import limberboard.sharing.merge.MergedText.Settled;
@@ -103,7 +103,7 @@ final class PartsMerge {
   static Optional<String> byLines(String before, String one, String other) {
     StringBuilder text = new StringBuilder();
     for (ThreeWay.Part part :
-        ThreeWay.merge(TextLines.of(before), TextLines.of(one), TextLines.of(other), false)) {
+        ThreeWay.merge(WholeLines.of(before), WholeLines.of(one), WholeLines.of(other), false)) {
       if (!(part instanceof ThreeWay.Agreed agreed)) {
         return Optional.empty();
       }

@@ -1,7 +1,7 @@
 package limberboard.sharing;
 
 /** Is told how far sharing has come, and may stop it. Called on the thread that shares. */
-public interface Stage {
+public interface HowFar {
   /**
    * How far it is.
    *
@@ -17,7 +17,7 @@ public interface Stage {
   }
 
   /** Tells nobody, and goes on. */
-  static Stage silent() {
+  static HowFar silent() {
     return (what, done, total) -> {};
   }
 }

@@ -3,13 +3,13 @@ package limberboard.sharing;
 import org.eclipse.jgit.lib.ProgressMonitor;
 
 /** JGit's progress in plain words. */
-final class Stages implements ProgressMonitor {
-  private final Stage stage;
+final class HowFarMonitor implements ProgressMonitor {
+  private final HowFar stage;
   private String what = "";
   private int total;
   private int done;
 
-  Stages(Stage stage) {
+  HowFarMonitor(HowFar stage) {
     this.stage = stage;
   }
 

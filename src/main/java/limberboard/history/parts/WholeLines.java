@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Cuts texts into lines, each with its own line end, so that joined they are the text again. */
-public final class TextLines {
-  private TextLines() {}
+public final class WholeLines {
+  private WholeLines() {}
 
   /** The lines of a text; none of an empty one. */
   public static List<String> of(String text) {
