@@ -166,6 +166,12 @@ final class HistoryCommand implements Callable<Integer> {
               + " says when it was");
     }
     String text = history.text(found.get()).orElse("");
+    session
+        .err()
+        .println(
+            "As it was written then, to compare. Before any work read the page as it is, with its"
+                + " cautions: limberboard read "
+                + page.get());
     return said(new HistoryView.Text(path, HistoryView.One.of(found.get(), List.of()), text), text);
   }
 

@@ -13,7 +13,7 @@ import picocli.CommandLine.Option;
 
 /** What {@code share pull}, {@code push} and {@code copy} have in common. */
 final class ShareOptions {
-  private static final long QUIET_NANOS = 500_000_000L;
+  private static final long QUIET_NANOS = 2_000_000_000L;
 
   @Option(
       names = "--as",

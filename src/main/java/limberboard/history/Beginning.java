@@ -18,6 +18,7 @@ public final class Beginning {
           "/index/searches",
           "**/letters/senders",
           "drills/students/",
+          ".import/",
           ".*.lock",
           ".*.tmp");
 

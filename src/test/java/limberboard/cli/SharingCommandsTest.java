@@ -76,7 +76,9 @@ class SharingCommandsTest {
     assertThat(run(yard, "history", "knots", "--changes", first).out()).contains("  + Tie it.");
     assertThat(run(yard, "history", "knots", "--on", "2001-01-01").code())
         .isEqualTo(ExitCode.NOT_FOUND);
-    assertThat(run(yard, "history", "knots", "--on", "2199-01-01").out()).contains("minutes: 8");
+    Ran then = run(yard, "history", "knots", "--on", "2199-01-01").ended(ExitCode.OK);
+    assertThat(then.out()).contains("minutes: 8");
+    assertThat(then.err()).contains("with its cautions: limberboard read knots");
     run(yard, "restore", "knots", first, ADA).ended(ExitCode.OK);
     assertThat(yard.resolve(PAGE)).content().contains("minutes: 5");
     assertThat(run(yard, "restore", "knots", "0000000", ADA).ended(ExitCode.IO).err())
