@@ -7,6 +7,8 @@ import java.util.Optional;
 import limberboard.library.problem.Limits;
 import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Exposure;
+import limberboard.library.value.Named;
+import limberboard.library.value.Names;
 import limberboard.library.value.Required;
 import limberboard.library.value.Use;
 import limberboard.library.value.Water;
@@ -30,7 +32,7 @@ import limberboard.library.value.Within;
  */
 record BoatFile(
     @Required String name,
-    @Required String model,
+    @Required @Names(Named.MODEL) String model,
     @Required Integer hull,
     @Required @Within(least = Limits.FIRST_YEAR, most = Limits.LAST_YEAR) Integer built,
     Optional<LocalDate> launched,

@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import limberboard.boat.YamlText.Unchangeable;
 import limberboard.library.Library;
 import limberboard.library.file.FileTrouble;
 import limberboard.library.file.SharedTextFile;
@@ -15,6 +14,7 @@ import limberboard.library.file.SharedTextFile.Rewrite;
 import limberboard.library.file.TextFile;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.header.HeaderBinder;
+import limberboard.library.header.YamlText.Unchangeable;
 import limberboard.library.problem.Problem;
 
 /**

@@ -9,6 +9,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import limberboard.library.problem.Limits;
 import limberboard.library.value.EmptyValues;
+import limberboard.library.value.Named;
+import limberboard.library.value.Names;
 import limberboard.library.value.Required;
 import limberboard.library.value.Use;
 import limberboard.library.value.Water;
@@ -16,10 +18,10 @@ import limberboard.library.value.Within;
 
 /** A case as its file has it; the keys are the components' names. */
 record CaseFile(
-    @Required String symptom,
+    @Required @Names(Named.SYMPTOM) String symptom,
     Optional<String> cause,
     @Required LocalDate date,
-    @Required String model,
+    @Required @Names(Named.MODEL) String model,
     @Within(least = Limits.FIRST_YEAR, most = Limits.LAST_YEAR) OptionalInt built,
     Map<String, String> equipment,
     Optional<Water> water,
@@ -29,7 +31,7 @@ record CaseFile(
     List<String> cantTell,
     Optional<CaseOutcome> outcome,
     String found,
-    Optional<String> mend,
+    @Names(Named.PROCEDURE) Optional<String> mend,
     OptionalDouble minutes,
     OptionalDouble mendMinutes,
     OptionalDouble cost,

@@ -8,7 +8,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import limberboard.boat.YamlText.Unchangeable;
+import limberboard.library.header.YamlScalar;
+import limberboard.library.header.YamlText;
+import limberboard.library.header.YamlText.Unchangeable;
 import limberboard.library.value.Word;
 
 /** Cases as YAML: the text of a new one, and one that is completed. Stateless. */

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
-import limberboard.boat.YamlText.Unchangeable;
 import limberboard.library.Library;
 import limberboard.library.file.FileTrouble;
 import limberboard.library.file.SharedTextFile;
@@ -14,6 +13,7 @@ import limberboard.library.file.SharedTextFile.Rewrite;
 import limberboard.library.file.TextFile;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.header.HeaderBinder;
+import limberboard.library.header.YamlText.Unchangeable;
 import limberboard.library.problem.Problem;
 
 /**

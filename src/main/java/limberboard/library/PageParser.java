@@ -17,18 +17,11 @@ import limberboard.library.header.HeaderBinder;
 import limberboard.library.header.HeaderText;
 import limberboard.library.header.Ids;
 import limberboard.library.header.YamlTree;
-import limberboard.library.page.Caution;
-import limberboard.library.page.Course;
 import limberboard.library.page.Details;
 import limberboard.library.page.Head;
 import limberboard.library.page.Kind;
-import limberboard.library.page.Material;
 import limberboard.library.page.Model;
 import limberboard.library.page.Page;
-import limberboard.library.page.Procedure;
-import limberboard.library.page.Symptom;
-import limberboard.library.page.Topic;
-import limberboard.library.page.Wording;
 import limberboard.library.problem.Problem;
 import limberboard.library.problem.Report;
 import org.commonmark.node.Node;
@@ -113,36 +106,18 @@ final class PageParser {
 
   private Optional<Page<?>> bind(
       String id, String path, Kind kind, YamlTree tree, HeaderText text) {
-    return switch (kind) {
-      case SYMPTOM -> page(id, path, tree, text, Symptom.class);
-      case PROCEDURE -> page(id, path, tree, text, Procedure.class);
-      case MATERIAL -> page(id, path, tree, text, Material.class);
-      case MODEL -> page(id, path, tree, text, Model.class);
-      case CAUTION -> page(id, path, tree, text, Caution.class);
-      case TOPIC -> page(id, path, tree, text, Topic.class);
-      case WORDING -> page(id, path, tree, text, Wording.class);
-      case COURSE -> page(id, path, tree, text, Course.class);
-    };
-  }
-
-  private <D extends Record & Details> Optional<Page<?>> page(
-      String id, String path, YamlTree tree, HeaderText text, Class<D> type) {
     ObjectNode head = tree.root();
-    if (type == Model.class) {
+    if (kind == Kind.MODEL) {
       head = tree.root().deepCopy();
       head.remove("zones");
     }
     return binder
-        .bind(tree, Head.class, type, head)
-        .map(
-            both ->
-                new Page<>(
-                    id,
-                    path,
-                    headOf(both.first(), both.second()),
-                    both.second(),
-                    text.body(),
-                    text.bodyLine()));
+        .bind(tree, Head.class, kind.details().asSubclass(Record.class), head)
+        .map(both -> page(id, path, both.first(), (Details) both.second(), text));
+  }
+
+  private static Page<?> page(String id, String path, Head head, Details details, HeaderText text) {
+    return new Page<>(id, path, headOf(head, details), details, text.body(), text.bodyLine());
   }
 
   /** A model's zones have outlines; its head lists them like any other page's. */

@@ -1,22 +1,18 @@
 package limberboard.library.header;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.lang.reflect.ParameterizedType;
-import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Iterator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import limberboard.library.problem.Nearest;
 import limberboard.library.problem.Report;
-import limberboard.library.value.Required;
 import limberboard.library.value.Within;
 
 /**
@@ -35,33 +31,33 @@ final class HeaderShape {
 
   /** Compares a mapping with records that share its keys between them. */
   void compare(ObjectNode node, List<Class<? extends Record>> records, String path) {
-    Map<String, RecordComponent> known = new LinkedHashMap<>();
+    Map<String, HeaderKey> known = HeaderKey.of(records);
     List<String> refused = new ArrayList<>();
-    records.forEach(type -> known.putAll(components(type)));
     for (Iterator<String> names = node.fieldNames(); names.hasNext(); ) {
       String name = names.next();
-      RecordComponent component = known.get(name);
-      if (component == null) {
+      HeaderKey key = known.get(name);
+      if (key == null) {
         report.error(
             path + "/" + name,
             "is not a key known here",
             Nearest.advice(name, known.keySet(), "known are " + String.join(", ", known.keySet())));
-      } else if (isWithin(node.get(name), component, path + "/" + name)) {
-        compare(node.get(name), component.getGenericType(), path + "/" + name);
+      } else if (isWithin(node.get(name), key, path + "/" + name)) {
+        compare(node.get(name), key.type(), path + "/" + name);
       } else {
         refused.add(name);
       }
     }
-    known.forEach((name, component) -> requireKey(node, name, component, path));
+    known.values().forEach(key -> requireKey(node, key, path));
     node.remove(refused);
   }
 
   /** Whether a number is within its bounds, or is for somebody else to judge. */
-  private boolean isWithin(JsonNode value, RecordComponent component, String path) {
-    Within bounds = component.getAnnotation(Within.class);
-    if (bounds == null || !WHOLE.matcher(value.asText()).matches()) {
+  private boolean isWithin(JsonNode value, HeaderKey key, String path) {
+    Optional<Within> asked = key.within();
+    if (asked.isEmpty() || !WHOLE.matcher(value.asText()).matches()) {
       return true;
     }
+    Within bounds = asked.get();
     BigInteger number = new BigInteger(value.asText());
     boolean within =
         number.compareTo(BigInteger.valueOf(bounds.least())) >= 0
@@ -80,9 +76,9 @@ final class HeaderShape {
     return complete;
   }
 
-  private void requireKey(ObjectNode node, String name, RecordComponent component, String path) {
-    if (component.isAnnotationPresent(Required.class) && !node.has(name)) {
-      report.error(path + "/" + name, "is missing", "it is required here");
+  private void requireKey(ObjectNode node, HeaderKey key, String path) {
+    if (key.isRequired() && !node.has(key.name())) {
+      report.error(path + "/" + key.name(), "is missing", "it is required here");
       complete = false;
     }
   }
@@ -106,21 +102,5 @@ final class HeaderShape {
         && node instanceof ObjectNode object) {
       compare(object, List.of(plain.asSubclass(Record.class)), path);
     }
-  }
-
-  private static Map<String, RecordComponent> components(Class<? extends Record> type) {
-    Map<String, RecordComponent> components = new LinkedHashMap<>();
-    for (RecordComponent component : type.getRecordComponents()) {
-      components.put(key(component), component);
-    }
-    return components;
-  }
-
-  private static String key(RecordComponent component) {
-    JsonProperty property = component.getAccessor().getAnnotation(JsonProperty.class);
-    if (property != null && !property.value().isEmpty()) {
-      return property.value();
-    }
-    return component.getName().replaceAll("([A-Z])", "-$1").toLowerCase(java.util.Locale.ROOT);
   }
 }

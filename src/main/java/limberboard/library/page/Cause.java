@@ -5,6 +5,8 @@ import limberboard.library.value.Condition;
 import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Interval;
 import limberboard.library.value.Likelihood;
+import limberboard.library.value.Named;
+import limberboard.library.value.Names;
 import limberboard.library.value.Required;
 import limberboard.library.value.Seen;
 
@@ -28,7 +30,7 @@ public record Cause(
     Condition fits,
     @Required Double weight,
     List<Interval.Factor> moreLikely,
-    @Required String mend,
+    @Required @Names(Named.PROCEDURE) String mend,
     Likelihood cures,
     Seen seen) {
 

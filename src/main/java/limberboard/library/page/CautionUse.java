@@ -7,6 +7,8 @@ import java.util.Optional;
 import limberboard.library.value.Amount;
 import limberboard.library.value.Condition;
 import limberboard.library.value.EmptyValues;
+import limberboard.library.value.Named;
+import limberboard.library.value.Names;
 import limberboard.library.value.Required;
 
 /**
@@ -21,7 +23,7 @@ import limberboard.library.value.Required;
  *     emergency; empty: it may be one as it stands
  */
 public record CautionUse(
-    @Required String use,
+    @Required @Names(Named.CAUTION) String use,
     String rule,
     Condition fits,
     List<String> at,

@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
 import limberboard.library.value.Condition;
 import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Likelihood;
+import limberboard.library.value.Named;
+import limberboard.library.value.Names;
 import limberboard.library.value.Required;
 import limberboard.library.value.Skill;
 
@@ -35,9 +37,9 @@ public record Check(
     @Required String id,
     @Required String ask,
     @Required String how,
-    Optional<String> picture,
+    @Names(Named.PICTURE) Optional<String> picture,
     @Required Double minutes,
-    List<String> access,
+    @Names(Named.ACCESS) List<String> access,
     List<ToolUse> tools,
     List<CautionUse> cautions,
     Condition fits,

@@ -7,6 +7,8 @@ import limberboard.library.value.BoatSystem;
 import limberboard.library.value.Condition;
 import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Own;
+import limberboard.library.value.Named;
+import limberboard.library.value.Names;
 import limberboard.library.value.Required;
 
 /**
@@ -27,7 +29,7 @@ public record Head(
     String summary,
     List<String> saidAs,
     Optional<BoatSystem> system,
-    List<String> zones,
+    @Names(Named.ZONE) List<String> zones,
     Condition fits,
     List<String> sources,
     Map<String, Condition> onlyFor,

@@ -7,6 +7,8 @@ import limberboard.library.value.Amount;
 import limberboard.library.value.CountingUnit;
 import limberboard.library.value.EmptyValues;
 import limberboard.library.value.MaterialGroup;
+import limberboard.library.value.Named;
+import limberboard.library.value.Names;
 import limberboard.library.value.Required;
 
 /**
@@ -32,7 +34,7 @@ public record Material(
     Optional<Period> shelfLife,
     Optional<Period> openedLife,
     List<KeepOff> keepOff,
-    List<String> instead,
+    @Names(Named.MATERIAL) List<String> instead,
     List<CautionUse> cautions,
     List<SumUse> workings,
     Mixing mixing,

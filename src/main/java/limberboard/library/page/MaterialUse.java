@@ -6,6 +6,8 @@ import java.util.Optional;
 import limberboard.library.value.Amount;
 import limberboard.library.value.Condition;
 import limberboard.library.value.EmptyValues;
+import limberboard.library.value.Named;
+import limberboard.library.value.Names;
 import limberboard.library.value.Required;
 
 /**
@@ -24,7 +26,7 @@ import limberboard.library.value.Required;
  *     is not bought a second time for this work
  */
 public record MaterialUse(
-    @Required String use,
+    @Required @Names(Named.MATERIAL) String use,
     Condition fits,
     @JsonProperty("for") String purpose,
     Optional<Amount> amount,
@@ -32,7 +34,7 @@ public record MaterialUse(
     Optional<Coat> coat,
     Optional<Cord> cord,
     Optional<Amount> pieces,
-    List<String> ropes) {
+    @Names(Named.ROPE) List<String> ropes) {
 
   /** Absent entries become empty ones. */
   public MaterialUse {

@@ -8,6 +8,8 @@ import java.util.Optional;
 import limberboard.library.value.Amount;
 import limberboard.library.value.Condition;
 import limberboard.library.value.EmptyValues;
+import limberboard.library.value.Named;
+import limberboard.library.value.Names;
 import limberboard.library.value.Phase;
 import limberboard.library.value.Range;
 import limberboard.library.value.Required;
@@ -98,7 +100,9 @@ public record Model(
    * @param profile seen from the side
    * @param deck seen from above
    */
-  public record Drawing(@Required String profile, @Required String deck) {}
+  public record Drawing(
+      @Required @Names(Named.PICTURE) String profile,
+      @Required @Names(Named.PICTURE) String deck) {}
 
   /**
    * A place on the boat.

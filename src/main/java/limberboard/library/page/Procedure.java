@@ -8,6 +8,8 @@ import java.util.OptionalInt;
 import limberboard.library.value.Amount;
 import limberboard.library.value.EmptyValues;
 import limberboard.library.value.Interval;
+import limberboard.library.value.Named;
+import limberboard.library.value.Names;
 import limberboard.library.value.Outsider;
 import limberboard.library.value.Required;
 import limberboard.library.value.Skill;
@@ -41,15 +43,15 @@ public record Procedure(
     @Required Skill skill,
     @Required Integer minutes,
     Optional<BoatSize> minutesFor,
-    List<String> access,
+    @Names(Named.ACCESS) List<String> access,
     List<ToolUse> tools,
     List<MaterialUse> materials,
     List<CautionUse> cautions,
     Optional<LookFor> lookFor,
     Optional<Interval> interval,
     Optional<LookAgain> lookAgain,
-    List<String> resets,
-    List<String> before,
+    @Names(Named.PROCEDURE) List<String> resets,
+    @Names(Named.PROCEDURE) List<String> before,
     List<RoundWork> round,
     Optional<Appointment> appointment,
     List<String> ownerParts,
@@ -115,7 +117,8 @@ public record Procedure(
    * @param measure the name under a model's {@code measures}
    * @param of what it measures on the boat that the minutes stand for, more than nothing
    */
-  public record BoatSize(@Required String measure, @Required Amount.Fixed of) {}
+  public record BoatSize(
+      @Required @Names(Named.MEASURE) String measure, @Required Amount.Fixed of) {}
 
   /**
    * Work that belongs to a round.
@@ -125,7 +128,7 @@ public record Procedure(
    *     by itself
    */
   public record RoundWork(
-      @Required @JsonProperty("do") String work,
+      @Required @Names(Named.PROCEDURE) @JsonProperty("do") String work,
       @Within(least = 1, most = MOST_MINUTES) OptionalInt minutes) {
     /** Absent entries become empty ones. */
     public RoundWork {
@@ -176,7 +179,7 @@ public record Procedure(
    * @param after how long after
    * @param with the procedure to look again with; empty means this one's own last test
    */
-  public record LookAgain(@Required Period after, Optional<String> with) {
+  public record LookAgain(@Required Period after, @Names(Named.PROCEDURE) Optional<String> with) {
     /** Absent entries become empty ones. */
     public LookAgain {
       with = EmptyValues.optional(with);

@@ -6,6 +6,8 @@ import java.util.Optional;
 import limberboard.library.value.Amount;
 import limberboard.library.value.Condition;
 import limberboard.library.value.EmptyValues;
+import limberboard.library.value.Named;
+import limberboard.library.value.Names;
 import limberboard.library.value.Required;
 import limberboard.library.value.RopeConstruction;
 import limberboard.library.value.RopeEnd;
@@ -47,7 +49,7 @@ public record RopePlan(
     Optional<RopeLoad> load,
     Map<String, Amount.Fixed> least,
     Map<String, Amount.Fixed> most,
-    Optional<String> material,
+    @Names(Named.MATERIAL) Optional<String> material,
     List<RopeEnd> ends) {
 
   /** Absent entries get their defaults. */

@@ -4,6 +4,8 @@ import java.util.Map;
 import limberboard.library.value.Amount;
 import limberboard.library.value.Condition;
 import limberboard.library.value.EmptyValues;
+import limberboard.library.value.Named;
+import limberboard.library.value.Names;
 import limberboard.library.value.Required;
 
 /**
@@ -16,7 +18,11 @@ import limberboard.library.value.Required;
  *     a word of a choice, which reads like a measure's name
  * @param fits which boats it is shown for
  */
-public record SumUse(@Required String use, String title, Map<String, Amount> with, Condition fits) {
+public record SumUse(
+    @Required @Names(Named.SUM) String use,
+    String title,
+    Map<String, Amount> with,
+    Condition fits) {
   /** Absent entries become empty ones. */
   public SumUse {
     title = EmptyValues.text(title);

@@ -3,6 +3,8 @@ package limberboard.library.page;
 import com.fasterxml.jackson.annotation.JsonCreator;
 import limberboard.library.value.Condition;
 import limberboard.library.value.EmptyValues;
+import limberboard.library.value.Named;
+import limberboard.library.value.Names;
 import limberboard.library.value.Required;
 
 /**
@@ -11,7 +13,7 @@ import limberboard.library.value.Required;
  * @param use material id of a tool
  * @param fits which boats need it
  */
-public record ToolUse(@Required String use, Condition fits) {
+public record ToolUse(@Required @Names(Named.TOOL) String use, Condition fits) {
   /** Absent entries become empty ones. */
   public ToolUse {
     fits = EmptyValues.condition(fits);

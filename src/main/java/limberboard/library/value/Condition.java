@@ -21,11 +21,11 @@ import java.util.Optional;
  * @param any alternatives, at least one of which must hold
  */
 public record Condition(
-    List<String> model,
+    @Names(Named.MODEL) List<String> model,
     Optional<Range> built,
     Optional<Range> hull,
-    List<String> fitted,
-    List<String> notFitted,
+    @Names(Named.CHOICE) List<String> fitted,
+    @Names(Named.CHOICE) List<String> notFitted,
     List<Water> water,
     List<Use> use,
     List<Exposure> exposure,

@@ -32,7 +32,7 @@ public record Interval(
     OptionalDouble engineHours,
     Map<String, Integer> uses,
     Optional<Period> fromAge,
-    Optional<String> fromEvent,
+    @Names(Named.LOG_WORD) Optional<String> fromEvent,
     Optional<Phase> phase,
     boolean expires,
     boolean forWinter,

@@ -1,11 +1,11 @@
-package limberboard.boat;
+package limberboard.library.header;
 
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Texts as YAML writes them. */
-final class YamlScalar {
+public final class YamlScalar {
   private static final Pattern PLAIN =
       Pattern.compile("[\\p{L}](?:[\\p{L}\\p{N} ._'’()/+-]*[\\p{L}\\p{N}._'’()/+-])?");
   private static final Pattern WORD = Pattern.compile("[A-Za-z0-9._-]+");
@@ -15,19 +15,24 @@ final class YamlScalar {
   private YamlScalar() {}
 
   /** A key or a value of the program's own: an id, a number, a date. */
-  static String word(String text) {
+  public static String word(String text) {
     return WORD.matcher(text).matches() && isOrdinary(text) && !text.startsWith("--")
         ? text
         : quoted(text);
   }
 
   /** A value that a person wrote; quoted where it must be. */
-  static String text(String text) {
+  public static String text(String text) {
     return PLAIN.matcher(text).matches() && isOrdinary(text) ? text : quoted(text);
   }
 
+  /** Whatever a header says, a word or a number or a sentence, in quotes only where it must be. */
+  public static String value(String text) {
+    return WORD.matcher(text).matches() ? word(text) : text(text);
+  }
+
   /** The same in the quotes that stand there already, where they can hold it. */
-  static String like(String old, String text, boolean word) {
+  public static String like(String old, String text, boolean word) {
     if (old.startsWith("'") && text.chars().noneMatch(Character::isISOControl)) {
       return "'" + text.replace("'", "''") + "'";
     }
@@ -38,7 +43,7 @@ final class YamlScalar {
   }
 
   /** Whether a text of several lines can stand as they are typed, each on a line of its own. */
-  static boolean isBlock(String text) {
+  public static boolean isBlock(String text) {
     return text.contains("\n")
         && text.equals(text.strip())
         && text.chars().noneMatch(c -> Character.isISOControl(c) && c != '\n')
@@ -46,7 +51,7 @@ final class YamlScalar {
   }
 
   /** A text of several lines, each on a line of its own. */
-  static String block(String text, String lineEnd) {
+  public static String block(String text, String lineEnd) {
     StringBuilder block = new StringBuilder("|-");
     text.lines().forEach(line -> block.append(lineEnd).append(line.isEmpty() ? "" : "  " + line));
     return block.toString();

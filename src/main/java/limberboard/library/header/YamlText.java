@@ -1,4 +1,4 @@
-package limberboard.boat;
+package limberboard.library.header;
 
 import java.io.StringReader;
 import java.util.ArrayList;
@@ -22,50 +22,58 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
  *
  * @param text the text
  */
-record YamlText(String text) {
+public record YamlText(String text) {
   /** The text cannot be changed in place. */
-  static final class Unchangeable extends Exception {
+  public static final class Unchangeable extends Exception {
     private static final long serialVersionUID = 1L;
 
-    Unchangeable(String why) {
+    /** With what stands in the way. */
+    public Unchangeable(String why) {
       super(why);
     }
   }
 
-  /** The value of a key as it is written, if it has one: {@code equipment}, or a key within it. */
-  Optional<String> written(List<String> path) throws Unchangeable {
-    Optional<NodeTuple> tuple = find(path);
-    return tuple.map(each -> text.substring(start(each.getValueNode()), end(each.getValueNode())));
+  /**
+   * The value of a key as it is written, if it has one: {@code equipment}, or a key within it, or
+   * an entry of a list by its number from 0.
+   */
+  public Optional<String> written(List<String> path) throws Unchangeable {
+    return find(path).map(node -> text.substring(start(node), end(node)));
   }
 
   /** Whether its keys stand on lines of their own, from the first letter of each. */
-  boolean isOnLines() throws Unchangeable {
+  public boolean isOnLines() throws Unchangeable {
     MappingNode root = root();
     return root.getFlowStyle() != FlowStyle.FLOW && root.getStartMark().getColumn() == 0;
   }
 
   /** The keys of a mapping, in order; none when it is not there. */
-  List<String> keys(String key) throws Unchangeable {
-    Optional<NodeTuple> tuple = find(List.of(key));
-    return tuple.isPresent() && tuple.get().getValueNode() instanceof MappingNode mapping
+  public List<String> keys(String key) throws Unchangeable {
+    Optional<Node> node = find(List.of(key));
+    return node.isPresent() && node.get() instanceof MappingNode mapping
         ? mapping.getValue().stream().map(YamlText::name).toList()
         : List.of();
   }
 
   /** Whether nothing but blanks stands behind the value of a key, or the key is not there. */
-  boolean endsItsLine(List<String> path) throws Unchangeable {
-    Optional<NodeTuple> tuple = find(path);
-    return tuple.isEmpty() || isLineEnd(afterBlanks(end(tuple.get().getValueNode())));
+  public boolean endsItsLine(List<String> path) throws Unchangeable {
+    Optional<Node> node = find(path);
+    return node.isEmpty() || isLineEnd(afterBlanks(end(node.get())));
   }
 
   /**
    * The same with another value, already written as YAML, for a key that is there. Blanks behind
    * the old value go with it where the new one has several lines: there they would belong to it.
    */
-  YamlText replaced(List<String> path, String value) throws Unchangeable {
-    Node old = find(path).orElseThrow(() -> new Unchangeable("it is gone")).getValueNode();
+  public YamlText replaced(List<String> path, String value) throws Unchangeable {
+    Node old = find(path).orElseThrow(() -> new Unchangeable("it is gone"));
     int from = start(old);
     int to = value.contains("\n") ? afterBlanks(end(old)) : end(old);
+    if (isLineEnd(value, 0)) {
+      int begin = beforeBlanks(from);
+      boolean onItsLine = begin > 0 && text.charAt(begin - 1) == '\n';
+      return with(begin, to, onItsLine ? value.replaceFirst("\\R", "") : value);
+    }
     boolean glued = from > 0 && text.charAt(from - 1) == ':';
     return with(from, to, (glued ? " " : "") + value);
   }
@@ -75,14 +83,14 @@ record YamlText(String text) {
    *
    * @param after keys after the last of which it is put; at the end when none of them is there
    */
-  YamlText added(String key, String value, List<String> after) throws Unchangeable {
+  public YamlText added(String key, String value, List<String> after) throws Unchangeable {
     return added(root(), key, value, after);
   }
 
   /** The same with a further key in a mapping that is there. */
-  YamlText addedTo(String mapping, String key, String value) throws Unchangeable {
-    NodeTuple tuple = find(List.of(mapping)).orElseThrow(() -> new Unchangeable("it is gone"));
-    if (tuple.getValueNode() instanceof MappingNode node) {
+  public YamlText addedTo(String mapping, String key, String value) throws Unchangeable {
+    Node there = find(List.of(mapping)).orElseThrow(() -> new Unchangeable("it is gone"));
+    if (there instanceof MappingNode node) {
       return added(node, key, value, List.of());
     }
     return replaced(List.of(mapping), "{" + key + ": " + value + "}");
@@ -107,13 +115,13 @@ record YamlText(String text) {
     }
     int next = lineAfter(end);
     String indent = " ".repeat(tuples.get(0).getKeyNode().getStartMark().getColumn());
-    String line = indent + key + ": " + value;
+    String line = indent + key + ":" + (isLineEnd(value, 0) ? "" : " ") + value;
     boolean open = next == text.length() && !text.endsWith("\n");
     return open ? with(next, next, lineEnd() + line) : with(next, next, line + lineEnd());
   }
 
   /** The same without a key; a mapping that would be empty goes with its last key. */
-  YamlText without(List<String> path) throws Unchangeable {
+  public YamlText without(List<String> path) throws Unchangeable {
     MappingNode parent = path.size() == 1 ? root() : mapping(path.get(0));
     List<NodeTuple> tuples = parent.getValue();
     int index = index(parent, path.get(path.size() - 1));
@@ -135,26 +143,45 @@ record YamlText(String text) {
   }
 
   private MappingNode mapping(String key) throws Unchangeable {
-    Node node = find(List.of(key)).orElseThrow(() -> new Unchangeable("it is gone")).getValueNode();
+    Node node = find(List.of(key)).orElseThrow(() -> new Unchangeable("it is gone"));
     if (node instanceof MappingNode mapping) {
       return mapping;
     }
     throw new Unchangeable(key + " is no mapping");
   }
 
-  private Optional<NodeTuple> find(List<String> path) throws Unchangeable {
-    MappingNode at = root();
-    Optional<NodeTuple> found = Optional.empty();
+  /** A value as a node; its marks are those of the text. */
+  Optional<Node> node(List<String> path) throws Unchangeable {
+    return find(path);
+  }
+
+  private Optional<Node> find(List<String> path) throws Unchangeable {
+    return within(root(), path);
+  }
+
+  /** What stands within a node: behind keys, or in lists by their number from 0. */
+  static Optional<Node> within(Node node, List<String> path) {
+    Optional<Node> at = Optional.of(node);
     for (String key : path) {
-      int index = at == null ? -1 : index(at, key);
-      if (index < 0) {
-        return Optional.empty();
-      }
-      NodeTuple tuple = at.getValue().get(index);
-      found = Optional.of(tuple);
-      at = tuple.getValueNode() instanceof MappingNode mapping ? mapping : null;
+      at = at.flatMap(each -> within(each, key));
     }
-    return found;
+    return at;
+  }
+
+  private static Optional<Node> within(Node node, String key) {
+    if (node instanceof MappingNode mapping) {
+      int index = index(mapping, key);
+      return index < 0
+          ? Optional.empty()
+          : Optional.of(mapping.getValue().get(index).getValueNode());
+    }
+    if (node instanceof SequenceNode sequence && key.matches("[0-9]{1,6}")) {
+      int index = Integer.parseInt(key);
+      return index < sequence.getValue().size()
+          ? Optional.of(sequence.getValue().get(index))
+          : Optional.empty();
+    }
+    return Optional.empty();
   }
 
   private static int index(MappingNode mapping, String key) {
@@ -182,12 +209,13 @@ record YamlText(String text) {
     throw new Unchangeable("it holds no keys");
   }
 
-  private int start(Node node) {
+  /** Where a node begins in the text. */
+  int start(Node node) {
     return place(node.getStartMark());
   }
 
   /** Where what a node says ends, before any blank lines and comments behind it. */
-  private int end(Node node) {
+  int end(Node node) {
     if (node instanceof CollectionNode<?> many && many.getFlowStyle() != FlowStyle.FLOW) {
       List<Node> parts = new ArrayList<>();
       if (node instanceof MappingNode mapping) {
@@ -214,8 +242,21 @@ record YamlText(String text) {
     return at;
   }
 
+  /** Behind what stands before it other than blanks. */
+  private int beforeBlanks(int from) {
+    int at = from;
+    while (at > 0 && " \t".indexOf(text.charAt(at - 1)) >= 0) {
+      at--;
+    }
+    return at;
+  }
+
   private boolean isLineEnd(int at) {
-    return at == text.length() || text.startsWith("\n", at) || text.startsWith("\r\n", at);
+    return at == text.length() || isLineEnd(text, at);
+  }
+
+  private static boolean isLineEnd(String text, int at) {
+    return text.startsWith("\n", at) || text.startsWith("\r\n", at);
   }
 
   /** A mark counts whole characters, which may be two in the text. */
@@ -223,21 +264,22 @@ record YamlText(String text) {
     return text.offsetByCodePoints(0, mark.getIndex());
   }
 
-  private int lineOf(int at) {
+  int lineOf(int at) {
     return text.lastIndexOf('\n', at - 1) + 1;
   }
 
-  private int lineAfter(int at) {
+  int lineAfter(int at) {
     int end = text.indexOf('\n', at);
     return end < 0 ? text.length() : end + 1;
   }
 
   /** The line end that the text uses. */
-  String lineEnd() {
+  public String lineEnd() {
     return text.contains("\r\n") ? "\r\n" : "\n";
   }
 
-  private YamlText with(int from, int to, String with) {
+  /** The same with another stretch in the place of one. */
+  YamlText with(int from, int to, String with) {
     return new YamlText(text.substring(0, from) + with + text.substring(to));
   }
 }
