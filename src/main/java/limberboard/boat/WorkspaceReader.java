@@ -8,10 +8,12 @@ import java.util.List;
 import java.util.Map;
 import limberboard.library.Library;
 import limberboard.library.LibraryReader;
+import limberboard.library.TypingReader;
 import limberboard.library.check.FurtherCheck;
 import limberboard.library.file.FileBytes;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.header.HeaderBinder;
+import limberboard.library.page.Kind;
 import limberboard.library.problem.Problem;
 
 /**
@@ -50,6 +52,11 @@ public final class WorkspaceReader {
     Map<String, Stock> stocks = stocks(library, boats, problems);
     List<RecordedCase> cases = cases(library, problems);
     return new Workspace(library, boats, stocks, cases, problems);
+  }
+
+  /** Reads a page from text that is being typed: {@link LibraryReader#typing}. */
+  public TypingReader typing(String path, Kind kind) {
+    return pages.typing(path, kind);
   }
 
   private List<Boat> boats(Library library, List<Problem> problems) {

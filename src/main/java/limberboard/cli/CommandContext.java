@@ -18,6 +18,7 @@ import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.problem.Nearest;
 import limberboard.workings.sums.SumUseCheck;
 import limberboard.workings.sums.Sums;
+import limberboard.writing.change.Renamer;
 
 /**
  * Where a command runs: its streams, its folder and its day.
@@ -91,8 +92,19 @@ public record CommandContext(
 
   /** Reads the workspace. */
   Workspace workspace(WorkspaceFolders folders) {
+    return workspace(reader(folders));
+  }
+
+  /** A reader of the workspace; a renaming that was cut short is brought to its end first. */
+  WorkspaceReader reader(WorkspaceFolders folders) {
+    new Renamer(folders).finish().forEach(err::println);
+    return new WorkspaceReader(folders, List.of(new SumUseCheck(Sums.ofTheTrade())));
+  }
+
+  /** Reads the workspace with a reader. */
+  Workspace workspace(WorkspaceReader reader) {
     try {
-      return new WorkspaceReader(folders, List.of(new SumUseCheck(Sums.ofTheTrade()))).read();
+      return reader.read();
     } catch (IOException e) {
       throw new Failure(ExitCode.NO_WORKSPACE, "the workspace cannot be read: " + e.getMessage());
     }

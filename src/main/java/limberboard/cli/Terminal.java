@@ -152,6 +152,9 @@ public final class Terminal {
         new TraceQualityCommand(session),
         new DrillQualityCommand(session),
         new ClassCommand(session),
+        new NewCommand(session),
+        new RenameCommand(session),
+        new DeleteCommand(session),
         new PicturesCommand(session, window));
   }
 

@@ -1,5 +1,6 @@
 package limberboard.library;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
@@ -62,6 +63,25 @@ public final class Library {
   /** A library without pages. */
   public static Library empty() {
     return new Library(List.of(), Map.of(), List.of());
+  }
+
+  /**
+   * The same with one page in the place of what its file held.
+   *
+   * @param page the page
+   * @param targets ids of the pages that it refers to
+   * @param found what is wrong in its file
+   */
+  public Library with(Page<?> page, Collection<String> targets, List<Problem> found) {
+    List<Page<?>> all = new ArrayList<>(pages.values());
+    all.removeIf(each -> each.path().equals(page.path()) || each.id().equals(page.id()));
+    all.add(page);
+    Map<String, Collection<String>> links = new TreeMap<>(linksFrom);
+    links.put(page.id(), targets);
+    List<Problem> wrong = new ArrayList<>(problems);
+    wrong.removeIf(problem -> problem.file().equals(page.path()));
+    wrong.addAll(found);
+    return new Library(all, links, wrong);
   }
 
   /** All pages, by id. */

@@ -37,6 +37,7 @@ public final class LibraryReader {
   private final FileMemory<ParsedPage> pages = new FileMemory<>();
   private final FileMemory<Optional<String>> pictures = new FileMemory<>();
   private Library last = Library.empty();
+  private Map<String, ParsedPage> lastParsed = Map.of();
 
   /** A reader of this workspace's library, with the library's own checks alone. */
   public LibraryReader(WorkspaceFolders folders) {
@@ -82,14 +83,26 @@ public final class LibraryReader {
     pictures.forgetUnasked();
     Library read = new Library(usable, targets, problems);
     last = read.equals(last) ? last : read;
+    lastParsed = parsed;
     return last;
+  }
+
+  /**
+   * Reads a page from text that is being typed, against all other pages as they were last read.
+   * What is made here stays as it is when files change; it may then be made anew.
+   *
+   * @param path of the page's file, relative to the workspace; it need not be there yet
+   * @param kind what its folder holds
+   */
+  public TypingReader typing(String path, Kind kind) {
+    return new TypingReader(folders, further, last, lastParsed.values(), path, kind);
   }
 
   private Optional<String> pictureWrong(Path picture) {
     return pictures.of(picture, PictureSafety::wrong);
   }
 
-  private static Set<String> targets(ParsedPage parsed, Page<?> page, LinkCheck links) {
+  static Set<String> targets(ParsedPage parsed, Page<?> page, LinkCheck links) {
     Set<String> targets = new HashSet<>(HeaderLinks.of(page));
     parsed
         .scan()

@@ -38,18 +38,37 @@ final class PageParser {
    * @param kind what its folder holds
    */
   ParsedPage parse(Path file, String path, Kind kind) {
-    String name = file.getFileName().toString();
-    String id = name.substring(0, name.length() - ".md".length());
+    String id = id(file.getFileName().toString());
     return FileNet.read(
         path, () -> parse(file, path, id, kind), problem -> unusable(id, path, List.of(problem)));
   }
 
   private ParsedPage parse(Path file, String path, String id, Kind kind) {
     TextFile.Result read = TextFile.read(file, path);
-    if (!read.problems().isEmpty()) {
-      return unusable(id, path, read.problems());
-    }
-    Optional<HeaderText> parts = HeaderText.part(read.text());
+    return read.problems().isEmpty()
+        ? parted(id, path, kind, read.text())
+        : unusable(id, path, read.problems());
+  }
+
+  /**
+   * Parses a page from a text.
+   *
+   * @param path of its file, relative to the workspace
+   * @param kind what its folder holds
+   * @param text with line ends {@code \n}
+   */
+  ParsedPage parse(String path, Kind kind, String text) {
+    String id = id(path.substring(path.lastIndexOf('/') + 1));
+    return FileNet.read(
+        path, () -> parted(id, path, kind, text), problem -> unusable(id, path, List.of(problem)));
+  }
+
+  private static String id(String name) {
+    return name.substring(0, name.length() - ".md".length());
+  }
+
+  private ParsedPage parted(String id, String path, Kind kind, String text) {
+    Optional<HeaderText> parts = HeaderText.part(text);
     if (parts.isEmpty()) {
       return unusable(
           id,

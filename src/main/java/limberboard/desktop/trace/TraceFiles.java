@@ -1,14 +1,11 @@
 package limberboard.desktop.trace;
 
 import java.io.IOException;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.UUID;
 import java.util.stream.Stream;
 import limberboard.library.file.SafeFiles;
 import limberboard.library.file.TextFile;
@@ -30,23 +27,12 @@ public final class TraceFiles implements TraceStore {
    * @param workspace whose traces they are
    */
   public TraceFiles(UserFolders user, WorkspaceFolders workspace) {
-    this.folder = user.state().resolve("traces").resolve(named(workspace.root()));
-  }
-
-  /** The folder's name for people, and a number that tells two of the same name apart. */
-  private static String named(Path root) {
-    Path name = root.getFileName();
-    UUID path = UUID.nameUUIDFromBytes(root.toString().getBytes(StandardCharsets.UTF_8));
-    return fileName(name == null ? "root" : name.toString()) + "-" + path;
-  }
-
-  /** Letters, digits and a few signs as they are; everything else by its number. */
-  private static String fileName(String text) {
-    return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("*", "%2A");
+    this.folder = user.state().resolve("traces").resolve(UserFolders.named(workspace));
   }
 
   private Path file(String boat, String symptom) {
-    return folder.resolve(fileName(boat) + "--" + fileName(symptom) + ENDING);
+    return folder.resolve(
+        UserFolders.fileName(boat) + "--" + UserFolders.fileName(symptom) + ENDING);
   }
 
   @Override

@@ -11,13 +11,11 @@ import limberboard.drill.DrillOrder;
 import limberboard.drill.DrillStep;
 import limberboard.drill.StepReader;
 import limberboard.library.value.EmptyValues;
-import limberboard.library.value.Named;
-import limberboard.library.value.Names;
 import limberboard.library.value.Required;
 
 /** A drill as its file has it; the keys are the components' names. */
 record DrillEntry(
-    @Required @Names(Named.SYMPTOM) String symptom,
+    @Required String symptom,
     @Required String boat,
     @Required LocalDate on,
     @Required String seed,

@@ -42,6 +42,22 @@ public final class KnownNames {
     }
   }
 
+  /** The same names and those of another page. */
+  public KnownNames with(ParsedPage more) {
+    KnownNames all = new KnownNames(List.of());
+    pages.forEach((kind, ids) -> all.pages.get(kind).addAll(ids));
+    all.tools.addAll(tools);
+    all.unusable.addAll(unusable);
+    all.zones.addAll(zones);
+    all.access.addAll(access);
+    all.choices.addAll(choices);
+    measures.forEach((name, values) -> all.measures.put(name, new ArrayList<>(values)));
+    all.rig.addAll(rig);
+    all.ropes.addAll(ropes);
+    more.page().ifPresentOrElse(all::add, () -> all.unusable.add(more.id()));
+    return all;
+  }
+
   private void add(Page<?> page) {
     pages.get(page.kind()).add(page.id());
     if (page.details() instanceof Material material && material.isTool()) {

@@ -49,6 +49,18 @@ public final class LibraryCheck {
     return problems;
   }
 
+  /**
+   * The problems of one page among others.
+   *
+   * @param others all other pages, or at least those of procedures
+   */
+  public List<Problem> check(ParsedPage page, Collection<ParsedPage> others) {
+    List<ParsedPage> all = new ArrayList<>(others);
+    all.add(page);
+    return FileNet.read(
+        page.path(), () -> check(page, new OrderCheck(all), new RoundCheck(all)), List::of);
+  }
+
   private List<Problem> check(ParsedPage parsed, OrderCheck order, RoundCheck rounds) {
     Report report = parsed.report();
     parsed.page().ifPresent(page -> check(parsed, page, report));

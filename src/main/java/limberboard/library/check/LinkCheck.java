@@ -147,17 +147,7 @@ public final class LinkCheck {
     return Files.isRegularFile(folders.root().resolve(path));
   }
 
-  /** The target's path relative to the workspace, empty when it lies outside. */
   private Optional<String> resolve(ParsedPage from, String target) {
-    try {
-      String plain =
-          java.net.URLDecoder.decode(
-              target.split("#", 2)[0].replace("+", "%2B"), java.nio.charset.StandardCharsets.UTF_8);
-      Path base = folders.root().resolve(from.path()).getParent();
-      Path to = base.resolve(plain).normalize();
-      return to.startsWith(folders.root()) ? Optional.of(folders.relative(to)) : Optional.empty();
-    } catch (IllegalArgumentException e) {
-      return Optional.empty();
-    }
+    return folders.linked(from.path(), target);
   }
 }

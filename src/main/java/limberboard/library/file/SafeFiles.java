@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryStream;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,6 +15,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.security.SecureRandom;
+import java.time.Duration;
 import java.util.Random;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -28,6 +30,8 @@ public final class SafeFiles {
   private static final String ENDING = ".tmp";
   private static final Pattern TEMPORARY = Pattern.compile("\\.([^/\\\\]+)-[0-9]+\\.tmp\\b");
   private static final Random RANDOM = new SecureRandom();
+
+  private static final Duration PATIENCE = Duration.ofSeconds(30);
 
   private SafeFiles() {}
 
@@ -65,6 +69,31 @@ public final class SafeFiles {
       syncFolder(target.getParent());
     } finally {
       Files.deleteIfExists(temporary);
+    }
+  }
+
+  /**
+   * Gives a file another name in its folder or another folder that is there. Where nothing has that
+   * name any more because it was done before, nothing happens.
+   *
+   * @throws java.nio.file.FileAlreadyExistsException when both are there
+   * @throws IOException when it cannot be done; the file then has its old name
+   */
+  public static void rename(Path from, Path to) throws IOException {
+    WriteLock lock = WriteLock.take(to, PATIENCE);
+    try {
+      boolean was = FileBytes.isThere(from);
+      if (was && FileBytes.isThere(to)) {
+        throw new FileAlreadyExistsException(to.toString());
+      }
+      if (was) {
+        clean(from);
+        Files.move(from, to);
+        syncFolder(to.getParent());
+        syncFolder(from.getParent());
+      }
+    } finally {
+      lock.release();
     }
   }
 

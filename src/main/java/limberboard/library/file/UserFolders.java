@@ -1,10 +1,13 @@
 package limberboard.library.file;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 
 /**
  * The program's own folders of one person, outside any workspace: by the XDG Base Directory
@@ -67,6 +70,22 @@ public record UserFolders(Path config, Path state, Path cache) {
             .or(() -> absolute(System.getProperty("java.io.tmpdir", "")))
             .orElseGet(() -> Path.of("").toAbsolutePath());
     return of(System.getenv(), home, System.getProperty("os.name", ""));
+  }
+
+  /**
+   * A folder's name for what is kept of one workspace: the workspace's own name, for people, and a
+   * number that tells two of the same name apart.
+   */
+  public static String named(WorkspaceFolders workspace) {
+    Path name = workspace.root().getFileName();
+    UUID path =
+        UUID.nameUUIDFromBytes(workspace.root().toString().getBytes(StandardCharsets.UTF_8));
+    return fileName(name == null ? "root" : name.toString()) + "-" + path;
+  }
+
+  /** A file's name: letters, digits and a few signs as they are, everything else by its number. */
+  public static String fileName(String text) {
+    return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("*", "%2A");
   }
 
   private static Optional<Path> path(Map<String, String> environment, String variable) {

@@ -1,6 +1,8 @@
 package limberboard.library.file;
 
 import java.io.IOException;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -71,6 +73,23 @@ public record WorkspaceFolders(Path root) {
       return file.toRealPath().startsWith(root.toRealPath());
     } catch (IOException e) {
       return file.toAbsolutePath().normalize().startsWith(root);
+    }
+  }
+
+  /**
+   * Where a link of a file leads: a path relative to the root; empty when it leads out or is none.
+   *
+   * @param from the file, relative to the root
+   * @param target the link as it is written, also with a place behind {@code #}
+   */
+  public Optional<String> linked(String from, String target) {
+    try {
+      String plain =
+          URLDecoder.decode(target.split("#", 2)[0].replace("+", "%2B"), StandardCharsets.UTF_8);
+      Path to = root.resolve(from).resolveSibling(plain).normalize();
+      return to.startsWith(root) ? Optional.of(relative(to)) : Optional.empty();
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
     }
   }
 

@@ -1,9 +1,11 @@
 package limberboard.library.header;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -39,7 +41,18 @@ public record HeaderKey(String name, RecordComponent component) {
 
   /** What its value, or each entry of its list, is the name of, if it names anything. */
   public Optional<Named> names() {
-    return Optional.ofNullable(component.getAnnotation(Names.class)).map(Names::value);
+    return annotated(false);
+  }
+
+  /** What the keys of its mapping are the names of, if they name anything. */
+  public Optional<Named> keyNames() {
+    return annotated(true);
+  }
+
+  private Optional<Named> annotated(boolean keys) {
+    return Optional.ofNullable(component.getAnnotation(Names.class))
+        .filter(names -> names.keys() == keys)
+        .map(Names::value);
   }
 
   /** What it is read as. */
@@ -82,6 +95,24 @@ public record HeaderKey(String name, RecordComponent component) {
       }
     }
     return keys;
+  }
+
+  /** Whether a record may be written as one text, its name or sentence alone. */
+  public static boolean isWrittenAsText(Type type) {
+    return type instanceof Class<?> plain
+        && plain.isRecord()
+        && Arrays.stream(plain.getMethods())
+            .map(method -> method.getAnnotation(JsonCreator.class))
+            .anyMatch(made -> made != null && made.mode() == JsonCreator.Mode.DELEGATING);
+  }
+
+  /** What a record that is written as one text is then the name of, if of anything. */
+  public static Optional<Named> namedAsText(Type type) {
+    return isWrittenAsText(type)
+        ? of(((Class<?>) type).asSubclass(Record.class)).values().stream()
+            .flatMap(key -> key.names().stream())
+            .findFirst()
+        : Optional.empty();
   }
 
   private static String name(RecordComponent component) {

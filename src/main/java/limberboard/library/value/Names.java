@@ -14,4 +14,7 @@ import java.lang.annotation.Target;
 public @interface Names {
   /** What it names. */
   Named value();
+
+  /** Whether the keys of a mapping are the names, and not its values. */
+  boolean keys() default false;
 }

@@ -1,7 +1,5 @@
 package limberboard.writing.form;
 
-import com.fasterxml.jackson.annotation.JsonCreator;
-import java.lang.reflect.Method;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
 import java.time.Period;
@@ -25,6 +23,7 @@ import limberboard.library.value.Word;
  * @param key the key, as it is written
  * @param kind what it holds
  * @param entries of a list, what each entry holds; otherwise the same as {@code kind}
+ * @param many whether it is a list, of whatever
  * @param required whether it must be there
  * @param choices the words there are to choose from; empty where anything may be written
  * @param names what it, or each entry, is the name of
@@ -33,6 +32,7 @@ public record FieldDeclaration(
     String key,
     FieldKind kind,
     FieldKind entries,
+    boolean many,
     boolean required,
     List<String> choices,
     Optional<Named> names) {
@@ -61,20 +61,21 @@ public record FieldDeclaration(
       type = entry;
     }
     Type each = entry;
-    Optional<Named> names = key.names().or(() -> namedBy(each));
+    Optional<Named> names = key.names().or(() -> HeaderKey.namedAsText(each));
     FieldKind entries = names.isPresent() ? FieldKind.NAME : kind(entry);
     boolean list = type != entry;
     return new FieldDeclaration(
         key.name(),
         list && entries != FieldKind.NESTED ? FieldKind.LIST : entries,
         entries,
+        list,
         key.isRequired(),
         choices(entry),
         names);
   }
 
   private static FieldKind kind(Type type) {
-    if (type == String.class || isWrittenAsText(type)) {
+    if (type == String.class || HeaderKey.isWrittenAsText(type)) {
       return FieldKind.TEXT;
     }
     if (type == Integer.class
@@ -106,27 +107,6 @@ public record FieldDeclaration(
                 List.of("parse", "of").contains(method.getName())
                     && method.getReturnType().isAssignableFrom(type)
                     && Arrays.equals(method.getParameterTypes(), new Class<?>[] {String.class}));
-  }
-
-  /** Whether a record may be written as one text, its name or sentence alone. */
-  private static boolean isWrittenAsText(Type type) {
-    return type instanceof Class<?> plain
-        && plain.isRecord()
-        && Arrays.stream(plain.getMethods()).anyMatch(FieldDeclaration::isOfText);
-  }
-
-  private static boolean isOfText(Method method) {
-    JsonCreator creator = method.getAnnotation(JsonCreator.class);
-    return creator != null && creator.mode() == JsonCreator.Mode.DELEGATING;
-  }
-
-  /** What a record that may be written as one text is the name of. */
-  private static Optional<Named> namedBy(Type type) {
-    return isWrittenAsText(type)
-        ? HeaderKey.of(((Class<?>) type).asSubclass(Record.class)).values().stream()
-            .flatMap(key -> key.names().stream())
-            .findFirst()
-        : Optional.empty();
   }
 
   private static List<String> choices(Type type) {
