@@ -25,9 +25,11 @@ import limberboard.desktop.upkeep.entry.LogStore;
 import limberboard.drill.file.CoursePages;
 import limberboard.library.Library;
 import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.problem.Problem;
 import limberboard.search.SearchWords;
 import limberboard.workings.sums.SumUseCheck;
 import limberboard.workings.sums.Sums;
+import limberboard.writing.change.Renamer;
 
 /**
  * Everything outside the window that it touches.
@@ -77,11 +79,18 @@ record WindowServices(
      */
     Workspace read() throws IOException;
 
-    /** Reads it from its files, with the sums of the trade and the words for search checked. */
+    /**
+     * Reads it from its files, once a renaming that was cut short has come to its end, with the
+     * sums of the trade and the words for search checked.
+     */
     static Reader of(WorkspaceFolders folders) {
       WorkspaceReader reader =
           new WorkspaceReader(folders, List.of(new SumUseCheck(Sums.ofTheTrade())));
-      return () -> reader.read().with(SearchWords.read(folders).problems());
+      Renamer renamer = new Renamer(folders);
+      return () -> {
+        List<Problem> cutShort = renamer.finish();
+        return reader.read().with(SearchWords.read(folders).problems()).with(cutShort);
+      };
     }
 
     /** The same, with the courses checked as they are played on the clock's day. */

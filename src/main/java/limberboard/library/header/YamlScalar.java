@@ -28,7 +28,8 @@ public final class YamlScalar {
 
   /** Whatever a header says, a word or a number or a sentence, in quotes only where it must be. */
   public static String value(String text) {
-    return WORD.matcher(text).matches() ? word(text) : text(text);
+    boolean word = WORD.matcher(text).matches() && Character.isLetterOrDigit(text.charAt(0));
+    return word ? word(text) : text(text);
   }
 
   /** The same in the quotes that stand there already, where they can hold it. */

@@ -34,8 +34,11 @@ record RenameJournal(WorkspaceFolders folders) {
 
   /** The renaming that has not come to its end; empty when there is none that can be read. */
   Optional<Renaming> read() {
-    TextFile.Result read = TextFile.read(folders, file(), TextFile.LARGEST);
-    HeaderSource keys = new HeaderSource(read.text());
+    return read(TextFile.read(folders, file(), TextFile.LARGEST).text());
+  }
+
+  private static Optional<Renaming> read(String text) {
+    HeaderSource keys = new HeaderSource(text);
     String folder = text(keys, "kind");
     String from = text(keys, "from");
     String to = text(keys, "to");
@@ -63,9 +66,9 @@ record RenameJournal(WorkspaceFolders folders) {
     return new SharedTextFile(folders, file(), TextFile.LARGEST)
         .change(
             now ->
-                now.equals(was.map(RenameJournal::text))
+                now.flatMap(RenameJournal::read).equals(was)
                     ? Rewrite.<Optional<Problem>>write(is, Optional.empty())
-                    : Rewrite.leave(now.isEmpty() ? Optional.empty() : Optional.of(busy())),
+                    : Rewrite.leave(is.isEmpty() ? Optional.empty() : Optional.of(busy())),
             Optional::of);
   }
 
@@ -80,7 +83,7 @@ record RenameJournal(WorkspaceFolders folders) {
 
   private static String text(Renaming renaming) {
     return "# a page is being renamed; this goes when it is done, and opening goes on with it\n"
-               + "kind: "
+        + "kind: "
         + renaming.kind().folder()
         + "\nfrom: "
         + YamlScalar.word(renaming.from())

@@ -180,11 +180,12 @@ public final class OutlineReader {
       return text;
     }
     Map<String, String> read = new LinkedHashMap<>();
+    boolean weighed = behind.group(2).matches(".*\\b[0-9].*");
     for (String part : behind.group(2).split("[,;]")) {
       String word = part.strip();
       if (cause && NUMBER.matcher(word).matches()) {
         read.put("weight", word);
-      } else if (cause && word.contains("-") && Ids.isId(word)) {
+      } else if (cause && (weighed || word.contains("-")) && Ids.isId(word)) {
         read.put("mend", word);
       } else if (!cause && minutes(word).isPresent()) {
         read.put("minutes", minutes(word).get());
