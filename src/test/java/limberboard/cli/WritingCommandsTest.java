@@ -75,13 +75,13 @@ class WritingCommandsTest {
   @Test
   void aSymptomIsBegunFromAnOutline() throws IOException {
     String outline =
-        "Causes\n- The seal is worn (6, mend)\n- Rain (mend)\nChecks\n- Is it salt? (1 minute)\n"
+        "Causes\n- The seal is worn (6, mend)\n- Rain\nChecks\n- Is it salt? (1 minute)\n"
             + "  - how: Taste it.\n  - salt: seal usually, rain never\n  - fresh: ghost\n";
     Ran ran =
         new TerminalRun(yard, LocalDate.of(2026, 4, 1))
             .typing(outline, "new", "symptom", "Wet berth", "--outline", "-");
     assertThat(ran.ended(ExitCode.OK).out())
-        .contains("Left out: -:8: \"ghost\" is no cause", "count alike")
+        .contains("Left out: -:8: warning: \"ghost\" is no cause", "count alike")
         .contains("causes[2].mend: is missing");
     assertThat(Files.readString(yard.resolve("articles/symptoms/wet-berth.md")))
         .contains("title: The seal is worn\n    weight: 6\n    mend: mend\n")

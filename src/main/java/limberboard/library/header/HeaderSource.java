@@ -162,15 +162,15 @@ public final class HeaderSource {
     if (isEmpty()) {
       String end = text().isEmpty() || text().endsWith("\n") ? "" : yaml.lineEnd();
       return new HeaderSource(
-          text() + end + key + ":" + spaced(letters("", value)) + yaml.lineEnd());
+          text() + end + key + ":" + spaced(letters("", value, true)) + yaml.lineEnd());
     }
     Optional<Value> now = value(key);
     if (now.isEmpty()) {
       boolean any = keys().stream().anyMatch(before::contains);
       YamlText added =
           any || keys().isEmpty()
-              ? yaml.added(key, letters("", value), before)
-              : yaml.added(key, letters("", value), List.of());
+              ? yaml.added(key, letters("", value, true), before)
+              : yaml.added(key, letters("", value, true), List.of());
       return new HeaderSource(added.text());
     }
     if (now.get() instanceof Many old
@@ -179,7 +179,7 @@ public final class HeaderSource {
         && !many.entries().isEmpty()) {
       return new HeaderSource(YamlList.saying(yaml, List.of(key), many.entries()).text());
     }
-    String letters = letters(written(key).orElse(""), value);
+    String letters = letters(written(key).orElse(""), value, yaml.endsItsLine(List.of(key)));
     return new HeaderSource(yaml.replaced(List.of(key), letters).text());
   }
 
@@ -187,10 +187,15 @@ public final class HeaderSource {
     return letters.startsWith("\n") || letters.startsWith("\r\n") ? letters : " " + letters;
   }
 
-  private String letters(String old, Value value) {
+  /**
+   * A value as it is written.
+   *
+   * @param free whether nothing but blanks stands behind it, so that it may have several lines
+   */
+  private String letters(String old, Value value, boolean free) {
     String lineEnd = yaml.lineEnd();
     if (value instanceof One one) {
-      return YamlScalar.isBlock(one.text())
+      return free && YamlScalar.isBlock(one.text())
           ? YamlScalar.block(one.text(), lineEnd)
           : YamlList.like(old, one.text());
     }

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import limberboard.boat.BoatNames;
+import limberboard.boat.NamedInBoats;
 import limberboard.library.body.LinkPlace;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.header.NamedText;
@@ -40,8 +40,8 @@ record PageNaming(WorkspaceFolders folders, Renaming renaming) {
     List<Place> places = new ArrayList<>();
     switch (file.sort()) {
       case PAGE -> page(file, text, places);
-      case BOAT -> named(BoatNames.of(file.path().getFileName().toString(), text), text, places);
-      case CASE -> named(BoatNames.ofCase(text), text, places);
+      case BOAT -> named(NamedInBoats.of(file.path().getFileName().toString(), text), text, places);
+      case CASE -> named(NamedInBoats.ofCase(text), text, places);
       case LETTER -> named(NamedText.of(NamingKeys.OfLetter.class, text), text, places);
       default -> named(NamedText.of(NamingKeys.OfDrills.class, text), text, places);
     }

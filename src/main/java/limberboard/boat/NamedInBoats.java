@@ -7,8 +7,8 @@ import limberboard.library.header.NamedText;
 import limberboard.library.value.Named;
 
 /** The names of pages in the files of boats and in cases. */
-public final class BoatNames {
-  private BoatNames() {}
+public final class NamedInBoats {
+  private NamedInBoats() {}
 
   /**
    * All names in a file; none when nothing of the program reads a file of that name.
