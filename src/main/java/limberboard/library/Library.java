@@ -3,6 +3,7 @@ package limberboard.library;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -65,23 +66,49 @@ public final class Library {
     return new Library(List.of(), Map.of(), List.of());
   }
 
+  private Library(
+      SortedMap<String, Page<?>> pages,
+      Map<String, SortedSet<String>> linksFrom,
+      Map<String, SortedSet<String>> linksTo,
+      List<Problem> problems) {
+    this.pages = Collections.unmodifiableSortedMap(pages);
+    this.linksFrom = linksFrom;
+    this.linksTo = linksTo;
+    this.problems = List.copyOf(problems);
+  }
+
   /**
-   * The same with one page in the place of what its file held.
+   * The same with one page in the place of what its file held. Links of other pages to a page that
+   * was not there before are known only once the library is read again.
    *
    * @param page the page
    * @param targets ids of the pages that it refers to
    * @param found what is wrong in its file
    */
   public Library with(Page<?> page, Collection<String> targets, List<Problem> found) {
-    List<Page<?>> all = new ArrayList<>(pages.values());
-    all.removeIf(each -> each.path().equals(page.path()) || each.id().equals(page.id()));
-    all.add(page);
-    Map<String, Collection<String>> links = new TreeMap<>(linksFrom);
-    links.put(page.id(), targets);
+    String id = page.id();
+    SortedMap<String, Page<?>> all = new TreeMap<>(pages);
+    all.put(id, page);
+    SortedSet<String> now = new TreeSet<>(targets);
+    now.retainAll(all.keySet());
+    now.remove(id);
+    Map<String, SortedSet<String>> from = new HashMap<>(linksFrom);
+    Map<String, SortedSet<String>> to = new HashMap<>(linksTo);
+    for (String old : linksFrom(id)) {
+      SortedSet<String> without = new TreeSet<>(to.get(old));
+      without.remove(id);
+      to.put(old, without);
+    }
+    for (String target : now) {
+      SortedSet<String> with = new TreeSet<>(to.getOrDefault(target, new TreeSet<>()));
+      with.add(id);
+      to.put(target, with);
+    }
+    from.put(id, now);
     List<Problem> wrong = new ArrayList<>(problems);
     wrong.removeIf(problem -> problem.file().equals(page.path()));
     wrong.addAll(found);
-    return new Library(all, links, wrong);
+    return new Library(all, from, to, wrong);
   }
 
   /** All pages, by id. */

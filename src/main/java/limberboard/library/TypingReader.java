@@ -88,7 +88,8 @@ public final class TypingReader {
   public Typed read(String text) {
     ParsedPage parsed = parser.parse(path, kind, text);
     LibraryCheck check = new LibraryCheck(others.with(parsed), links, further);
-    List<Problem> problems = new ArrayList<>(check.check(parsed, procedures));
+    List<ParsedPage> ordered = hasOrder(parsed) ? procedures : List.of();
+    List<Problem> problems = new ArrayList<>(check.check(parsed, ordered));
     problems.addAll(parsed.problems());
     taken(parsed.id()).ifPresent(problems::add);
     problems.sort(Comparator.comparingInt(Problem::line));

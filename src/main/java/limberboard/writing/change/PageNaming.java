@@ -34,7 +34,7 @@ record PageNaming(WorkspaceFolders folders, Renaming renaming) {
 
   /** All places of a file's text, in order. */
   List<Place> places(NamingFile file, String text) {
-    if (!text.contains(renaming.from())) {
+    if (!mayName(text)) {
       return List.of();
     }
     List<Place> places = new ArrayList<>();
@@ -47,6 +47,23 @@ record PageNaming(WorkspaceFolders folders, Renaming renaming) {
     }
     places.sort(Comparator.comparingInt(Place::from));
     return places;
+  }
+
+  /** Whether the id stands in a text at all, and not only as a part of another. */
+  private boolean mayName(String text) {
+    String id = renaming.from();
+    for (int at = text.indexOf(id); at >= 0; at = text.indexOf(id, at + 1)) {
+      int end = at + id.length();
+      if ((at == 0 || !isOfId(text.charAt(at - 1)))
+          && (end == text.length() || !isOfId(text.charAt(end)))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isOfId(char c) {
+    return c == '-' || c >= '0' && c <= '9' || c >= 'a' && c <= 'z';
   }
 
   /** The text with the new id in all places. */
