@@ -3,7 +3,7 @@ package limberboard.boat;
 import java.util.ArrayList;
 import java.util.List;
 import limberboard.library.file.CsvText;
-import limberboard.library.header.NamedText;
+import limberboard.library.header.HeaderName;
 import limberboard.library.value.Named;
 
 /** The names of pages in the files of boats and in cases. */
@@ -16,9 +16,9 @@ public final class NamedInBoats {
    * @param file the file's name: {@code boat.yaml}, {@code log.csv}, {@code stock.csv}
    * @param text its text
    */
-  public static List<NamedText> of(String file, String text) {
+  public static List<HeaderName> of(String file, String text) {
     return switch (file) {
-      case BoatReader.BOAT -> NamedText.of(BoatFile.class, text);
+      case BoatReader.BOAT -> HeaderName.of(BoatFile.class, text);
       case BoatReader.LOG -> column(text, List.of(LogWords.WORK, LogWords.OF), Named.PROCEDURE);
       case StockReader.STOCK -> column(text, List.of("material"), Named.MATERIAL);
       default -> List.of();
@@ -26,20 +26,20 @@ public final class NamedInBoats {
   }
 
   /** All names in a case. */
-  public static List<NamedText> ofCase(String text) {
-    return NamedText.of(CaseFile.class, text);
+  public static List<HeaderName> ofCase(String text) {
+    return HeaderName.of(CaseFile.class, text);
   }
 
-  private static List<NamedText> column(String text, List<String> columns, Named named) {
+  private static List<HeaderName> column(String text, List<String> columns, Named named) {
     CsvText csv = CsvText.read(text);
-    List<NamedText> found = new ArrayList<>();
+    List<HeaderName> found = new ArrayList<>();
     for (CsvText.Row row : csv.lines()) {
       List<int[]> cells = cells(text, row);
       for (int i = 0; i < Math.min(cells.size(), row.cells().size()); i++) {
         if (i < csv.columns().size() && columns.contains(csv.columns().get(i))) {
           int[] cell = cells.get(i);
           String name = row.cells().get(i).strip();
-          found.add(new NamedText(named, name, cell[0], cell[1], row.line() - 1));
+          found.add(new HeaderName(named, name, cell[0], cell[1], row.line() - 1));
         }
       }
     }

@@ -8,7 +8,7 @@ import java.util.Optional;
 import limberboard.boat.NamedInBoats;
 import limberboard.library.body.LinkPlace;
 import limberboard.library.file.WorkspaceFolders;
-import limberboard.library.header.NamedText;
+import limberboard.library.header.HeaderName;
 import limberboard.library.header.YamlScalar;
 import limberboard.library.page.Kind;
 import limberboard.writing.PageText;
@@ -42,8 +42,8 @@ record PageNaming(WorkspaceFolders folders, Renaming renaming) {
       case PAGE -> page(file, text, places);
       case BOAT -> named(NamedInBoats.of(file.path().getFileName().toString(), text), text, places);
       case CASE -> named(NamedInBoats.ofCase(text), text, places);
-      case LETTER -> named(NamedText.of(NamingKeys.OfLetter.class, text), text, places);
-      default -> named(NamedText.of(NamingKeys.OfDrills.class, text), text, places);
+      case LETTER -> named(HeaderName.of(NamingKeys.OfLetter.class, text), text, places);
+      default -> named(HeaderName.of(NamingKeys.OfDrills.class, text), text, places);
     }
     places.sort(Comparator.comparingInt(Place::from));
     return places;
@@ -84,7 +84,7 @@ record PageNaming(WorkspaceFolders folders, Renaming renaming) {
     if (header.isPresent()) {
       String yaml = header.get().of(text);
       List<Place> within = new ArrayList<>();
-      named(NamedText.ofPage(kind, yaml), yaml, within);
+      named(HeaderName.ofPage(kind, yaml), yaml, within);
       int lines = lines(text, header.get().from());
       within.forEach(each -> places.add(moved(each, header.get().from(), lines)));
     }
@@ -123,8 +123,8 @@ record PageNaming(WorkspaceFolders folders, Renaming renaming) {
     return from.getParent().relativize(to).toString().replace('\\', '/') + rest;
   }
 
-  private void named(List<NamedText> names, String text, List<Place> places) {
-    for (NamedText each : names) {
+  private void named(List<HeaderName> names, String text, List<Place> places) {
+    for (HeaderName each : names) {
       if (!each.named().folder().equals(renaming.kind().folder())) {
         continue;
       }

@@ -26,19 +26,19 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
  * @param to where it ends
  * @param line its line in the YAML, from 0
  */
-public record NamedText(Named named, String name, int from, int to, int line) {
+public record HeaderName(Named named, String name, int from, int to, int line) {
 
   /** All names in the header of a page; none when it cannot be read as YAML. */
-  public static List<NamedText> ofPage(Kind kind, String yaml) {
+  public static List<HeaderName> ofPage(Kind kind, String yaml) {
     return of(List.of(kind.details().asSubclass(Record.class), Head.class), yaml);
   }
 
   /** All names in a YAML text that is read into a record; none when it cannot be read as YAML. */
-  public static List<NamedText> of(Class<? extends Record> type, String yaml) {
+  public static List<HeaderName> of(Class<? extends Record> type, String yaml) {
     return of(List.of(type), yaml);
   }
 
-  private static List<NamedText> of(List<Class<? extends Record>> types, String yaml) {
+  private static List<HeaderName> of(List<Class<? extends Record>> types, String yaml) {
     YamlText text = new YamlText(yaml);
     try {
       Walk walk = new Walk(text, new ArrayList<>());
@@ -50,7 +50,7 @@ public record NamedText(Named named, String name, int from, int to, int line) {
   }
 
   /** Goes through nodes beside the types that they are read into. */
-  private record Walk(YamlText text, List<NamedText> found) {
+  private record Walk(YamlText text, List<HeaderName> found) {
     void keys(Node node, Map<String, HeaderKey> keys) {
       if (node instanceof MappingNode mapping) {
         for (NodeTuple tuple : mapping.getValue()) {
@@ -97,7 +97,7 @@ public record NamedText(Named named, String name, int from, int to, int line) {
 
     private void add(ScalarNode node, Named what) {
       found.add(
-          new NamedText(
+          new HeaderName(
               what,
               node.getValue(),
               text.start(node),
