@@ -18,8 +18,8 @@ import limberboard.library.problem.Nearest;
 import limberboard.library.problem.Problem;
 import limberboard.writing.save.PageFile;
 import limberboard.writing.save.SaveOutcome;
+import limberboard.writing.start.BegunPage;
 import limberboard.writing.start.IdWords;
-import limberboard.writing.start.NewPage;
 import limberboard.writing.start.OutlineReader;
 import limberboard.writing.start.SymptomOutline;
 import picocli.CommandLine.Command;
@@ -73,10 +73,10 @@ final class NewCommand implements Callable<Integer> {
     Library library = session.workspace(reader).library();
     Optional<SymptomOutline> lines = outline(made);
     String wanted = id(folders, library);
-    NewPage page =
+    BegunPage page =
         lines
-            .map(read -> NewPage.of(read, title.strip(), wanted))
-            .orElseGet(() -> NewPage.of(made, title.strip(), wanted));
+            .map(read -> BegunPage.of(read, title.strip(), wanted))
+            .orElseGet(() -> BegunPage.of(made, title.strip(), wanted));
     SaveOutcome saved = new PageFile(folders, page.path()).save(Optional.empty(), page.text());
     if (saved instanceof SaveOutcome.Refused refused) {
       throw new Failure(ExitCode.IO, refused.problem().toString());
@@ -145,7 +145,7 @@ final class NewCommand implements Callable<Integer> {
     return read.text();
   }
 
-  private void print(NewPage page, Optional<SymptomOutline> lines, List<Problem> missing) {
+  private void print(BegunPage page, Optional<SymptomOutline> lines, List<Problem> missing) {
     List<Problem> unread = lines.map(SymptomOutline::problems).orElse(List.of());
     boolean alike = lines.filter(SymptomOutline::isUnweighed).isPresent();
     if (json) {

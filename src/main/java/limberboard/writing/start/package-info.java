@@ -1,13 +1,13 @@
 /**
- * New pages: from a short template of their kind ({@link limberboard.writing.start.NewPage}), and a
- * symptom from causes and checks typed as plain lines ({@link
+ * New pages: from a short template of their kind ({@link limberboard.writing.start.BegunPage}), and
+ * a symptom from causes and checks typed as plain lines ({@link
  * limberboard.writing.start.OutlineReader}).
  *
  * <pre>{@code
  * import limberboard.library.page.Kind;
  * import limberboard.writing.start.*;
  *
- * NewPage blank = NewPage.of(Kind.TOPIC, "Bends: an overview", IdWords.of("Bends"));
+ * BegunPage blank = BegunPage.of(Kind.TOPIC, "Bends: an overview", IdWords.of("Bends"));
  * assert blank.path().equals("articles/topics/bends.md");
  * assert blank.text().text().startsWith("---\ntitle: \"Bends: an overview\"\n");
  *

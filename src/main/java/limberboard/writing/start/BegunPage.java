@@ -15,7 +15,7 @@ import limberboard.writing.form.FieldDeclaration;
  * @param kind its kind
  * @param text its text
  */
-public record NewPage(String id, Kind kind, PageText text) {
+public record BegunPage(String id, Kind kind, PageText text) {
   /** Keys that need not be there by the record, and without which such a page is of no use. */
   private static final Map<Kind, List<String>> WANTED =
       Map.of(
@@ -28,12 +28,12 @@ public record NewPage(String id, Kind kind, PageText text) {
           Kind.WORDING, List.of());
 
   /** A page without content. */
-  public static NewPage of(Kind kind, String title, String id) {
+  public static BegunPage of(Kind kind, String title, String id) {
     return with(kind, title, id, Map.of());
   }
 
   /** A symptom from an outline. */
-  public static NewPage of(SymptomOutline outline, String title, String id) {
+  public static BegunPage of(SymptomOutline outline, String title, String id) {
     return with(
         Kind.SYMPTOM,
         title,
@@ -46,7 +46,7 @@ public record NewPage(String id, Kind kind, PageText text) {
     return "articles/" + kind.folder() + "/" + id + ".md";
   }
 
-  private static NewPage with(Kind kind, String title, String id, Map<String, String> given) {
+  private static BegunPage with(Kind kind, String title, String id, Map<String, String> given) {
     StringBuilder text = new StringBuilder("---\n");
     for (FieldDeclaration field : FieldDeclaration.of(kind)) {
       String key = field.key();
@@ -59,7 +59,7 @@ public record NewPage(String id, Kind kind, PageText text) {
       }
     }
     String body = kind == Kind.PROCEDURE ? "1. \n" : "";
-    return new NewPage(id, kind, new PageText(text + "---\n\n" + body));
+    return new BegunPage(id, kind, new PageText(text + "---\n\n" + body));
   }
 
   /** Nothing yet, with the words there are to choose from. */

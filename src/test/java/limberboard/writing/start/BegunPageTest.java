@@ -14,7 +14,7 @@ import limberboard.library.problem.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class NewPageTest {
+class BegunPageTest {
   private static final String OUTLINE =
       """
       # Wet berth
@@ -37,7 +37,7 @@ class NewPageTest {
 
   @TempDir Path folder;
 
-  private List<Problem> problems(NewPage page) throws IOException {
+  private List<Problem> problems(BegunPage page) throws IOException {
     LibraryReader reader = new LibraryReader(new TestWorkspace(folder).folders());
     reader.read();
     return reader.typing(page.path(), page.kind()).read(page.text().plain()).problems();
@@ -55,7 +55,7 @@ class NewPageTest {
             Kind.TOPIC, List.of(),
             Kind.WORDING, List.of("for"));
     for (Kind kind : Kind.values()) {
-      List<Problem> problems = problems(NewPage.of(kind, "A \"new\": page", "new-page"));
+      List<Problem> problems = problems(BegunPage.of(kind, "A \"new\": page", "new-page"));
       assertThat(problems.stream().map(Problem::key))
           .as(kind.word())
           .containsAll(missing.get(kind));
@@ -63,7 +63,7 @@ class NewPageTest {
           .as(kind.word())
           .allMatch(p -> p.wrong().contains("missing") || p.wrong().contains("empty"));
     }
-    assertThat(NewPage.of(Kind.PROCEDURE, "New", "new").text().text())
+    assertThat(BegunPage.of(Kind.PROCEDURE, "New", "new").text().text())
         .contains("skill: # owner, handy, yard, licensed\n");
   }
 
@@ -109,7 +109,7 @@ class NewPageTest {
 
   @Test
   void anOutlineBecomesAPageThatNeedsOnlyWhatNobodySaid() throws IOException {
-    NewPage page = NewPage.of(OutlineReader.read("lines", OUTLINE), "Wet berth", "wet-berth");
+    BegunPage page = BegunPage.of(OutlineReader.read("lines", OUTLINE), "Wet berth", "wet-berth");
     assertThat(problems(page).stream().map(Problem::key))
         .contains("causes[3].mend", "checks[2].how");
     String whole =
@@ -128,7 +128,7 @@ class NewPageTest {
     workspace.write(
         "articles/procedures/mend-all.md",
         "---\ntitle: M\nsystem: hull\nwork: mend\nskill: owner\nminutes: 5\n---\n");
-    NewPage good = NewPage.of(OutlineReader.read("lines", whole), "Wet berth", "wet-berth");
+    BegunPage good = BegunPage.of(OutlineReader.read("lines", whole), "Wet berth", "wet-berth");
     String text = good.text().text().replace("zones: []", "zones: [cabin]");
     LibraryReader reader = new LibraryReader(workspace.folders());
     reader.read();
