@@ -42,8 +42,8 @@ record PageNaming(WorkspaceFolders folders, Renaming renaming) {
       case PAGE -> page(file, text, places);
       case BOAT -> named(NamedInBoats.of(file.path().getFileName().toString(), text), text, places);
       case CASE -> named(NamedInBoats.ofCase(text), text, places);
-      case LETTER -> named(HeaderName.of(NamingKeys.OfLetter.class, text), text, places);
-      default -> named(HeaderName.of(NamingKeys.OfDrills.class, text), text, places);
+      case LETTER -> named(HeaderName.of(NamingRecords.OfLetter.class, text), text, places);
+      default -> named(HeaderName.of(NamingRecords.OfDrills.class, text), text, places);
     }
     places.sort(Comparator.comparingInt(Place::from));
     return places;

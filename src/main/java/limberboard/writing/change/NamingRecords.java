@@ -7,8 +7,8 @@ import limberboard.library.value.Named;
 import limberboard.library.value.Names;
 
 /** Where files that are read key by key name pages: letters' answers and states, and drills. */
-final class NamingKeys {
-  private NamingKeys() {}
+final class NamingRecords {
+  private NamingRecords() {}
 
   /**
    * What is beside a letter.
