@@ -4,6 +4,8 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.OptionalInt;
 import limberboard.library.value.EmptyValues;
+import limberboard.library.value.Named;
+import limberboard.library.value.Names;
 import limberboard.library.value.Required;
 import limberboard.library.value.Within;
 
@@ -50,7 +52,7 @@ public record Course(
    * @param teach what the trainer says
    */
   public record Lesson(
-      @Required String symptom,
+      @Required @Names(Named.SYMPTOM) String symptom,
       @Required String boat,
       @Required @Within(least = 0, most = 1_000_000_000) Integer seed,
       @Within(least = LEAST_HIDDEN, most = MOST_HIDDEN) OptionalInt hides,

@@ -54,7 +54,7 @@ public record BegunPage(String id, Kind kind, PageText text) {
         text.append("title: ").append(YamlScalar.value(title)).append('\n');
       } else if (given.containsKey(key)) {
         text.append(key).append(':').append(given.get(key)).append('\n');
-      } else if (field.required() || WANTED.get(kind).contains(key)) {
+      } else if (field.required() || WANTED.getOrDefault(kind, List.of()).contains(key)) {
         text.append(key).append(':').append(empty(field)).append('\n');
       }
     }
