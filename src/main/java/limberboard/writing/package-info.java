@@ -22,7 +22,7 @@
  * }</pre>
  *
  * <p><b>Choices made.</b> What a person does not touch stays to the letter: see {@code
- * docs/decisions/0042-writing-pages.md}.
+ * docs/decisions/0044-writing-pages.md}.
  *
  * <p><b>Threads.</b> All values are immutable.
  */

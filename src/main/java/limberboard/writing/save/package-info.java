@@ -21,7 +21,7 @@
  * assert !outcome.differences().isEmpty();
  * }</pre>
  *
- * <p><b>Choices made.</b> See {@code docs/decisions/0042-writing-pages.md}: whether a file has
+ * <p><b>Choices made.</b> See {@code docs/decisions/0044-writing-pages.md}: whether a file has
  * changed is told by what it holds and never by its time; kept texts lie in the person's own
  * folder.
  *

@@ -22,7 +22,7 @@
  *
  * <p><b>Choices made.</b> The reader and the checks are those of {@code validate}; nothing is
  * checked twice in two ways. Only the page itself is read for each change, see {@code
- * docs/decisions/0042-writing-pages.md}.
+ * docs/decisions/0044-writing-pages.md}.
  *
  * <p><b>Threads.</b> For one thread at a time, not the event thread.
  */
