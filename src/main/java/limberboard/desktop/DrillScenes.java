@@ -31,6 +31,7 @@ final class DrillScenes {
     desk.go("drills");
     DrillsPlace place = desk.drillsPlace();
     place.project(false);
+    place.drop();
     Scene.type(place.component(), "drill-student", "Ailsa");
     Scene.type(place.component(), "drill-seed", "7");
     Scene.type(place.component(), "drill-hints", "1");

@@ -259,6 +259,15 @@ final class DrillModel extends Observed implements CautionReading {
     }
   }
 
+  /** Drops the drill under way; nothing of it is kept. */
+  void drop() {
+    stop();
+    run = Optional.empty();
+    open = Optional.empty();
+    mark = Optional.empty();
+    tell();
+  }
+
   /** Stops marking; it can be begun again. */
   void stop() {
     marking.ifPresent(DrillMarking::stop);

@@ -181,6 +181,11 @@ public final class DrillsPlace implements Place {
     }
   }
 
+  /** Drops the drill under way, unasked. */
+  public void drop() {
+    model.drop();
+  }
+
   /** Shows a part of the place by its name; without effect when there is none of this name. */
   public void look(String id) {
     all().stream().filter(each -> each.id().equals(id)).findFirst().ifPresent(this::look);
