@@ -6,9 +6,9 @@ import java.util.Optional;
 import limberboard.library.value.BoatSystem;
 import limberboard.library.value.Condition;
 import limberboard.library.value.EmptyValues;
-import limberboard.library.value.Own;
 import limberboard.library.value.Named;
 import limberboard.library.value.Names;
+import limberboard.library.value.Own;
 import limberboard.library.value.Required;
 
 /**
