@@ -51,8 +51,9 @@ public record Connection(Asking asking, List<String> ssh, List<String> git, HowF
 
   /** Brings what the remote has into the repository; the workspace's files stay as they are. */
   void fetch(Repository repository, Remote remote, boolean whole) throws IOException {
-    try (Git commands = new Git(repository);
-        RepositoryLock lock = RepositoryLock.take(repository)) {
+    RepositoryLock lock = RepositoryLock.take(repository);
+    try (lock;
+        Git commands = new Git(repository)) {
       FetchCommand fetch =
           set(commands.fetch(), repository.getDirectory().toPath())
               .setRemote(remote.name())
@@ -82,8 +83,9 @@ public record Connection(Asking asking, List<String> ssh, List<String> git, HowF
 
   /** Sends the branch; what the remote made of it. */
   RemoteRefUpdate push(Repository repository, Remote remote) throws IOException {
-    try (Git commands = new Git(repository);
-        RepositoryLock lock = RepositoryLock.take(repository)) {
+    RepositoryLock lock = RepositoryLock.take(repository);
+    try (lock;
+        Git commands = new Git(repository)) {
       Iterable<PushResult> results =
           set(commands.push(), repository.getDirectory().toPath())
               .setRemote(remote.name())

@@ -37,7 +37,7 @@ final class TableMerge {
     TableMerge merge = new TableMerge(columns);
     List<String> rows = merge.rows(base, before);
     List<String> result =
-        merge.union(ThreeWay.merge(rows, merge.rows(ours, one), merge.rows(theirs, other), true));
+        union(ThreeWay.merge(rows, merge.rows(ours, one), merge.rows(theirs, other), true));
     String end = one.contains("\r\n") ? "\r\n" : "\n";
     StringBuilder text = new StringBuilder(one.startsWith("\uFEFF") ? "\uFEFF" : "");
     text.append(CsvText.line(columns)).append(end);
