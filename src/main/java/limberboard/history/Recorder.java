@@ -94,7 +94,8 @@ public final class Recorder {
     if (paths.isEmpty()) {
       return Optional.empty();
     }
-    try (RepositoryLock lock = RepositoryLock.take(repository)) {
+    RepositoryLock lock = RepositoryLock.take(repository);
+    try (lock) {
       return locked(paths, said, author);
     } catch (LockFailedException e) {
       throw new HistoryTrouble(

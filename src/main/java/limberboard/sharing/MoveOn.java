@@ -76,7 +76,8 @@ final class MoveOn {
       throws IOException {
     files.write(stage);
     List<String> changed = files.changed();
-    try (RepositoryLock lock = RepositoryLock.take(repository)) {
+    RepositoryLock lock = RepositoryLock.take(repository);
+    try (lock) {
       list(changed, files);
       Recorder.moveHead(repository, from, to, "pull");
     } catch (LockFailedException e) {
