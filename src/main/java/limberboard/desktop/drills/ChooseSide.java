@@ -19,11 +19,16 @@ import limberboard.desktop.parts.StackedList;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.drill.learn.Progress;
+import limberboard.library.page.Course;
+import limberboard.library.page.Page;
 import limberboard.words.CountWords;
 import limberboard.words.DayWords;
 import limberboard.words.Minutes;
 
-/** Beside the form: the drills of the course that was opened, then who has been drilled here. */
+/**
+ * Beside the form: the drills of the course that was opened, then who has been drilled here, then
+ * the courses that are pages of the library.
+ */
 final class ChooseSide extends JPanel {
   private final transient DrillCourse course;
   private final transient DrillStudents students;
@@ -56,7 +61,8 @@ final class ChooseSide extends JPanel {
     setOpaque(false);
     setBorder(BorderFactory.createEmptyBorder(0, 8, 0, 0));
     list =
-        new CardList<Object>("Drills of the course, and students", each -> card(each, symptoms))
+        new CardList<Object>(
+                "Drills of the course, students and ready courses", each -> card(each, symptoms))
             .framed()
             .onChoose(
                 each -> {
@@ -64,6 +70,8 @@ final class ChooseSide extends JPanel {
                     begin.accept(line);
                   } else if (each instanceof Progress progress) {
                     name.accept(progress.student());
+                  } else if (each instanceof Page<?> page) {
+                    page.as(Course.class).ifPresent(course::open);
                   }
                 });
     list.setName("drill-side");
@@ -87,10 +95,11 @@ final class ChooseSide extends JPanel {
               wrong.addAll(opened.problems());
             });
     all.addAll(students.known());
+    all.addAll(course.ready());
     wrong.addAll(students.wrong());
     title.setText(course.opened().map(DrillCourse.Opened::title).orElse("Students"));
     words.setText(
-        all.isEmpty() && wrong.isEmpty()
+        students.known().isEmpty() && course.opened().isEmpty() && wrong.isEmpty()
             ? "Nobody has been drilled here yet. Type a name or a number, and what the drill came"
                 + " to is kept for that student, on this computer alone. A symptom then comes"
                 + " back after growing intervals."
@@ -104,6 +113,10 @@ final class ChooseSide extends JPanel {
   private Card card(Object each, UnaryOperator<String> symptoms) {
     if (each instanceof DrillCourse.Line line) {
       return line(line);
+    }
+    if (each instanceof Page<?> page) {
+      boolean first = page.equals(course.ready().get(0));
+      return Card.of(page.title(), page.head().summary()).under(first ? "Ready courses" : "");
     }
     Progress progress = (Progress) each;
     double lost = progress.drills().stream().mapToDouble(drill -> drill.regret()).sum();

@@ -13,8 +13,12 @@ import limberboard.desktop.base.Observed;
 import limberboard.desktop.base.Session;
 import limberboard.drill.Drill;
 import limberboard.drill.file.CourseFiles;
+import limberboard.drill.file.CourseLesson;
+import limberboard.drill.file.CoursePages;
 import limberboard.drill.file.KeptDrill;
 import limberboard.drill.file.WorkspaceDrills;
+import limberboard.library.page.Course;
+import limberboard.library.page.Page;
 import limberboard.library.problem.Problem;
 
 /** A course that was opened: its drills in order. For the event thread only. */
@@ -65,6 +69,38 @@ final class DrillCourse extends Observed {
   void open(Path file) {
     WorkspaceDrills drills = drills();
     latest.run("Reading the course", () -> read(file, drills), this::take);
+  }
+
+  /** The courses that are pages of the library. */
+  List<Page<Course>> ready() {
+    return pages().pages();
+  }
+
+  /** Reads a course that is a page. */
+  void open(Page<Course> page) {
+    CoursePages pages = pages();
+    latest.run("Reading the course", () -> read(page, pages), this::take);
+  }
+
+  private Opened read(Page<Course> page, CoursePages pages) {
+    guard.begins("reading a course");
+    List<Line> lines = new ArrayList<>();
+    List<String> problems = new ArrayList<>();
+    for (CourseLesson lesson : pages.lessons(page)) {
+      lesson
+          .drill()
+          .ifPresent(
+              drill ->
+                  lines.add(new Line(lines.size() + 1, title(drill), CoursePages.kept(drill), "")));
+      lesson.wrong().stream()
+          .map(wrong -> "Drill " + lesson.number() + " is left out: " + wrong.wrong() + ".")
+          .forEach(problems::add);
+    }
+    return new Opened(page.title(), lines, problems);
+  }
+
+  private CoursePages pages() {
+    return new CoursePages(session.workspace(), session.today());
   }
 
   private Opened read(Path file, WorkspaceDrills drills) {
