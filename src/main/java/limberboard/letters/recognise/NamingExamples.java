@@ -11,6 +11,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import limberboard.boat.Boat;
 import limberboard.letters.mail.Letter;
 import limberboard.letters.mail.Mailbox;
@@ -33,7 +34,7 @@ final class NamingExamples {
 
   private final TextParser parser;
   private final NamingKeys keys;
-  private final Map<RecordedLetter, Map<String, Set<String>>> known = new ConcurrentHashMap<>();
+  private final Map<RecordedLetter, List<Naming>> known = new ConcurrentHashMap<>();
   private final List<Naming> lines = new ArrayList<>();
   private final Map<String, String> nameOfBoat = new HashMap<>();
 
@@ -43,7 +44,12 @@ final class NamingExamples {
    * @param keys what stands around her name
    * @param own whether the letter is about her
    */
-  record Naming(Set<String> keys, boolean own) {}
+  record Naming(Set<String> keys, boolean own) {
+    /** Keeps the keys in little room: thousands of lines share most of them. */
+    Naming {
+      keys = keys.stream().map(String::intern).collect(Collectors.toUnmodifiableSet());
+    }
+  }
 
   /**
    * Reads the list.
@@ -93,11 +99,12 @@ final class NamingExamples {
 
   /** The boats that a recorded letter names. */
   List<Naming> of(RecordedLetter letter) {
+    return known.computeIfAbsent(letter, this::namings);
+  }
+
+  private List<Naming> namings(RecordedLetter letter) {
     String own = letter.expected().boat().map(id -> nameOfBoat.getOrDefault(id, "")).orElse("");
-    return known
-        .computeIfAbsent(letter, each -> keys.of(read(each.letter(), parser.recorded(each))))
-        .entrySet()
-        .stream()
+    return keys.of(read(letter.letter(), parser.recorded(letter))).entrySet().stream()
         .map(each -> new Naming(each.getValue(), each.getKey().equals(own)))
         .toList();
   }

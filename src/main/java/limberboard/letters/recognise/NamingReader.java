@@ -21,7 +21,7 @@ final class NamingReader {
   private static final double SHORTEST = 600;
   private static final double OF_LETTER = 4;
   private static final double LIKELY = 0.15;
-  private static final double LIKELY_AGAINST_RULES = 0.6;
+  private static final double LIKELY_AGAINST_RULES = 0.7;
 
   private final NamingExamples examples;
   private final WordRegression learnt;

@@ -27,6 +27,7 @@ final class UrgentReader {
   private static final double LEAST = 1e-4;
   private static final double NO_OTHER = -4;
   private static final double LIKELY = 0.5;
+  private static final double LEAST_OF_SENTENCE = 0.05;
   private static final double LEAST_URGENT = 0.2;
   private static final double LEAST_BY_RULE = 0.1;
 
@@ -55,10 +56,13 @@ final class UrgentReader {
    * @param rule what a rule found, if any
    */
   record Danger(List<Told> sentences, double whole, Optional<UrgentRules.Alarm> rule) {
-    /** What it most likely is; empty for a letter without a word. */
+    /**
+     * What it most likely is; empty where no sentence tells of it, whatever the whole sounds like.
+     */
     Optional<Told> likeliest() {
       Optional<Told> first = sentences.stream().findFirst();
-      return first.filter(told -> told.chance() >= LIKELY || rule.isEmpty()).isPresent()
+      double least = rule.isPresent() ? LIKELY : LEAST_OF_SENTENCE;
+      return first.filter(told -> told.chance() >= least).isPresent()
           ? first
           : rule.map(alarm -> new Told(alarm.what(), 0, alarm.from(), alarm.to()));
     }

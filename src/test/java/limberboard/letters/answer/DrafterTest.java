@@ -225,7 +225,16 @@ class DrafterTest {
   void whatTheLibraryDoesNotCoverIsSaidSoWithWhatToSend() {
     assertThat(draft(Optional.empty(), List.of(), new ToAnswer.NotCovered()).text())
         .contains("We have no page about this fault yet")
+        .contains("the hull number of your boat")
         .contains("- two photographs");
+  }
+
+  @Test
+  void whoseBoatIsKnownIsNotAskedForHer() {
+    assertThat(draft(Optional.of(boat("dunlin")), List.of(), new ToAnswer.NotCovered()).text())
+        .contains("We have no page about this fault yet")
+        .contains("- two photographs")
+        .doesNotContain("hull number");
   }
 
   @Test

@@ -101,6 +101,8 @@ class RecogniserTest {
         "I sponge a bucket out of the bilge each week.",
         "The spark plug smells of petrol.",
         "The wheel has a hand's breadth of play.",
+        "Launched from the pebbles on Sunday and the plate stays up. The rope hangs slack. We"
+            + " sailed sideways all day.",
       })
   void whatIsOverSupposedOrHarmlessIsNotUrgent(String text) {
     assertThat(pasted(text).urgent()).isEmpty();
