@@ -239,7 +239,7 @@ class LimitsTest {
             "articles/procedure: warning: is no folder of pages, and is not read; did you mean"
                 + " \"procedures\"?",
             "articles/stray.md: warning: lies in no folder of pages; move it into one of pictures,"
-                + " symptoms, procedures, materials, models, cautions, topics, wordings",
+                + " symptoms, procedures, materials, models, cautions, topics, wordings, courses",
             "articles/topics/loud.MD: warning: is not read; let its name end in .md, in small"
                 + " letters");
   }
