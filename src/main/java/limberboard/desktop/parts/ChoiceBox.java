@@ -1,7 +1,6 @@
 package limberboard.desktop.parts;
 
 import java.awt.Component;
-import java.awt.EventQueue;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -9,8 +8,6 @@ import javax.swing.DefaultComboBoxModel;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
 import javax.swing.JList;
-import javax.swing.event.PopupMenuEvent;
-import javax.swing.event.PopupMenuListener;
 
 /**
  * One of several. While its list is open, moving through it chooses nothing; Enter or a click does.
@@ -23,7 +20,6 @@ public final class ChoiceBox<T> extends JComboBox<T> {
   private transient T shown;
   private String asking = " ";
   private boolean showing;
-  private boolean cancelled;
 
   /**
    * A box.
@@ -39,13 +35,7 @@ public final class ChoiceBox<T> extends JComboBox<T> {
     getAccessibleContext().setAccessibleName(what);
     setRenderer(new Words(words));
     setMaximumRowCount(ROWS);
-    addActionListener(
-        e -> {
-          if (!isPopupVisible()) {
-            choose();
-          }
-        });
-    addPopupMenuListener(new Closing());
+    ListClosing.of(this, this::choose, this::showAgain);
   }
 
   /** Says this while nothing is chosen. */
@@ -91,30 +81,9 @@ public final class ChoiceBox<T> extends JComboBox<T> {
     }
   }
 
-  private final class Closing implements PopupMenuListener {
-    @Override
-    public void popupMenuWillBecomeVisible(PopupMenuEvent e) {
-      cancelled = false;
-    }
-
-    @Override
-    public void popupMenuWillBecomeInvisible(PopupMenuEvent e) {
-      EventQueue.invokeLater(
-          () -> {
-            if (cancelled) {
-              showing = true;
-              setSelectedItem(shown);
-              showing = false;
-            } else {
-              choose();
-            }
-            cancelled = false;
-          });
-    }
-
-    @Override
-    public void popupMenuCanceled(PopupMenuEvent e) {
-      cancelled = true;
-    }
+  private void showAgain() {
+    showing = true;
+    setSelectedItem(shown);
+    showing = false;
   }
 }

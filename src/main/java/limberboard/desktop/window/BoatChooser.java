@@ -1,15 +1,13 @@
 package limberboard.desktop.window;
 
-import java.awt.EventQueue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JComboBox;
-import javax.swing.event.PopupMenuEvent;
-import javax.swing.event.PopupMenuListener;
 import limberboard.boat.Boat;
 import limberboard.desktop.base.Session;
+import limberboard.desktop.parts.ListClosing;
 
 /**
  * Which boat everything is about. While the list is open, moving through it chooses nothing; Enter
@@ -20,7 +18,6 @@ final class BoatChooser extends JComboBox<BoatChooser.Entry> {
   private final transient Runnable notEntered;
   private Optional<String> unsaved = Optional.empty();
   private boolean refreshing;
-  private boolean cancelled;
 
   /** What an entry of the list does. */
   sealed interface Entry {
@@ -68,13 +65,7 @@ final class BoatChooser extends JComboBox<BoatChooser.Entry> {
     setName("boat-chooser");
     setMaximumRowCount(20);
     session.onChange(this::refresh);
-    addActionListener(
-        e -> {
-          if (!isPopupVisible()) {
-            chosen();
-          }
-        });
-    addPopupMenuListener(new Closing());
+    ListClosing.of(this, this::chosen, this::refresh);
     refresh();
   }
 
@@ -125,31 +116,5 @@ final class BoatChooser extends JComboBox<BoatChooser.Entry> {
             : boat.name() + ", not entered";
     Optional<String> id = Optional.of(boat.id());
     return new BoatEntry(id, unsaved.equals(id) ? "Unsaved: " + words : words);
-  }
-
-  /** Takes what is selected once the list closes, unless it was put away with Escape. */
-  private final class Closing implements PopupMenuListener {
-    @Override
-    public void popupMenuWillBecomeVisible(PopupMenuEvent e) {
-      cancelled = false;
-    }
-
-    @Override
-    public void popupMenuWillBecomeInvisible(PopupMenuEvent e) {
-      EventQueue.invokeLater(
-          () -> {
-            if (cancelled) {
-              refresh();
-            } else {
-              chosen();
-            }
-            cancelled = false;
-          });
-    }
-
-    @Override
-    public void popupMenuCanceled(PopupMenuEvent e) {
-      cancelled = true;
-    }
   }
 }
