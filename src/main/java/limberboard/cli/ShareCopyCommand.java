@@ -51,7 +51,7 @@ final class ShareCopyCommand implements Callable<Integer> {
       }
       return ExitCode.OK;
     } catch (HistoryTrouble trouble) {
-      throw HistoryOptions.failure(trouble);
+      throw Failure.of(trouble);
     }
   }
 }

@@ -1,10 +1,12 @@
 package limberboard.cli;
 
 import java.io.Console;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import limberboard.history.CopyRole;
+import limberboard.history.HistoryFolder;
 import limberboard.library.value.Own;
 import limberboard.sharing.Asking;
 import limberboard.sharing.Connection;
@@ -40,6 +42,14 @@ final class ShareOptions {
           }
           throw new Failure(ExitCode.USAGE, "--as is owner, dealer or yard, not \"" + word + "\"");
         });
+  }
+
+  /** Remembers in a copy whose it is, if that is said. */
+  void rememberRole(HistoryFolder place) throws IOException {
+    Optional<CopyRole> said = role();
+    if (said.isPresent()) {
+      said.get().writeTo(place.repository());
+    }
   }
 
   /** An address, which may be a folder as seen from where the command is run. */

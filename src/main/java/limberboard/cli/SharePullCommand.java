@@ -32,6 +32,7 @@ final class SharePullCommand implements Callable<Integer> {
   private final CommandContext session;
   @Mixin private HistoryOptions options;
   @Mixin private ShareOptions share;
+  @Mixin private ShareWithOption with;
 
   @Option(
       names = "--settle",
@@ -48,12 +49,6 @@ final class SharePullCommand implements Callable<Integer> {
   private Optional<Path> file = Optional.empty();
 
   @Option(
-      names = "--with",
-      paramLabel = "ADDRESS",
-      description = "With what to share, the first time: a folder, ssh or https address.")
-  private Optional<String> with = Optional.empty();
-
-  @Option(
       names = "--anyway",
       description = "Merge though the other copy was rewritten, or begun apart.")
   private boolean anyway;
@@ -68,15 +63,10 @@ final class SharePullCommand implements Callable<Integer> {
   }
 
   private int pull(HistoryFolder place) throws IOException {
-    if (share.role().isPresent()) {
-      share.role().get().writeTo(place.repository());
-    }
+    share.rememberRole(place);
     PullWish wish =
         new PullWish(
-            options.author(Optional.of(place)),
-            settlement(),
-            with.map(address -> ShareOptions.address(session, address)),
-            anyway);
+            options.author(Optional.of(place)), settlement(), with.address(session), anyway);
     PullOutcome outcome = new Sharing(place, ShareOptions.connection(session)).pull(wish);
     if (share.json()) {
       new JsonOutput(session.out()).print(ShareView.of(outcome));

@@ -21,12 +21,7 @@ final class SharePushCommand implements Callable<Integer> {
   private final CommandContext session;
   @Mixin private HistoryOptions options;
   @Mixin private ShareOptions share;
-
-  @Option(
-      names = "--with",
-      paramLabel = "ADDRESS",
-      description = "With what to share, the first time: a folder, ssh or https address.")
-  private Optional<String> with = Optional.empty();
+  @Mixin private ShareWithOption with;
 
   @Option(
       names = "--make",
@@ -42,15 +37,10 @@ final class SharePushCommand implements Callable<Integer> {
     return options.inHistory(
         session,
         place -> {
-          if (share.role().isPresent()) {
-            share.role().get().writeTo(place.repository());
-          }
+          share.rememberRole(place);
           Sending.Sent sent =
               new Sending(place, ShareOptions.connection(session))
-                  .push(
-                      options.author(Optional.of(place)),
-                      with.map(address -> ShareOptions.address(session, address)),
-                      make);
+                  .push(options.author(Optional.of(place)), with.address(session), make);
           if (share.json()) {
             new JsonOutput(session.out())
                 .print(new ShareView.Sent(sent.recordedFirst(), sent.versions(), 0));
