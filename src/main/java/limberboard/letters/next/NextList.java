@@ -56,21 +56,23 @@ public final class NextList {
       all.add(letters(group));
     }
     Map<String, List<MissedSearch>> alike = new LinkedHashMap<>();
+    List<Set<String>> said = searches.isEmpty() ? List.of() : saidByPages();
     for (MissedSearch search : searches) {
-      String key = String.join(" ", new TreeSet<>(words.of(search.words()).keySet()));
-      if (!key.isEmpty() && !isSaid(Set.of(key.split(" ")))) {
-        alike.computeIfAbsent(key, none -> new ArrayList<>()).add(search);
+      Set<String> keys = new TreeSet<>(words.of(search.words()).keySet());
+      if (!keys.isEmpty() && said.stream().noneMatch(each -> each.containsAll(keys))) {
+        alike.computeIfAbsent(String.join(" ", keys), none -> new ArrayList<>()).add(search);
       }
     }
     alike.values().forEach(group -> all.add(searches(group)));
     return NextPages.ranked(all);
   }
 
-  /** Whether a title or a said-as of some page has all of these words by now. */
-  private boolean isSaid(Set<String> keys) {
+  /** The words of each title and each said-as of the pages. */
+  private List<Set<String>> saidByPages() {
     return workspace.library().pages().stream()
         .flatMap(page -> Stream.concat(Stream.of(page.title()), page.head().saidAs().stream()))
-        .anyMatch(said -> words.of(said).keySet().containsAll(keys));
+        .map(said -> words.of(said).keySet())
+        .toList();
   }
 
   private static Hint letters(SharedWords.Group group) {

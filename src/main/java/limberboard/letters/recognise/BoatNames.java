@@ -51,10 +51,6 @@ final class BoatNames {
 
   /** The boats that a letter names, with how much each naming counts. */
   record Mentions(Map<String, Double> told, Set<String> passing) {
-    boolean isEmpty() {
-      return told.isEmpty() && passing.isEmpty();
-    }
-
     Optional<String> best() {
       List<Map.Entry<String, Double>> left =
           told.entrySet().stream()
