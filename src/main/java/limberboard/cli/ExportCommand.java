@@ -82,7 +82,7 @@ final class ExportCommand implements Callable<Integer> {
       }
       return ExitCode.OK;
     } catch (ArchiveTrouble trouble) {
-      throw new Failure(ExitCode.IO, trouble.wrong() + "; " + trouble.right());
+      throw Failure.of(trouble);
     }
   }
 

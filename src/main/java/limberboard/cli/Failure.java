@@ -3,6 +3,7 @@ package limberboard.cli;
 import java.io.Serial;
 import java.util.Collection;
 import limberboard.library.problem.Nearest;
+import limberboard.library.problem.PlainTrouble;
 
 /** A command cannot go on; the message tells the person why and what would be right. */
 final class Failure extends RuntimeException {
@@ -20,6 +21,11 @@ final class Failure extends RuntimeException {
     return new Failure(
         ExitCode.NOT_FOUND,
         "there is no " + kind + " \"" + id + "\"; " + Nearest.advice(id, known, otherwise));
+  }
+
+  /** A trouble with files, the history or an archive ends the command; says the way on. */
+  static Failure of(PlainTrouble trouble) {
+    return new Failure(ExitCode.IO, trouble.wrong() + "; " + trouble.right());
   }
 
   int exitCode() {

@@ -96,7 +96,7 @@ final class HistoryCommand implements Callable<Integer> {
           new HistoryView.Recorded(true, files),
           "The history is begun, with " + CountWords.of(files, "file", "files") + ".");
     } catch (HistoryTrouble trouble) {
-      throw HistoryOptions.failure(trouble);
+      throw Failure.of(trouble);
     }
   }
 

@@ -43,13 +43,8 @@ final class HistoryOptions {
       }
       return work.with(place);
     } catch (HistoryTrouble trouble) {
-      throw failure(trouble);
+      throw Failure.of(trouble);
     }
-  }
-
-  /** A trouble as the end of a command. */
-  static Failure failure(HistoryTrouble trouble) {
-    return new Failure(ExitCode.IO, trouble.wrong() + "; " + trouble.right());
   }
 
   /** Who records. */

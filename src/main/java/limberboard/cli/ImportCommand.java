@@ -67,10 +67,8 @@ final class ImportCommand implements Callable<Integer> {
       }
       say(plan, done);
       return ExitCode.OK;
-    } catch (ArchiveTrouble trouble) {
-      throw new Failure(ExitCode.IO, trouble.wrong() + "; " + trouble.right());
-    } catch (HistoryTrouble trouble) {
-      throw HistoryOptions.failure(trouble);
+    } catch (ArchiveTrouble | HistoryTrouble trouble) {
+      throw Failure.of(trouble);
     }
   }
 

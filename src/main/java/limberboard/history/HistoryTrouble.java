@@ -1,11 +1,10 @@
 package limberboard.history;
 
-import java.io.IOException;
+import limberboard.library.problem.PlainTrouble;
 
 /** Something of the history or of sharing that cannot be done, in words for its reader. */
-public final class HistoryTrouble extends IOException {
+public final class HistoryTrouble extends PlainTrouble {
   private static final long serialVersionUID = 1L;
-  private final String right;
 
   /**
    * A trouble.
@@ -14,17 +13,6 @@ public final class HistoryTrouble extends IOException {
    * @param right what would be right, or how to go on
    */
   public HistoryTrouble(String wrong, String right) {
-    super(wrong);
-    this.right = right;
-  }
-
-  /** What is wrong. */
-  public String wrong() {
-    return getMessage();
-  }
-
-  /** What would be right, or how to go on. */
-  public String right() {
-    return right;
+    super(wrong, right);
   }
 }

@@ -1,11 +1,10 @@
 package limberboard.moving;
 
-import java.io.IOException;
+import limberboard.library.problem.PlainTrouble;
 
 /** An archive that is not taken, or cannot be made, in words for its reader. */
-public final class ArchiveTrouble extends IOException {
+public final class ArchiveTrouble extends PlainTrouble {
   private static final long serialVersionUID = 1L;
-  private final String right;
 
   /**
    * A trouble.
@@ -14,17 +13,6 @@ public final class ArchiveTrouble extends IOException {
    * @param right what would be right
    */
   public ArchiveTrouble(String wrong, String right) {
-    super(wrong);
-    this.right = right;
-  }
-
-  /** What is wrong. */
-  public String wrong() {
-    return getMessage();
-  }
-
-  /** What would be right. */
-  public String right() {
-    return right;
+    super(wrong, right);
   }
 }

@@ -6,6 +6,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import limberboard.library.problem.PlainTrouble;
 
 /**
  * Reads an ordinary file up to a stated size, and nothing else: a pipe, a device or an endless file
@@ -15,23 +16,11 @@ public final class FileBytes {
   private FileBytes() {}
 
   /** A file that is not read, in words for its reader. */
-  public static final class Refused extends IOException {
+  public static final class Refused extends PlainTrouble {
     private static final long serialVersionUID = 1L;
-    private final String right;
 
     private Refused(String wrong, String right) {
-      super(wrong);
-      this.right = right;
-    }
-
-    /** What is wrong with the file, to follow its name. */
-    public String wrong() {
-      return getMessage();
-    }
-
-    /** What to do about it. */
-    public String right() {
-      return right;
+      super(wrong, right);
     }
   }
 
