@@ -2,26 +2,15 @@ package limberboard.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.Component;
-import java.awt.Container;
 import java.awt.Dimension;
-import java.awt.GraphicsEnvironment;
 import java.io.IOException;
-import java.nio.file.Path;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
-import limberboard.desktop.look.Theme;
-import limberboard.desktop.look.ThemeChoice;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.trace.Stage;
-import limberboard.library.file.WorkspaceFolders;
 import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -34,26 +23,19 @@ import org.junit.jupiter.params.provider.MethodSource;
  * as long as pages are. Needs a display; a virtual one will do.
  */
 class TraceRoomTest {
-  private static final LocalDate TODAY = LocalDate.of(2026, 5, 20);
-  private static Painter painter;
+  private static MeasuredWindow window;
   private static WindowAssembly desk;
 
   @BeforeAll
   static void open() throws IOException {
-    Assumptions.assumeFalse(
-        GraphicsEnvironment.isHeadless(),
-        "There is no display, so the room of the trace is not tested. Run: xvfb-run -a mvn verify");
-    WindowPictures pictures =
-        new WindowPictures(new WorkspaceFolders(Path.of("")), TODAY, new Dimension(1280, 800), 100);
-    desk = OnEventThread.get(() -> pictures.desk(ThemeChoice.LIGHT));
-    painter = OnEventThread.get(() -> new Painter(desk, new Dimension(1280, 800)));
+    window = MeasuredWindow.open(new Dimension(1280, 800), "the room of the trace");
+    desk = window.desk();
   }
 
   @AfterAll
   static void close() throws IOException {
-    if (painter != null) {
-      OnEventThread.run(painter::close);
-      OnEventThread.run(() -> Theme.apply(ThemeChoice.LIGHT, 100));
+    if (window != null) {
+      window.close();
     }
   }
 
@@ -73,32 +55,15 @@ class TraceRoomTest {
           JFrame frame = desk.window().frame();
           frame.setSize(width, height);
         });
-    for (int turn = 0; turn < 6; turn++) {
-      OnEventThread.run(() -> desk.window().frame().getRootPane().revalidate());
-      OnEventThread.run(() -> desk.window().frame().validate());
-      painter.png();
-    }
+    window.settle(6);
   }
 
   private static int half() throws IOException {
     return OnEventThread.get(() -> desk.place("trace").component().getHeight() / 2);
   }
 
-  private static <C extends Component> List<C> all(Container within, Class<C> kind) {
-    List<C> found = new ArrayList<>();
-    for (Component each : within.getComponents()) {
-      if (kind.isInstance(each) && each.isShowing()) {
-        found.add(kind.cast(each));
-      }
-      if (each instanceof Container nested) {
-        found.addAll(all(nested, kind));
-      }
-    }
-    return found;
-  }
-
   private static Optional<JComponent> named(String name) {
-    return all(desk.window().frame().getRootPane(), JComponent.class).stream()
+    return MeasuredWindow.all(desk.window().frame().getRootPane(), JComponent.class).stream()
         .filter(each -> name.equals(each.getName()))
         .findFirst();
   }
@@ -118,7 +83,7 @@ class TraceRoomTest {
             () -> {
               String ask = desk.trace().step().orElseThrow().text();
               Wrapped question =
-                  all(desk.window().frame().getRootPane(), Wrapped.class).stream()
+                  MeasuredWindow.all(desk.window().frame().getRootPane(), Wrapped.class).stream()
                       .filter(words -> words.getText().equals(ask))
                       .findFirst()
                       .orElseThrow();

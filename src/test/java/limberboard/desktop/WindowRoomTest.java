@@ -3,13 +3,9 @@ package limberboard.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
-import java.awt.Container;
 import java.awt.Dimension;
-import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
 import java.io.IOException;
-import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,12 +19,8 @@ import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
 import limberboard.boat.WorkCaution;
 import limberboard.boat.WorkCautions;
-import limberboard.desktop.look.Theme;
-import limberboard.desktop.look.ThemeChoice;
 import limberboard.desktop.parts.CautionBox;
-import limberboard.library.file.WorkspaceFolders;
 import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,46 +33,26 @@ import org.junit.jupiter.params.provider.MethodSource;
  * column is readable. Needs a display; a virtual one will do.
  */
 class WindowRoomTest {
-  private static final LocalDate TODAY = LocalDate.of(2026, 5, 20);
   private static final Dimension SMALL = new Dimension(1024, 700);
-  private static Painter painter;
+  private static MeasuredWindow window;
   private static WindowAssembly desk;
 
   @BeforeAll
   static void open() throws IOException {
-    Assumptions.assumeFalse(
-        GraphicsEnvironment.isHeadless(),
-        "There is no display, so the window is not measured. Run: xvfb-run -a mvn verify");
-    WindowPictures pictures =
-        new WindowPictures(new WorkspaceFolders(Path.of("")), TODAY, SMALL, 100);
-    desk = OnEventThread.get(() -> pictures.desk(ThemeChoice.LIGHT));
-    painter = OnEventThread.get(() -> new Painter(desk, SMALL));
+    window = MeasuredWindow.open(SMALL, "the window");
+    desk = window.desk();
   }
 
   @AfterAll
   static void close() throws IOException {
-    if (painter != null) {
-      OnEventThread.run(painter::close);
-      OnEventThread.run(() -> Theme.apply(ThemeChoice.LIGHT, 100));
+    if (window != null) {
+      window.close();
     }
   }
 
   static Stream<Arguments> scenes() {
     return Stream.of(100, 200)
         .flatMap(text -> Stream.of(Scene.values()).map(scene -> Arguments.of(scene, text)));
-  }
-
-  private static <C extends Component> List<C> all(Container within, Class<C> kind) {
-    List<C> found = new ArrayList<>();
-    for (Component each : within.getComponents()) {
-      if (kind.isInstance(each) && each.isShowing()) {
-        found.add(kind.cast(each));
-      }
-      if (each instanceof Container nested) {
-        found.addAll(all(nested, kind));
-      }
-    }
-    return found;
   }
 
   private static JRootPane root() {
@@ -95,11 +67,7 @@ class WindowRoomTest {
           desk.settings().textPercent(text);
           desk.window().frame().setSize(SMALL);
         });
-    for (int turn = 0; turn < 2; turn++) {
-      OnEventThread.run(() -> root().revalidate());
-      OnEventThread.run(() -> desk.window().frame().validate());
-      painter.png();
-    }
+    window.settle(2);
   }
 
   private static boolean scrolls(Component component) {
@@ -118,7 +86,7 @@ class WindowRoomTest {
 
   private static List<String> cutHeads() {
     List<String> cut = new ArrayList<>();
-    for (JTable table : all(root(), JTable.class)) {
+    for (JTable table : MeasuredWindow.all(root(), JTable.class)) {
       for (int i = 0; i < table.getColumnCount(); i++) {
         int width = table.getColumnModel().getColumn(i).getWidth();
         Object head = table.getColumnModel().getColumn(i).getHeaderValue();
@@ -166,13 +134,14 @@ class WindowRoomTest {
     List<String> cut =
         OnEventThread.get(
             () ->
-                all(root(), AbstractButton.class).stream()
+                MeasuredWindow.all(root(), AbstractButton.class).stream()
                     .filter(button -> button.getText() != null && !button.getText().isEmpty())
                     .map(WindowRoomTest::cut)
                     .flatMap(Optional::stream)
                     .toList());
     assertThat(cut).isEmpty();
     assertThat(OnEventThread.get(WindowRoomTest::cutHeads)).as("heads of columns").isEmpty();
-    assertThat(OnEventThread.get(() -> all(root(), AbstractButton.class))).isNotEmpty();
+    assertThat(OnEventThread.get(() -> MeasuredWindow.all(root(), AbstractButton.class)))
+        .isNotEmpty();
   }
 }
