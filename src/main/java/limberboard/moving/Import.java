@@ -51,12 +51,13 @@ public final class Import {
       mustBeAFile(there, path);
       if (!Files.exists(there, LinkOption.NOFOLLOW_LINKS)) {
         added.add(path);
-      } else if (Arrays.equals(FileBytes.read(there, Integer.MAX_VALUE - 8), file.getValue())) {
+        continue;
+      }
+      byte[] here = FileBytes.read(there, Integer.MAX_VALUE - 8);
+      if (Arrays.equals(here, file.getValue())) {
         same++;
-      } else if (isOwn(there)) {
-        kept.add(path);
       } else {
-        changed.add(path);
+        (isOwn(path, here) ? kept : changed).add(path);
       }
     }
     return new ImportPlan(added, changed, same, kept, problems(added, changed));
@@ -86,15 +87,14 @@ public final class Import {
     }
   }
 
-  private static boolean isOwn(Path file) throws IOException {
-    if (!file.toString().endsWith(".md")) {
-      return false;
-    }
-    String text = new String(FileBytes.read(file, Integer.MAX_VALUE - 8), StandardCharsets.UTF_8);
-    return text.lines()
-        .skip(1)
-        .takeWhile(line -> !line.stripTrailing().equals("---"))
-        .anyMatch(line -> line.matches("own:\\s*\\S.*"));
+  /** Whether a page is marked as somebody's own, be the rest of its header ever so broken. */
+  private static boolean isOwn(String path, byte[] page) {
+    return path.endsWith(".md")
+        && new String(page, StandardCharsets.UTF_8)
+            .lines()
+            .skip(1)
+            .takeWhile(line -> !line.stripTrailing().equals("---"))
+            .anyMatch(line -> line.matches("own:\\s*\\S.*"));
   }
 
   /** What reading the pages would say, tried in a folder of its own. */
