@@ -1,17 +1,25 @@
 package limberboard.sharing;
 
+import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.util.concurrent.TimeUnit;
 
-/** A process that has ended, or is ended, when it is asked how it ended. */
+/**
+ * A process that has ended, or is ended, when it is asked how it ended, and whose errors nobody
+ * waits for.
+ */
 final class EndedProcess extends Process {
   private static final int SECONDS = 5;
 
   private final Process process;
+  private final ErrorsAside errors;
+  private final InputStream output;
 
-  EndedProcess(Process process) {
+  EndedProcess(Process process) throws IOException {
     this.process = process;
+    this.errors = new ErrorsAside(process.getErrorStream());
+    this.output = errors.after(process.getInputStream());
   }
 
   @Override
@@ -21,12 +29,12 @@ final class EndedProcess extends Process {
 
   @Override
   public InputStream getInputStream() {
-    return process.getInputStream();
+    return output;
   }
 
   @Override
   public InputStream getErrorStream() {
-    return process.getErrorStream();
+    return errors.stream();
   }
 
   @Override

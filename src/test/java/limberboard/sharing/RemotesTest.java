@@ -78,6 +78,30 @@ class RemotesTest {
   }
 
   @Test
+  void aChildThatSshLeavesBehindIsNotWaitedFor() throws IOException {
+    remote("ssh://ada@yard.example/x.git");
+    Path ssh =
+        script(
+            "sleep 600 > /dev/null &\necho $! > "
+                + folder.resolve("child")
+                + "\necho 'ada@yard.example: Permission denied (publickey).' >&2; exit 255");
+    try {
+      assertThatThrownBy(() -> pair.owner.pull(by(ssh), false))
+          .isInstanceOf(HistoryTrouble.class)
+          .hasMessageContaining("does not let you in");
+      assertThat(child().isAlive()).as("the child that keeps the errors open").isTrue();
+    } finally {
+      child().destroy();
+    }
+    pair.owner.isSound();
+  }
+
+  private ProcessHandle child() throws IOException {
+    return ProcessHandle.of(Long.parseLong(Files.readString(folder.resolve("child")).strip()))
+        .orElseThrow();
+  }
+
+  @Test
   void aNameAndPasswordAreAskedForAndKeptNowhere() throws IOException {
     pair.yard.git().run("--git-dir", pair.remote.toString(), "update-server-info").good();
     HttpServer server = server();
