@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JTextField;
+import limberboard.desktop.drills.DrillChoice.Hidden;
 import limberboard.desktop.drills.DrillChoice.OnBoat;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.ChoiceBox;
@@ -20,7 +21,10 @@ import limberboard.desktop.parts.Wrapped;
 import limberboard.library.page.Page;
 import limberboard.library.page.Symptom;
 
-/** The form of a drill: who, which symptom on which boat, which seed, how many hints. */
+/**
+ * The form of a drill: who, which symptom on which boat, what is hidden, which seed, how many
+ * hints.
+ */
 final class ChoosePanel extends Docked {
   private final transient DrillChoice choice;
   private final JTextField student = new JTextField();
@@ -28,6 +32,7 @@ final class ChoosePanel extends Docked {
   private final JTextField hints = new JTextField();
   private final ChoiceBox<Page<Symptom>> symptom;
   private final ChoiceBox<OnBoat> boat;
+  private final ChoiceBox<Hidden> hidden;
   private final JButton begin;
   private final JButton next;
   private final Wrapped why = Text.plain("");
@@ -49,6 +54,7 @@ final class ChoosePanel extends Docked {
         new ChoiceBox<>(
             "drill-symptom", "Symptom", Page::title, each -> this.choice.symptom(each.id()));
     boat = new ChoiceBox<>("drill-boat", "Boat", OnBoat::title, this.choice::boat);
+    hidden = new ChoiceBox<>("drill-hidden", "Hidden fault", Hidden::title, this.choice::hide);
     this.begin = Buttons.main("Begin the drill", "drill-begin", begin);
     this.next =
         Buttons.plain(
@@ -87,6 +93,7 @@ final class ChoosePanel extends Docked {
     form.line("Student, name or number", student, student);
     form.line("Symptom", symptom, symptom);
     form.line("Boat", boat, boat);
+    form.line("Hidden fault", hidden, hidden);
     form.line(
         "Seed",
         seed,
@@ -123,6 +130,7 @@ final class ChoosePanel extends Docked {
     showing = true;
     symptom.show(choice.symptoms(), choice.page().orElse(null));
     boat.show(choice.boats(), choice.boat().orElse(null));
+    hidden.show(choice.hiding(), choice.hidden());
     put(seed, choice.seed());
     put(hints, choice.hints());
     showing = false;

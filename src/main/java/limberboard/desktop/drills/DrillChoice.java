@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
@@ -12,6 +13,7 @@ import limberboard.desktop.base.Observed;
 import limberboard.desktop.base.Session;
 import limberboard.drill.Drill;
 import limberboard.drill.DrillOrder;
+import limberboard.drill.HiddenNumber;
 import limberboard.drill.file.WorkspaceDrills;
 import limberboard.library.page.Model;
 import limberboard.library.page.Page;
@@ -23,6 +25,7 @@ final class DrillChoice extends Observed {
   private final LongSupplier chance;
   private Optional<String> symptom = Optional.empty();
   private Optional<OnBoat> boat = Optional.empty();
+  private Hidden hidden = Hidden.BY_SEED;
   private String student = "";
   private String seed;
   private String hints = "0";
@@ -36,6 +39,16 @@ final class DrillChoice extends Observed {
    * @param title what a person reads
    */
   record OnBoat(String id, boolean madeUp, String title) {}
+
+  /**
+   * What is hidden.
+   *
+   * @param cause id of the cause; empty: the seed draws it
+   * @param title what a person reads
+   */
+  record Hidden(Optional<String> cause, String title) {
+    static final Hidden BY_SEED = new Hidden(Optional.empty(), "Drawn by the seed");
+  }
 
   /**
    * A choice.
@@ -65,6 +78,7 @@ final class DrillChoice extends Observed {
         boat.filter(can::contains)
             .or(() -> can.stream().filter(this::isChosen).findFirst())
             .or(() -> can.stream().findFirst());
+    hidden = hiding().contains(hidden) ? hidden : Hidden.BY_SEED;
   }
 
   private boolean isChosen(OnBoat each) {
@@ -94,6 +108,32 @@ final class DrillChoice extends Observed {
     return all;
   }
 
+  /**
+   * What can be hidden: what the seed draws, or a cause that the trainer chooses; of a boat that is
+   * still to be made up it is not known what she can have.
+   */
+  List<Hidden> hiding() {
+    List<Hidden> all = new ArrayList<>(List.of(Hidden.BY_SEED));
+    Optional<OnBoat> known = boat.filter(on -> !on.madeUp());
+    if (page().isPresent() && known.isPresent()) {
+      drills().causes(page().get(), known.get().id()).stream()
+          .map(cause -> new Hidden(Optional.of(cause.id()), cause.title()))
+          .forEach(all::add);
+    }
+    return all;
+  }
+
+  /** What is hidden. */
+  Hidden hidden() {
+    return hidden;
+  }
+
+  /** Chooses what is hidden. */
+  void hide(Hidden other) {
+    hidden = other;
+    tell();
+  }
+
   private WorkspaceDrills drills() {
     return new WorkspaceDrills(session.workspace(), session.today());
   }
@@ -120,6 +160,7 @@ final class DrillChoice extends Observed {
   void boat(OnBoat other) {
     boat = Optional.of(other);
     why = "";
+    keepBoat();
     tell();
   }
 
@@ -129,6 +170,7 @@ final class DrillChoice extends Observed {
     keepBoat();
     boat = boats().stream().filter(each -> each.id().equals(boatId)).findFirst().or(() -> boat);
     why = reason;
+    hidden = Hidden.BY_SEED;
     anotherSeed();
   }
 
@@ -214,10 +256,15 @@ final class DrillChoice extends Observed {
     OnBoat on = boat.orElseThrow();
     long from = number(seed, Long.MAX_VALUE).orElseThrow();
     int allowed = (int) number(hints, DrillOrder.MOST_HINTS).orElseThrow();
+    OptionalInt hides =
+        hidden
+            .cause()
+            .map(cause -> OptionalInt.of(HiddenNumber.of(page.id(), cause, from)))
+            .orElse(OptionalInt.empty());
     Optional<Page<Model>> model = on.madeUp() ? session.library().model(on.id()) : Optional.empty();
     return () -> {
       String boatId = model.map(each -> drills.madeUp(page, each, from).id()).orElse(on.id());
-      return drills.drill(new DrillOrder(page.id(), boatId, drills.today(), from, allowed));
+      return drills.drill(new DrillOrder(page.id(), boatId, drills.today(), from, allowed, hides));
     };
   }
 }

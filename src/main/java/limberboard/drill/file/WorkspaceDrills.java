@@ -19,6 +19,7 @@ import limberboard.drill.learn.ClassResults;
 import limberboard.drill.learn.DrillRecord;
 import limberboard.drill.learn.NextDrill;
 import limberboard.drill.mark.DrillMarker;
+import limberboard.library.page.Cause;
 import limberboard.library.page.Model;
 import limberboard.library.page.Page;
 import limberboard.library.page.Symptom;
@@ -39,6 +40,19 @@ public record WorkspaceDrills(Workspace workspace, LocalDate today) {
     return workspace.boats().stream()
         .filter(boat -> new Fitting(boat, today).fits(symptom.head().fits()))
         .toList();
+  }
+
+  /** The causes of a symptom that a boat can have; none if there is no such boat. */
+  public List<Cause> causes(Page<Symptom> symptom, String boatId) {
+    return workspace
+        .boat(boatId)
+        .map(boat -> new Fitting(boat, today))
+        .map(
+            fitting ->
+                symptom.details().causes().stream()
+                    .filter(cause -> fitting.fits(cause.fits()))
+                    .toList())
+        .orElse(List.of());
   }
 
   /** Everything that can be drilled on the boats there are, symptom by symptom. */
