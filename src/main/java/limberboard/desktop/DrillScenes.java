@@ -1,5 +1,7 @@
 package limberboard.desktop;
 
+import java.awt.Component;
+import java.awt.Container;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -11,6 +13,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import limberboard.boat.Workspace;
 import limberboard.desktop.drills.DrillsPlace;
+import limberboard.desktop.parts.CardList;
 import limberboard.drill.Counsel;
 import limberboard.drill.Drill;
 import limberboard.drill.DrillOrder;
@@ -41,6 +44,24 @@ final class DrillScenes {
 
   static void choose(WindowAssembly desk) {
     place(desk).look("choose");
+  }
+
+  /** The last of the ready courses is opened. */
+  static void course(WindowAssembly desk) {
+    DrillsPlace place = place(desk);
+    place.look("choose");
+    openLast(place.component());
+  }
+
+  private static void openLast(Container within) {
+    for (Component each : within.getComponents()) {
+      if (each instanceof CardList<?> list && "drill-side".equals(each.getName())) {
+        list.setSelectedIndex(list.entries().size() - 1);
+        list.chooseSelected();
+      } else if (each instanceof Container nested) {
+        openLast(nested);
+      }
+    }
   }
 
   /** A drill after some checks, the dearest mistake of which is to ask the later ones first. */

@@ -99,6 +99,8 @@ enum Scene {
       }),
   /** A drill is chosen. */
   DRILLS_CHOOSE(DrillScenes::choose),
+  /** A ready course is opened. */
+  DRILLS_COURSE(DrillScenes::course),
   /** Everything that can be done in a drill. */
   DRILLS_WORK(desk -> DrillScenes.work(desk, 2)),
   /** A step of a drill with its cautions, before it is done. */

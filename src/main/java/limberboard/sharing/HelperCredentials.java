@@ -7,7 +7,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 
 /**
  * What Git's own credential helpers know, asked through the git command where it is installed. Only
@@ -34,24 +37,45 @@ record HelperCredentials(List<String> command, Path folder) {
       builder.environment().put("SSH_ASKPASS", "");
       builder.environment().put("GCM_INTERACTIVE", "never");
       Process process = builder.start();
-      process
-          .getOutputStream()
-          .write(
-              ("protocol=" + protocol + "\nhost=" + host + "\n\n")
-                  .getBytes(StandardCharsets.UTF_8));
-      process.getOutputStream().close();
-      String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-      if (!process.waitFor(SECONDS, TimeUnit.SECONDS) || process.exitValue() != 0) {
-        process.destroy();
-        return Optional.empty();
+      try {
+        process
+            .getOutputStream()
+            .write(
+                ("protocol=" + protocol + "\nhost=" + host + "\n\n")
+                    .getBytes(StandardCharsets.UTF_8));
+        process.getOutputStream().close();
+        String said = said(process).get(SECONDS, TimeUnit.SECONDS);
+        return process.waitFor(SECONDS, TimeUnit.SECONDS) && process.exitValue() == 0
+            ? answer(said)
+            : Optional.empty();
+      } finally {
+        process.destroyForcibly();
       }
-      return answer(said);
-    } catch (IOException e) {
+    } catch (IOException | ExecutionException | TimeoutException e) {
       return Optional.empty();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       return Optional.empty();
     }
+  }
+
+  /** What a helper says, read aside: one that asks in a window of its own may never end. */
+  private static CompletableFuture<String> said(Process process) {
+    CompletableFuture<String> said = new CompletableFuture<>();
+    Thread thread =
+        new Thread(
+            () -> {
+              try {
+                byte[] all = process.getInputStream().readAllBytes();
+                said.complete(new String(all, StandardCharsets.UTF_8));
+              } catch (IOException e) {
+                said.completeExceptionally(e);
+              }
+            },
+            "a credential helper");
+    thread.setDaemon(true);
+    thread.start();
+    return said;
   }
 
   private static Optional<Asking.Answer> answer(String said) {

@@ -39,6 +39,17 @@ public record GitRun(Path folder) {
     }
   }
 
+  private static void endAfterAMinute(Process process) {
+    try {
+      if (!process.waitFor(60, TimeUnit.SECONDS)) {
+        process.descendants().forEach(ProcessHandle::destroyForcibly);
+        process.destroyForcibly();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
   /** Runs {@code git WORDS} in the folder, apart from the settings of whoever runs the tests. */
   public Said run(String... words) {
     try {
@@ -56,8 +67,11 @@ public record GitRun(Path folder) {
                   "GIT_TERMINAL_PROMPT", "0"));
       Process process = builder.start();
       process.getOutputStream().close();
+      Thread watch = new Thread(() -> endAfterAMinute(process), "watches git");
+      watch.setDaemon(true);
+      watch.start();
       String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-      assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
+      assertThat(process.waitFor(60, TimeUnit.SECONDS)).as(String.join(" ", command)).isTrue();
       return new Said(process.exitValue(), out);
     } catch (IOException e) {
       throw new AssertionError(e);

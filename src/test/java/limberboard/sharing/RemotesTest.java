@@ -23,9 +23,11 @@ import limberboard.history.HistoryTrouble;
 import limberboard.library.file.WorkspaceFolders;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Remotes by ssh and http on this machine, and what they refuse. */
+@Timeout(value = 90, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class RemotesTest {
   private static final String SECRET = "open sesame";
 
@@ -136,6 +138,12 @@ class RemotesTest {
     HttpServer server =
         HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
     server.createContext("/remote.git/", this::answer);
+    server.setExecutor(
+        run -> {
+          Thread thread = new Thread(run, "the remote");
+          thread.setDaemon(true);
+          thread.start();
+        });
     server.start();
     return server;
   }

@@ -3,6 +3,7 @@ package limberboard.letters.mail;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import limberboard.letters.mail.Passage.Kind;
 
 /**
@@ -82,13 +83,49 @@ final class PassageSplitter {
   }
 
   /**
-   * The passages of a text.
+   * The passages of a text. One who sends a letter on without a word of his own means that letter:
+   * it is read as if it had been written now.
    *
    * @param forwarded whether the letter's subject says that it was sent on, so that a header within
    *     the text begins what was sent on and not what is answered
    */
   static List<Passage> of(String text, boolean forwarded) {
-    return new PassageSplitter(text, forwarded).split();
+    List<Passage> found = new PassageSplitter(text, forwarded).split();
+    if (found.stream().anyMatch(each -> each.kind() == Kind.OWN)) {
+      return found;
+    }
+    return found.stream()
+        .flatMap(each -> each.kind() == Kind.FORWARDED ? opened(each).stream() : Stream.of(each))
+        .toList();
+  }
+
+  /** A letter that was sent on, its header apart. */
+  private static List<Passage> opened(Passage sentOn) {
+    PassageSplitter within = new PassageSplitter(sentOn.text(), true);
+    int body = within.headerEnd();
+    if (body == 0) {
+      return List.of(sentOn);
+    }
+    String head = String.join("\n", within.lines.subList(0, body)).strip();
+    String rest = String.join("\n", within.lines.subList(body, within.lines.size()));
+    return Stream.concat(Stream.of(new Passage(Kind.FORWARDED, head)), of(rest, true).stream())
+        .toList();
+  }
+
+  /** Where what was sent on begins, below the lines that say whose it is. */
+  private int headerEnd() {
+    int at = 0;
+    int end = 0;
+    while (at < lines.size()
+        && (lines.get(at).isBlank()
+            || matches(SENT_ON, at)
+            || matches(ORIGINAL, at)
+            || matches(FIELD, at)
+            || matches(RULE, at))) {
+      at++;
+      end = lines.get(at - 1).isBlank() ? end : at;
+    }
+    return end;
   }
 
   private static Pattern pattern(String text) {

@@ -17,7 +17,8 @@ import java.util.Optional;
  * @param urgent whether it is urgent
  * @param dangers what is urgent in it, where a person has said so
  * @param symptoms the symptoms it tells of; empty where the library has none for it
- * @param answers symptom to check to the answer already given
+ * @param answers symptom to check to the answer already given; empty where nobody has said what is
+ *     answered
  */
 public record Expected(
     boolean fault,
@@ -26,12 +27,17 @@ public record Expected(
     boolean urgent,
     List<Danger> dangers,
     List<String> symptoms,
-    Map<String, Map<String, String>> answers) {
+    Optional<Map<String, Map<String, String>>> answers) {
   /** Copies the collections. */
   public Expected {
     dangers = List.copyOf(dangers);
     symptoms = List.copyOf(symptoms);
-    answers = Map.copyOf(answers);
+    answers = answers.map(Map::copyOf);
+  }
+
+  /** The answers already given for a symptom; empty where nobody has said what is answered. */
+  Optional<Map<String, String>> answers(String symptom) {
+    return answers.map(all -> all.getOrDefault(symptom, Map.of()));
   }
 
   /**
@@ -62,7 +68,7 @@ public record Expected(
         root.path("urgent").asText().equals("true"),
         dangers,
         symptoms,
-        answers);
+        root.has("answers") ? Optional.of(answers) : Optional.empty());
   }
 
   private static Optional<String> id(JsonNode node) {

@@ -113,7 +113,10 @@ public record LetterQuality(List<Outcome> outcomes) {
     long right = 0;
     long wanted = 0;
     for (Outcome outcome : outcomes) {
-      Map<String, Map<String, String>> all = outcome.letter().expected().answers();
+      if (outcome.letter().expected().answers().isEmpty()) {
+        continue;
+      }
+      Map<String, Map<String, String>> all = outcome.letter().expected().answers().get();
       wanted += all.values().stream().mapToInt(Map::size).sum();
       for (Map.Entry<String, List<GivenAnswer>> each : outcome.given().answers().entrySet()) {
         Map<String, String> told = all.getOrDefault(each.getKey(), Map.of());

@@ -28,6 +28,18 @@ final class NamingKeys {
   private static final int BEHIND = 7;
   private static final int MANY = 3;
   private static final String LIST = "naming-words.txt";
+  /** Words that say whose boat is spoken of. */
+  private static final Map<String, String> OF_WORD = new HashMap<>();
+
+  static {
+    Map.of(
+            "mine", List.of("my", "our", "mine", "ours"),
+            "she", List.of("she", "her", "she's"),
+            "they", List.of("they", "their", "them", "he", "his", "him"),
+            "we", List.of("we", "i", "us", "me", "i'm", "i've", "we've"))
+        .forEach((kind, words) -> words.forEach(word -> OF_WORD.put(word, kind)));
+  }
+
   private static final Set<String> NO_OWNERS =
       Set.of("it's", "that's", "she's", "he's", "here's", "there's", "what's", "let's");
   private static final Pattern NAMELESS =
@@ -86,6 +98,7 @@ final class NamingKeys {
           all.addAll(among(name, own, places, byName));
           all.addAll(ruled(name, ruled));
           all.addAll(ofLetter(letter.text().text()));
+          all.addAll(elsewhere(letter.text(), own));
           keys.put(name, all);
         });
     return keys;
@@ -122,6 +135,49 @@ final class NamingKeys {
               }
             });
     return keys;
+  }
+
+  /** What the sentences say that do not name her: of a boat of the writer's, named or not. */
+  private static Set<String> elsewhere(LetterText text, List<Place> own) {
+    Set<Integer> naming = new HashSet<>();
+    own.stream()
+        .filter(place -> place.text() == text)
+        .forEach(place -> naming.add(text.words().get(place.at()).sentence()));
+    Set<String> keys = new HashSet<>();
+    if (naming.isEmpty()) {
+      return keys;
+    }
+    int first = naming.stream().mapToInt(each -> each).min().orElseThrow();
+    keys.add("sentence " + place(text, first));
+    for (SaidWord each : text.words()) {
+      String kind = OF_WORD.get(each.word().word().replace('\u2019', '\''));
+      if (kind != null) {
+        keys.add(kind + " " + side(naming, first, each.sentence()));
+      }
+    }
+    return keys;
+  }
+
+  /** Where in the letter a sentence stands. */
+  private static String place(LetterText text, int sentence) {
+    List<SaidWord> words = text.words();
+    int begin = words.get(Math.min(text.subjectWords(), words.size() - 1)).sentence();
+    int last = words.get(words.size() - 1).sentence();
+    if (sentence <= begin) {
+      return "first";
+    } else if (sentence == begin + 1) {
+      return "second";
+    }
+    return sentence >= last - 1 ? "late" : "amid";
+  }
+
+  private static String side(Set<Integer> naming, int first, int sentence) {
+    if (naming.contains(sentence)) {
+      return "with";
+    } else if (sentence < first) {
+      return "before";
+    }
+    return sentence == first + 1 ? "next" : "behind";
   }
 
   private static Set<String> among(

@@ -13,7 +13,7 @@ import limberboard.letters.recognise.WordRegression.Example;
  * Says which of the boats that a letter names it is about, if any: learnt from lines in which
  * people name boats, and from recorded letters. Where the rules of {@link BoatNames} say the same,
  * a small chance is enough, since owners mostly name their own boat; against them it takes more
- * than half. Immutable.
+ * than nine in ten. Immutable.
  */
 final class NamingReader {
   private static final int ROUNDS = 25;
@@ -21,7 +21,7 @@ final class NamingReader {
   private static final double SHORTEST = 600;
   private static final double OF_LETTER = 4;
   private static final double LIKELY = 0.15;
-  private static final double LIKELY_AGAINST_RULES = 0.7;
+  private static final double LIKELY_AGAINST_RULES = 0.9;
 
   private final NamingExamples examples;
   private final WordRegression learnt;

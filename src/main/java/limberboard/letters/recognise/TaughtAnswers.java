@@ -25,7 +25,9 @@ final class TaughtAnswers {
 
   TaughtAnswers(TopicExamples examples, List<RecordedLetter> letters) {
     Map<String, List<RecordedLetter>> about = new HashMap<>();
-    for (RecordedLetter letter : letters) {
+    List<RecordedLetter> read =
+        letters.stream().filter(letter -> letter.expected().answers().isPresent()).toList();
+    for (RecordedLetter letter : read) {
       for (String symptom : letter.expected().symptoms()) {
         about.computeIfAbsent(symptom, each -> new ArrayList<>()).add(letter);
       }
@@ -39,7 +41,7 @@ final class TaughtAnswers {
     Map<Integer, Integer> counts = new HashMap<>();
     List<Example> near = new ArrayList<>();
     for (RecordedLetter letter : letters) {
-      Map<String, String> answers = letter.expected().answers().getOrDefault(symptom, Map.of());
+      Map<String, String> answers = letter.expected().answers(symptom).orElseThrow();
       List<Integer> told = new ArrayList<>();
       answers.forEach(
           (check, answer) ->

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.IntFunction;
@@ -255,9 +256,11 @@ public final class Teaching {
   private void addAnswers(List<Row> rows, RecordedLetter letter, AnswerReader reading) {
     LetterText text = parser.recorded(letter);
     for (String symptom : letter.expected().symptoms()) {
-      Map<String, String> given = letter.expected().answers().getOrDefault(symptom, Map.of());
-      for (AnswerReader.Candidate each : reading.candidates(text, symptom)) {
-        rows.add(new Row(each.figures(), each.answer().equals(given.get(each.check()))));
+      Optional<Map<String, String>> given = letter.expected().answers(symptom);
+      if (given.isPresent()) {
+        for (AnswerReader.Candidate each : reading.candidates(text, symptom)) {
+          rows.add(new Row(each.figures(), each.answer().equals(given.get().get(each.check()))));
+        }
       }
     }
   }

@@ -123,6 +123,43 @@ class PassageSplitterTest {
   }
 
   @Test
+  void aLetterSentOnWithoutAWordIsReadAsIfWrittenNow() {
+    List<Passage> passages =
+        split(
+            "---------- Forwarded message ----------",
+            "From: Ada Reed",
+            "To: the old address",
+            "Subject: Slack at the wheel",
+            "",
+            "The wires are slack.",
+            "",
+            "On 3 May 2026 the yard wrote:",
+            "> Is it dry?",
+            "--",
+            "Ada");
+    assertThat(own(passages)).isEqualTo("The wires are slack.");
+    assertThat(passages.get(0).kind()).isEqualTo(Passage.Kind.FORWARDED);
+    assertThat(passages.get(0).text()).endsWith("Subject: Slack at the wheel");
+    assertThat(passages.stream().map(Passage::kind))
+        .contains(Passage.Kind.QUOTED, Passage.Kind.SIGNATURE);
+  }
+
+  @Test
+  void whatIsSentOnWithAWordOfOnesOwnStaysApart() {
+    assertThat(
+            own(
+                split(
+                    "See below.",
+                    "",
+                    "----- Forwarded message -----",
+                    "From: A",
+                    "To: B",
+                    "",
+                    "Wet.")))
+        .isEqualTo("See below.");
+  }
+
+  @Test
   void nothingSaidIsLost() {
     String text =
         "Hello\n\n> old\nnew\n-- \nname\nPS: more\n\nOn Monday a man wrote:\n> older\nlast words";
