@@ -26,7 +26,7 @@ import limberboard.library.value.Water;
 /** Recognises what letters are about. Immutable, safe for use by several threads. */
 public final class Recogniser {
   private static final double LEAST = 0.5;
-  private static final double LEAST_COVERED = 0.25;
+  private static final double LEAST_COVERED = 0.3;
   private static final double LEAST_SHOWN = 0.02;
   private static final int MOST_SHOWN = 5;
   private static final int MOST_WORDS = 8;
