@@ -22,12 +22,16 @@ final class NamingKeys {
   /** Of the boat that the rules say the letter is about. */
   static final String RULED = "by the rules";
 
+  /** Of a boat that the rules say is named in passing. */
+  static final String RULED_PASSING = "rule passing";
+
   private static final int NEAR_BEFORE = 3;
   private static final int BEFORE = 8;
   private static final int NEAR_BEHIND = 2;
   private static final int BEHIND = 7;
   private static final int MANY = 3;
   private static final String LIST = "naming-words.txt";
+
   /** Words that say whose boat is spoken of. */
   private static final Map<String, String> OF_WORD = new HashMap<>();
 
@@ -119,7 +123,7 @@ final class NamingKeys {
   private static Set<String> ruled(String name, BoatNames.Mentions ruled) {
     Set<String> keys = new HashSet<>();
     if (ruled.passing().contains(name)) {
-      keys.add("rule passing");
+      keys.add(RULED_PASSING);
     }
     ruled.best().filter(name::equals).ifPresent(best -> keys.add(RULED));
     return keys;

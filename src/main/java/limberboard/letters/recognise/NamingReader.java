@@ -6,14 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import limberboard.letters.mail.Letter;
 import limberboard.letters.recognise.WordRegression.Example;
 
 /**
  * Says which of the boats that a letter names it is about, if any: learnt from lines in which
  * people name boats, and from recorded letters. Where the rules of {@link BoatNames} say the same,
- * a small chance is enough, since owners mostly name their own boat; against them it takes more
- * than nine in ten. Immutable.
+ * a small chance is enough, since owners mostly name their own boat; where they cannot tell, more
+ * than half; against them it takes nine in ten. Immutable.
  */
 final class NamingReader {
   private static final int ROUNDS = 25;
@@ -21,6 +22,7 @@ final class NamingReader {
   private static final double SHORTEST = 600;
   private static final double OF_LETTER = 4;
   private static final double LIKELY = 0.15;
+  private static final double LIKELY_BY_ITSELF = 0.5;
   private static final double LIKELY_AGAINST_RULES = 0.9;
 
   private final NamingExamples examples;
@@ -45,14 +47,18 @@ final class NamingReader {
    *
    * @param names how likely the letter is about each name
    * @param ruled the name that the rules say it is about, if any
+   * @param passing names that the rules say are named in passing
    */
-  record Named(Map<String, Double> names, Optional<String> ruled) {
+  record Named(Map<String, Double> names, Optional<String> ruled, Set<String> passing) {
     boolean isEmpty() {
       return names.isEmpty();
     }
 
     private double least(String name) {
-      return ruled.filter(name::equals).isPresent() ? LIKELY : LIKELY_AGAINST_RULES;
+      if (ruled.isPresent()) {
+        return ruled.get().equals(name) ? LIKELY : LIKELY_AGAINST_RULES;
+      }
+      return passing.contains(name) ? LIKELY_AGAINST_RULES : LIKELY_BY_ITSELF;
     }
 
     /** The name that the letter most likely is about, unless it likely is about none of them. */
@@ -92,6 +98,11 @@ final class NamingReader {
             .filter(each -> each.getValue().contains(NamingKeys.RULED))
             .map(Map.Entry::getKey)
             .findFirst();
-    return new Named(chances, ruled);
+    Set<String> passing =
+        keys.entrySet().stream()
+            .filter(each -> each.getValue().contains(NamingKeys.RULED_PASSING))
+            .map(Map.Entry::getKey)
+            .collect(Collectors.toSet());
+    return new Named(chances, ruled, passing);
   }
 }
