@@ -11,6 +11,7 @@ import limberboard.boat.Workspace;
 import limberboard.drill.file.CoursePages;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.problem.Problem;
+import limberboard.proofread.file.TradeWordsFile;
 import limberboard.search.SearchWords;
 import limberboard.words.CountWords;
 import picocli.CommandLine.Command;
@@ -52,6 +53,7 @@ final class ValidateCommand implements Callable<Integer> {
     FutureEntries future = new FutureEntries(folders, session.today());
     read.boats().forEach(boat -> problems.addAll(future.of(boat)));
     problems.addAll(SearchWords.read(folders).problems());
+    problems.addAll(TradeWordsFile.read(folders, read.library()).problems());
     problems.addAll(new CoursePages(read, session.today()).problems(folders));
     Reviews reviews = new Reviews(session, folders, read);
     problems.addAll(reviews.warnings());

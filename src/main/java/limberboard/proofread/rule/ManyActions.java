@@ -1,0 +1,64 @@
+package limberboard.proofread.rule;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import limberboard.proofread.text.Job;
+import limberboard.proofread.text.Passage;
+import limberboard.proofread.text.Sentence;
+import limberboard.words.Sentences;
+
+/**
+ * A step that holds more than three actions. Two, and a third that goes with them such as writing
+ * down what was read, are one grip of the hand.
+ */
+final class ManyActions implements JobRule {
+  private static final int MOST = 3;
+  private static final Pattern CLAUSE = Pattern.compile("[,:;.] | and | then |, then ");
+
+  @Override
+  public String name() {
+    return "many-actions";
+  }
+
+  @Override
+  public List<Finding> in(Job job, Surroundings around) {
+    List<Finding> found = new ArrayList<>();
+    Set<String> verbs = new HashSet<>(around.words().actions());
+    for (Passage step : job.isCheck() ? List.<Passage>of() : job.steps()) {
+      List<String> actions = actions(step, verbs);
+      if (actions.size() > MOST) {
+        found.add(
+            Finding.at(
+                this,
+                Gravity.STUMBLES,
+                job.page(),
+                step.line(),
+                "step " + step.step(),
+                "step "
+                    + step.step()
+                    + " holds "
+                    + actions.size()
+                    + " actions: "
+                    + Sentences.list(actions, "and"),
+                "one action, one number"));
+      }
+    }
+    return found;
+  }
+
+  private static List<String> actions(Passage step, Set<String> verbs) {
+    List<String> actions = new ArrayList<>();
+    for (Sentence sentence : step.sentences()) {
+      for (String clause : CLAUSE.split(sentence.text())) {
+        List<String> words = Sentence.one(clause).words();
+        if (!words.isEmpty() && verbs.contains(words.get(0))) {
+          actions.add(words.get(0));
+        }
+      }
+    }
+    return actions;
+  }
+}

@@ -1,0 +1,83 @@
+package limberboard.proofread.rule;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import limberboard.library.page.Page;
+import limberboard.proofread.file.TradeWords;
+import limberboard.proofread.text.Job;
+import limberboard.proofread.text.Passage;
+import limberboard.proofread.text.Phrase;
+import limberboard.words.Phrases;
+import limberboard.words.Sentences;
+
+/**
+ * Tools and materials on a list that no step uses: neither by a name, nor by a word of one, nor by
+ * what is done with them.
+ */
+final class NotUsed implements JobRule {
+  private static final Set<String> SAYING_NOTHING =
+      Set.of("set", "kit", "small", "new", "of", "for", "and", "the", "with", "a", "on", "in");
+  private static final int SHORTEST = 3;
+
+  @Override
+  public String name() {
+    return "not-used";
+  }
+
+  @Override
+  public List<Finding> in(Job job, Surroundings around) {
+    List<Finding> found = new ArrayList<>();
+    look(job, job.tools(), "/tools/", around, found);
+    look(job, job.materials(), "/materials/", around, found);
+    return found;
+  }
+
+  private void look(
+      Job job, List<String> ids, String key, Surroundings around, List<Finding> found) {
+    for (int i = 0; i < ids.size(); i++) {
+      String id = ids.get(i);
+      if (around.library().material(id).isPresent() && !isUsed(id, job, around)) {
+        found.add(
+            Finding.at(
+                this,
+                Gravity.STUMBLES,
+                job.page(),
+                around.line(job.page(), job.pointer() + key + i),
+                id,
+                "“" + around.title(id) + "” is listed, and no step uses it",
+                "say in a step what it is for, or take it off the list"));
+      }
+    }
+  }
+
+  private static boolean isUsed(String id, Job job, Surroundings around) {
+    List<Phrase> names = new ArrayList<>();
+    around.library().material(id).ifPresent(page -> names.addAll(names(page)));
+    around.words().uses().stream()
+        .filter(usage -> usage.thing().equals(id))
+        .map(TradeWords.Usage::words)
+        .forEach(words -> names.addAll(around.phrases(words)));
+    return job.passages().stream().anyMatch(passage -> names(passage, names) || links(passage, id));
+  }
+
+  private static boolean names(Passage passage, List<Phrase> names) {
+    return names.stream().anyMatch(passage::has);
+  }
+
+  private static boolean links(Passage passage, String id) {
+    return passage.links().stream().anyMatch(link -> link.contains(id + ".md"));
+  }
+
+  private static List<Phrase> names(Page<?> page) {
+    List<Phrase> names = new ArrayList<>();
+    page.head().saidAs().forEach(said -> names.add(Phrase.of(said)));
+    Stream.of(page.title().replaceAll("[,(].*", ""), Sentences.spoken(page.id()))
+        .flatMap(name -> Phrases.stems(name).stream())
+        .filter(word -> word.length() >= SHORTEST && !SAYING_NOTHING.contains(word))
+        .filter(word -> !Character.isDigit(word.charAt(0)))
+        .forEach(word -> names.add(new Phrase(word, List.of(List.of(word)))));
+    return names;
+  }
+}

@@ -1,0 +1,35 @@
+package limberboard.proofread.rule;
+
+import java.util.List;
+
+/** All rules, in the order in which a page's faults are told. */
+public final class Rules {
+  private static final List<Rule> ALL =
+      List.of(
+          new SafeTooLate(),
+          new NoCaution(),
+          new KeepOff(),
+          new NotTogether(),
+          new RopeDiffers(),
+          new FiguresDiffer(),
+          new FromMemory(),
+          new MinutesTooFew(),
+          new NotListed(),
+          new NotUsed(),
+          new NoTool(),
+          new NoBefore(),
+          new MainPart(),
+          new ManyActions());
+
+  private Rules() {}
+
+  /** The rules. */
+  public static List<Rule> all() {
+    return ALL;
+  }
+
+  /** Their names. */
+  public static List<String> names() {
+    return ALL.stream().map(Rule::name).toList();
+  }
+}
