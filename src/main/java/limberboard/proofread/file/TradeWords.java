@@ -1,9 +1,9 @@
 package limberboard.proofread.file;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import limberboard.library.value.EmptyValues;
-import limberboard.library.value.Required;
 import limberboard.proofread.text.Measure;
 
 /**
@@ -43,6 +43,32 @@ public record TradeWords(
     actions = EmptyValues.list(actions);
   }
 
+  /** The same without entries that lack what they need; those have been reported. */
+  TradeWords usable() {
+    return new TradeWords(
+        cautions.stream().filter(each -> each.lacks().isEmpty()).toList(),
+        needs.stream().filter(each -> each.lacks().isEmpty()).toList(),
+        uses.stream().filter(each -> each.lacks().isEmpty()).toList(),
+        orders.stream().filter(each -> each.lacks().isEmpty()).toList(),
+        figures.stream().filter(each -> each.lacks().isEmpty()).toList(),
+        names.stream().filter(each -> each.lacks().isEmpty()).toList(),
+        common,
+        actions);
+  }
+
+  /** An entry of the file. */
+  sealed interface Entry permits Call, Need, Usage, Order, Agreed {
+    /** Keys that it needs and that say nothing. */
+    List<String> lacks();
+  }
+
+  private static List<String> lacking(Map<String, Boolean> said) {
+    return said.entrySet().stream()
+        .filter(each -> !each.getValue())
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
   /**
    * Words that call for a caution.
    *
@@ -50,13 +76,17 @@ public record TradeWords(
    * @param carry ids of cautions, any of which will do
    * @param unless words in the same sentence with which nothing is called for
    */
-  public record Call(
-      @Required List<String> words, @Required List<String> carry, List<String> unless) {
+  public record Call(List<String> words, List<String> carry, List<String> unless) implements Entry {
     /** Absent entries become empty ones. */
     public Call {
-      words = words == null ? null : EmptyValues.list(words);
-      carry = carry == null ? null : EmptyValues.list(carry);
+      words = EmptyValues.list(words);
+      carry = EmptyValues.list(carry);
       unless = EmptyValues.list(unless);
+    }
+
+    @Override
+    public List<String> lacks() {
+      return lacking(Map.of("words", !words.isEmpty(), "carry", !carry.isEmpty()));
     }
   }
 
@@ -69,13 +99,20 @@ public record TradeWords(
    * @param unless words in the same sentence with which nothing is needed
    */
   public record Need(
-      @Required List<String> words, List<String> tools, List<String> access, List<String> unless) {
+      List<String> words, List<String> tools, List<String> access, List<String> unless)
+      implements Entry {
     /** Absent entries become empty ones. */
     public Need {
-      words = words == null ? null : EmptyValues.list(words);
+      words = EmptyValues.list(words);
       tools = EmptyValues.list(tools);
       access = EmptyValues.list(access);
       unless = EmptyValues.list(unless);
+    }
+
+    @Override
+    public List<String> lacks() {
+      return lacking(
+          Map.of("words", !words.isEmpty(), "tools", !tools.isEmpty() || !access.isEmpty()));
     }
   }
 
@@ -85,10 +122,16 @@ public record TradeWords(
    * @param thing id of a tool or material
    * @param words any of them
    */
-  public record Usage(@Required String thing, @Required List<String> words) {
+  public record Usage(String thing, List<String> words) implements Entry {
     /** Absent entries become empty ones. */
     public Usage {
-      words = words == null ? null : EmptyValues.list(words);
+      thing = EmptyValues.text(thing);
+      words = EmptyValues.list(words);
+    }
+
+    @Override
+    public List<String> lacks() {
+      return lacking(Map.of("thing", !thing.isEmpty(), "words", !words.isEmpty()));
     }
   }
 
@@ -103,16 +146,19 @@ public record TradeWords(
    * @param always whether something is wrong also where nothing makes it safe at all
    */
   public record Order(
-      @Required List<String> first,
-      @Required List<String> then,
-      @Required String why,
-      List<String> with,
-      boolean always) {
+      List<String> first, List<String> then, String why, List<String> with, boolean always)
+      implements Entry {
     /** Absent entries become empty ones. */
     public Order {
-      first = first == null ? null : EmptyValues.list(first);
-      then = then == null ? null : EmptyValues.list(then);
+      why = EmptyValues.text(why);
+      first = EmptyValues.list(first);
+      then = EmptyValues.list(then);
       with = EmptyValues.list(with);
+    }
+
+    @Override
+    public List<String> lacks() {
+      return lacking(Map.of("first", !first.isEmpty(), "then", !then.isEmpty()));
     }
   }
 
@@ -128,18 +174,33 @@ public record TradeWords(
    * @param most the most that it can be
    */
   public record Agreed(
-      @Required String about,
-      @Required List<String> words,
-      @Required Measure measure,
+      String about,
+      List<String> words,
+      Optional<Measure> measure,
       List<String> unless,
       Optional<Double> least,
-      Optional<Double> most) {
+      Optional<Double> most)
+      implements Entry {
     /** Absent entries become empty ones. */
     public Agreed {
-      words = words == null ? null : EmptyValues.list(words);
+      about = EmptyValues.text(about);
+      words = EmptyValues.list(words);
+      measure = EmptyValues.optional(measure);
       unless = EmptyValues.list(unless);
       least = EmptyValues.optional(least);
       most = EmptyValues.optional(most);
+    }
+
+    @Override
+    public List<String> lacks() {
+      return lacking(
+          Map.of(
+              "about",
+              !about.isEmpty(),
+              "words",
+              !words.isEmpty(),
+              "measure",
+              measure.isPresent()));
     }
   }
 }

@@ -2,15 +2,21 @@ package limberboard.proofread.file;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import limberboard.library.Library;
 import limberboard.library.file.FileBytes;
 import limberboard.library.file.TextFile;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.header.HeaderBinder;
+import limberboard.library.page.Caution;
+import limberboard.library.page.Details;
+import limberboard.library.page.Material;
+import limberboard.library.page.Page;
 import limberboard.library.problem.Nearest;
 import limberboard.library.problem.Problem;
 import limberboard.library.problem.Report;
+import limberboard.proofread.file.TradeWords.Entry;
 
 /**
  * The library's file of what a proofreader looks for.
@@ -45,56 +51,59 @@ public record TradeWordsFile(TradeWords words, List<Problem> problems) {
     Report report = new Report(name, bound.lines());
     new Check(library, report).check(words);
     problems.addAll(report.problems());
-    return new TradeWordsFile(words, problems);
+    return new TradeWordsFile(words.usable(), problems);
   }
 
-  /** Whether the pages it names are there. */
+  /** Whether entries have what they need, and whether the pages they name are there. */
   private record Check(Library library, Report report) {
     void check(TradeWords words) {
+      complete(words.cautions(), "/cautions/");
+      complete(words.needs(), "/needs/");
+      complete(words.uses(), "/uses/");
+      complete(words.orders(), "/orders/");
+      complete(words.figures(), "/figures/");
+      complete(words.names(), "/names/");
       for (int i = 0; i < words.cautions().size(); i++) {
-        cautions(words.cautions().get(i).carry(), "/cautions/" + i + "/carry");
+        pages(
+            Caution.class, "caution", words.cautions().get(i).carry(), "/cautions/" + i + "/carry");
       }
       for (int i = 0; i < words.needs().size(); i++) {
-        TradeWords.Need need = words.needs().get(i);
-        things(need.tools(), "/needs/" + i + "/tools");
-        if (need.tools().isEmpty() && need.access().isEmpty()) {
-          report.error("/needs/" + i, "needs nothing", "write tools or access");
-        }
+        things(words.needs().get(i).tools(), "/needs/" + i + "/tools");
       }
       for (int i = 0; i < words.uses().size(); i++) {
         things(List.of(words.uses().get(i).thing()), "/uses/" + i + "/thing");
       }
+      for (int i = 0; i < words.names().size(); i++) {
+        things(List.of(words.names().get(i).thing()), "/names/" + i + "/thing");
+      }
     }
 
-    private void cautions(List<String> ids, String pointer) {
-      for (int i = 0; i < ids.size(); i++) {
-        if (library.caution(ids.get(i)).isEmpty()) {
-          List<String> known =
-              library.all(limberboard.library.page.Caution.class).stream()
-                  .map(limberboard.library.page.Page::id)
-                  .toList();
-          none("caution", ids.get(i), known, pointer + "/" + i);
+    /** What is there and wrong has been said already. */
+    private void complete(List<? extends Entry> entries, String pointer) {
+      for (int i = 0; i < entries.size(); i++) {
+        for (String key : entries.get(i).lacks()) {
+          if (!report.lines().containsKey(pointer + i + "/" + key)) {
+            report.error(pointer + i + "/" + key, "is missing", "it is required here");
+          }
         }
       }
     }
 
     private void things(List<String> ids, String pointer) {
-      for (int i = 0; i < ids.size(); i++) {
-        if (library.material(ids.get(i)).isEmpty()) {
-          List<String> known =
-              library.all(limberboard.library.page.Material.class).stream()
-                  .map(limberboard.library.page.Page::id)
-                  .toList();
-          none("material or tool", ids.get(i), known, pointer + "/" + i);
-        }
-      }
+      pages(Material.class, "material or tool", ids, pointer);
     }
 
-    private void none(String what, String id, List<String> known, String pointer) {
-      report.error(
-          pointer,
-          "there is no " + what + " \"" + id + "\"",
-          Nearest.advice(id, known, "name one that has a page"));
+    private void pages(
+        Class<? extends Details> kind, String what, List<String> ids, String pointer) {
+      Collection<String> known = library.all(kind).stream().<String>map(Page::id).toList();
+      for (int i = 0; i < ids.size(); i++) {
+        if (!ids.get(i).isEmpty() && !known.contains(ids.get(i))) {
+          report.error(
+              pointer + "/" + i,
+              "there is no " + what + " \"" + ids.get(i) + "\"",
+              Nearest.advice(ids.get(i), known, "name one that has a page"));
+        }
+      }
     }
   }
 }

@@ -60,7 +60,8 @@ record Statement(Page<?> page, int line, Figure figure) {
 
   private static Optional<Figure> figure(Sentence sentence, Agreed agreed) {
     return Figure.in(sentence).stream()
-        .filter(figure -> figure.measure() == agreed.measure())
+        .filter(
+            figure -> agreed.measure().filter(measure -> measure == figure.measure()).isPresent())
         .filter(figure -> figure.least() >= agreed.least().orElse(0.0))
         .filter(figure -> figure.most() <= agreed.most().orElse(Double.MAX_VALUE))
         .findFirst();
