@@ -77,7 +77,10 @@ public final class ThingNames {
     }
   }
 
-  /** The things that a sentence names; no word belongs to two of them, no name spans a comma. */
+  /**
+   * The things that a sentence names; no word belongs to two of them, and no name spans a comma. An
+   * alcohol-free cloth names no alcohol.
+   */
   public List<Mention> in(Sentence sentence) {
     List<Mention> found = new ArrayList<>();
     int from = 0;
@@ -97,7 +100,8 @@ public final class ThingNames {
     List<String> stems = clause.stems();
     for (int length = Math.min(LONGEST, stems.size() - at); length > 0; length--) {
       Set<String> ids = names.get(stems.subList(at, at + length));
-      if (ids != null) {
+      boolean free = at + length < stems.size() && clause.words().get(at + length).equals("free");
+      if (ids != null && !free) {
         String name = String.join(" ", clause.words().subList(at, at + length));
         return Optional.of(new Mention(name, ids, from + at, length));
       }
