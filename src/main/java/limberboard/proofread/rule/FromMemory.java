@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import limberboard.library.page.Page;
-import limberboard.proofread.text.Passage;
+import limberboard.proofread.text.TextPiece;
 
 /**
  * “From memory” beside a figure that carries safety: of torque, load, gas, pressure or current.
@@ -33,7 +33,7 @@ final class FromMemory implements Rule {
   public List<Finding> on(Page<?> page, Surroundings around) {
     List<Finding> found = new ArrayList<>();
     boolean makers = false;
-    for (Passage passage : around.passages(page)) {
+    for (TextPiece passage : around.passages(page)) {
       makers |= SAFETY.matcher(passage.text()).find() && MAKERS.matcher(passage.text()).find();
       look(page, passage.text(), passage.line(), found);
     }

@@ -10,9 +10,9 @@ import limberboard.library.page.Page;
 import limberboard.library.value.CountingUnit;
 import limberboard.library.value.Substance;
 import limberboard.proofread.text.Job;
-import limberboard.proofread.text.Passage;
 import limberboard.proofread.text.Phrase;
 import limberboard.proofread.text.Sentence;
+import limberboard.proofread.text.TextPiece;
 import limberboard.proofread.text.ThingNames.Mention;
 import limberboard.words.Phrases;
 
@@ -48,9 +48,9 @@ final class KeepOff implements Rule {
   }
 
   private void look(
-      Page<?> page, Job job, List<Passage> passages, Surroundings around, List<Finding> found) {
+      Page<?> page, Job job, List<TextPiece> passages, Surroundings around, List<Finding> found) {
     Set<String> said = new HashSet<>();
-    for (Passage passage : passages) {
+    for (TextPiece passage : passages) {
       for (Sentence sentence : clauses(passage)) {
         if (!sentence.denies() && HARM.stream().noneMatch(sentence::has)) {
           for (Mention mention : around.things().in(sentence)) {
@@ -66,7 +66,7 @@ final class KeepOff implements Rule {
   }
 
   /** A short step in half-sentences is taken as one. */
-  private static List<Sentence> clauses(Passage passage) {
+  private static List<Sentence> clauses(TextPiece passage) {
     Sentence whole = Sentence.one(passage.text());
     return whole.words().size() <= SHORT ? List.of(whole) : passage.sentences();
   }
@@ -83,7 +83,7 @@ final class KeepOff implements Rule {
 
   private Optional<Finding> on(
       Job job,
-      Passage passage,
+      TextPiece passage,
       Sentence sentence,
       Mention mention,
       Page<Material> thing,
@@ -117,7 +117,7 @@ final class KeepOff implements Rule {
 
   private Finding finding(
       Job job,
-      Passage passage,
+      TextPiece passage,
       Mention mention,
       Page<Material> thing,
       String on,

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 import limberboard.proofread.text.Job;
-import limberboard.proofread.text.Passage;
 import limberboard.proofread.text.Sentence;
+import limberboard.proofread.text.TextPiece;
 import limberboard.words.Sentences;
 
 /**
@@ -27,7 +27,7 @@ final class ManyActions implements JobRule {
   public List<Finding> in(Job job, Surroundings around) {
     List<Finding> found = new ArrayList<>();
     Set<String> verbs = new HashSet<>(around.words().actions());
-    for (Passage step : job.isCheck() ? List.<Passage>of() : job.steps()) {
+    for (TextPiece step : job.isCheck() ? List.<TextPiece>of() : job.steps()) {
       List<String> actions = actions(step, verbs);
       if (actions.size() > MOST) {
         found.add(
@@ -49,7 +49,7 @@ final class ManyActions implements JobRule {
     return found;
   }
 
-  private static List<String> actions(Passage step, Set<String> verbs) {
+  private static List<String> actions(TextPiece step, Set<String> verbs) {
     List<String> actions = new ArrayList<>();
     for (Sentence sentence : step.sentences()) {
       for (String clause : CLAUSE.split(sentence.text())) {

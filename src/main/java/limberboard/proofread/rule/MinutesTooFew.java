@@ -9,8 +9,8 @@ import limberboard.library.value.Condition;
 import limberboard.proofread.text.Figure;
 import limberboard.proofread.text.Job;
 import limberboard.proofread.text.Measure;
-import limberboard.proofread.text.Passage;
 import limberboard.proofread.text.Sentence;
+import limberboard.proofread.text.TextPiece;
 import limberboard.words.Minutes;
 
 /**
@@ -52,7 +52,7 @@ final class MinutesTooFew implements JobRule {
   private static double least(Job job) {
     double always = 0;
     Map<String, Double> sections = new HashMap<>();
-    for (Passage step : job.steps()) {
+    for (TextPiece step : job.steps()) {
       double minutes = 1 + waits(step);
       if (step.only().stream().allMatch(Condition.ALWAYS::equals)) {
         always += minutes;
@@ -63,7 +63,7 @@ final class MinutesTooFew implements JobRule {
     return always + sections.values().stream().mapToDouble(each -> each).max().orElse(0);
   }
 
-  private static double waits(Passage step) {
+  private static double waits(TextPiece step) {
     double waits = 0;
     for (Sentence sentence : step.sentences()) {
       if (!sentence.denies()) {

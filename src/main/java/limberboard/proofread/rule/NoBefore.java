@@ -4,7 +4,7 @@ import java.util.List;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.value.Work;
-import limberboard.proofread.text.Passages;
+import limberboard.proofread.text.TextPieces;
 
 /** A renewal without a section <i>Before</i>: what is measured, ordered and booked beforehand. */
 final class NoBefore implements Rule {
@@ -17,7 +17,7 @@ final class NoBefore implements Rule {
   public List<Finding> on(Page<?> page, Surroundings around) {
     boolean renewal =
         page.as(Procedure.class).filter(work -> work.details().work() == Work.RENEW).isPresent();
-    boolean before = Passages.headings(page).stream().anyMatch(text -> text.startsWith("Before"));
+    boolean before = TextPieces.headings(page).stream().anyMatch(text -> text.startsWith("Before"));
     return renewal && !before
         ? List.of(
             Finding.at(

@@ -7,9 +7,9 @@ import limberboard.library.page.Caution;
 import limberboard.library.page.Page;
 import limberboard.proofread.file.TradeWords;
 import limberboard.proofread.text.Job;
-import limberboard.proofread.text.Passage;
 import limberboard.proofread.text.Phrase;
 import limberboard.proofread.text.Sentence;
+import limberboard.proofread.text.TextPiece;
 
 /** Words of steps that call for a caution which the page does not carry. */
 final class NoCaution implements JobRule {
@@ -50,7 +50,7 @@ final class NoCaution implements JobRule {
   private static Optional<Bite> first(Job job, TradeWords.Call call, Surroundings around) {
     List<Phrase> words = around.phrases(call.words());
     List<Phrase> unless = around.phrases(call.unless());
-    for (Passage step : job.steps()) {
+    for (TextPiece step : job.steps()) {
       for (Sentence sentence : step.sentences()) {
         for (Phrase phrase : words) {
           int at = phrase.in(sentence);
@@ -66,5 +66,5 @@ final class NoCaution implements JobRule {
   }
 
   /** Where a word stands that calls for a caution. */
-  private record Bite(Passage step, Phrase words) {}
+  private record Bite(TextPiece step, Phrase words) {}
 }

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import limberboard.proofread.file.TradeWords;
 import limberboard.proofread.text.Job;
-import limberboard.proofread.text.Passage;
 import limberboard.proofread.text.Phrase;
 import limberboard.proofread.text.Sentence;
+import limberboard.proofread.text.TextPiece;
 
 /** Work that needs a tool or an access which is not listed: a torque without a torque wrench. */
 final class NoTool implements JobRule {
@@ -34,7 +34,7 @@ final class NoTool implements JobRule {
   private void look(Job job, TradeWords.Need need, Surroundings around, List<Finding> found) {
     List<Phrase> words = around.phrases(need.words());
     List<Phrase> unless = around.phrases(need.unless());
-    for (Passage step : job.steps()) {
+    for (TextPiece step : job.steps()) {
       for (Sentence sentence : step.sentences()) {
         for (Phrase phrase : words) {
           int at = phrase.in(sentence);
@@ -50,7 +50,7 @@ final class NoTool implements JobRule {
   }
 
   private Finding finding(
-      Job job, Passage step, Phrase phrase, TradeWords.Need need, Surroundings around) {
+      Job job, TextPiece step, Phrase phrase, TradeWords.Need need, Surroundings around) {
     boolean tool = !need.tools().isEmpty();
     String id = tool ? need.tools().get(0) : need.access().get(0);
     return Finding.at(

@@ -12,9 +12,9 @@ import limberboard.library.page.Procedure;
 import limberboard.library.page.ToolUse;
 import limberboard.library.value.MaterialGroup;
 import limberboard.proofread.text.Job;
-import limberboard.proofread.text.Passage;
 import limberboard.proofread.text.Phrase;
 import limberboard.proofread.text.Sentence;
+import limberboard.proofread.text.TextPiece;
 import limberboard.proofread.text.ThingNames.Mention;
 
 /**
@@ -52,7 +52,7 @@ final class NotListed implements JobRule {
   public List<Finding> in(Job job, Surroundings around) {
     List<Finding> found = new ArrayList<>();
     Set<String> said = new HashSet<>();
-    for (Passage step : job.steps()) {
+    for (TextPiece step : job.steps()) {
       for (Sentence sentence : step.sentences()) {
         for (Mention mention : around.things().in(sentence)) {
           if (isMissing(job, step, sentence, mention, around) && said.add(mention.name())) {
@@ -64,7 +64,7 @@ final class NotListed implements JobRule {
     return found;
   }
 
-  private Finding finding(Job job, Passage step, Mention mention, Surroundings around) {
+  private Finding finding(Job job, TextPiece step, Mention mention, Surroundings around) {
     String id = mention.ids().stream().sorted().findFirst().orElseThrow();
     boolean tool = group(id, around).equals(Optional.of(MaterialGroup.TOOL));
     return Finding.at(
@@ -77,12 +77,12 @@ final class NotListed implements JobRule {
         "add " + id + " to " + (tool ? "tools" : "materials"));
   }
 
-  static String where(Job job, Passage step) {
+  static String where(Job job, TextPiece step) {
     return job.isCheck() ? "the check “" + job.name() + "”" : "step " + step.step();
   }
 
   private static boolean isMissing(
-      Job job, Passage step, Sentence sentence, Mention mention, Surroundings around) {
+      Job job, TextPiece step, Sentence sentence, Mention mention, Surroundings around) {
     boolean listed =
         mention.ids().stream()
             .anyMatch(id -> job.lists(id) || isInsteadOfListed(id, job, around) || isPage(id, job));
@@ -136,7 +136,7 @@ final class NotListed implements JobRule {
   }
 
   /** Whether the step sends to a page whose own lists have it. */
-  private static boolean isElsewhere(Passage step, Mention mention, Surroundings around) {
+  private static boolean isElsewhere(TextPiece step, Mention mention, Surroundings around) {
     for (String link : step.links()) {
       String file = link.split("#", 2)[0];
       String id = file.substring(file.lastIndexOf('/') + 1).replaceFirst("\\.md$", "");

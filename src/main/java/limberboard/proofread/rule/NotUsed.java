@@ -7,8 +7,8 @@ import java.util.stream.Stream;
 import limberboard.library.page.Page;
 import limberboard.proofread.file.TradeWords;
 import limberboard.proofread.text.Job;
-import limberboard.proofread.text.Passage;
 import limberboard.proofread.text.Phrase;
+import limberboard.proofread.text.TextPiece;
 import limberboard.words.Phrases;
 import limberboard.words.Sentences;
 
@@ -62,11 +62,11 @@ final class NotUsed implements JobRule {
     return job.passages().stream().anyMatch(passage -> names(passage, names) || links(passage, id));
   }
 
-  private static boolean names(Passage passage, List<Phrase> names) {
+  private static boolean names(TextPiece passage, List<Phrase> names) {
     return names.stream().anyMatch(passage::has);
   }
 
-  private static boolean links(Passage passage, String id) {
+  private static boolean links(TextPiece passage, String id) {
     return passage.links().stream().anyMatch(link -> link.contains(id + ".md"));
   }
 

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import limberboard.proofread.file.TradeWords.Order;
 import limberboard.proofread.text.Job;
-import limberboard.proofread.text.Passage;
 import limberboard.proofread.text.Phrase;
 import limberboard.proofread.text.Sentence;
+import limberboard.proofread.text.TextPiece;
 
 /**
  * A step that makes something safe and stands behind the step that it protects, as happens where
@@ -36,8 +36,8 @@ final class SafeTooLate implements JobRule {
   }
 
   private void look(Job job, Order order, Surroundings around, List<Finding> found) {
-    Optional<Passage> danger = Optional.empty();
-    for (Passage passage : job.passages()) {
+    Optional<TextPiece> danger = Optional.empty();
+    for (TextPiece passage : job.passages()) {
       if (has(passage, around.phrases(order.first()))) {
         danger
             .filter(before -> passage.isStep() && !before.heading().startsWith("Before"))
@@ -53,7 +53,7 @@ final class SafeTooLate implements JobRule {
         .ifPresent(step -> found.add(missing(job, step, order, around)));
   }
 
-  private static boolean has(Passage step, List<Phrase> phrases) {
+  private static boolean has(TextPiece step, List<Phrase> phrases) {
     for (Sentence sentence : step.sentences()) {
       for (Phrase phrase : phrases) {
         int at = phrase.in(sentence);
@@ -65,7 +65,8 @@ final class SafeTooLate implements JobRule {
     return false;
   }
 
-  private Finding late(Job job, Passage before, Passage late, Order order, Surroundings around) {
+  private Finding late(
+      Job job, TextPiece before, TextPiece late, Order order, Surroundings around) {
     return Finding.at(
         this,
         Gravity.HURTS,
@@ -82,7 +83,7 @@ final class SafeTooLate implements JobRule {
         "put it before that step");
   }
 
-  private Finding missing(Job job, Passage step, Order order, Surroundings around) {
+  private Finding missing(Job job, TextPiece step, Order order, Surroundings around) {
     return Finding.at(
         this,
         Gravity.HURTS,

@@ -8,9 +8,9 @@ import limberboard.library.page.Symptom;
 import limberboard.proofread.file.TradeWords.Agreed;
 import limberboard.proofread.text.Figure;
 import limberboard.proofread.text.Job;
-import limberboard.proofread.text.Passage;
 import limberboard.proofread.text.Phrase;
 import limberboard.proofread.text.Sentence;
+import limberboard.proofread.text.TextPiece;
 
 /**
  * A figure that a page gives for something.
@@ -26,12 +26,12 @@ record Statement(Page<?> page, int line, Figure figure) {
     List<Phrase> words = around.phrases(agreed.words());
     List<Phrase> unless = around.phrases(agreed.unless());
     List<Statement> said = new ArrayList<>();
-    for (Passage passage : around.passages(page)) {
+    for (TextPiece passage : around.passages(page)) {
       said(page, passage, passage.line(), agreed, words, unless, said);
     }
     if (page.details() instanceof Symptom) {
       for (Job job : around.jobs(page)) {
-        for (Passage passage : job.passages()) {
+        for (TextPiece passage : job.passages()) {
           said(page, passage, around.line(job, passage), agreed, words, unless, said);
         }
       }
@@ -41,7 +41,7 @@ record Statement(Page<?> page, int line, Figure figure) {
 
   private static void said(
       Page<?> page,
-      Passage passage,
+      TextPiece passage,
       int line,
       Agreed agreed,
       List<Phrase> words,

@@ -9,9 +9,9 @@ import limberboard.library.page.Page;
 import limberboard.proofread.file.TradeWords;
 import limberboard.proofread.file.TradeWords.Agreed;
 import limberboard.proofread.text.Job;
-import limberboard.proofread.text.Passage;
-import limberboard.proofread.text.Passages;
 import limberboard.proofread.text.Phrase;
+import limberboard.proofread.text.TextPiece;
+import limberboard.proofread.text.TextPieces;
 import limberboard.proofread.text.ThingNames;
 
 /** What is around a page that is read: the library, and the words of the trade. For one thread. */
@@ -21,7 +21,7 @@ public final class Surroundings {
   private final HeaderLines lines;
   private final ThingNames things;
   private final Map<String, List<Job>> jobs = new HashMap<>();
-  private final Map<String, List<Passage>> passages = new HashMap<>();
+  private final Map<String, List<TextPiece>> passages = new HashMap<>();
   private final Map<List<String>, List<Phrase>> phrases = new IdentityHashMap<>();
   private Map<Agreed, List<Statement>> statements;
 
@@ -61,8 +61,8 @@ public final class Surroundings {
   }
 
   /** The passages of a page. */
-  public List<Passage> passages(Page<?> page) {
-    return passages.computeIfAbsent(page.id(), none -> Passages.of(page));
+  public List<TextPiece> passages(Page<?> page) {
+    return passages.computeIfAbsent(page.id(), none -> TextPieces.of(page));
   }
 
   /** The phrases of a list of the words of the trade, made once. */
@@ -84,7 +84,7 @@ public final class Surroundings {
   }
 
   /** The line of a passage of work; that of the check where it stands in a header. */
-  public int line(Job job, Passage passage) {
+  public int line(Job job, TextPiece passage) {
     return job.isCheck() ? lines.line(job.page(), job.pointer() + "/how") : passage.line();
   }
 

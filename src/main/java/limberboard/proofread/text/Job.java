@@ -32,7 +32,7 @@ public record Job(
     Page<?> page,
     String pointer,
     String name,
-    List<Passage> passages,
+    List<TextPiece> passages,
     List<String> tools,
     List<String> materials,
     Set<String> cautions,
@@ -70,7 +70,7 @@ public record Job(
     cautions.addAll(brought(tools, library));
     cautions.addAll(brought(materials, library));
     return new Job(
-        page, "", page.title(), Passages.of(page), tools, materials, cautions, work.access());
+        page, "", page.title(), TextPieces.of(page), tools, materials, cautions, work.access());
   }
 
   private static Job check(Page<Symptom> page, int index, Library library) {
@@ -79,7 +79,7 @@ public record Job(
     Set<String> cautions = new TreeSet<>(CautionUse.ids(check.cautions()));
     cautions.addAll(CautionUse.ids(page.details().first()));
     cautions.addAll(brought(tools, library));
-    List<Passage> passages = new ArrayList<>();
+    List<TextPiece> passages = new ArrayList<>();
     check.makeSafe().ifPresent(text -> passages.add(said(text)));
     passages.add(said(check.how()));
     return new Job(
@@ -93,8 +93,8 @@ public record Job(
         check.access());
   }
 
-  private static Passage said(String text) {
-    return Passage.of(1, text, 0, "", List.of(), List.of());
+  private static TextPiece said(String text) {
+    return TextPiece.of(1, text, 0, "", List.of(), List.of());
   }
 
   private static Set<String> brought(List<String> things, Library library) {
@@ -117,7 +117,7 @@ public record Job(
   }
 
   /** The passages that are steps. */
-  public List<Passage> steps() {
-    return passages.stream().filter(Passage::isStep).toList();
+  public List<TextPiece> steps() {
+    return passages.stream().filter(TextPiece::isStep).toList();
   }
 }

@@ -19,19 +19,19 @@ import org.commonmark.node.Node;
 import org.commonmark.node.OrderedList;
 
 /** Takes a page's text apart into passages, in its order. */
-public final class Passages {
+public final class TextPieces {
   private final Page<?> page;
-  private final List<Passage> passages = new ArrayList<>();
+  private final List<TextPiece> passages = new ArrayList<>();
   private final Deque<Section> around = new ArrayDeque<>();
   private String heading = "";
 
-  private Passages(Page<?> page) {
+  private TextPieces(Page<?> page) {
     this.page = page;
   }
 
   /** The passages of a page. */
-  public static List<Passage> of(Page<?> page) {
-    Passages reading = new Passages(page);
+  public static List<TextPiece> of(Page<?> page) {
+    TextPieces reading = new TextPieces(page);
     Node document = Markdown.parse(page.body());
     for (Node block = document.getFirstChild(); block != null; block = block.getNext()) {
       reading.block(block);
@@ -92,7 +92,7 @@ public final class Passages {
     String text = PlainWords.of(node);
     if (!text.isBlank()) {
       List<Condition> only = around.stream().map(Section::only).toList();
-      passages.add(Passage.of(number, text, line(node), heading, only, links(node)));
+      passages.add(TextPiece.of(number, text, line(node), heading, only, links(node)));
     }
   }
 

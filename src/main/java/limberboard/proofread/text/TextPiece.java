@@ -14,7 +14,7 @@ import limberboard.library.value.Condition;
  * @param only the boats that the sections around it are for; all must hold
  * @param links targets of its links
  */
-public record Passage(
+public record TextPiece(
     int step,
     String text,
     List<Sentence> sentences,
@@ -24,16 +24,16 @@ public record Passage(
     List<String> links) {
 
   /** Copies the lists. */
-  public Passage {
+  public TextPiece {
     sentences = List.copyOf(sentences);
     only = List.copyOf(only);
     links = List.copyOf(links);
   }
 
   /** A passage in sentences. */
-  public static Passage of(
+  public static TextPiece of(
       int step, String text, int line, String heading, List<Condition> only, List<String> links) {
-    return new Passage(step, text, Sentence.of(text), line, heading, only, links);
+    return new TextPiece(step, text, Sentence.of(text), line, heading, only, links);
   }
 
   /** Whether it is a numbered step. */
