@@ -14,7 +14,7 @@ import limberboard.library.problem.Problem;
 import limberboard.proofread.Proofreader;
 import limberboard.proofread.file.TradeWordsFile;
 import limberboard.proofread.mark.ReadMarks;
-import limberboard.proofread.rule.Finding;
+import limberboard.proofread.rule.PageRemark;
 import limberboard.words.CountWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -89,7 +89,7 @@ final class ProofreadCommand implements Callable<Integer> {
   private int findings(WorkspaceFolders folders, Library library, List<Page<?>> pages) {
     TradeWordsFile words = TradeWordsFile.read(folders, library);
     Proofreader reader = new Proofreader(folders, library, words.words());
-    List<Finding> open = new ArrayList<>();
+    List<PageRemark> open = new ArrayList<>();
     int answered = 0;
     for (Page<?> page : pages) {
       Proofreader.Proof proof = reader.read(page);
@@ -143,7 +143,7 @@ final class ProofreadCommand implements Callable<Integer> {
       String about,
       String wrong,
       String right) {
-    static View of(Finding one) {
+    static View of(PageRemark one) {
       return new View(
           one.rule(),
           one.gravity().word(),

@@ -8,12 +8,12 @@ import java.util.Map;
 import limberboard.library.Library;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.header.KeyLines;
-import limberboard.library.page.Answer;
+import limberboard.library.page.AuthorAnswer;
 import limberboard.library.page.Page;
 import limberboard.library.problem.Nearest;
 import limberboard.proofread.file.TradeWords;
-import limberboard.proofread.rule.Finding;
 import limberboard.proofread.rule.Gravity;
+import limberboard.proofread.rule.PageRemark;
 import limberboard.proofread.rule.Rule;
 import limberboard.proofread.rule.Rules;
 import limberboard.proofread.rule.Surroundings;
@@ -53,7 +53,7 @@ public final class Proofreader {
    * @param open what nobody has answered, by line
    * @param answered what its author has answered, by line
    */
-  public record Proof(List<Finding> open, List<Finding> answered) {
+  public record Proof(List<PageRemark> open, List<PageRemark> answered) {
     /** Copies the lists. */
     public Proof {
       open = List.copyOf(open);
@@ -63,30 +63,30 @@ public final class Proofreader {
 
   /** Reads a page. */
   public Proof read(Page<?> page) {
-    List<Finding> open = new ArrayList<>();
-    List<Finding> answered = new ArrayList<>();
+    List<PageRemark> open = new ArrayList<>();
+    List<PageRemark> answered = new ArrayList<>();
     for (Rule rule : Rules.all()) {
-      for (Finding finding : rule.on(page, around)) {
+      for (PageRemark finding : rule.on(page, around)) {
         boolean silent = page.head().answered().stream().anyMatch(each -> meets(each, finding));
         (silent ? answered : open).add(finding);
       }
     }
     open.addAll(stale(page, answered));
-    open.sort(Comparator.comparingInt(Finding::line));
-    answered.sort(Comparator.comparingInt(Finding::line));
+    open.sort(Comparator.comparingInt(PageRemark::line));
+    answered.sort(Comparator.comparingInt(PageRemark::line));
     return new Proof(open, answered);
   }
 
-  private static boolean meets(Answer answer, Finding finding) {
+  private static boolean meets(AuthorAnswer answer, PageRemark finding) {
     return answer.rule().equals(finding.rule())
         && (answer.about().isEmpty() || answer.about().equals(finding.about()));
   }
 
-  private List<Finding> stale(Page<?> page, List<Finding> answered) {
-    List<Finding> stale = new ArrayList<>();
-    List<Answer> answers = page.head().answered();
+  private List<PageRemark> stale(Page<?> page, List<PageRemark> answered) {
+    List<PageRemark> stale = new ArrayList<>();
+    List<AuthorAnswer> answers = page.head().answered();
     for (int i = 0; i < answers.size(); i++) {
-      Answer answer = answers.get(i);
+      AuthorAnswer answer = answers.get(i);
       if (answered.stream().noneMatch(finding -> meets(answer, finding))) {
         stale.add(stale(page, answer, around.line(page, "/answered/" + i)));
       }
@@ -94,10 +94,10 @@ public final class Proofreader {
     return stale;
   }
 
-  private static Finding stale(Page<?> page, Answer answer, int line) {
+  private static PageRemark stale(Page<?> page, AuthorAnswer answer, int line) {
     boolean known = Rules.names().contains(answer.rule());
     String about = answer.about().isEmpty() ? "" : " about “" + answer.about() + "”";
-    return new Finding(
+    return new PageRemark(
         ANSWER,
         Gravity.STUMBLES,
         page.id(),

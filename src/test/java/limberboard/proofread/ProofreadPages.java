@@ -5,7 +5,7 @@ import java.util.List;
 import limberboard.library.Library;
 import limberboard.library.TestWorkspace;
 import limberboard.proofread.file.TradeWordsFile;
-import limberboard.proofread.rule.Finding;
+import limberboard.proofread.rule.PageRemark;
 
 /** A small workspace with pages that break a rule, or come close without breaking it. */
 final class ProofreadPages {
@@ -103,7 +103,7 @@ final class ProofreadPages {
         .toList();
   }
 
-  private static String told(Finding finding) {
+  private static String told(PageRemark finding) {
     return finding.line() + " " + finding.about();
   }
 }

@@ -36,7 +36,7 @@ public record Head(
     List<String> sources,
     Map<String, Condition> onlyFor,
     Optional<Own> own,
-    List<Answer> answered,
+    List<AuthorAnswer> answered,
     Optional<ReadInFull> read) {
 
   /** Absent entries become empty ones. */

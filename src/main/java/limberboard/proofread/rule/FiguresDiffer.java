@@ -24,8 +24,8 @@ final class FiguresDiffer implements Rule {
   }
 
   @Override
-  public List<Finding> on(Page<?> page, Surroundings around) {
-    List<Finding> found = new ArrayList<>();
+  public List<PageRemark> on(Page<?> page, Surroundings around) {
+    List<PageRemark> found = new ArrayList<>();
     for (Map.Entry<Agreed, List<Statement>> each : around.statements().entrySet()) {
       List<Statement> all = each.getValue();
       all.stream()
@@ -37,8 +37,8 @@ final class FiguresDiffer implements Rule {
     return found;
   }
 
-  private Finding told(Statement own, Statement other, Agreed agreed) {
-    return Finding.at(
+  private PageRemark told(Statement own, Statement other, Agreed agreed) {
+    return PageRemark.at(
         this,
         Gravity.MISLEADS,
         own.page(),

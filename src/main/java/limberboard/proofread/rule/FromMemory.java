@@ -30,8 +30,8 @@ final class FromMemory implements Rule {
   }
 
   @Override
-  public List<Finding> on(Page<?> page, Surroundings around) {
-    List<Finding> found = new ArrayList<>();
+  public List<PageRemark> on(Page<?> page, Surroundings around) {
+    List<PageRemark> found = new ArrayList<>();
     boolean makers = false;
     for (TextPiece passage : around.passages(page)) {
       makers |= SAFETY.matcher(passage.text()).find() && MAKERS.matcher(passage.text()).find();
@@ -46,12 +46,12 @@ final class FromMemory implements Rule {
     return found;
   }
 
-  private void look(Page<?> page, String text, int line, List<Finding> found) {
+  private void look(Page<?> page, String text, int line, List<PageRemark> found) {
     Matcher figure = SAFETY.matcher(text);
     boolean memory = MEMORY.matcher(text).find();
     if (memory && !MAKERS.matcher(text).find() && figure.find()) {
       found.add(
-          Finding.at(
+          PageRemark.at(
               this,
               Gravity.HURTS,
               page,

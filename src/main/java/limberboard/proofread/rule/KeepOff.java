@@ -9,8 +9,8 @@ import limberboard.library.page.Material;
 import limberboard.library.page.Page;
 import limberboard.library.value.CountingUnit;
 import limberboard.library.value.Substance;
-import limberboard.proofread.text.Job;
 import limberboard.proofread.text.Phrase;
+import limberboard.proofread.text.ReadWork;
 import limberboard.proofread.text.Sentence;
 import limberboard.proofread.text.TextPiece;
 import limberboard.proofread.text.ThingNames.Mention;
@@ -35,20 +35,25 @@ final class KeepOff implements Rule {
   }
 
   @Override
-  public List<Finding> on(Page<?> page, Surroundings around) {
-    List<Finding> found = new ArrayList<>();
-    for (Job job : around.jobs(page)) {
+  public List<PageRemark> on(Page<?> page, Surroundings around) {
+    List<PageRemark> found = new ArrayList<>();
+    for (ReadWork job : around.jobs(page)) {
       look(page, job, job.steps(), around, found);
     }
     if (page.details() instanceof Material) {
-      Job none = new Job(page, "", "", List.of(), List.of(), List.of(), Set.of(), List.of());
+      ReadWork none =
+          new ReadWork(page, "", "", List.of(), List.of(), List.of(), Set.of(), List.of());
       look(page, none, around.passages(page), around, found);
     }
     return found;
   }
 
   private void look(
-      Page<?> page, Job job, List<TextPiece> passages, Surroundings around, List<Finding> found) {
+      Page<?> page,
+      ReadWork job,
+      List<TextPiece> passages,
+      Surroundings around,
+      List<PageRemark> found) {
     Set<String> said = new HashSet<>();
     for (TextPiece passage : passages) {
       for (Sentence sentence : clauses(passage)) {
@@ -73,7 +78,7 @@ final class KeepOff implements Rule {
 
   /** The spread materials that a name may mean; one of many that are called so only if listed. */
   private static List<Page<Material>> meant(
-      Mention mention, Job job, Page<?> page, Surroundings around) {
+      Mention mention, ReadWork job, Page<?> page, Surroundings around) {
     return mention.ids().stream()
         .filter(id -> mention.ids().size() == 1 || job.lists(id) || id.equals(page.id()))
         .flatMap(id -> around.library().material(id).stream())
@@ -81,8 +86,8 @@ final class KeepOff implements Rule {
         .toList();
   }
 
-  private Optional<Finding> on(
-      Job job,
+  private Optional<PageRemark> on(
+      ReadWork job,
       TextPiece passage,
       Sentence sentence,
       Mention mention,
@@ -115,15 +120,15 @@ final class KeepOff implements Rule {
         .findFirst();
   }
 
-  private Finding finding(
-      Job job,
+  private PageRemark finding(
+      ReadWork job,
       TextPiece passage,
       Mention mention,
       Page<Material> thing,
       String on,
       Spoilt spoilt,
       Surroundings around) {
-    return Finding.at(
+    return PageRemark.at(
         this,
         Gravity.MISLEADS,
         job.page(),

@@ -27,7 +27,7 @@ final class MainPart implements Rule {
   }
 
   @Override
-  public List<Finding> on(Page<?> page, Surroundings around) {
+  public List<PageRemark> on(Page<?> page, Surroundings around) {
     if (!(page.details() instanceof Procedure work)
         || work.work() != Work.RENEW
         || work.isRound()
@@ -46,7 +46,7 @@ final class MainPart implements Rule {
     return listed || sought.isEmpty()
         ? List.of()
         : List.of(
-            Finding.at(
+            PageRemark.at(
                 this,
                 Gravity.MISLEADS,
                 page,

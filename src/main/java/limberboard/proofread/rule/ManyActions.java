@@ -5,7 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
-import limberboard.proofread.text.Job;
+import limberboard.proofread.text.ReadWork;
 import limberboard.proofread.text.Sentence;
 import limberboard.proofread.text.TextPiece;
 import limberboard.words.Sentences;
@@ -14,7 +14,7 @@ import limberboard.words.Sentences;
  * A step that holds more than three actions. Two, and a third that goes with them such as writing
  * down what was read, are one grip of the hand.
  */
-final class ManyActions implements JobRule {
+final class ManyActions implements WorkRule {
   private static final int MOST = 3;
   private static final Pattern CLAUSE = Pattern.compile("[,:;.] | and | then |, then ");
 
@@ -24,14 +24,14 @@ final class ManyActions implements JobRule {
   }
 
   @Override
-  public List<Finding> in(Job job, Surroundings around) {
-    List<Finding> found = new ArrayList<>();
+  public List<PageRemark> in(ReadWork job, Surroundings around) {
+    List<PageRemark> found = new ArrayList<>();
     Set<String> verbs = new HashSet<>(around.words().actions());
     for (TextPiece step : job.isCheck() ? List.<TextPiece>of() : job.steps()) {
       List<String> actions = actions(step, verbs);
       if (actions.size() > MOST) {
         found.add(
-            Finding.at(
+            PageRemark.at(
                 this,
                 Gravity.STUMBLES,
                 job.page(),

@@ -7,8 +7,8 @@ import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.value.Condition;
 import limberboard.proofread.text.Figure;
-import limberboard.proofread.text.Job;
 import limberboard.proofread.text.Measure;
+import limberboard.proofread.text.ReadWork;
 import limberboard.proofread.text.Sentence;
 import limberboard.proofread.text.TextPiece;
 import limberboard.words.Minutes;
@@ -17,7 +17,7 @@ import limberboard.words.Minutes;
  * Minutes far below what the steps come to: the waits that the steps themselves name, of up to
  * twenty minutes each, and a minute a step. Of sections for some boats only the longest counts.
  */
-final class MinutesTooFew implements JobRule {
+final class MinutesTooFew implements WorkRule {
   private static final double LONGEST_WAIT = 20;
   private static final double FAR = 1.3;
 
@@ -27,7 +27,7 @@ final class MinutesTooFew implements JobRule {
   }
 
   @Override
-  public List<Finding> in(Job job, Surroundings around) {
+  public List<PageRemark> in(ReadWork job, Surroundings around) {
     Page<?> page = job.page();
     if (!(page.details() instanceof Procedure work) || work.isRound()) {
       return List.of();
@@ -35,7 +35,7 @@ final class MinutesTooFew implements JobRule {
     int least = (int) Math.round(least(job));
     return least > work.minutes() * FAR
         ? List.of(
-            Finding.at(
+            PageRemark.at(
                 this,
                 Gravity.STUMBLES,
                 page,
@@ -49,7 +49,7 @@ final class MinutesTooFew implements JobRule {
         : List.of();
   }
 
-  private static double least(Job job) {
+  private static double least(ReadWork job) {
     double always = 0;
     Map<String, Double> sections = new HashMap<>();
     for (TextPiece step : job.steps()) {

@@ -14,13 +14,13 @@ final class NoBefore implements Rule {
   }
 
   @Override
-  public List<Finding> on(Page<?> page, Surroundings around) {
+  public List<PageRemark> on(Page<?> page, Surroundings around) {
     boolean renewal =
         page.as(Procedure.class).filter(work -> work.details().work() == Work.RENEW).isPresent();
     boolean before = TextPieces.headings(page).stream().anyMatch(text -> text.startsWith("Before"));
     return renewal && !before
         ? List.of(
-            Finding.at(
+            PageRemark.at(
                 this,
                 Gravity.MISLEADS,
                 page,

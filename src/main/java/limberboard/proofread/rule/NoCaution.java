@@ -6,21 +6,21 @@ import java.util.Optional;
 import limberboard.library.page.Caution;
 import limberboard.library.page.Page;
 import limberboard.proofread.file.TradeWords;
-import limberboard.proofread.text.Job;
 import limberboard.proofread.text.Phrase;
+import limberboard.proofread.text.ReadWork;
 import limberboard.proofread.text.Sentence;
 import limberboard.proofread.text.TextPiece;
 
 /** Words of steps that call for a caution which the page does not carry. */
-final class NoCaution implements JobRule {
+final class NoCaution implements WorkRule {
   @Override
   public String name() {
     return "no-caution";
   }
 
   @Override
-  public List<Finding> in(Job job, Surroundings around) {
-    List<Finding> found = new ArrayList<>();
+  public List<PageRemark> in(ReadWork job, Surroundings around) {
+    List<PageRemark> found = new ArrayList<>();
     for (TradeWords.Call call : around.words().cautions()) {
       if (call.carry().stream().noneMatch(job.cautions()::contains)) {
         first(job, call, around).ifPresent(bite -> found.add(finding(job, call, bite, around)));
@@ -29,11 +29,11 @@ final class NoCaution implements JobRule {
     return found;
   }
 
-  private Finding finding(Job job, TradeWords.Call call, Bite bite, Surroundings around) {
+  private PageRemark finding(ReadWork job, TradeWords.Call call, Bite bite, Surroundings around) {
     String id = call.carry().get(0);
     boolean grave =
         around.library().caution(id).map(Page::details).map(Caution::grave).orElse(false);
-    return Finding.at(
+    return PageRemark.at(
         this,
         grave ? Gravity.HURTS : Gravity.MISLEADS,
         job.page(),
@@ -47,7 +47,7 @@ final class NoCaution implements JobRule {
         "add " + id + " to cautions");
   }
 
-  private static Optional<Bite> first(Job job, TradeWords.Call call, Surroundings around) {
+  private static Optional<Bite> first(ReadWork job, TradeWords.Call call, Surroundings around) {
     List<Phrase> words = around.phrases(call.words());
     List<Phrase> unless = around.phrases(call.unless());
     for (TextPiece step : job.steps()) {

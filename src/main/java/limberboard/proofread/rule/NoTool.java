@@ -3,13 +3,13 @@ package limberboard.proofread.rule;
 import java.util.ArrayList;
 import java.util.List;
 import limberboard.proofread.file.TradeWords;
-import limberboard.proofread.text.Job;
 import limberboard.proofread.text.Phrase;
+import limberboard.proofread.text.ReadWork;
 import limberboard.proofread.text.Sentence;
 import limberboard.proofread.text.TextPiece;
 
 /** Work that needs a tool or an access which is not listed: a torque without a torque wrench. */
-final class NoTool implements JobRule {
+final class NoTool implements WorkRule {
   private static final int REACH = 3;
 
   @Override
@@ -18,8 +18,8 @@ final class NoTool implements JobRule {
   }
 
   @Override
-  public List<Finding> in(Job job, Surroundings around) {
-    List<Finding> found = new ArrayList<>();
+  public List<PageRemark> in(ReadWork job, Surroundings around) {
+    List<PageRemark> found = new ArrayList<>();
     for (TradeWords.Need need : around.words().needs()) {
       boolean met =
           need.tools().stream().anyMatch(job::lists)
@@ -31,7 +31,8 @@ final class NoTool implements JobRule {
     return found;
   }
 
-  private void look(Job job, TradeWords.Need need, Surroundings around, List<Finding> found) {
+  private void look(
+      ReadWork job, TradeWords.Need need, Surroundings around, List<PageRemark> found) {
     List<Phrase> words = around.phrases(need.words());
     List<Phrase> unless = around.phrases(need.unless());
     for (TextPiece step : job.steps()) {
@@ -49,11 +50,11 @@ final class NoTool implements JobRule {
     }
   }
 
-  private Finding finding(
-      Job job, TextPiece step, Phrase phrase, TradeWords.Need need, Surroundings around) {
+  private PageRemark finding(
+      ReadWork job, TextPiece step, Phrase phrase, TradeWords.Need need, Surroundings around) {
     boolean tool = !need.tools().isEmpty();
     String id = tool ? need.tools().get(0) : need.access().get(0);
-    return Finding.at(
+    return PageRemark.at(
         this,
         Gravity.MISLEADS,
         job.page(),

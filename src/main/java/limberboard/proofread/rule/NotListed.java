@@ -11,8 +11,8 @@ import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
 import limberboard.library.page.ToolUse;
 import limberboard.library.value.MaterialGroup;
-import limberboard.proofread.text.Job;
 import limberboard.proofread.text.Phrase;
+import limberboard.proofread.text.ReadWork;
 import limberboard.proofread.text.Sentence;
 import limberboard.proofread.text.TextPiece;
 import limberboard.proofread.text.ThingNames.Mention;
@@ -21,7 +21,7 @@ import limberboard.proofread.text.ThingNames.Mention;
  * Things and tools that the steps name and that stand on no list of the page. Of spare parts only
  * what is said to be new counts: an old part is looked at, not brought along.
  */
-final class NotListed implements JobRule {
+final class NotListed implements WorkRule {
   private static final Set<MaterialGroup> BROUGHT =
       Set.of(
           MaterialGroup.TOOL,
@@ -49,8 +49,8 @@ final class NotListed implements JobRule {
   }
 
   @Override
-  public List<Finding> in(Job job, Surroundings around) {
-    List<Finding> found = new ArrayList<>();
+  public List<PageRemark> in(ReadWork job, Surroundings around) {
+    List<PageRemark> found = new ArrayList<>();
     Set<String> said = new HashSet<>();
     for (TextPiece step : job.steps()) {
       for (Sentence sentence : step.sentences()) {
@@ -64,10 +64,10 @@ final class NotListed implements JobRule {
     return found;
   }
 
-  private Finding finding(Job job, TextPiece step, Mention mention, Surroundings around) {
+  private PageRemark finding(ReadWork job, TextPiece step, Mention mention, Surroundings around) {
     String id = mention.ids().stream().sorted().findFirst().orElseThrow();
     boolean tool = group(id, around).equals(Optional.of(MaterialGroup.TOOL));
-    return Finding.at(
+    return PageRemark.at(
         this,
         Gravity.MISLEADS,
         job.page(),
@@ -77,12 +77,12 @@ final class NotListed implements JobRule {
         "add " + id + " to " + (tool ? "tools" : "materials"));
   }
 
-  static String where(Job job, TextPiece step) {
+  static String where(ReadWork job, TextPiece step) {
     return job.isCheck() ? "the check “" + job.name() + "”" : "step " + step.step();
   }
 
   private static boolean isMissing(
-      Job job, TextPiece step, Sentence sentence, Mention mention, Surroundings around) {
+      ReadWork job, TextPiece step, Sentence sentence, Mention mention, Surroundings around) {
     boolean listed =
         mention.ids().stream()
             .anyMatch(id -> job.lists(id) || isInsteadOfListed(id, job, around) || isPage(id, job));
@@ -97,18 +97,19 @@ final class NotListed implements JobRule {
         && !isListedByAShorterName(job, mention, around);
   }
 
-  private static boolean isPage(String id, Job job) {
+  private static boolean isPage(String id, ReadWork job) {
     return job.page().id().equals(id);
   }
 
-  private static boolean isInsteadOfListed(String id, Job job, Surroundings around) {
+  private static boolean isInsteadOfListed(String id, ReadWork job, Surroundings around) {
     return job.materials().stream()
         .flatMap(listed -> around.library().material(listed).stream())
         .anyMatch(page -> page.details().instead().contains(id));
   }
 
   /** Grease named beside a listed silicone grease is that grease. */
-  private static boolean isListedByAShorterName(Job job, Mention mention, Surroundings around) {
+  private static boolean isListedByAShorterName(
+      ReadWork job, Mention mention, Surroundings around) {
     String last = mention.name().substring(mention.name().lastIndexOf(' ') + 1);
     return mention.length() == 1
         && (job.tools().stream().anyMatch(id -> id.contains(last))

@@ -5,15 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import limberboard.library.page.Material;
 import limberboard.library.page.Page;
-import limberboard.proofread.text.Job;
 import limberboard.proofread.text.Phrase;
+import limberboard.proofread.text.ReadWork;
 import limberboard.words.Sentences;
 
 /**
  * Two sealants on one list that spoil each other while they are fresh, where no passage keeps them
  * apart by a day.
  */
-final class NotTogether implements JobRule {
+final class NotTogether implements WorkRule {
   private static final List<Phrase> APART =
       Phrase.all(
           List.of(
@@ -25,8 +25,8 @@ final class NotTogether implements JobRule {
   }
 
   @Override
-  public List<Finding> in(Job job, Surroundings around) {
-    List<Finding> found = new ArrayList<>();
+  public List<PageRemark> in(ReadWork job, Surroundings around) {
+    List<PageRemark> found = new ArrayList<>();
     boolean apart =
         job.passages().stream().anyMatch(passage -> APART.stream().anyMatch(passage::has));
     for (int i = 0; !apart && i < job.materials().size(); i++) {
@@ -41,9 +41,9 @@ final class NotTogether implements JobRule {
     return found;
   }
 
-  private Finding finding(
-      Job job, int at, Page<Material> one, Page<Material> other, Surroundings around) {
-    return Finding.at(
+  private PageRemark finding(
+      ReadWork job, int at, Page<Material> one, Page<Material> other, Surroundings around) {
+    return PageRemark.at(
         this,
         Gravity.MISLEADS,
         job.page(),

@@ -6,8 +6,8 @@ import java.util.Set;
 import java.util.stream.Stream;
 import limberboard.library.page.Page;
 import limberboard.proofread.file.TradeWords;
-import limberboard.proofread.text.Job;
 import limberboard.proofread.text.Phrase;
+import limberboard.proofread.text.ReadWork;
 import limberboard.proofread.text.TextPiece;
 import limberboard.words.Phrases;
 import limberboard.words.Sentences;
@@ -16,7 +16,7 @@ import limberboard.words.Sentences;
  * Tools and materials on a list that no step uses: neither by a name, nor by a word of one, nor by
  * what is done with them.
  */
-final class NotUsed implements JobRule {
+final class NotUsed implements WorkRule {
   private static final Set<String> SAYING_NOTHING =
       Set.of("set", "kit", "small", "new", "of", "for", "and", "the", "with", "a", "on", "in");
   private static final int SHORTEST = 3;
@@ -27,20 +27,20 @@ final class NotUsed implements JobRule {
   }
 
   @Override
-  public List<Finding> in(Job job, Surroundings around) {
-    List<Finding> found = new ArrayList<>();
+  public List<PageRemark> in(ReadWork job, Surroundings around) {
+    List<PageRemark> found = new ArrayList<>();
     look(job, job.tools(), "/tools/", around, found);
     look(job, job.materials(), "/materials/", around, found);
     return found;
   }
 
   private void look(
-      Job job, List<String> ids, String key, Surroundings around, List<Finding> found) {
+      ReadWork job, List<String> ids, String key, Surroundings around, List<PageRemark> found) {
     for (int i = 0; i < ids.size(); i++) {
       String id = ids.get(i);
       if (around.library().material(id).isPresent() && !isUsed(id, job, around)) {
         found.add(
-            Finding.at(
+            PageRemark.at(
                 this,
                 Gravity.STUMBLES,
                 job.page(),
@@ -52,7 +52,7 @@ final class NotUsed implements JobRule {
     }
   }
 
-  private static boolean isUsed(String id, Job job, Surroundings around) {
+  private static boolean isUsed(String id, ReadWork job, Surroundings around) {
     List<Phrase> names = new ArrayList<>();
     around.library().material(id).ifPresent(page -> names.addAll(names(page)));
     around.words().uses().stream()

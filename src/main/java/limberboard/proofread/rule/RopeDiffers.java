@@ -26,8 +26,8 @@ final class RopeDiffers implements Rule {
   }
 
   @Override
-  public List<Finding> on(Page<?> page, Surroundings around) {
-    List<Finding> found = new ArrayList<>();
+  public List<PageRemark> on(Page<?> page, Surroundings around) {
+    List<PageRemark> found = new ArrayList<>();
     if (page.details() instanceof Procedure work) {
       for (int i = 0; i < work.materials().size(); i++) {
         look(page, work.materials().get(i), "/materials/" + i, around, found);
@@ -37,7 +37,7 @@ final class RopeDiffers implements Rule {
   }
 
   private void look(
-      Page<?> page, MaterialUse use, String pointer, Surroundings around, List<Finding> found) {
+      Page<?> page, MaterialUse use, String pointer, Surroundings around, List<PageRemark> found) {
     Optional<RopeKind> kind =
         around.library().material(use.use()).map(Page::details).flatMap(Material::rope);
     List<RopePlan> meant =
@@ -54,7 +54,7 @@ final class RopeDiffers implements Rule {
     if (kind.isPresent() && !meant.isEmpty() && !agrees) {
       RopePlan plan = meant.get(0);
       found.add(
-          Finding.at(
+          PageRemark.at(
               this,
               Gravity.MISLEADS,
               page,

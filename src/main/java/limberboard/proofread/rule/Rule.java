@@ -9,5 +9,5 @@ public interface Rule {
   String name();
 
   /** What it finds on a page, in the page's order. */
-  List<Finding> on(Page<?> page, Surroundings around);
+  List<PageRemark> on(Page<?> page, Surroundings around);
 }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import limberboard.proofread.file.TradeWords.Order;
-import limberboard.proofread.text.Job;
 import limberboard.proofread.text.Phrase;
+import limberboard.proofread.text.ReadWork;
 import limberboard.proofread.text.Sentence;
 import limberboard.proofread.text.TextPiece;
 
@@ -13,7 +13,7 @@ import limberboard.proofread.text.TextPiece;
  * A step that makes something safe and stands behind the step that it protects, as happens where
  * the section for one model comes last; or that is missing where it must not be.
  */
-final class SafeTooLate implements JobRule {
+final class SafeTooLate implements WorkRule {
   private static final int REACH = 3;
 
   @Override
@@ -22,8 +22,8 @@ final class SafeTooLate implements JobRule {
   }
 
   @Override
-  public List<Finding> in(Job job, Surroundings around) {
-    List<Finding> found = new ArrayList<>();
+  public List<PageRemark> in(ReadWork job, Surroundings around) {
+    List<PageRemark> found = new ArrayList<>();
     for (Order order : around.words().orders()) {
       List<Phrase> with = around.phrases(order.with());
       boolean holds =
@@ -35,7 +35,7 @@ final class SafeTooLate implements JobRule {
     return found;
   }
 
-  private void look(Job job, Order order, Surroundings around, List<Finding> found) {
+  private void look(ReadWork job, Order order, Surroundings around, List<PageRemark> found) {
     Optional<TextPiece> danger = Optional.empty();
     for (TextPiece passage : job.passages()) {
       if (has(passage, around.phrases(order.first()))) {
@@ -65,9 +65,9 @@ final class SafeTooLate implements JobRule {
     return false;
   }
 
-  private Finding late(
-      Job job, TextPiece before, TextPiece late, Order order, Surroundings around) {
-    return Finding.at(
+  private PageRemark late(
+      ReadWork job, TextPiece before, TextPiece late, Order order, Surroundings around) {
+    return PageRemark.at(
         this,
         Gravity.HURTS,
         job.page(),
@@ -83,8 +83,8 @@ final class SafeTooLate implements JobRule {
         "put it before that step");
   }
 
-  private Finding missing(Job job, TextPiece step, Order order, Surroundings around) {
-    return Finding.at(
+  private PageRemark missing(ReadWork job, TextPiece step, Order order, Surroundings around) {
+    return PageRemark.at(
         this,
         Gravity.HURTS,
         job.page(),

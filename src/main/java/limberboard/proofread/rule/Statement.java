@@ -7,8 +7,8 @@ import limberboard.library.page.Page;
 import limberboard.library.page.Symptom;
 import limberboard.proofread.file.TradeWords.Agreed;
 import limberboard.proofread.text.Figure;
-import limberboard.proofread.text.Job;
 import limberboard.proofread.text.Phrase;
+import limberboard.proofread.text.ReadWork;
 import limberboard.proofread.text.Sentence;
 import limberboard.proofread.text.TextPiece;
 
@@ -30,7 +30,7 @@ record Statement(Page<?> page, int line, Figure figure) {
       said(page, passage, passage.line(), agreed, words, unless, said);
     }
     if (page.details() instanceof Symptom) {
-      for (Job job : around.jobs(page)) {
+      for (ReadWork job : around.jobs(page)) {
         for (TextPiece passage : job.passages()) {
           said(page, passage, around.line(job, passage), agreed, words, unless, said);
         }

@@ -8,8 +8,8 @@ import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.proofread.file.TradeWords;
 import limberboard.proofread.file.TradeWords.Agreed;
-import limberboard.proofread.text.Job;
 import limberboard.proofread.text.Phrase;
+import limberboard.proofread.text.ReadWork;
 import limberboard.proofread.text.TextPiece;
 import limberboard.proofread.text.TextPieces;
 import limberboard.proofread.text.ThingNames;
@@ -20,7 +20,7 @@ public final class Surroundings {
   private final TradeWords words;
   private final HeaderLines lines;
   private final ThingNames things;
-  private final Map<String, List<Job>> jobs = new HashMap<>();
+  private final Map<String, List<ReadWork>> jobs = new HashMap<>();
   private final Map<String, List<TextPiece>> passages = new HashMap<>();
   private final Map<List<String>, List<Phrase>> phrases = new IdentityHashMap<>();
   private Map<Agreed, List<Statement>> statements;
@@ -56,8 +56,8 @@ public final class Surroundings {
   }
 
   /** The work on a page. */
-  public List<Job> jobs(Page<?> page) {
-    return jobs.computeIfAbsent(page.id(), none -> Job.of(page, library));
+  public List<ReadWork> jobs(Page<?> page) {
+    return jobs.computeIfAbsent(page.id(), none -> ReadWork.of(page, library));
   }
 
   /** The passages of a page. */
@@ -84,7 +84,7 @@ public final class Surroundings {
   }
 
   /** The line of a passage of work; that of the check where it stands in a header. */
-  public int line(Job job, TextPiece passage) {
+  public int line(ReadWork job, TextPiece passage) {
     return job.isCheck() ? lines.line(job.page(), job.pointer() + "/how") : passage.line();
   }
 

@@ -10,8 +10,8 @@
  *
  * <p><b>Choices made.</b> A {@link limberboard.proofread.rule.Rule} looks at one page and what is
  * around it ({@link limberboard.proofread.rule.Surroundings}) and keeps nothing. Its name and what
- * a {@link limberboard.proofread.rule.Finding} is about are what authors answer by, so they stay as
- * they are.
+ * a {@link limberboard.proofread.rule.PageRemark} is about are what authors answer by, so they stay
+ * as they are.
  *
  * <p><b>Threads.</b> Rules are immutable; surroundings belong to one thread at a time.
  */

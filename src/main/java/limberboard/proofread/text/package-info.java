@@ -1,6 +1,6 @@
 /**
- * A page's text for a proofreader: {@linkplain limberboard.proofread.text.Job work} with its lists
- * and {@linkplain limberboard.proofread.text.TextPiece pieces}, {@linkplain
+ * A page's text for a proofreader: {@linkplain limberboard.proofread.text.ReadWork work} with its
+ * lists and {@linkplain limberboard.proofread.text.TextPiece pieces}, {@linkplain
  * limberboard.proofread.text.Sentence sentences} in words and stems, {@linkplain
  * limberboard.proofread.text.Phrase phrases} to look for, {@linkplain
  * limberboard.proofread.text.ThingNames what things are called}, and {@linkplain

@@ -28,7 +28,7 @@ import limberboard.library.page.ToolUse;
  * @param cautions ids of all cautions that it carries, whatever brings them
  * @param access ids of what is opened first
  */
-public record Job(
+public record ReadWork(
     Page<?> page,
     String pointer,
     String name,
@@ -39,7 +39,7 @@ public record Job(
     List<String> access) {
 
   /** Copies the lists. */
-  public Job {
+  public ReadWork {
     passages = List.copyOf(passages);
     tools = List.copyOf(tools);
     materials = List.copyOf(materials);
@@ -48,8 +48,8 @@ public record Job(
   }
 
   /** The work on a page; none on pages of other kinds. */
-  public static List<Job> of(Page<?> page, Library library) {
-    List<Job> jobs = new ArrayList<>();
+  public static List<ReadWork> of(Page<?> page, Library library) {
+    List<ReadWork> jobs = new ArrayList<>();
     page.as(Procedure.class).map(work -> procedure(work, library)).ifPresent(jobs::add);
     page.as(Symptom.class)
         .ifPresent(
@@ -61,7 +61,7 @@ public record Job(
     return jobs;
   }
 
-  private static Job procedure(Page<Procedure> page, Library library) {
+  private static ReadWork procedure(Page<Procedure> page, Library library) {
     Procedure work = page.details();
     List<String> tools = work.tools().stream().map(ToolUse::use).toList();
     List<String> materials = work.materials().stream().map(MaterialUse::use).toList();
@@ -69,11 +69,11 @@ public record Job(
     QuotedCautions.in(page).forEach(quoted -> cautions.add(quoted.caution()));
     cautions.addAll(brought(tools, library));
     cautions.addAll(brought(materials, library));
-    return new Job(
+    return new ReadWork(
         page, "", page.title(), TextPieces.of(page), tools, materials, cautions, work.access());
   }
 
-  private static Job check(Page<Symptom> page, int index, Library library) {
+  private static ReadWork check(Page<Symptom> page, int index, Library library) {
     Check check = page.details().checks().get(index);
     List<String> tools = check.tools().stream().map(ToolUse::use).toList();
     Set<String> cautions = new TreeSet<>(CautionUse.ids(check.cautions()));
@@ -82,7 +82,7 @@ public record Job(
     List<TextPiece> passages = new ArrayList<>();
     check.makeSafe().ifPresent(text -> passages.add(said(text)));
     passages.add(said(check.how()));
-    return new Job(
+    return new ReadWork(
         page,
         "/checks/" + index,
         check.ask(),

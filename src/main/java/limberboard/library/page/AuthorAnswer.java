@@ -10,9 +10,9 @@ import limberboard.library.value.Required;
  * @param about what the finding is about; empty: whatever the rule finds on the page
  * @param why why it is right as it stands
  */
-public record Answer(@Required String rule, String about, @Required String why) {
+public record AuthorAnswer(@Required String rule, String about, @Required String why) {
   /** Absent entries become empty ones. */
-  public Answer {
+  public AuthorAnswer {
     about = EmptyValues.text(about);
   }
 }

@@ -14,7 +14,7 @@ import limberboard.library.page.Page;
  * @param wrong what is wrong
  * @param right what would be right
  */
-public record Finding(
+public record PageRemark(
     String rule,
     Gravity gravity,
     String page,
@@ -25,7 +25,7 @@ public record Finding(
     String right) {
 
   /** A finding on a line of a page's file. */
-  static Finding at(
+  static PageRemark at(
       Rule rule,
       Gravity gravity,
       Page<?> page,
@@ -33,7 +33,7 @@ public record Finding(
       String about,
       String wrong,
       String right) {
-    return new Finding(rule.name(), gravity, page.id(), page.path(), line, about, wrong, right);
+    return new PageRemark(rule.name(), gravity, page.id(), page.path(), line, about, wrong, right);
   }
 
   /** One line: file, line, how grave, rule and what it is about, what is wrong and right. */
