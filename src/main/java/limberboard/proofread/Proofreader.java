@@ -11,6 +11,7 @@ import limberboard.library.header.KeyLines;
 import limberboard.library.page.AuthorAnswer;
 import limberboard.library.page.Page;
 import limberboard.library.problem.Nearest;
+import limberboard.library.problem.Problem;
 import limberboard.proofread.file.TradeWords;
 import limberboard.proofread.rule.Gravity;
 import limberboard.proofread.rule.PageRemark;
@@ -75,6 +76,23 @@ public final class Proofreader {
     open.sort(Comparator.comparingInt(PageRemark::line));
     answered.sort(Comparator.comparingInt(PageRemark::line));
     return new Proof(open, answered);
+  }
+
+  /** What may hurt somebody, and nobody has answered, as problems of the page's file. */
+  public List<Problem> grave(Page<?> page) {
+    return Rules.grave().stream()
+        .flatMap(rule -> rule.on(page, around).stream())
+        .filter(found -> found.gravity() == Gravity.HURTS)
+        .filter(found -> page.head().answered().stream().noneMatch(each -> meets(each, found)))
+        .map(
+            found ->
+                Problem.warning(
+                    found.file(),
+                    found.line(),
+                    found.rule(),
+                    found.about() + ": " + found.wrong(),
+                    found.right()))
+        .toList();
   }
 
   private static boolean meets(AuthorAnswer answer, PageRemark finding) {

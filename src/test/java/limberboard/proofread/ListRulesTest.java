@@ -76,6 +76,15 @@ class ListRulesTest {
   }
 
   @Test
+  void whatIsCarriedAnywayNeedsNoStep() {
+    pages.tool("torch", "Torch", "lamp");
+    pages.work("close", "tools: [torch]\n", "1. Look at it.");
+    assertThat(pages.found("not-used", "close")).containsExactly("5 torch");
+    pages.words("carried: [torch]\n");
+    assertThat(pages.found("not-used", "close")).isEmpty();
+  }
+
+  @Test
   void aTorqueTakesATorqueWrench() {
     pages.work("break", "", "1. Tighten to 8 N·m.");
     pages.work("close", "", "1. Tighten by hand, about 2 N·m.");

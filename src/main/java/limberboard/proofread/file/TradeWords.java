@@ -14,6 +14,7 @@ import limberboard.proofread.text.Measure;
  * @param uses words that use a tool without naming it
  * @param orders what makes safe, and what it has to stand before
  * @param figures figures that have to be the same on all pages
+ * @param carried ids of what is worn or carried to every work, and listed though no step says so
  * @param names names of things besides those on their own pages
  * @param common names that mean too much on a boat to name one thing
  * @param actions what a step can begin with that is an action
@@ -24,12 +25,13 @@ public record TradeWords(
     List<Usage> uses,
     List<Order> orders,
     List<Agreed> figures,
+    List<String> carried,
     List<Usage> names,
     List<String> common,
     List<String> actions) {
   /** Looks for nothing. */
   public static final TradeWords NOTHING =
-      new TradeWords(null, null, null, null, null, null, null, null);
+      new TradeWords(null, null, null, null, null, null, null, null, null);
 
   /** Absent entries become empty ones. */
   public TradeWords {
@@ -38,6 +40,7 @@ public record TradeWords(
     uses = EmptyValues.list(uses);
     orders = EmptyValues.list(orders);
     figures = EmptyValues.list(figures);
+    carried = EmptyValues.list(carried);
     names = EmptyValues.list(names);
     common = EmptyValues.list(common);
     actions = EmptyValues.list(actions);
@@ -51,6 +54,7 @@ public record TradeWords(
         uses.stream().filter(each -> each.lacks().isEmpty()).toList(),
         orders.stream().filter(each -> each.lacks().isEmpty()).toList(),
         figures.stream().filter(each -> each.lacks().isEmpty()).toList(),
+        carried,
         names.stream().filter(each -> each.lacks().isEmpty()).toList(),
         common,
         actions);

@@ -73,6 +73,7 @@ public record TradeWordsFile(TradeWords words, List<Problem> problems) {
       for (int i = 0; i < words.uses().size(); i++) {
         things(List.of(words.uses().get(i).thing()), "/uses/" + i + "/thing");
       }
+      things(words.carried(), "/carried");
       for (int i = 0; i < words.names().size(); i++) {
         things(List.of(words.names().get(i).thing()), "/names/" + i + "/thing");
       }

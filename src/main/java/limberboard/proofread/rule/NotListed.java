@@ -39,7 +39,13 @@ final class NotListed implements WorkRule {
   private static final List<Phrase> EXCUSES =
       Phrase.all(
           List.of(
-              "the yard", "where you have", "if you have", "the rigger", "=count", "sailmaker"));
+              "the yard",
+              "where you have",
+              "if you have",
+              "the rigger",
+              "=count",
+              "sailmaker",
+              "not on the list"));
   private static final int REACH = 4;
   private static final int NEAR = 2;
 
@@ -88,6 +94,7 @@ final class NotListed implements WorkRule {
             .anyMatch(id -> job.lists(id) || isInsteadOfListed(id, job, around) || isPage(id, job));
     return !listed
         && EXCUSES.stream().noneMatch(sentence::has)
+        && canBeListed(job, mention, around)
         && isBrought(sentence, mention, around)
         && !sentence.deniedBefore(mention.at(), REACH)
         && !sentence.deniedBefore(
@@ -114,6 +121,13 @@ final class NotListed implements WorkRule {
     return mention.length() == 1
         && (job.tools().stream().anyMatch(id -> id.contains(last))
             || job.materials().stream().anyMatch(id -> id.contains(last)));
+  }
+
+  /** A check has a list of tools and none of materials. */
+  private static boolean canBeListed(ReadWork job, Mention mention, Surroundings around) {
+    return !job.isCheck()
+        || mention.ids().stream()
+            .anyMatch(id -> group(id, around).equals(Optional.of(MaterialGroup.TOOL)));
   }
 
   private static boolean isBrought(Sentence sentence, Mention mention, Surroundings around) {

@@ -38,7 +38,9 @@ final class NotUsed implements WorkRule {
       ReadWork job, List<String> ids, String key, Surroundings around, List<PageRemark> found) {
     for (int i = 0; i < ids.size(); i++) {
       String id = ids.get(i);
-      if (around.library().material(id).isPresent() && !isUsed(id, job, around)) {
+      boolean asked =
+          around.library().material(id).isPresent() && !around.words().carried().contains(id);
+      if (asked && !isUsed(id, job, around)) {
         found.add(
             PageRemark.at(
                 this,
@@ -55,7 +57,7 @@ final class NotUsed implements WorkRule {
   private static boolean isUsed(String id, ReadWork job, Surroundings around) {
     List<Phrase> names = new ArrayList<>();
     around.library().material(id).ifPresent(page -> names.addAll(names(page)));
-    around.words().uses().stream()
+    Stream.concat(around.words().uses().stream(), around.words().names().stream())
         .filter(usage -> usage.thing().equals(id))
         .map(TradeWords.Usage::words)
         .forEach(words -> names.addAll(around.phrases(words)));

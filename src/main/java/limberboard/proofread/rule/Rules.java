@@ -21,11 +21,19 @@ public final class Rules {
           new MainPart(),
           new ManyActions());
 
+  private static final List<Rule> GRAVE =
+      List.of(new SafeTooLate(), new NoCaution(), new FromMemory());
+
   private Rules() {}
 
   /** The rules. */
   public static List<Rule> all() {
     return ALL;
+  }
+
+  /** Those that can find what may hurt somebody. */
+  public static List<Rule> grave() {
+    return GRAVE;
   }
 
   /** Their names. */
