@@ -15,7 +15,7 @@ final class FromMemory implements Rule {
   private static final Pattern MEMORY = Pattern.compile("\\bfrom memory\\b");
   private static final Pattern MAKERS =
       Pattern.compile(
-          "\\b(maker|handbook|sheet|label|book|printed|battery)('s|’s)?\\b[^.]*"
+          "\\b(maker|handbook|sheet|label|book|printed|battery|plate|block)('s|’s)?\\b[^.]*"
               + "\\b(comes?|goes|go|come|has|have|names?|says?) ?(before|first|nothing|it|the)?"
               + "|by the maker|the maker's figure");
   private static final Pattern STANDARD = Pattern.compile("\\b(ISO|EN|IEC|DNV|SAE)\\b");

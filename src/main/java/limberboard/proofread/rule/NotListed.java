@@ -45,7 +45,8 @@ final class NotListed implements WorkRule {
               "the rigger",
               "=count",
               "sailmaker",
-              "not on the list"));
+              "not on the list",
+              "car's torque wrench"));
   private static final int REACH = 4;
   private static final int NEAR = 2;
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
 import limberboard.proofread.file.TradeWords;
 import limberboard.proofread.text.Phrase;
 import limberboard.proofread.text.ReadWork;
@@ -19,6 +20,7 @@ import limberboard.words.Sentences;
 final class NotUsed implements WorkRule {
   private static final Set<String> SAYING_NOTHING =
       Set.of("set", "kit", "small", "new", "of", "for", "and", "the", "with", "a", "on", "in");
+  private static final String MATERIALS = "/materials/";
   private static final int SHORTEST = 3;
 
   @Override
@@ -30,7 +32,7 @@ final class NotUsed implements WorkRule {
   public List<PageRemark> in(ReadWork job, Surroundings around) {
     List<PageRemark> found = new ArrayList<>();
     look(job, job.tools(), "/tools/", around, found);
-    look(job, job.materials(), "/materials/", around, found);
+    look(job, job.materials(), MATERIALS, around, found);
     return found;
   }
 
@@ -39,7 +41,9 @@ final class NotUsed implements WorkRule {
     for (int i = 0; i < ids.size(); i++) {
       String id = ids.get(i);
       boolean asked =
-          around.library().material(id).isPresent() && !around.words().carried().contains(id);
+          around.library().material(id).isPresent()
+              && !around.words().carried().contains(id)
+              && !saysWhatFor(job, key, i);
       if (asked && !isUsed(id, job, around)) {
         found.add(
             PageRemark.at(
@@ -52,6 +56,13 @@ final class NotUsed implements WorkRule {
                 "say in a step what it is for, or take it off the list"));
       }
     }
+  }
+
+  /** Whether the list itself says what a material is for. */
+  private static boolean saysWhatFor(ReadWork job, String key, int at) {
+    return key.equals(MATERIALS)
+        && job.page().details() instanceof Procedure work
+        && !work.materials().get(at).purpose().isEmpty();
   }
 
   private static boolean isUsed(String id, ReadWork job, Surroundings around) {
