@@ -16,6 +16,7 @@ import limberboard.words.Sentences;
  */
 final class ManyActions implements WorkRule {
   private static final int MOST = 3;
+  private static final Set<String> NOTHING = Set.of("nothing", "no", "none", "nobody");
   private static final Pattern CLAUSE = Pattern.compile("[,:;.] | and | then |, then ");
 
   @Override
@@ -54,7 +55,8 @@ final class ManyActions implements WorkRule {
     for (Sentence sentence : step.sentences()) {
       for (String clause : CLAUSE.split(sentence.text())) {
         List<String> words = Sentence.one(clause).words();
-        if (!words.isEmpty() && verbs.contains(words.get(0))) {
+        boolean nothing = words.size() > 1 && NOTHING.contains(words.get(1));
+        if (!words.isEmpty() && !nothing && verbs.contains(words.get(0))) {
           actions.add(words.get(0));
         }
       }

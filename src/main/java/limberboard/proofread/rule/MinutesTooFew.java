@@ -19,7 +19,7 @@ import limberboard.words.Minutes;
  */
 final class MinutesTooFew implements WorkRule {
   private static final double LONGEST_WAIT = 20;
-  private static final double FAR = 1.3;
+  private static final double FAR = 1.35;
 
   @Override
   public String name() {
