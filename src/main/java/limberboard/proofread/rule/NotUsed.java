@@ -9,6 +9,7 @@ import limberboard.library.page.Procedure;
 import limberboard.proofread.file.TradeWords;
 import limberboard.proofread.text.Phrase;
 import limberboard.proofread.text.ReadWork;
+import limberboard.proofread.text.Sentence;
 import limberboard.proofread.text.TextPiece;
 import limberboard.words.Phrases;
 import limberboard.words.Sentences;
@@ -72,7 +73,9 @@ final class NotUsed implements WorkRule {
         .filter(usage -> usage.thing().equals(id))
         .map(TradeWords.Usage::words)
         .forEach(words -> names.addAll(around.phrases(words)));
-    return job.passages().stream().anyMatch(passage -> names(passage, names) || links(passage, id));
+    Sentence asked = Sentence.one(job.name());
+    return job.isCheck() && names.stream().anyMatch(asked::has)
+        || job.passages().stream().anyMatch(passage -> names(passage, names) || links(passage, id));
   }
 
   private static boolean names(TextPiece passage, List<Phrase> names) {
