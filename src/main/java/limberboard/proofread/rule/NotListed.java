@@ -3,6 +3,7 @@ package limberboard.proofread.rule;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import limberboard.library.page.Material;
@@ -46,7 +47,9 @@ final class NotListed implements WorkRule {
               "=count",
               "sailmaker",
               "not on the list",
-              "car's torque wrench"));
+              "car's torque wrench",
+              "stopgap",
+              "tied to"));
   private static final int REACH = 4;
   private static final int NEAR = 2;
 
@@ -97,6 +100,7 @@ final class NotListed implements WorkRule {
         && EXCUSES.stream().noneMatch(sentence::has)
         && canBeListed(job, mention, around)
         && isBrought(sentence, mention, around)
+        && !isPartOf(sentence, mention)
         && !sentence.deniedBefore(mention.at(), REACH)
         && !sentence.deniedBefore(
             Math.min(sentence.words().size(), mention.at() + mention.length() + NEAR),
@@ -122,6 +126,12 @@ final class NotListed implements WorkRule {
     return mention.length() == 1
         && (job.tools().stream().anyMatch(id -> id.contains(last))
             || job.materials().stream().anyMatch(id -> id.contains(last)));
+  }
+
+  /** The engine's drip tray is the engine's, and nobody brings it. */
+  private static boolean isPartOf(Sentence sentence, Mention mention) {
+    String text = sentence.text().toLowerCase(Locale.ROOT);
+    return text.contains("'s " + mention.name()) || text.contains("’s " + mention.name());
   }
 
   /** A check has a list of tools and none of materials. */

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
+import limberboard.library.value.Skill;
 import limberboard.proofread.file.TradeWords;
 import limberboard.proofread.text.Phrase;
 import limberboard.proofread.text.ReadWork;
@@ -32,6 +33,9 @@ final class NotUsed implements WorkRule {
   @Override
   public List<PageRemark> in(ReadWork job, Surroundings around) {
     List<PageRemark> found = new ArrayList<>();
+    if (isOthers(job)) {
+      return found;
+    }
     look(job, job.tools(), "/tools/", around, found);
     look(job, job.materials(), MATERIALS, around, found);
     return found;
@@ -57,6 +61,12 @@ final class NotUsed implements WorkRule {
                 "say in a step what it is for, or take it off the list"));
       }
     }
+  }
+
+  /** The yard and the licensed bring their own, and need no step for it. */
+  private static boolean isOthers(ReadWork job) {
+    return job.page().details() instanceof Procedure work
+        && (work.skill() == Skill.YARD || work.skill() == Skill.LICENSED);
   }
 
   /** Whether the list itself says what a material is for. */
