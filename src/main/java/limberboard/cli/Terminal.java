@@ -141,6 +141,7 @@ public final class Terminal {
         new NextPagesCommand(session),
         new LearningCommand(session),
         new ValidateCommand(session),
+        new ProofreadCommand(session),
         new HistoryCommand(session),
         new RestoreCommand(session),
         new ExportCommand(session),

@@ -155,6 +155,8 @@ final class PageParser {
         head.fits(),
         head.sources(),
         head.onlyFor(),
-        head.own());
+        head.own(),
+        head.answered(),
+        head.read());
   }
 }

@@ -11,7 +11,6 @@ import java.util.regex.Pattern;
  */
 public final class Phrases {
   private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}]+");
-  private static final int SHORTEST = 4;
 
   private final List<String> words;
 
@@ -31,44 +30,14 @@ public final class Phrases {
     return false;
   }
 
-  private static List<String> stems(String text) {
+  /** The words of a text, each without its endings. */
+  public static List<String> stems(String text) {
     List<String> stems = new ArrayList<>();
     for (String word : NO_WORD.split(text.toLowerCase(Locale.ROOT))) {
       if (!word.isEmpty()) {
-        stems.add(stem(word));
+        stems.add(Stem.of(word));
       }
     }
     return stems;
-  }
-
-  /** What is left of a word without the endings of plurals and of verbs. */
-  private static String stem(String word) {
-    String stem = word;
-    if (stem.endsWith("ing")) {
-      stem = single(cut(stem, "ing"), stem);
-    } else if (stem.endsWith("ed")) {
-      stem = single(cut(stem, "ed"), stem);
-    } else if (stem.endsWith("es")) {
-      stem = cut(stem, "es");
-    } else if (!stem.endsWith("ss")) {
-      stem = cut(stem, "s");
-    }
-    return cut(stem, "e");
-  }
-
-  private static String cut(String word, String ending) {
-    int left = word.length() - ending.length();
-    return word.endsWith(ending) && left >= SHORTEST - 1 ? word.substring(0, left) : word;
-  }
-
-  /** The one letter of two alike that an ending brought with it: bedding, bed. */
-  private static String single(String stem, String word) {
-    int last = stem.length() - 1;
-    boolean twice =
-        !stem.equals(word)
-            && last > SHORTEST - 2
-            && stem.charAt(last) == stem.charAt(last - 1)
-            && "lsz".indexOf(stem.charAt(last)) < 0;
-    return twice ? stem.substring(0, last) : stem;
   }
 }

@@ -23,6 +23,8 @@ import limberboard.library.value.Required;
  * @param sources where its facts come from
  * @param onlyFor heading text to the boats that the section below it is for
  * @param own whose own the page is, so that sharing lets nobody else change it
+ * @param answered what its author answers to a proofreader's findings
+ * @param read when and by whom it was last read in full
  */
 public record Head(
     @Required String title,
@@ -33,7 +35,9 @@ public record Head(
     Condition fits,
     List<String> sources,
     Map<String, Condition> onlyFor,
-    Optional<Own> own) {
+    Optional<Own> own,
+    List<AuthorAnswer> answered,
+    Optional<ReadInFull> read) {
 
   /** Absent entries become empty ones. */
   public Head {
@@ -45,9 +49,11 @@ public record Head(
     sources = EmptyValues.list(sources);
     onlyFor = EmptyValues.map(onlyFor);
     own = EmptyValues.optional(own);
+    answered = EmptyValues.list(answered);
+    read = EmptyValues.optional(read);
   }
 
-  /** The head of a page that is nobody's own. */
+  /** The head of a page that is nobody's own and that no proofreader has spoken of. */
   public Head(
       String title,
       String summary,
@@ -57,6 +63,17 @@ public record Head(
       Condition fits,
       List<String> sources,
       Map<String, Condition> onlyFor) {
-    this(title, summary, saidAs, system, zones, fits, sources, onlyFor, Optional.empty());
+    this(
+        title,
+        summary,
+        saidAs,
+        system,
+        zones,
+        fits,
+        sources,
+        onlyFor,
+        Optional.empty(),
+        List.of(),
+        Optional.empty());
   }
 }

@@ -1,0 +1,170 @@
+package limberboard.cli;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import limberboard.library.Library;
+import limberboard.library.file.TextFile;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.page.Page;
+import limberboard.library.page.ReadInFull;
+import limberboard.library.problem.Problem;
+import limberboard.proofread.Proofreader;
+import limberboard.proofread.file.TradeWordsFile;
+import limberboard.proofread.mark.ReadMarks;
+import limberboard.proofread.rule.PageRemark;
+import limberboard.words.CountWords;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code proofread}: says what is wrong with what pages say. */
+@Command(
+    name = "proofread",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Reads pages as a proofreader does: things on no list, cautions that are missing, figures"
+          + " that differ, what makes safe and stands too late.",
+      "Prints one line a finding (file, line, how grave, rule, what it is about, what is wrong,"
+          + " what would be right); what an author has answered in the page's header is counted"
+          + " alone. The exit code is 1 when anything is found.",
+      "With --unread it lists pages that nobody has read in full as they stand instead; --read-by"
+          + " notes in the header of the pages named that somebody has."
+    })
+final class ProofreadCommand implements Callable<Integer> {
+  private final CommandContext session;
+  @Mixin private WorkspaceOption workspace;
+
+  @Parameters(paramLabel = "PAGE", arity = "0..*", description = "Ids of pages; all if not given.")
+  private List<String> ids = new ArrayList<>();
+
+  @Option(names = "--json", description = "Print JSON.")
+  private boolean json;
+
+  @Option(names = "--unread", description = "List pages that are unread as they stand.")
+  private boolean unread;
+
+  @Option(
+      names = "--read-by",
+      paramLabel = "READER",
+      description = "Note that such a reader has read the pages named in full, today.")
+  private Optional<String> readBy = Optional.empty();
+
+  ProofreadCommand(CommandContext session) {
+    this.session = session;
+  }
+
+  @Override
+  public Integer call() {
+    WorkspaceFolders folders =
+        readBy.isPresent()
+            ? session.foldersToWrite(workspace.folder())
+            : session.folders(workspace.folder());
+    Library library = session.workspace(folders).library();
+    List<Page<?>> pages = pages(library);
+    if (readBy.isPresent()) {
+      if (ids.isEmpty()) {
+        throw new Failure(ExitCode.USAGE, "name the pages that were read");
+      }
+      return new ReadNotes(session, folders).note(pages, readBy.get());
+    }
+    return unread ? unread(folders, pages) : findings(folders, library, pages);
+  }
+
+  private List<Page<?>> pages(Library library) {
+    if (ids.isEmpty()) {
+      return List.copyOf(library.pages());
+    }
+    List<String> known = library.pages().stream().<String>map(Page::id).toList();
+    List<Page<?>> pages = new ArrayList<>();
+    for (String id : ids) {
+      pages.add(library.page(id).orElseThrow(() -> Failure.unknown("page", id, known, "try find")));
+    }
+    return pages;
+  }
+
+  private int findings(WorkspaceFolders folders, Library library, List<Page<?>> pages) {
+    TradeWordsFile words = TradeWordsFile.read(folders, library);
+    Proofreader reader = new Proofreader(folders, library, words.words());
+    List<PageRemark> open = new ArrayList<>();
+    int answered = 0;
+    for (Page<?> page : pages) {
+      Proofreader.Proof proof = reader.read(page);
+      open.addAll(proof.open());
+      answered += proof.answered().size();
+    }
+    if (json) {
+      List<View> views = open.stream().map(View::of).toList();
+      new JsonOutput(session.out())
+          .print(new Views(views, answered, ValidateCommand.JsonProblem.all(words.problems())));
+    } else {
+      words.problems().forEach(session.err()::println);
+      open.forEach(session.out()::println);
+      session
+          .out()
+          .println(
+              CountWords.of(open.size(), "finding") + ", " + answered + " answered by authors");
+    }
+    boolean errors =
+        words.problems().stream().anyMatch(one -> one.severity() == Problem.Severity.ERROR);
+    return open.isEmpty() && !errors ? ExitCode.OK : ExitCode.PROBLEMS;
+  }
+
+  private int unread(WorkspaceFolders folders, List<Page<?>> pages) {
+    List<ReadMarks.Unread> found = new ArrayList<>();
+    for (Page<?> page : pages) {
+      TextFile.Result text = TextFile.read(folders.root().resolve(page.path()), page.path());
+      ReadMarks.unread(page, text.text()).ifPresent(found::add);
+    }
+    if (json) {
+      new JsonOutput(session.out()).print(found.stream().map(UnreadView::of).toList());
+    } else {
+      found.forEach(session.out()::println);
+      session
+          .out()
+          .println(CountWords.of(found.size(), "page") + " of " + pages.size() + " to be read");
+    }
+    return ExitCode.OK;
+  }
+
+  /** What {@code --json} prints. */
+  record Views(List<View> findings, int answered, List<ValidateCommand.JsonProblem> problems) {}
+
+  /** A finding as {@code --json} prints it. */
+  record View(
+      String rule,
+      String gravity,
+      String page,
+      String file,
+      int line,
+      String about,
+      String wrong,
+      String right) {
+    static View of(PageRemark one) {
+      return new View(
+          one.rule(),
+          one.gravity().word(),
+          one.page(),
+          one.file(),
+          one.line(),
+          one.about(),
+          one.wrong(),
+          one.right());
+    }
+  }
+
+  /** An unread page as {@code --unread --json} prints it. */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record UnreadView(String page, String file, Optional<String> readOn, Optional<String> readBy) {
+    static UnreadView of(ReadMarks.Unread one) {
+      return new UnreadView(
+          one.page(),
+          one.file(),
+          one.read().map(read -> read.on().toString()),
+          one.read().map(ReadInFull::by));
+    }
+  }
+}

@@ -1,0 +1,210 @@
+package limberboard.proofread.file;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import limberboard.library.value.EmptyValues;
+import limberboard.proofread.text.Measure;
+
+/**
+ * What a proofreader looks for, as the library's own file says it.
+ *
+ * @param cautions words that call for a caution
+ * @param needs words that need a tool or an access
+ * @param uses words that use a tool without naming it
+ * @param orders what makes safe, and what it has to stand before
+ * @param figures figures that have to be the same on all pages
+ * @param carried ids of what is worn or carried to every work, and listed though no step says so
+ * @param names names of things besides those on their own pages
+ * @param common names that mean too much on a boat to name one thing
+ * @param actions what a step can begin with that is an action
+ */
+public record TradeWords(
+    List<Call> cautions,
+    List<Need> needs,
+    List<Usage> uses,
+    List<Order> orders,
+    List<Agreed> figures,
+    List<String> carried,
+    List<Usage> names,
+    List<String> common,
+    List<String> actions) {
+  /** Looks for nothing. */
+  public static final TradeWords NOTHING =
+      new TradeWords(null, null, null, null, null, null, null, null, null);
+
+  /** Absent entries become empty ones. */
+  public TradeWords {
+    cautions = EmptyValues.list(cautions);
+    needs = EmptyValues.list(needs);
+    uses = EmptyValues.list(uses);
+    orders = EmptyValues.list(orders);
+    figures = EmptyValues.list(figures);
+    carried = EmptyValues.list(carried);
+    names = EmptyValues.list(names);
+    common = EmptyValues.list(common);
+    actions = EmptyValues.list(actions);
+  }
+
+  /** The same without entries that lack what they need; those have been reported. */
+  TradeWords usable() {
+    return new TradeWords(
+        cautions.stream().filter(each -> each.lacks().isEmpty()).toList(),
+        needs.stream().filter(each -> each.lacks().isEmpty()).toList(),
+        uses.stream().filter(each -> each.lacks().isEmpty()).toList(),
+        orders.stream().filter(each -> each.lacks().isEmpty()).toList(),
+        figures.stream().filter(each -> each.lacks().isEmpty()).toList(),
+        carried,
+        names.stream().filter(each -> each.lacks().isEmpty()).toList(),
+        common,
+        actions);
+  }
+
+  /** An entry of the file. */
+  sealed interface Entry permits Call, Need, Usage, Order, Agreed {
+    /** Keys that it needs and that say nothing. */
+    List<String> lacks();
+  }
+
+  private static List<String> lacking(Map<String, Boolean> said) {
+    return said.entrySet().stream()
+        .filter(each -> !each.getValue())
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  /**
+   * Words that call for a caution.
+   *
+   * @param words any of them
+   * @param carry ids of cautions, any of which will do
+   * @param unless words in the same sentence with which nothing is called for
+   */
+  public record Call(List<String> words, List<String> carry, List<String> unless) implements Entry {
+    /** Absent entries become empty ones. */
+    public Call {
+      words = EmptyValues.list(words);
+      carry = EmptyValues.list(carry);
+      unless = EmptyValues.list(unless);
+    }
+
+    @Override
+    public List<String> lacks() {
+      return lacking(Map.of("words", !words.isEmpty(), "carry", !carry.isEmpty()));
+    }
+  }
+
+  /**
+   * Words that need a tool, or an access.
+   *
+   * @param words any of them
+   * @param tools ids of tools and materials, any of which will do
+   * @param access ids of what is opened first, any of which will do
+   * @param unless words in the same sentence with which nothing is needed
+   */
+  public record Need(
+      List<String> words, List<String> tools, List<String> access, List<String> unless)
+      implements Entry {
+    /** Absent entries become empty ones. */
+    public Need {
+      words = EmptyValues.list(words);
+      tools = EmptyValues.list(tools);
+      access = EmptyValues.list(access);
+      unless = EmptyValues.list(unless);
+    }
+
+    @Override
+    public List<String> lacks() {
+      return lacking(
+          Map.of("words", !words.isEmpty(), "tools", !tools.isEmpty() || !access.isEmpty()));
+    }
+  }
+
+  /**
+   * Words that use a tool without naming it.
+   *
+   * @param thing id of a tool or material
+   * @param words any of them
+   */
+  public record Usage(String thing, List<String> words) implements Entry {
+    /** Absent entries become empty ones. */
+    public Usage {
+      thing = EmptyValues.text(thing);
+      words = EmptyValues.list(words);
+    }
+
+    @Override
+    public List<String> lacks() {
+      return lacking(Map.of("thing", !thing.isEmpty(), "words", !words.isEmpty()));
+    }
+  }
+
+  /**
+   * What makes safe, and what it has to stand before.
+   *
+   * @param first words of what makes safe, any of them
+   * @param then words of what it makes safe, any of them
+   * @param why what happens otherwise
+   * @param with words that have to stand on the page for the order to hold, any of them; none: it
+   *     always holds
+   * @param always whether something is wrong also where nothing makes it safe at all
+   */
+  public record Order(
+      List<String> first, List<String> then, String why, List<String> with, boolean always)
+      implements Entry {
+    /** Absent entries become empty ones. */
+    public Order {
+      why = EmptyValues.text(why);
+      first = EmptyValues.list(first);
+      then = EmptyValues.list(then);
+      with = EmptyValues.list(with);
+    }
+
+    @Override
+    public List<String> lacks() {
+      return lacking(Map.of("first", !first.isEmpty(), "then", !then.isEmpty()));
+    }
+  }
+
+  /**
+   * A figure that has to be the same on all pages that have to do with one another.
+   *
+   * @param about what it is, in a few words
+   * @param words words of the sentences that say it, any of them
+   * @param measure what is measured: {@code time}, {@code length}, {@code pull} and so on
+   * @param unless words in the same sentence with which it is another figure
+   * @param least the least that such a figure can be, in the measure's unit; a smaller one is
+   *     another figure
+   * @param most the most that it can be
+   */
+  public record Agreed(
+      String about,
+      List<String> words,
+      Optional<Measure> measure,
+      List<String> unless,
+      Optional<Double> least,
+      Optional<Double> most)
+      implements Entry {
+    /** Absent entries become empty ones. */
+    public Agreed {
+      about = EmptyValues.text(about);
+      words = EmptyValues.list(words);
+      measure = EmptyValues.optional(measure);
+      unless = EmptyValues.list(unless);
+      least = EmptyValues.optional(least);
+      most = EmptyValues.optional(most);
+    }
+
+    @Override
+    public List<String> lacks() {
+      return lacking(
+          Map.of(
+              "about",
+              !about.isEmpty(),
+              "words",
+              !words.isEmpty(),
+              "measure",
+              measure.isPresent()));
+    }
+  }
+}

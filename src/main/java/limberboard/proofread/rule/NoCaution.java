@@ -1,0 +1,70 @@
+package limberboard.proofread.rule;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import limberboard.library.page.Caution;
+import limberboard.library.page.Page;
+import limberboard.proofread.file.TradeWords;
+import limberboard.proofread.text.Phrase;
+import limberboard.proofread.text.ReadWork;
+import limberboard.proofread.text.Sentence;
+import limberboard.proofread.text.TextPiece;
+
+/** Words of steps that call for a caution which the page does not carry. */
+final class NoCaution implements WorkRule {
+  @Override
+  public String name() {
+    return "no-caution";
+  }
+
+  @Override
+  public List<PageRemark> in(ReadWork job, Surroundings around) {
+    List<PageRemark> found = new ArrayList<>();
+    for (TradeWords.Call call : around.words().cautions()) {
+      if (call.carry().stream().noneMatch(job.cautions()::contains)) {
+        first(job, call, around).ifPresent(bite -> found.add(finding(job, call, bite, around)));
+      }
+    }
+    return found;
+  }
+
+  private PageRemark finding(ReadWork job, TradeWords.Call call, Bite bite, Surroundings around) {
+    String id = call.carry().get(0);
+    boolean grave =
+        around.library().caution(id).map(Page::details).map(Caution::grave).orElse(false);
+    return PageRemark.at(
+        this,
+        grave ? Gravity.HURTS : Gravity.MISLEADS,
+        job.page(),
+        around.line(job, bite.step()),
+        id,
+        NotListed.where(job, bite.step())
+            + " says “"
+            + bite.words().written()
+            + "”, and the page does not warn of "
+            + around.title(id).toLowerCase(java.util.Locale.ROOT),
+        "add " + id + " to cautions");
+  }
+
+  private static Optional<Bite> first(ReadWork job, TradeWords.Call call, Surroundings around) {
+    List<Phrase> words = around.phrases(call.words());
+    List<Phrase> unless = around.phrases(call.unless());
+    for (TextPiece step : job.steps()) {
+      for (Sentence sentence : step.sentences()) {
+        for (Phrase phrase : words) {
+          int at = phrase.in(sentence);
+          if (at >= 0
+              && !sentence.deniedBefore(at, 2)
+              && unless.stream().noneMatch(sentence::has)) {
+            return Optional.of(new Bite(step, phrase));
+          }
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Where a word stands that calls for a caution. */
+  private record Bite(TextPiece step, Phrase words) {}
+}

@@ -1,0 +1,95 @@
+package limberboard.proofread.rule;
+
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import limberboard.library.Library;
+import limberboard.library.page.Page;
+import limberboard.proofread.file.TradeWords;
+import limberboard.proofread.file.TradeWords.Agreed;
+import limberboard.proofread.text.Phrase;
+import limberboard.proofread.text.ReadWork;
+import limberboard.proofread.text.TextPiece;
+import limberboard.proofread.text.TextPieces;
+import limberboard.proofread.text.ThingNames;
+
+/** What is around a page that is read: the library, and the words of the trade. For one thread. */
+public final class Surroundings {
+  private final Library library;
+  private final TradeWords words;
+  private final HeaderLines lines;
+  private final ThingNames things;
+  private final Map<String, List<ReadWork>> jobs = new HashMap<>();
+  private final Map<String, List<TextPiece>> passages = new HashMap<>();
+  private final Map<List<String>, List<Phrase>> phrases = new IdentityHashMap<>();
+  private Map<Agreed, List<Statement>> statements;
+
+  /**
+   * Makes the surroundings of all pages of a library.
+   *
+   * @param words what is looked for
+   * @param lines where keys of headers stand
+   */
+  public Surroundings(Library library, TradeWords words, HeaderLines lines) {
+    this.library = library;
+    this.words = words;
+    this.lines = lines;
+    Map<String, List<String>> more = new HashMap<>();
+    words.names().forEach(each -> more.put(each.thing(), each.words()));
+    this.things = new ThingNames(library, words.common(), more);
+  }
+
+  /** The library. */
+  public Library library() {
+    return library;
+  }
+
+  /** What is looked for. */
+  public TradeWords words() {
+    return words;
+  }
+
+  /** What materials and tools are called. */
+  public ThingNames things() {
+    return things;
+  }
+
+  /** The work on a page. */
+  public List<ReadWork> jobs(Page<?> page) {
+    return jobs.computeIfAbsent(page.id(), none -> ReadWork.of(page, library));
+  }
+
+  /** The passages of a page. */
+  public List<TextPiece> passages(Page<?> page) {
+    return passages.computeIfAbsent(page.id(), none -> TextPieces.of(page));
+  }
+
+  /** The phrases of a list of the words of the trade, made once. */
+  List<Phrase> phrases(List<String> written) {
+    return phrases.computeIfAbsent(written, Phrase::all);
+  }
+
+  /** What all pages give as the figures that have to agree. */
+  Map<Agreed, List<Statement>> statements() {
+    if (statements == null) {
+      statements = FiguresDiffer.statements(this);
+    }
+    return statements;
+  }
+
+  /** The line of a header's key. */
+  public int line(Page<?> page, String pointer) {
+    return lines.line(page, pointer);
+  }
+
+  /** The line of a passage of work; that of the check where it stands in a header. */
+  public int line(ReadWork job, TextPiece passage) {
+    return job.isCheck() ? lines.line(job.page(), job.pointer() + "/how") : passage.line();
+  }
+
+  /** The title of a material, or its id where there is no such page. */
+  public String title(String id) {
+    return library.page(id).map(Page::title).orElse(id);
+  }
+}

@@ -1,0 +1,123 @@
+package limberboard.proofread.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import limberboard.library.Library;
+import limberboard.library.body.QuotedCautions;
+import limberboard.library.page.CautionUse;
+import limberboard.library.page.Check;
+import limberboard.library.page.Material;
+import limberboard.library.page.MaterialUse;
+import limberboard.library.page.Page;
+import limberboard.library.page.Procedure;
+import limberboard.library.page.Symptom;
+import limberboard.library.page.ToolUse;
+
+/**
+ * Work with steps and lists: a procedure, or a check of a symptom.
+ *
+ * @param page the page it stands on
+ * @param pointer where it stands in the header, as a JSON pointer; empty for a procedure
+ * @param name what it is called
+ * @param passages what is done, in order
+ * @param tools ids of its tools, in the order of the list
+ * @param materials ids of its materials, in the order of the list
+ * @param cautions ids of all cautions that it carries, whatever brings them
+ * @param access ids of what is opened first
+ */
+public record ReadWork(
+    Page<?> page,
+    String pointer,
+    String name,
+    List<TextPiece> passages,
+    List<String> tools,
+    List<String> materials,
+    Set<String> cautions,
+    List<String> access) {
+
+  /** Copies the lists. */
+  public ReadWork {
+    passages = List.copyOf(passages);
+    tools = List.copyOf(tools);
+    materials = List.copyOf(materials);
+    cautions = Set.copyOf(cautions);
+    access = List.copyOf(access);
+  }
+
+  /** The work on a page; none on pages of other kinds. */
+  public static List<ReadWork> of(Page<?> page, Library library) {
+    List<ReadWork> jobs = new ArrayList<>();
+    page.as(Procedure.class).map(work -> procedure(work, library)).ifPresent(jobs::add);
+    page.as(Symptom.class)
+        .ifPresent(
+            symptom -> {
+              for (int i = 0; i < symptom.details().checks().size(); i++) {
+                jobs.add(check(symptom, i, library));
+              }
+            });
+    return jobs;
+  }
+
+  private static ReadWork procedure(Page<Procedure> page, Library library) {
+    Procedure work = page.details();
+    List<String> tools = work.tools().stream().map(ToolUse::use).toList();
+    List<String> materials = work.materials().stream().map(MaterialUse::use).toList();
+    Set<String> cautions = new TreeSet<>(CautionUse.ids(work.cautions()));
+    QuotedCautions.in(page).forEach(quoted -> cautions.add(quoted.caution()));
+    cautions.addAll(brought(tools, library));
+    cautions.addAll(brought(materials, library));
+    return new ReadWork(
+        page, "", page.title(), TextPieces.of(page), tools, materials, cautions, work.access());
+  }
+
+  private static ReadWork check(Page<Symptom> page, int index, Library library) {
+    Check check = page.details().checks().get(index);
+    List<String> tools = check.tools().stream().map(ToolUse::use).toList();
+    Set<String> cautions = new TreeSet<>(CautionUse.ids(check.cautions()));
+    cautions.addAll(CautionUse.ids(page.details().first()));
+    cautions.addAll(brought(tools, library));
+    List<TextPiece> passages = new ArrayList<>();
+    check.makeSafe().ifPresent(text -> passages.add(said(text)));
+    passages.add(said(check.how()));
+    return new ReadWork(
+        page,
+        "/checks/" + index,
+        check.ask(),
+        passages,
+        tools,
+        List.of(),
+        cautions,
+        check.access());
+  }
+
+  private static TextPiece said(String text) {
+    return TextPiece.of(1, text, 0, "", List.of(), List.of());
+  }
+
+  private static Set<String> brought(List<String> things, Library library) {
+    Set<String> cautions = new TreeSet<>();
+    for (String thing : things) {
+      Optional<Page<Material>> page = library.material(thing);
+      page.ifPresent(found -> cautions.addAll(CautionUse.ids(found.details().cautions())));
+    }
+    return cautions;
+  }
+
+  /** Whether a tool or material is on one of its lists. */
+  public boolean lists(String id) {
+    return tools.contains(id) || materials.contains(id);
+  }
+
+  /** Whether it is a check in a header, which has no lines of a body. */
+  public boolean isCheck() {
+    return !pointer.isEmpty();
+  }
+
+  /** The passages that are steps. */
+  public List<TextPiece> steps() {
+    return passages.stream().filter(TextPiece::isStep).toList();
+  }
+}

@@ -1,0 +1,89 @@
+package limberboard.proofread;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Authors' answers in headers, and the file of what is looked for. */
+class AnswersTest {
+  @TempDir Path folder;
+  private ProofreadPages pages;
+
+  @BeforeEach
+  void makePages() {
+    pages = new ProofreadPages(folder);
+  }
+
+  @Test
+  void anAnswerSilencesWhatItAnswersAlone() {
+    String answer = "answered: [{rule: not-listed, about: neoprene glue, why: in the kit}]\n";
+    pages.work("some", answer, "1. Spread neoprene glue. Hold it with a click wrench.");
+    assertThat(pages.found("not-listed", "some")).containsExactly("9 click wrench");
+    assertThat(pages.proof("some").answered())
+        .singleElement()
+        .satisfies(finding -> assertThat(finding.about()).isEqualTo("neoprene glue"));
+  }
+
+  @Test
+  void anAnswerWithoutAThingAnswersAllThatTheRuleFinds() {
+    String answer = "answered: [{rule: not-listed, why: the yard brings all}]\n";
+    pages.work("all", answer, "1. Spread neoprene glue. Hold it with a click wrench.");
+    assertThat(pages.proof("all").open()).isEmpty();
+    assertThat(pages.proof("all").answered()).hasSize(2);
+  }
+
+  @Test
+  void anAnswerToWhatIsNotFoundIsSaid() {
+    String answers =
+        "answered:\n"
+            + "  - {rule: not-listed, about: glue, why: kit}\n"
+            + "  - {rule: not-liste, why: kit}\n";
+    pages.work("stale", answers, "1. Look at it.");
+    assertThat(pages.found(Proofreader.ANSWER, "stale"))
+        .containsExactly("6 not-listed", "7 not-liste");
+    assertThat(pages.proof("stale").open().get(0).wrong()).contains("about “glue”", "not found");
+    assertThat(pages.proof("stale").open().get(1).right()).contains("not-listed");
+  }
+
+  @Test
+  void anAnswerNeedsARuleAndAReason() {
+    pages.work("bad", "answered: [{about: glue}]\n", "1. Look at it.");
+    assertThat(pages.workspace().library().problems())
+        .filteredOn(problem -> problem.file().endsWith("bad.md"))
+        .extracting(problem -> problem.line() + " " + problem.key() + " " + problem.wrong())
+        .contains("5 answered[1].rule is missing", "5 answered[1].why is missing");
+  }
+
+  @Test
+  void whatIsWrongInTheFileIsSaidWithItsLineAndTheRestWorks() {
+    pages.words(
+        """
+        cautions:
+          - {words: [petrol], carry: [petrol-vapor]}
+          - {words: [=sanding], carry: [sanding-dust]}
+        needs:
+          - {words: [drill], tool: [drill-set]}
+        figures:
+          - {about: play, words: [play], measure: size}
+        """);
+    assertThat(pages.wordsProblems())
+        .containsExactly(
+            "5 needs[1].tool",
+            "7 figures[1].measure",
+            "5 needs[1].tools",
+            "2 cautions[1].carry[1]");
+    pages.work("work", "", "1. Begin sanding it.");
+    assertThat(pages.found("no-caution", "work")).containsExactly("8 sanding-dust");
+  }
+
+  @Test
+  void withoutTheFileOnlyWhatNeedsNoWordsIsFound() {
+    pages.words("");
+    pages.work("work", "work: renew\n", "1. Drain the petrol.");
+    assertThat(pages.found("no-caution", "work")).isEmpty();
+    assertThat(pages.found("no-before", "work")).hasSize(1);
+  }
+}
