@@ -128,6 +128,7 @@ public final class WindowPictures {
         text -> {},
         copied -> {},
         new WindowServices.Arriving(List::of, Optional::empty, LetterNotes.NONE),
-        DrillSources.NONE);
+        DrillSources.NONE,
+        WindowServices.Writing.NONE);
   }
 }
