@@ -39,6 +39,8 @@ final class PageDesk extends JPanel {
             this::complete,
             chosen -> model.changes().insert(page, chosen.from(), chosen.to(), chosen.letters()));
     Keys.focused(editor.text(), "control SPACE", this::complete);
+    Keys.within(editor, "F8", this::nextProblem);
+    Keys.within(problems, "F8", this::nextProblem);
     add(Divider.below("write-problems", editor, problems, 0.76, dividers), BorderLayout.CENTER);
   }
 

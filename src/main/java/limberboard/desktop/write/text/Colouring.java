@@ -14,8 +14,8 @@ import javax.swing.text.StyleConstants;
 import javax.swing.text.StyleContext;
 import javax.swing.text.StyledDocument;
 import limberboard.desktop.look.Palette;
-import limberboard.desktop.write.text.Markup.Line;
-import limberboard.desktop.write.text.Markup.Sort;
+import limberboard.desktop.write.text.LineMarkup.Line;
+import limberboard.desktop.write.text.LineMarkup.Sort;
 
 /** Shows the parts of a text apart; only lines that have changed are looked at anew. */
 final class Colouring {
@@ -63,7 +63,7 @@ final class Colouring {
     StyledDocument document = pane.getStyledDocument();
     List<Line> now;
     try {
-      now = Markup.of(document.getText(0, document.getLength()));
+      now = LineMarkup.of(document.getText(0, document.getLength()));
     } catch (BadLocationException e) {
       throw new IllegalStateException("the text has no end", e);
     }

@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Tells the parts of a page's text apart, line by line, so that they can be shown apart. */
-final class Markup {
+final class LineMarkup {
   private static final Pattern KEY =
       Pattern.compile("^\\s*(?:- +)*([^\\s:#\\[{\"'][^:#\\[{]*:)(?=\\s|$)");
   private static final Pattern REMARK = Pattern.compile("(?:^|\\s)(#.*)$");
@@ -16,7 +16,7 @@ final class Markup {
   private static final Pattern CODE = Pattern.compile("`[^`]+`");
   private static final Pattern ITEM = Pattern.compile("^\\s*(?:[-*+]|\\d+[.)])(?= )");
 
-  private Markup() {}
+  private LineMarkup() {}
 
   /** What a part is. */
   enum Sort {
