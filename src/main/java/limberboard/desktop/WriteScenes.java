@@ -26,9 +26,8 @@ final class WriteScenes {
     int body = page.text().body().from();
     String link = "See first [where it leaks](../symptoms/leaking-window-frame.md).\n\n";
     String typed = plain.substring(0, body) + link + plain.substring(body).stripLeading();
-    desk.writePlace().model().typed(page, typed);
+    desk.writePlace().model().replace(page, typed);
     page.goTo(body, body);
-    desk.writePlace().look("preview");
   }
 
   static void header(WindowAssembly desk) {
@@ -51,7 +50,7 @@ final class WriteScenes {
   static void both(WindowAssembly desk) {
     OpenPage page = page(desk);
     String plain = page.text().plain();
-    desk.writePlace().model().typed(page, plain.replaceFirst("minutes: \\d+", "minutes: 45"));
+    desk.writePlace().model().replace(page, plain.replaceFirst("minutes: \\d+", "minutes: 45"));
     desk.writePlace().model().versions().show(page, page.saved());
   }
 }

@@ -10,6 +10,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
+import javax.swing.UIManager;
 import javax.swing.text.BadLocationException;
 import javax.swing.text.DefaultHighlighter;
 import limberboard.desktop.look.Palette;
@@ -60,15 +61,24 @@ final class BothSheet extends Sheet {
   }
 
   private static JTextArea version(String name, String says) {
-    JTextArea area = new JTextArea();
+    JTextArea area = new Version();
     area.setName(name);
     area.setEditable(false);
     area.setLineWrap(true);
     area.setWrapStyleWord(true);
     area.setMargin(new Insets(6, 8, 6, 8));
-    area.setFont(new Font(Font.MONOSPACED, Font.PLAIN, area.getFont().getSize()));
     area.getAccessibleContext().setAccessibleName(says);
     return area;
+  }
+
+  /** Its type follows the theme. */
+  private static final class Version extends JTextArea {
+    @Override
+    public void updateUI() {
+      super.updateUI();
+      int size = UIManager.getFont("defaultFont").getSize();
+      setFont(new Font(Font.MONOSPACED, Font.PLAIN, size));
+    }
   }
 
   private static JComponent titled(String title, JTextArea area) {

@@ -80,7 +80,7 @@ final class ChooseSheet extends Sheet {
 
   /** What there is to choose from has changed. */
   void refresh() {
-    if (isShowing()) {
+    if (getParent() != null) {
       PageChoice before = list.getSelectedValue();
       list.show(new ArrayList<>(found.apply(filter.getText())));
       if (before == null && !list.entries().isEmpty()) {

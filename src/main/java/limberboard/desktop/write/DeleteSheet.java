@@ -61,8 +61,9 @@ final class DeleteSheet extends Sheet {
         hindered.orElse(
             found.isEmpty()
                 ? "Nothing else names it. Its text is kept, so that it can be brought back."
-                : CountWords.of(found.size(), "place")
-                    + " named below will lead nowhere. Its text is kept, so that it can be brought"
+                : "What names it, in "
+                    + CountWords.of(found.size(), "place")
+                    + " below, will lead nowhere. Its text is kept, so that it can be brought"
                     + " back."));
     StringBuilder all = new StringBuilder();
     found.stream().limit(MOST).forEach(each -> all.append(line(each)).append('\n'));

@@ -1,8 +1,11 @@
 package limberboard.desktop.write;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Font;
+import java.awt.Graphics;
 import java.awt.KeyboardFocusManager;
+import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.ArrayList;
@@ -75,7 +78,7 @@ final class HeaderField {
   }
 
   private JComponent area() {
-    JTextArea area = new JTextArea(1, 10);
+    JTextArea area = new Lines(declared.kind() == FieldKind.NESTED);
     area.setLineWrap(true);
     area.setWrapStyleWord(true);
     area.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
@@ -83,12 +86,47 @@ final class HeaderField {
     area.setBorder(
         BorderFactory.createCompoundBorder(
             UIManager.getBorder("TextField.border"), BorderFactory.createEmptyBorder(1, 2, 1, 2)));
-    if (declared.kind() == FieldKind.NESTED) {
-      area.setFont(new Font(Font.MONOSPACED, Font.PLAIN, area.getFont().getSize()));
-    }
     area.setToolTipText(
         declared.kind() == FieldKind.LIST ? "One a line" : "Keys and values, as in the text");
     return typed(area);
+  }
+
+  /** What is shown in it while it has not the focus moves nothing. */
+  private static final class Lines extends JTextArea {
+    private final boolean keys;
+
+    Lines(boolean keys) {
+      super(1, 10);
+      this.keys = keys;
+      updateUI();
+    }
+
+    @Override
+    public void updateUI() {
+      super.updateUI();
+      setOpaque(false);
+      if (keys) {
+        int size = UIManager.getFont("defaultFont").getSize();
+        setFont(new Font(Font.MONOSPACED, Font.PLAIN, size));
+      }
+    }
+
+    /** Its ground, within its rounded edge. */
+    @Override
+    protected void paintComponent(Graphics g) {
+      int edge = UIScale.scale(2);
+      g.setColor(getBackground());
+      g.fillRoundRect(
+          edge, edge, getWidth() - 2 * edge, getHeight() - 2 * edge, 3 * edge, 3 * edge);
+      super.paintComponent(g);
+    }
+
+    @Override
+    public void scrollRectToVisible(Rectangle place) {
+      if (isFocusOwner()) {
+        super.scrollRectToVisible(place);
+      }
+    }
   }
 
   private JComponent typed(JTextComponent input) {

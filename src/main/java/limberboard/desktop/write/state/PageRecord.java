@@ -79,10 +79,11 @@ public interface PageRecord {
       @Override
       public void record(Collection<String> paths, String said, String author) throws IOException {
         try (HistoryFolder place = HistoryFolder.of(folders).orElse(null)) {
-          if (place != null) {
-            Author who = Author.read(author).orElseThrow(() -> new IOException("nobody is named"));
-            new Recorder(place).record(paths.stream().map(place::inRepository).toList(), said, who);
+          if (place == null) {
+            throw new IOException("this workspace has no history yet");
           }
+          Author who = Author.read(author).orElseThrow(() -> new IOException("nobody is named"));
+          new Recorder(place).record(paths.stream().map(place::inRepository).toList(), said, who);
         }
       }
     };

@@ -10,9 +10,7 @@ import limberboard.library.Library;
 import limberboard.library.page.Kind;
 import limberboard.library.page.Page;
 import limberboard.writing.PageText;
-import limberboard.writing.save.KeptText;
 import limberboard.writing.save.KeptTexts;
-import limberboard.writing.save.PageFile;
 import limberboard.writing.start.BegunPage;
 
 /**
@@ -22,13 +20,13 @@ import limberboard.writing.start.BegunPage;
 public final class WriteModel extends Observed {
   private final Session session;
   private final Notices notices;
-  private final WriteOutside outside;
   private final PageChecks checks;
   private final PageKeeping keeping;
   private final PageSaving saving;
   private final PageChanges changes;
   private final BothVersions versions;
   private final FileFollowing following;
+  private final PageOpening opening;
   private final List<OpenPage> pages = new ArrayList<>();
   private Optional<OpenPage> current = Optional.empty();
   private Library library;
@@ -43,7 +41,6 @@ public final class WriteModel extends Observed {
   public WriteModel(Session session, Notices notices, WriteOutside outside) {
     this.session = session;
     this.notices = notices;
-    this.outside = outside;
     this.library = session.library();
     checks = new PageChecks(outside);
     keeping = new PageKeeping(outside);
@@ -51,6 +48,7 @@ public final class WriteModel extends Observed {
     versions = new BothVersions(this, outside);
     following = new FileFollowing(this, notices, outside);
     changes = new PageChanges(this, session, notices, outside);
+    opening = new PageOpening(this, notices, outside);
     session.onChange(this::readAgain);
   }
 
@@ -105,60 +103,17 @@ public final class WriteModel extends Observed {
    * @param heading as it reads
    */
   public void open(String id, Optional<String> heading) {
-    Optional<OpenPage> known = pages.stream().filter(page -> page.id().equals(id)).findFirst();
-    if (known.isPresent()) {
-      show(known.get());
-      heading.ifPresent(words -> toHeading(known.get(), words));
-      return;
-    }
-    session
-        .library()
-        .page(id)
-        .ifPresent(
-            page ->
-                opened(
-                    page.path(),
-                    (file, text) -> {
-                      OpenPage opened = new OpenPage(page.path(), page.kind(), file, text);
-                      heading.ifPresent(words -> toHeading(opened, words));
-                      add(opened);
-                    }));
+    opening.open(id, heading);
   }
 
   /** Opens the file of a page that cannot be read as a page just now. */
   public void openFile(String path, Kind kind) {
-    Optional<OpenPage> known = pages.stream().filter(page -> page.path().equals(path)).findFirst();
-    known.ifPresentOrElse(
-        this::show, () -> opened(path, (file, text) -> add(new OpenPage(path, kind, file, text))));
+    opening.openFile(path, kind);
   }
 
-  private static void toHeading(OpenPage page, String words) {
-    int at = Headings.find(page.text(), words);
-    page.goTo(at, at);
-  }
-
-  /** What is done with a file that was opened. */
-  @FunctionalInterface
-  private interface Taken {
-    void take(Optional<PageText> file, PageText text);
-  }
-
-  private void opened(String path, Taken taken) {
-    outside
-        .library()
-        .run(
-            "Opening the page",
-            () -> {
-              outside.guard().begins("opening a page");
-              return new PageFile(outside.folders(), path).open();
-            },
-            opened -> {
-              if (opened instanceof PageFile.Ready ready) {
-                taken.take(ready.page(), ready.page().orElse(PageText.NONE));
-              } else {
-                notices.warn(Troubles.of(((PageFile.Unreadable) opened).problem()));
-              }
-            });
+  /** Opens a text that was left by an earlier sitting. */
+  public void restore(KeptTexts.Offered offered) {
+    opening.restore(offered);
   }
 
   /** Begins a page; it has no file until it is saved. */
@@ -170,33 +125,8 @@ public final class WriteModel extends Observed {
     page.goTo(Math.max(0, at + 1), Math.max(0, at + 1));
   }
 
-  /** Opens a text that was left by an earlier sitting. */
-  public void restore(KeptTexts.Offered offered) {
-    KeptText kept = offered.kept();
-    Optional<Kind> kind = Kinds.of(kept.path());
-    if (kind.isEmpty()) {
-      notices.warn(kept.path() + " is no page's file any more. The text stays where it is kept.");
-      return;
-    }
-    opened(
-        kept.path(),
-        (file, text) -> {
-          OpenPage page =
-              pages.stream()
-                  .filter(each -> each.path().equals(kept.path()))
-                  .findFirst()
-                  .orElseGet(() -> added(new OpenPage(kept.path(), kind.get(), file, text)));
-          show(page);
-          restore(page, kept.text());
-          keeping.flush();
-          keeping.drop(offered);
-          if (!kept.goesOnFrom(file)) {
-            versions.show(page, file);
-          }
-        });
-  }
-
-  private OpenPage added(OpenPage page) {
+  /** Takes a page among those that are open. */
+  OpenPage added(OpenPage page) {
     pages.add(page);
     return page;
   }

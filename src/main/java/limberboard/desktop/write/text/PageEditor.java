@@ -62,13 +62,25 @@ public final class PageEditor extends JPanel implements Typist {
     JScrollPane scroller = new JScrollPane(pane);
     scroller.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
     scroller.setRowHeaderView(numbers);
-    scroller.setBorder(BorderFactory.createLineBorder(Palette.LINE.color()));
+    edge(scroller);
     add(scroller, BorderLayout.CENTER);
     pane.getDocument().addDocumentListener(new Changes());
     keys();
     page.onChange(this::mark);
     page.typedIn(this);
     mark();
+  }
+
+  private static void edge(JScrollPane scroller) {
+    scroller.setBorder(BorderFactory.createLineBorder(Palette.LINE.color()));
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (pane != null && pane.getParent().getParent() instanceof JScrollPane scroller) {
+      edge(scroller);
+    }
   }
 
   /** Tab moves the text by two blanks; Ctrl+Tab leaves it. */
