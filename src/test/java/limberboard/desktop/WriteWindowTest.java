@@ -68,13 +68,14 @@ class WriteWindowTest extends RealWindow {
 
   private void untilNothingIsWrong() {
     window.until(
-        "nothing is wrong",
-        () ->
-            page()
-                .flatMap(OpenPage::checked)
-                .filter(found -> found.text().equals(page().get().text()))
-                .filter(found -> found.errors() == 0)
-                .isPresent());
+        "the text is looked at", () -> page().filter(WriteWindowTest::isLookedAt).isPresent());
+    assertThat(window.ask(() -> page().orElseThrow().problems()))
+        .extracting(each -> each.problem().toString())
+        .isEmpty();
+  }
+
+  private static boolean isLookedAt(OpenPage page) {
+    return page.checked().filter(found -> found.text().equals(page.text())).isPresent();
   }
 
   private void save() {

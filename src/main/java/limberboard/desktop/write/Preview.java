@@ -110,10 +110,17 @@ final class Preview implements View {
     boats.show(all, shown);
     Optional<Checked> checked = page.flatMap(OpenPage::checked);
     boolean none = checked.filter(each -> each.read().page().isEmpty()).isPresent();
+    boolean nothing = none && !onScreen.equals(page);
     words.setText(
-        none
-            ? "The page as it was before; it follows again once what must be there is there."
-            : "");
+        nothing
+            ? "The page stands here as soon as it has what it must have."
+            : none ? "As it was before; it follows again once what must be there is there." : "");
+    if (nothing) {
+      latest.drop();
+      asked = Optional.empty();
+      onScreen = Optional.empty();
+      pane.clear();
+    }
     words.setVisible(none);
     checked.filter(each -> each.read().page().isPresent()).ifPresent(this::render);
   }

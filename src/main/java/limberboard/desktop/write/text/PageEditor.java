@@ -213,6 +213,12 @@ public final class PageEditor extends JPanel implements Typist {
   private static final class Typed extends JTextPane {
     private transient Runnable look = () -> {};
 
+    /** As wide as the room for it, however long a word is. */
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+      return true;
+    }
+
     @Override
     public void updateUI() {
       super.updateUI();
