@@ -113,7 +113,7 @@ class WriteWindowTest extends RealWindow {
             + "title: Grease the hinge\n"
             + "system: deck\n"
             + "zones: [locker]\n"
-            + "skill: owner\n"
+            + "work: mend\nskill: owner\n"
             + "minutes: 5\n"
             + "---\n"
             + "1. Grease it.\n");
@@ -149,17 +149,24 @@ class WriteWindowTest extends RealWindow {
   /** A cause below the first one, its mend by completion. */
   private void causeIsAdded() {
     window.press(KeyEvent.VK_HOME, CTRL);
-    for (int i = 0; i < 8; i++) {
+    for (int i = 0; i < 40 && !lineAtCaret().equals("causes:"); i++) {
       window.press(KeyEvent.VK_DOWN);
     }
-    window.press(KeyEvent.VK_HOME);
-    window.type("  - id: hinge\n    title: The hinge binds\n    weight: 9\n    mend: gre\n");
-    window.press(KeyEvent.VK_LEFT);
+    window.press(KeyEvent.VK_END);
+    window.type("\n  - id: hinge\n    title: The hinge binds\n    weight: 9\n    mend: gre");
     window.press(KeyEvent.VK_SPACE, CTRL);
     window.until("it is offered", () -> window.shows("write-completion"));
     window.press(KeyEvent.VK_ENTER);
     assertThat(text()).contains("    mend: grease-the-hinge\n");
     untilNothingIsWrong();
+  }
+
+  private String lineAtCaret() {
+    int caret =
+        window.ask(() -> window.find("write-text", JTextComponent.class).getCaretPosition());
+    String text = text();
+    int from = text.lastIndexOf('\n', caret - 1) + 1;
+    return text.substring(from, text.indexOf('\n', from));
   }
 
   private void tracedTo() {

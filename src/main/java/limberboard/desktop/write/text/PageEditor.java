@@ -23,6 +23,7 @@ import javax.swing.event.DocumentListener;
 import javax.swing.text.BadLocationException;
 import javax.swing.text.DefaultEditorKit;
 import javax.swing.text.DefaultHighlighter;
+import javax.swing.text.EditorKit;
 import limberboard.desktop.look.Palette;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Later;
@@ -212,6 +213,11 @@ public final class PageEditor extends JPanel implements Typist {
   /** A text pane whose type follows the theme. */
   private static final class Typed extends JTextPane {
     private transient Runnable look = () -> {};
+
+    @Override
+    protected EditorKit createDefaultEditorKit() {
+      return new WordWrap();
+    }
 
     /** As wide as the room for it, however long a word is. */
     @Override
