@@ -29,6 +29,12 @@ final class WordWrap extends StyledEditorKit {
       super(element);
     }
 
+    /** However narrow the room is, a line breaks there. */
+    @Override
+    public float getMinimumSpan(int axis) {
+      return axis == View.X_AXIS ? 1 : super.getMinimumSpan(axis);
+    }
+
     @Override
     public int getBreakWeight(int axis, float pos, float len) {
       if (axis != View.X_AXIS) {
