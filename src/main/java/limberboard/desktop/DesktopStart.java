@@ -30,10 +30,14 @@ import limberboard.desktop.upkeep.entry.LogStore;
 import limberboard.desktop.window.CourseQuestion;
 import limberboard.desktop.window.FileQuestion;
 import limberboard.desktop.window.OpenQuestion;
+import limberboard.desktop.window.PictureQuestion;
+import limberboard.desktop.write.state.PageRecord;
+import limberboard.desktop.write.state.TextStore;
 import limberboard.letters.inbox.LetterFolder;
 import limberboard.library.file.LastNet;
 import limberboard.library.file.UserFolders;
 import limberboard.library.file.WorkspaceFolders;
+import limberboard.writing.save.KeptTexts;
 
 /**
  * Starts the window, in this order: system properties, preferences, executors; then on the event
@@ -41,6 +45,7 @@ import limberboard.library.file.WorkspaceFolders;
  */
 final class DesktopStart {
   private static final int TYPING_PAUSE = 120;
+  private static final int KEEPING_PAUSE = 800;
   private static final Duration QUIET = Duration.ofMillis(400);
   private final WorkspaceFolders folders;
   private final LastNet net;
@@ -102,7 +107,13 @@ final class DesktopStart {
             new OpenQuestion(memory)::ask,
             ClipboardText::now,
             LetterNotes.of(new LetterFolder(folders))),
-        new DrillSources(courses::course, courses::results));
+        new DrillSources(courses::course, courses::results),
+        new WindowServices.Writing(
+            new TypingPause(TYPING_PAUSE),
+            new TypingPause(KEEPING_PAUSE),
+            TextStore.of(new KeptTexts(UserFolders.here(), folders), folders),
+            PageRecord.of(folders),
+            new PictureQuestion(memory)::ask));
   }
 
   private void open(WindowServices outside, Workers workers, WatchedReader watched, Recent recent) {

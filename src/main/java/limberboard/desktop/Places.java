@@ -29,6 +29,8 @@ import limberboard.desktop.upkeep.UpkeepPlace;
 import limberboard.desktop.upkeep.WorkNotes;
 import limberboard.desktop.upkeep.log.MendedEntry;
 import limberboard.desktop.upkeep.state.UpkeepTools;
+import limberboard.desktop.write.WritePlace;
+import limberboard.desktop.write.state.WriteModel;
 import limberboard.print.picture.Pictures;
 import limberboard.trace.TrailStep;
 
@@ -43,6 +45,8 @@ final class Places implements Navigator {
   private final LettersPlace letters;
   private final ToldAnswers told;
   private final DrillsPlace drills;
+  private final WriteModel written;
+  private final WritePlace write;
   private final HelpPlace help;
   private final List<Place> all;
   private Consumer<Place> go = place -> {};
@@ -54,6 +58,13 @@ final class Places implements Navigator {
     told = new ToldAnswers(desk.trace());
     letters = new LettersPlace(tools, letters(outside));
     drills = new DrillsPlace(tools, drills(outside));
+    written =
+        new WriteModel(
+            desk.session(),
+            desk.notices(),
+            outside.writing().with(outside, desk.writing(), desk.pages()));
+    written.saving().afterWriting(desk.loader()::load);
+    write = new WritePlace(tools, written);
     help = new HelpPlace(tools, Guide.packed());
     all =
         List.of(
@@ -75,6 +86,7 @@ final class Places implements Navigator {
             letters,
             drills,
             new BoatsPlace(tools, desk.boats()),
+            write,
             help);
   }
 
@@ -158,6 +170,10 @@ final class Places implements Navigator {
     return drills;
   }
 
+  WritePlace write() {
+    return write;
+  }
+
   LettersPlace letters() {
     return letters;
   }
@@ -193,6 +209,12 @@ final class Places implements Navigator {
   public void openPage(String id) {
     desk.reading().open(id);
     go("pages");
+  }
+
+  @Override
+  public void writePage(String id, Optional<String> heading) {
+    written.open(id, heading);
+    go.accept(write);
   }
 
   @Override

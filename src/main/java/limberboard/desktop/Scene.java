@@ -114,7 +114,19 @@ enum Scene {
   /** A drill is gone through, in projector size. */
   DRILLS_PROJECTOR_LOOK_BACK(DrillScenes::projectorLookBack),
   /** A boat's form. */
-  BOATS(desk -> desk.go("boats"));
+  BOATS(desk -> desk.go("boats")),
+  /** A page is chosen to be written. */
+  WRITE_PAGES(desk -> desk.go("write")),
+  /** A page is written, with something wrong in it, beside the page as it reads. */
+  WRITE(WriteScenes::write),
+  /** The header of the page as a form. */
+  WRITE_HEADER(WriteScenes::header),
+  /** A new page. */
+  WRITE_NEW(WriteScenes::begin),
+  /** A page is to be deleted that others name. */
+  WRITE_DELETE(WriteScenes::delete),
+  /** Two versions of a page. */
+  WRITE_BOTH(WriteScenes::both);
 
   private static final String BOAT = "dunlin";
   private static final String SYMPTOM = "water-in-forward-cabin";

@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import limberboard.boat.Workspace;
 import limberboard.library.LibraryWatch;
+import limberboard.library.TypingReader;
 import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.page.Kind;
 
 /**
  * Reads the workspace and watches its files from before the first reading on, so that no change
@@ -59,6 +61,11 @@ final class WatchedReader implements WindowServices.Reader, AutoCloseable {
       refused = true;
       unwatched.accept(e);
     }
+  }
+
+  @Override
+  public TypingReader typing(String path, Kind kind) {
+    return reader.typing(path, kind);
   }
 
   @Override

@@ -32,8 +32,8 @@ import limberboard.desktop.upkeep.entry.LogModel;
 import limberboard.desktop.upkeep.state.UpkeepModel;
 import limberboard.desktop.window.Actions;
 import limberboard.desktop.window.MainWindow;
+import limberboard.desktop.write.WritePlace;
 import limberboard.library.file.UserFolders;
-import limberboard.library.file.WorkspaceFolders;
 
 /** Puts the window together: models, places, strip, and the ways between them. */
 final class WindowAssembly {
@@ -98,7 +98,7 @@ final class WindowAssembly {
     new VanishedBoat(session, notices);
     this.window =
         new MainWindow(
-            name(outside.folders()),
+            outside.name(),
             actions(),
             session,
             settings,
@@ -131,11 +131,6 @@ final class WindowAssembly {
           }
         });
     window.onGo(place -> reading.wentTo(place.id()));
-  }
-
-  private static String name(WorkspaceFolders folders) {
-    Path last = folders.root().getFileName();
-    return last == null ? folders.root().toString() : last.toString();
   }
 
   /** Says who opens other workspaces. */
@@ -250,6 +245,10 @@ final class WindowAssembly {
 
   MendedCases cases() {
     return cases;
+  }
+
+  WritePlace writePlace() {
+    return places.write();
   }
 
   /** The ways between the places. */

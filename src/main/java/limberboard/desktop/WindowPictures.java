@@ -36,8 +36,10 @@ import limberboard.search.SearchResults;
  * {@code upkeep-log}, {@code letters}, {@code letters-urgent}, {@code letters-answer}, {@code
  * letters-statistics}, {@code letters-next}, {@code drills-choose}, {@code drills-work}, {@code
  * drills-step}, {@code drills-look-back}, {@code drills-class}, {@code drills-projector}, {@code
- * drills-projector-look-back} and {@code boats}, each in both themes. The window is driven through
- * its models and painted as it stands; a display is needed, and a virtual one will do.
+ * drills-projector-look-back}, {@code boats}, {@code write-pages}, {@code write}, {@code
+ * write-header}, {@code write-new}, {@code write-delete} and {@code write-both}, each in both
+ * themes. The window is driven through its models and painted as it stands; a display is needed,
+ * and a virtual one will do.
  */
 public final class WindowPictures {
   private final WorkspaceFolders folders;
@@ -128,6 +130,7 @@ public final class WindowPictures {
         text -> {},
         copied -> {},
         new WindowServices.Arriving(List::of, Optional::empty, LetterNotes.NONE),
-        DrillSources.NONE);
+        DrillSources.NONE,
+        WindowServices.Writing.NONE);
   }
 }

@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
+import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Delay;
 import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Memory;
@@ -22,9 +23,14 @@ import limberboard.desktop.parts.Copied;
 import limberboard.desktop.read.Outlets;
 import limberboard.desktop.trace.TraceStore;
 import limberboard.desktop.upkeep.entry.LogStore;
+import limberboard.desktop.write.state.PageRecord;
+import limberboard.desktop.write.state.TextStore;
+import limberboard.desktop.write.state.WriteOutside;
 import limberboard.drill.file.CoursePages;
 import limberboard.library.Library;
+import limberboard.library.TypingReader;
 import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.page.Kind;
 import limberboard.library.problem.Problem;
 import limberboard.search.SearchWords;
 import limberboard.workings.sums.SumUseCheck;
@@ -50,6 +56,7 @@ import limberboard.writing.change.Renamer;
  * @param copied takes text with its structure for other programs
  * @param arriving the ways by which letters come in
  * @param courses the ways by which drills come in
+ * @param writing what pages are written with
  */
 record WindowServices(
     WorkspaceFolders folders,
@@ -67,10 +74,16 @@ record WindowServices(
     Consumer<String> clipboard,
     Consumer<Copied> copied,
     Arriving arriving,
-    DrillSources courses) {
+    DrillSources courses,
+    Writing writing) {
+
+  /** The workspace's name. */
+  String name() {
+    Path last = folders.root().getFileName();
+    return last == null ? folders.root().toString() : last.toString();
+  }
 
   /** Reads the workspace. */
-  @FunctionalInterface
   interface Reader {
     /**
      * Reads it as it is now.
@@ -80,6 +93,15 @@ record WindowServices(
     Workspace read() throws IOException;
 
     /**
+     * A reader of a page that is typed, against all others as they were last read; on the thread
+     * that reads the workspace.
+     *
+     * @param path of the page's file, relative to the workspace
+     * @param kind what its folder holds
+     */
+    TypingReader typing(String path, Kind kind);
+
+    /**
      * Reads it from its files, once a renaming that was cut short has come to its end, with the
      * sums of the trade and the words for search checked.
      */
@@ -87,19 +109,49 @@ record WindowServices(
       WorkspaceReader reader =
           new WorkspaceReader(folders, List.of(new SumUseCheck(Sums.ofTheTrade())));
       Renamer renamer = new Renamer(folders);
-      return () -> {
-        List<Problem> cutShort = renamer.finish();
-        return reader.read().with(SearchWords.read(folders).problems()).with(cutShort);
-      };
+      return of(
+          () -> {
+            List<Problem> cutShort = renamer.finish();
+            return reader.read().with(SearchWords.read(folders).problems()).with(cutShort);
+          },
+          reader::typing);
     }
 
     /** The same, with the courses checked as they are played on the clock's day. */
     static Reader of(WorkspaceFolders folders, Clock clock) {
       Reader reader = of(folders);
-      return () -> {
-        Workspace read = reader.read();
-        return read.with(new CoursePages(read, LocalDate.now(clock)).problems(folders));
+      return of(
+          () -> {
+            Workspace read = reader.read();
+            return read.with(new CoursePages(read, LocalDate.now(clock)).problems(folders));
+          },
+          reader::typing);
+    }
+
+    /** Reads it so, and pages that are typed so. */
+    static Reader of(Reading reading, WriteOutside.Readers typing) {
+      return new Reader() {
+        @Override
+        public Workspace read() throws IOException {
+          return reading.read();
+        }
+
+        @Override
+        public TypingReader typing(String path, Kind kind) {
+          return typing.of(path, kind);
+        }
       };
+    }
+
+    /** Reads the workspace as it is now. */
+    @FunctionalInterface
+    interface Reading {
+      /**
+       * Reads it.
+       *
+       * @throws IOException when it cannot be read at all
+       */
+      Workspace read() throws IOException;
     }
   }
 
@@ -123,6 +175,48 @@ record WindowServices(
    */
   record Arriving(
       Supplier<List<Path>> askFiles, Supplier<Optional<String>> pasted, LetterNotes notes) {}
+
+  /**
+   * What pages are written with.
+   *
+   * @param pause waits for a pause in typing before the text is looked at
+   * @param keeping waits for a pause in typing before the text is kept
+   * @param texts keeps what is not saved
+   * @param record records what is saved
+   * @param pictures asks for pictures to be put in
+   */
+  record Writing(
+      Delay pause,
+      Delay keeping,
+      TextStore texts,
+      PageRecord record,
+      Supplier<List<Path>> pictures) {
+    /** Without anything that lies outside the window, for pictures of it. */
+    static final Writing NONE =
+        new Writing(Runnable::run, Runnable::run, TextStore.NONE, PageRecord.NONE, List::of);
+
+    /**
+     * What the place touches outside the window.
+     *
+     * @param outside what the window touches
+     * @param library reads and writes files
+     * @param looking looks at what is typed
+     */
+    WriteOutside with(WindowServices outside, Background library, Background looking) {
+      return new WriteOutside(
+          outside.folders(),
+          outside.reader()::typing,
+          library,
+          looking,
+          pause,
+          keeping,
+          texts,
+          record,
+          pictures,
+          outside.clock(),
+          outside.guard());
+    }
+  }
 
   /**
    * What runs work.

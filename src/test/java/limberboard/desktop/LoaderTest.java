@@ -2,12 +2,15 @@ package limberboard.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import limberboard.desktop.base.Session;
 import limberboard.desktop.find.SearchModel;
 import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
+import limberboard.library.LibraryReader;
+import limberboard.library.file.WorkspaceFolders;
 import limberboard.search.SearchResults;
 import org.junit.jupiter.api.Test;
 
@@ -17,14 +20,20 @@ class LoaderTest {
   private final AtomicInteger readings = new AtomicInteger();
   private final Loader loader =
       new Loader(
-          () -> {
-            readings.incrementAndGet();
-            return SmallWorkspace.read();
-          },
+          WindowServices.Reader.of(
+              () -> {
+                readings.incrementAndGet();
+                return SmallWorkspace.read();
+              },
+              (path, kind) -> new LibraryReader(folders()).typing(path, kind)),
           library -> query -> SearchResults.none(),
           steps.background(),
           session,
           new SearchModel(session, steps.background(), Runnable::run));
+
+  private static WorkspaceFolders folders() {
+    return new WorkspaceFolders(Path.of(""));
+  }
 
   @Test
   void askedSeveralTimesBeforeItBeginsItReadsOnce() {

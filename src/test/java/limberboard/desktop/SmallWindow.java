@@ -48,10 +48,13 @@ import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.trace.TraceFiles;
 import limberboard.desktop.trace.TraceStore;
 import limberboard.desktop.upkeep.entry.LogStore;
+import limberboard.desktop.write.state.PageRecord;
+import limberboard.desktop.write.state.TextStore;
 import limberboard.letters.inbox.LetterFolder;
 import limberboard.library.Library;
 import limberboard.library.file.UserFolders;
 import limberboard.library.file.WorkspaceFolders;
+import limberboard.writing.save.KeptTexts;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.NameMatcher;
@@ -81,6 +84,7 @@ final class SmallWindow implements AutoCloseable {
   private final SmallPrinter printer = new SmallPrinter();
   private final List<Path> opened = Collections.synchronizedList(new ArrayList<>());
   private final List<Path> opening = Collections.synchronizedList(new ArrayList<>());
+  private final List<Path> pictures = Collections.synchronizedList(new ArrayList<>());
   private final AtomicReference<String> pasted = new AtomicReference<>("");
   private final AtomicReference<String> copied = new AtomicReference<>("");
   private final AtomicReference<Optional<IOException>> failure =
@@ -147,7 +151,7 @@ final class SmallWindow implements AutoCloseable {
     BoatWriter writer = new BoatWriter(folders);
     return new WindowServices(
         folders,
-        () -> read(reader),
+        WindowServices.Reader.of(() -> read(reader), reader::typing),
         library -> update(index, library),
         write(BoatStore.of(writer)),
         logs(),
@@ -171,7 +175,13 @@ final class SmallWindow implements AutoCloseable {
             () -> List.copyOf(opening),
             () -> Optional.of(pasted.get()),
             LetterNotes.of(new LetterFolder(folders))),
-        new DrillSources(course::get, results::get));
+        new DrillSources(course::get, results::get),
+        new WindowServices.Writing(
+            new TypingPause(30),
+            new TypingPause(60),
+            TextStore.of(new KeptTexts(user(), folders), folders),
+            PageRecord.of(folders),
+            () -> List.copyOf(pictures)));
   }
 
   private Workspace read(WindowServices.Reader reader) throws IOException {
@@ -200,9 +210,13 @@ final class SmallWindow implements AutoCloseable {
   }
 
   /** Kept beside the workspace, as a person's state folder is. */
-  private TraceStore traces() {
+  private UserFolders user() {
     Path state = folders.root().resolveSibling(folders.root().getFileName() + "-state");
-    return new TraceFiles(new UserFolders(state, state, state), folders);
+    return new UserFolders(state, state, state);
+  }
+
+  private TraceStore traces() {
+    return new TraceFiles(user(), folders);
   }
 
   private LogStore logs() {
@@ -269,6 +283,12 @@ final class SmallWindow implements AutoCloseable {
   void toOpen(Path... files) {
     opening.clear();
     opening.addAll(List.of(files));
+  }
+
+  /** From now on these pictures are chosen when it is asked which are to be put in. */
+  void picturesToPutIn(Path... files) {
+    pictures.clear();
+    pictures.addAll(List.of(files));
   }
 
   /** From now on this course is chosen when it is asked which is to be opened. */

@@ -1,12 +1,21 @@
 package limberboard.desktop.base;
 
 import java.util.List;
+import java.util.Optional;
 import limberboard.trace.TrailStep;
 
 /** The ways from one place of the window to another. For the event thread only. */
 public interface Navigator {
   /** Shows a page of the library. */
   void openPage(String id);
+
+  /**
+   * Goes where a page is written, with the caret at a heading.
+   *
+   * @param id the page
+   * @param heading as it reads; empty for the beginning
+   */
+  void writePage(String id, Optional<String> heading);
 
   /** Starts tracing a symptom for the chosen boat, or shows its page when no boat is chosen. */
   void trace(String symptom);

@@ -118,6 +118,21 @@ public final class LineIcon implements Icon {
     return new LineIcon(side, hull, main, jib);
   }
 
+  /** A pencil on a line. */
+  public static LineIcon write(int side) {
+    Path2D pencil = path(4, 20);
+    pencil.lineTo(5.2, 15.2);
+    pencil.lineTo(16.5, 3.9);
+    pencil.lineTo(20.1, 7.5);
+    pencil.lineTo(8.8, 18.8);
+    pencil.closePath();
+    Path2D rest = path(13.9, 6.5);
+    rest.lineTo(17.5, 10.1);
+    rest.moveTo(12.5, 21);
+    rest.lineTo(20.5, 21);
+    return new LineIcon(side, pencil, rest);
+  }
+
   /** A ring with a question in it. */
   public static LineIcon help(int side) {
     Path2D question = path(9, 9.4);

@@ -12,6 +12,7 @@ import limberboard.desktop.base.Navigator;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Divider;
+import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.read.PlaceTools;
 import limberboard.desktop.tree.TreePapers;
@@ -62,6 +63,7 @@ public final class PagesPlace implements Place {
     whole.onFold(this::showRead);
     model.onChange(this::follow);
     panel.add(whole);
+    Keys.within(panel, "F4", reading::write);
   }
 
   /** What is opened comes to the front; filtering the contents leaves them there. */

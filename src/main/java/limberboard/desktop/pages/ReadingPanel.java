@@ -40,6 +40,7 @@ final class ReadingPanel extends JPanel {
   private final JButton forward;
   private final JToggleButton cut = new JToggleButton("For all boats");
   private final JButton trace;
+  private final JButton write;
   private final JButton print;
   private final JButton save;
   private final transient List<JButton> trees;
@@ -62,6 +63,7 @@ final class ReadingPanel extends JPanel {
     forward = Buttons.icon(LineIcon.forward(ICON), "Forward (Alt+Right)", model::forward);
     forward.setName("forward");
     trace = Buttons.main("Trace this", traceIt);
+    write = Buttons.plain("Write it", "write-page", "F4: goes where it is written", reader::write);
     print = Buttons.plain("Print …", "print-page", reader::print);
     save = Buttons.plain("Save as PDF …", "save-page", reader::savePdf);
     trees =
@@ -94,7 +96,7 @@ final class ReadingPanel extends JPanel {
     cut.addActionListener(e -> model.forAllBoats(cut.isSelected()));
     Column column = new Column(0).padded(0, 2, 0, 2);
     List<JComponent> always = List.of(back, forward, cut, trace);
-    List<JButton> seldom = Stream.concat(Stream.of(print, save), trees.stream()).toList();
+    List<JButton> seldom = Stream.concat(Stream.of(write, print, save), trees.stream()).toList();
     tools = new Tools("page-more", 8, always, seldom);
     column.add(tools);
     return column;
@@ -107,6 +109,13 @@ final class ReadingPanel extends JPanel {
   /** Whether a page is to be read now. */
   boolean isPageShown() {
     return !model.problemsShown() && model.page().isPresent();
+  }
+
+  /** Goes where the page is written. */
+  void write() {
+    if (isPageShown()) {
+      reader.write();
+    }
   }
 
   /** Prints the page. */
@@ -129,6 +138,7 @@ final class ReadingPanel extends JPanel {
     trace.setVisible(model.canTrace());
     trees.forEach(button -> button.setEnabled(model.canTrace()));
     tools.offer(trees, page.filter(read -> read.kind() == Kind.SYMPTOM).isPresent());
+    write.setEnabled(page.isPresent());
     print.setEnabled(page.isPresent());
     save.setEnabled(page.isPresent());
     if (model.problemsShown()) {

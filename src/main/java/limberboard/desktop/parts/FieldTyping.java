@@ -57,6 +57,23 @@ final class FieldTyping implements DocumentListener {
     }
   }
 
+  /** Puts another text in the place of this one, as if it had been typed. */
+  void put(String text) {
+    byHand(
+        () -> {
+          TextChange change = TextChange.between(component.getText(), text);
+          try {
+            if (component.getDocument() instanceof AbstractDocument document) {
+              document.replace(change.at(), change.removed(), change.inserted(), null);
+            } else {
+              component.setText(text);
+            }
+          } catch (BadLocationException e) {
+            component.setText(text);
+          }
+        });
+  }
+
   boolean canUndo() {
     return component.isEditable() && steps.canUndo();
   }

@@ -36,6 +36,12 @@ public final class TextHabits implements AWTEventListener {
     }
   }
 
+  /** Puts another text into a component as if a person had typed it: undo takes it back. */
+  public static void put(JTextComponent component, String text) {
+    habits(component);
+    FieldTyping.of(component).put(text);
+  }
+
   private static boolean isOurs(AWTEventListener listener) {
     return listener instanceof TextHabits
         || (listener instanceof AWTEventListenerProxy proxy

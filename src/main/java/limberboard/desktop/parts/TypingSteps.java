@@ -6,11 +6,14 @@ import java.util.Optional;
 
 /** What has been typed into one text component, so that it can be undone and done again. */
 final class TypingSteps {
-  private static final int MOST = 200;
+  private static final int LEAST = 200;
+  private static final int MOST = 4_000;
+  private static final long MOST_LETTERS = 16_000_000;
   private final Deque<Typed> back = new ArrayDeque<>();
   private final Deque<Typed> forward = new ArrayDeque<>();
   private Typed now;
   private int joinsAt = -1;
+  private long letters;
 
   /**
    * A text with the caret in it.
@@ -28,6 +31,7 @@ final class TypingSteps {
   void replaced(String text) {
     back.clear();
     forward.clear();
+    letters = 0;
     joinsAt = -1;
     now = new Typed(text, text.length());
   }
@@ -47,8 +51,9 @@ final class TypingSteps {
             && !Character.isWhitespace(change.inserted().charAt(0));
     if (!(goesOn && !back.isEmpty()) && !(letter && change.at() == joinsAt)) {
       back.addLast(now);
-      if (back.size() > MOST) {
-        back.removeFirst();
+      letters += now.text().length();
+      while (back.size() > MOST || back.size() > LEAST && letters > MOST_LETTERS) {
+        letters -= back.removeFirst().text().length();
       }
     }
     forward.clear();
@@ -67,12 +72,17 @@ final class TypingSteps {
 
   /** The text before the last step: a word typed, or one cut, paste or deletion. */
   Optional<Typed> undo() {
-    return move(back, forward);
+    Optional<Typed> before = move(back, forward);
+    before.ifPresent(typed -> letters -= typed.text().length());
+    return before;
   }
 
   /** The text after the step that was undone last. */
   Optional<Typed> redo() {
-    return move(forward, back);
+    int after = now.text().length();
+    Optional<Typed> next = move(forward, back);
+    next.ifPresent(typed -> letters += after);
+    return next;
   }
 
   private Optional<Typed> move(Deque<Typed> from, Deque<Typed> to) {

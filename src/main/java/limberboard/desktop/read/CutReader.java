@@ -2,6 +2,7 @@ package limberboard.desktop.read;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import javax.swing.JComponent;
@@ -29,6 +30,7 @@ public final class CutReader {
   private final Papers papers;
   private final ReadingPane pane;
   private Optional<String> page = Optional.empty();
+  private BiConsumer<String, Optional<String>> writing = (id, heading) -> {};
   private boolean forAllBoats;
   private boolean withFoot;
   private Optional<PageWanted> asked = Optional.empty();
@@ -148,6 +150,22 @@ public final class CutReader {
    */
   public void onCautionsRead(Consumer<String> told) {
     pane.onCautionsRead(told);
+  }
+
+  /**
+   * Offers the page that is shown to be written.
+   *
+   * @param write takes its id and the heading that is in sight
+   */
+  public CutReader writing(BiConsumer<String, Optional<String>> write) {
+    writing = write;
+    pane.offer(new PageAction("Write this page", "F4", this::write));
+    return this;
+  }
+
+  /** Goes where the page that is shown is written. */
+  public void write() {
+    page.ifPresent(id -> writing.accept(id, pane.heading()));
   }
 
   /** What prints and saves. */

@@ -34,7 +34,8 @@ public record PlaceTools(
 
   /** A reader of pages cut to the boat, whose links are followed so. */
   public CutReader reader(Consumer<String> follow) {
-    return new CutReader(session, settings, renderer, background, papers, follow);
+    return new CutReader(session, settings, renderer, background, papers, follow)
+        .writing(navigator::writePage);
   }
 
   /** A reader of sheets, whose links are followed so. */

@@ -223,6 +223,16 @@ public final class ReadingPane extends JPanel {
     return place.orElseGet(() -> vertical().getValue());
   }
 
+  /** The last heading above the upper third of what is in sight; empty where there is none. */
+  public Optional<String> heading() {
+    int top = page.getVisibleRect().y + page.getVisibleRect().height / 3;
+    return page.text().passages().stream()
+        .filter(each -> each.role() instanceof LaidOutPassage.Heading)
+        .filter(each -> each.box().y <= top)
+        .reduce((before, after) -> after)
+        .map(each -> page.text().plain(new LaidOutText.Part(each.start(), each.end())));
+  }
+
   /** What takes the focus. */
   public JComponent region() {
     return page;

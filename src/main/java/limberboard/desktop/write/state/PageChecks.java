@@ -1,0 +1,59 @@
+package limberboard.desktop.write.state;
+
+import java.util.List;
+import java.util.Optional;
+import limberboard.desktop.base.Latest;
+import limberboard.writing.PageText;
+import limberboard.writing.form.HeaderForm;
+import limberboard.writing.typing.PageTyping;
+
+/** Looks at the text that is typed, off the event thread; the newest outcome wins. */
+final class PageChecks {
+  private final WriteOutside outside;
+  private final Latest readers;
+  private final Latest looks;
+
+  PageChecks(WriteOutside outside) {
+    this.outside = outside;
+    this.readers = new Latest(outside.library());
+    this.looks = new Latest(outside.looking());
+  }
+
+  /** Looks at a page once its text has rested for a moment. */
+  void afterPause(OpenPage page) {
+    outside.pause().restart(() -> look(page));
+  }
+
+  /** Goes through the other pages anew, then looks at this one. */
+  void prepare(OpenPage page) {
+    String path = page.path();
+    readers.run(
+        "Reading what pages refer to",
+        () -> new PageTyping(outside.readers().of(path, page.kind())),
+        made -> {
+          page.typing(Optional.of(made));
+          look(page);
+        });
+  }
+
+  /** Looks at a page now. */
+  void look(OpenPage page) {
+    if (page.typing().isEmpty()) {
+      prepare(page);
+      return;
+    }
+    PageTyping typing = page.typing().get();
+    PageText text = page.text();
+    Optional<HeaderForm> before = page.checked().flatMap(Checked::form);
+    looks.run("Looking at the text", () -> checked(page, typing, text, before), page::checked);
+  }
+
+  private Checked checked(
+      OpenPage page, PageTyping typing, PageText text, Optional<HeaderForm> before) {
+    outside.guard().begins("looking at a text");
+    Optional<HeaderForm> form =
+        before.isPresent() ? before.get().edited(text) : HeaderForm.of(page.kind(), text);
+    return new Checked(
+        text, typing.read(text), form, form.map(HeaderForm::fields).orElse(List.of()));
+  }
+}
