@@ -73,8 +73,7 @@ public final class YamlList {
 
   /** In the quotes that stand there, otherwise in those that it needs. */
   static String like(String there, String value) {
-    boolean quoted = there.startsWith("'") || there.startsWith("\"");
-    return quoted ? YamlScalar.like(there, value, false) : YamlScalar.value(value);
+    return YamlScalar.alike(there, value);
   }
 
   private SequenceNode list(YamlText yaml) throws Unchangeable {

@@ -43,6 +43,12 @@ public final class YamlScalar {
     return word ? word(text) : text(text);
   }
 
+  /** The same in the quotes that stand there already; otherwise in quotes only where it must be. */
+  public static String alike(String old, String text) {
+    boolean quoted = old.startsWith("'") || old.startsWith("\"");
+    return quoted ? like(old, text, false) : value(text);
+  }
+
   /** Whether a text of several lines can stand as they are typed, each on a line of its own. */
   public static boolean isBlock(String text) {
     return text.contains("\n")

@@ -96,7 +96,8 @@ public record YamlText(String text) {
     return replaced(List.of(mapping), "{" + key + ": " + value + "}");
   }
 
-  private YamlText added(MappingNode node, String key, String value, List<String> after)
+  /** The same with a further key in a mapping of it; see {@link #added(String, String, List)}. */
+  YamlText added(MappingNode node, String key, String value, List<String> after)
       throws Unchangeable {
     List<NodeTuple> tuples = node.getValue();
     if (tuples.isEmpty()) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import limberboard.boat.Fitting;
 import limberboard.boat.Workspace;
@@ -56,7 +57,17 @@ public record PageReview(Page<Symptom> page, List<Fault> faults) {
    * processors.
    */
   public List<Remark> advice() {
-    List<PlanUse> uses = faults.parallelStream().map(PlanUse::of).toList();
+    return advice(() -> true);
+  }
+
+  /**
+   * The same for somebody who may not want to wait for it any longer.
+   *
+   * @param goOn asked again and again, on several threads
+   * @throws java.util.concurrent.CancellationException when told not to go on
+   */
+  public List<Remark> advice(BooleanSupplier goOn) {
+    List<PlanUse> uses = faults.parallelStream().map(fault -> PlanUse.of(fault, goOn)).toList();
     List<Remark> remarks = new ArrayList<>(new DearMends(this).remarks());
     remarks.addAll(new UnreachedCauses(this, uses).remarks());
     remarks.addAll(new IdleChecks(this, uses).remarks());

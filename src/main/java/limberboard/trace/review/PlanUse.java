@@ -3,6 +3,7 @@ package limberboard.trace.review;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import limberboard.trace.DiagnosticTree;
 import limberboard.trace.Fault;
 import limberboard.trace.FaultCause;
@@ -23,9 +24,11 @@ record PlanUse(Set<String> checks, Set<String> mends) {
   /** Points of the plan that are reached less often than once in a thousand times do not count. */
   static final double RAREST = 0.001;
 
-  static PlanUse of(Fault fault) {
+  static PlanUse of(Fault fault, BooleanSupplier goOn) {
     PlanUse use = new PlanUse(new HashSet<>(), new HashSet<>());
-    DiagnosticTree.of(Trace.begin(fault), RAREST).forks().forEach(use::note);
+    DiagnosticTree.of(Trace.begin(fault), RAREST, forks -> goOn.getAsBoolean())
+        .forks()
+        .forEach(use::note);
     return use;
   }
 

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 /** Ids from what people write. */
 public final class IdWords {
   private static final int LONGEST = 60;
+  private static final int UNIQUE_WORDS = 4;
   private static final Set<String> SMALL =
       Set.of("the", "a", "an", "its", "is", "are", "has", "have", "does", "do", "and", "of", "to");
   private static final Map<String, String> LETTERS =
@@ -31,6 +32,23 @@ public final class IdWords {
     }
     int end = id.lastIndexOf('-', LONGEST);
     return id.substring(0, end > 0 ? end : LONGEST);
+  }
+
+  /**
+   * A short id of a text that is none of those taken.
+   *
+   * @param text a title or question
+   * @param otherwise the id of a text without words
+   * @param taken ids that it may not have
+   */
+  public static String unique(String text, String otherwise, Set<String> taken) {
+    String brief = brief(text, UNIQUE_WORDS);
+    String id = brief.isEmpty() ? otherwise : brief;
+    String unique = id;
+    for (int i = 2; taken.contains(unique); i++) {
+      unique = id + "-" + i;
+    }
+    return unique;
   }
 
   /** The words of a text that tell it from others. */

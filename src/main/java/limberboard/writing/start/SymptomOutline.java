@@ -32,7 +32,7 @@ public record SymptomOutline(
   }
 
   /** The causes as they stand behind their key in a header. */
-  String causesYaml() {
+  public String causesYaml() {
     return causes.isEmpty()
         ? " []"
         : causes.stream().map(SymptomOutline::yaml).collect(Collectors.joining());
@@ -52,7 +52,7 @@ public record SymptomOutline(
   }
 
   /** The checks as they stand behind their key in a header. */
-  String checksYaml() {
+  public String checksYaml() {
     return checks.isEmpty()
         ? " []"
         : checks.stream().map(SymptomOutline::yaml).collect(Collectors.joining());

@@ -1,0 +1,195 @@
+package limberboard.desktop.write.symptom;
+
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.util.Optional;
+import javax.swing.JTextField;
+import limberboard.desktop.look.Palette;
+import limberboard.desktop.parts.Column;
+import limberboard.desktop.parts.Keys;
+import limberboard.desktop.parts.Text;
+import limberboard.desktop.parts.When;
+import limberboard.desktop.parts.Wrapped;
+import limberboard.writing.symptom.SymptomTable;
+
+/**
+ * The line above the table that says what the selected cell is about and in which its text is
+ * typed. Enter takes the text and goes down, Tab takes it and goes right, Escape leaves it.
+ */
+final class CellLine extends Column {
+  private final transient SymptomModel model;
+  private final transient TableView view;
+  private final Wrapped about = Text.strong("");
+  private final Wrapped hint = Text.quiet("");
+  private final JTextField field = new JTextField();
+  private final transient CellChoices choices;
+  private transient Optional<TableCell> editing = Optional.empty();
+  private transient boolean showing;
+  private transient int turn;
+
+  CellLine(SymptomModel model, TableView view) {
+    super(3);
+    this.model = model;
+    this.view = view;
+    this.choices = new CellChoices(field, this::take);
+    about.setName("cell-about");
+    hint.setName("cell-hint");
+    field.setName("cell-text");
+    field.getAccessibleContext().setAccessibleName("What stands in the cell");
+    field.setFocusTraversalKeysEnabled(false);
+    add(about);
+    add(field);
+    add(hint);
+    When.typed(field, this::typed);
+    Keys.focused(field, "DOWN", () -> choices.move(1));
+    Keys.focused(field, "UP", () -> choices.move(-1));
+    Keys.focused(field, "ENTER", () -> take(1));
+    Keys.focused(field, "TAB", () -> take(0));
+    Keys.focused(field, "shift TAB", this::leave);
+    Keys.focused(field, "ESCAPE", this::leave);
+    field.addFocusListener(new Edges());
+  }
+
+  /** What is said of a cell while none is edited. */
+  void show(TableCell cell, SymptomTable table) {
+    if (editing.isPresent()) {
+      return;
+    }
+    CellWords words = new CellWords(table);
+    about.setText(words.about(cell));
+    set(words.edited(cell));
+    say(model.said());
+    view.speak(words.about(cell) + ": " + words.shown(cell));
+  }
+
+  private void set(String text) {
+    showing = true;
+    field.setText(text);
+    field.setCaretPosition(0);
+    showing = false;
+  }
+
+  /** Says something below the line; what can be typed where there is nothing to say. */
+  void say(String words) {
+    boolean usual = words.isEmpty();
+    boolean there = usual && view.hasGrid();
+    hint.setText(
+        there ? new CellWords(view.grid().table()).keys(editing.orElse(view.cell())) : words);
+    hint.inColour(usual ? Palette.QUIET : Palette.INK);
+  }
+
+  /** Opens a cell with its text. */
+  void open(TableCell cell) {
+    begin(cell, new CellWords(view.grid().table()).edited(cell));
+    field.selectAll();
+  }
+
+  /** Opens a cell with a letter in the place of its text. */
+  void type(TableCell cell, char letter) {
+    begin(cell, "");
+    field.setText(String.valueOf(letter));
+    field.setCaretPosition(1);
+  }
+
+  private void begin(TableCell cell, String text) {
+    editing = Optional.of(cell);
+    turn = model.turn();
+    about.setText(new CellWords(view.grid().table()).about(cell));
+    set(text);
+    say(
+        new CellOffers(model.tools().session().library()).of(cell, "").isEmpty()
+            ? "Enter takes it and goes down, Tab goes right, Escape leaves it as it was."
+            : "Type to find, arrows choose, Enter takes it, Escape leaves it as it was.");
+    field.requestFocusInWindow();
+    offer();
+  }
+
+  private void typed() {
+    if (!showing && editing.isPresent()) {
+      offer();
+    }
+  }
+
+  private void offer() {
+    CellOffers offers = new CellOffers(model.tools().session().library());
+    editing.ifPresent(cell -> choices.show(offers.of(cell, field.getText()), field.getText()));
+  }
+
+  private void take(CellOffers.Offer offer) {
+    set(offer.text());
+    take(1);
+  }
+
+  private void take(int down) {
+    if (editing.isEmpty()) {
+      leave();
+      return;
+    }
+    TableCell cell = editing.get();
+    String text = choices.chosen().map(CellOffers.Offer::text).orElse(field.getText());
+    if (model.edit(edits -> edits.typed(cell, text))) {
+      editing = Optional.empty();
+      leave();
+      go(cell, down > 0);
+    } else {
+      say(model.said());
+    }
+  }
+
+  /** To where the next thing is usually filled in. */
+  private void go(TableCell from, boolean down) {
+    TableGrid grid = view.grid();
+    if (from instanceof TableCell.NewCheck) {
+      int made = grid.table().checks().size() - 1;
+      grid.find(new TableCell.How(made)).ifPresent(view::select);
+    } else if (from instanceof TableCell.NewCause) {
+      grid.find(from).ifPresent(view::select);
+    } else {
+      TablePlace at = grid.find(from).orElse(view.selected());
+      view.select(down ? at.next(grid) : at.right(grid, 1));
+    }
+  }
+
+  /** Back to the table, with nothing changed. */
+  private void leave() {
+    editing = Optional.empty();
+    choices.hide();
+    view.requestFocusInWindow();
+    if (view.hasGrid()) {
+      show(view.cell(), view.grid().table());
+    }
+  }
+
+  boolean isEditing() {
+    return editing.isPresent();
+  }
+
+  /** A click into the line opens the selected cell; going elsewhere leaves it. */
+  private final class Edges extends FocusAdapter {
+    @Override
+    public void focusGained(FocusEvent e) {
+      if (editing.isEmpty() && view.hasGrid()) {
+        open(view.cell());
+      }
+    }
+
+    @Override
+    public void focusLost(FocusEvent e) {
+      choices.hide();
+      if (!e.isTemporary() && editing.isPresent()) {
+        keep();
+      }
+    }
+  }
+
+  /** What was typed is not lost when the focus goes elsewhere. */
+  private void keep() {
+    TableCell cell = editing.get();
+    String text = field.getText();
+    editing = Optional.empty();
+    boolean same = turn == model.turn() && !(cell instanceof TableCell.Word);
+    if (same && !text.equals(new CellWords(view.grid().table()).edited(cell))) {
+      model.edit(edits -> edits.typed(cell, text));
+    }
+  }
+}
