@@ -68,7 +68,7 @@ public final class NestedYaml {
       return replaced(empty.get(), flow(below, value));
     }
     String key = path.get(depth);
-    if (isFlow(mapping) || below.isEmpty()) {
+    if (isFlow(mapping) || below.size() < 2) {
       return yaml.added(mapping, key, flow(below, value), List.of()).text();
     }
     String indent = " ".repeat(mapping.getValue().get(0).getKeyNode().getStartMark().getColumn());

@@ -45,8 +45,7 @@ public final class SymptomTable implements SymptomRead {
       Problem first = problems.get(0);
       String key = first.key().isEmpty() ? "" : first.key() + " ";
       return new Unreadable(
-          "Line " + first.line() + " of the header: " + key + first.wrong() + ".",
-          first.right() + ".");
+          "Line " + first.line() + ": " + key + first.wrong() + ".", first.right() + ".");
     }
     for (String key : List.of("causes", "checks")) {
       JsonNode list = tree.root().path(key);

@@ -13,7 +13,7 @@
  *
  * var page = new PageText(
  *     "---\ntitle: Wet locker\ncauses:\n  - id: hatch # old\n    title: The hatch leaks\n"
- *         + "checks:\n  - {id: rain, ask: After rain?, answers: [yes, no]}\n---\n");
+ *         + "checks:\n  - {id: rain, ask: 'After rain?', answers: [yes, no]}\n---\n");
  * var table = (SymptomTable) SymptomTable.read(page);
  * var word = LikelihoodKeys.word('7');
  * assert word.equals(Optional.of("usually"));

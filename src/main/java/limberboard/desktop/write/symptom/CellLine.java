@@ -37,6 +37,7 @@ final class CellLine extends Column {
     field.setName("cell-text");
     field.getAccessibleContext().setAccessibleName("What stands in the cell");
     field.setFocusTraversalKeysEnabled(false);
+    field.putClientProperty("JTextField.selectAllOnFocusPolicy", "never");
     add(about);
     add(field);
     add(hint);

@@ -149,6 +149,11 @@ public final class SymptomPanel extends JPanel {
     sideCards.show(sideShown, trying ? OUTLINE : TABLE);
   }
 
+  /** Shows the way of the first cause. */
+  public void tryFirst() {
+    tries.openFirst();
+  }
+
   /** Table and what comes of it are tabs where there is little height. */
   private void fold() {
     boolean wanted = getHeight() > 0 && getHeight() < UIScale.scale(LEAST_HEIGHT);

@@ -55,6 +55,9 @@ final class TablePart extends JComponent {
 
   @Override
   public Dimension getPreferredSize() {
+    if (!view.hasGrid()) {
+      return new Dimension();
+    }
     TableMetrics metrics = view.metrics();
     return new Dimension(
         metrics.x(behindColumns()) - metrics.x(firstColumn()),
@@ -84,6 +87,9 @@ final class TablePart extends JComponent {
 
   @Override
   protected void paintComponent(Graphics g) {
+    if (!view.hasGrid()) {
+      return;
+    }
     Graphics2D g2 = (Graphics2D) g.create();
     g2.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g2.setRenderingHint(

@@ -53,6 +53,10 @@ final class TryView extends JPanel {
         .ifPresent(line -> list.setSelectedValue(line, true));
   }
 
+  void openFirst() {
+    tried.stream().findFirst().ifPresent(each -> turn(each.cause().id()));
+  }
+
   void show(SymptomModel model) {
     boolean other = !tried.equals(model.tried());
     tried = model.tried();
