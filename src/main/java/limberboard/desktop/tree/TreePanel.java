@@ -100,6 +100,12 @@ public final class TreePanel extends JPanel {
     }
   }
 
+  /** Leaves the buttons above the tree out, where there is little room; the keys do the same. */
+  public TreePanel withoutButtons() {
+    top.remove(tools);
+    return this;
+  }
+
   /** Prints as many levels of the tree as are chosen; empty while there is none. */
   public Optional<Runnable> print() {
     return model.cut().map(cut -> () -> out.print(cut));

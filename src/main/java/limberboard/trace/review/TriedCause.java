@@ -52,8 +52,9 @@ public record TriedCause(FaultCause cause, List<Step> steps, End end, Optional<F
    * @param finding what is found, in words; empty where the yard is called
    * @param minutes what it takes, with what has to be opened; with the yard's search
    * @param chance the cause's chance afterwards, 0 to 1
+   * @param at where the trace stands before it
    */
-  public record Step(NextStep step, String finding, double minutes, double chance) {}
+  public record Step(NextStep step, String finding, double minutes, double chance, Trace at) {}
 
   /** What it all takes, in minutes. */
   public double minutes() {
@@ -105,7 +106,7 @@ public record TriedCause(FaultCause cause, List<Step> steps, End end, Optional<F
           return yard(trace, yard);
         }
         if (next instanceof DoMend mend && cures(mend.cause())) {
-          steps.add(new Step(next, "mended", next.minutes(), 1));
+          steps.add(new Step(next, "mended", next.minutes(), 1, trace));
           return new TriedCause(cause, steps, End.MENDED, Optional.of(mend.cause()));
         }
         trace = after(trace, next);
@@ -132,7 +133,7 @@ public record TriedCause(FaultCause cause, List<Step> steps, End end, Optional<F
         finding = "not cured";
         then = trace.mendTried(((DoMend) next).cause().id());
       }
-      steps.add(new Step(next, finding, next.minutes(), then.situation().chances()[number]));
+      steps.add(new Step(next, finding, next.minutes(), then.situation().chances()[number], trace));
       return then;
     }
 
@@ -160,7 +161,7 @@ public record TriedCause(FaultCause cause, List<Step> steps, End end, Optional<F
               .findFirst();
       boolean right = told.filter(each -> each.mend().equals(cause.mend())).isPresent();
       double minutes = fault.yardMinutes() + (right ? 0 : fault.searchMinutes());
-      steps.add(new Step(yard, "", minutes, trace.situation().chances()[number]));
+      steps.add(new Step(yard, "", minutes, trace.situation().chances()[number], trace));
       return new TriedCause(cause, steps, right ? End.YARD_TOLD : End.YARD_SEARCHES, told);
     }
   }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import limberboard.library.header.Ids;
+import limberboard.words.CountWords;
 import limberboard.writing.PageText;
 
 /**
@@ -126,16 +127,21 @@ public record DraftSymptom(PageText page, List<String> taken) {
 
     List<String> taken() {
       List<String> taken = new ArrayList<>();
-      say(taken, mends, "without a mend: the yard mends them here");
-      say(taken, weights, "without a weight: taken as 1");
-      say(taken, times, "without minutes: taken as 5");
-      say(taken, left, "left out: too few answers, or no id of its own");
+      say(taken, mends, "cause", "without a page to mend it: the yard mends it here");
+      say(taken, weights, "cause", "without a weight: taken as 1");
+      say(taken, times, "check", "without minutes: taken as 5");
+      say(taken, left, "entry", "entries", "left out: too few answers, or no id of its own");
       return taken;
     }
 
-    private static void say(List<String> taken, int count, String what) {
+    private static void say(List<String> taken, int count, String one, String what) {
+      say(taken, count, one, one + "s", what);
+    }
+
+    private static void say(
+        List<String> taken, int count, String one, String several, String what) {
       if (count > 0) {
-        taken.add(count + " " + what);
+        taken.add(CountWords.of(count, one, several) + " " + what);
       }
     }
   }

@@ -55,7 +55,8 @@ class DraftSymptomTest {
     DraftSymptom draft = DraftSymptom.of(outlined()).orElseThrow();
     assertThat(draft.taken())
         .containsExactly(
-            "2 without a mend: the yard mends them here", "1 without minutes: taken as 5");
+            "2 causes without a page to mend it: the yard mends it here",
+            "1 check without minutes: taken as 5");
     WorkspaceFolders folders = new WorkspaceFolders(Path.of(""));
     LibraryReader reader = new LibraryReader(folders);
     reader.read();
@@ -78,7 +79,7 @@ class DraftSymptomTest {
     SymptomTable table = (SymptomTable) SymptomTable.read(new PageText(wrong));
     DraftSymptom draft = DraftSymptom.of(table).orElseThrow();
     assertThat(draft.page().text()).doesNotContain("mostly").doesNotContain("Only one");
-    assertThat(draft.taken()).anyMatch(each -> each.startsWith("3 left out"));
+    assertThat(draft.taken()).anyMatch(each -> each.startsWith("3 entries left out"));
     assertThat(table.page().text()).isEqualTo(wrong);
     SymptomRead none = SymptomTable.read(new PageText("---\ntitle: x\n---\n"));
     assertThat(DraftSymptom.of((SymptomTable) none)).isEqualTo(Optional.empty());

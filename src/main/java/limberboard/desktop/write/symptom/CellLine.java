@@ -53,9 +53,11 @@ final class CellLine extends Column {
 
   /** What is said of a cell while none is edited. */
   void show(TableCell cell, SymptomTable table) {
-    if (editing.isPresent()) {
+    if (editing.isPresent() && turn == model.turn()) {
       return;
     }
+    editing = Optional.empty();
+    choices.hide();
     CellWords words = new CellWords(table);
     about.setText(words.about(cell));
     set(words.edited(cell));

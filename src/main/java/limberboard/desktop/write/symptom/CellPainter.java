@@ -29,7 +29,10 @@ record CellPainter(CellWords words, Font plain, Font strong) {
     g.fill(box);
     g.setColor(Palette.LINE.color());
     g.drawLine(box.x, box.y + box.height - 1, box.x + box.width - 1, box.y + box.height - 1);
-    g.drawLine(box.x + box.width - 1, box.y, box.x + box.width - 1, box.y + box.height - 1);
+    boolean empty = cell instanceof TableCell.Caption caption && caption.words().isEmpty();
+    if (!empty) {
+      g.drawLine(box.x + box.width - 1, box.y, box.x + box.width - 1, box.y + box.height - 1);
+    }
     if (cell instanceof TableCell.Word word) {
       shade(g, word, box);
     } else if (cell instanceof TableCell.Weight weight) {
@@ -82,10 +85,7 @@ record CellPainter(CellWords words, Font plain, Font strong) {
   }
 
   private void text(Graphics2D g, TableCell cell, Rectangle box) {
-    boolean name =
-        cell instanceof TableCell.CauseTitle
-            || cell instanceof TableCell.Ask
-            || cell instanceof TableCell.PageTitle;
+    boolean name = cell instanceof TableCell.Ask || cell instanceof TableCell.PageTitle;
     g.setFont(name ? strong : plain);
     boolean quiet = !words.isSaid(cell) || cell instanceof TableCell.Caption;
     g.setColor(quiet ? Palette.QUIET.color() : Palette.INK.color());

@@ -110,6 +110,16 @@ record CellWords(SymptomTable table) {
     }
   }
 
+  /** Whether the check says something of the cause, or of all others. */
+  private boolean saysOf(TableCell.Word word) {
+    TableCheck check = check(word.check());
+    return check.answers().stream()
+        .anyMatch(
+            answer ->
+                check.likelihood(answer, id(word)).isPresent()
+                    || check.likelihood(answer, Check.OTHERS).isPresent());
+  }
+
   /** How likely a cell makes its answer, 0 to 1, said or not; empty where it cannot be told. */
   OptionalDouble chance(TableCell.Word word) {
     TableCheck check = check(word.check());
@@ -127,9 +137,12 @@ record CellWords(SymptomTable table) {
         : OptionalDouble.empty();
   }
 
-  /** What follows where nobody has said it: what the other answers leave, or what others get. */
+  /**
+   * What follows where nobody has said it: what the other answers leave, or what others get;
+   * nothing where the check says nothing of the cause.
+   */
   private String implied(TableCell.Word word) {
-    OptionalDouble chance = chance(word);
+    OptionalDouble chance = saysOf(word) ? chance(word) : OptionalDouble.empty();
     return chance.isPresent() ? PerCent.words(chance.getAsDouble()) : "";
   }
 

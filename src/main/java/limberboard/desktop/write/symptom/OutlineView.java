@@ -1,12 +1,15 @@
 package limberboard.desktop.write.symptom;
 
 import java.awt.BorderLayout;
+import java.awt.Insets;
 import java.util.stream.Collectors;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
+import limberboard.desktop.look.Palette;
 import limberboard.desktop.parts.Buttons;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Divider;
@@ -62,7 +65,9 @@ final class OutlineView extends JPanel {
     said.add(wrong);
     said.add(Row.wrapping(8, make, empty));
     said.add(Text.quiet(MORE));
+    lines.setMargin(new Insets(10, 12, 10, 12));
     JScrollPane typing = new JScrollPane(lines);
+    typing.setBorder(BorderFactory.createLineBorder(Palette.LINE.color()));
     Sides sides =
         new Sides(
             LEAST,

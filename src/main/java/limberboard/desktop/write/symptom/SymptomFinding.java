@@ -1,5 +1,6 @@
 package limberboard.desktop.write.symptom;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,6 +24,17 @@ record SymptomFinding(
     Rank rank, String about, String wrong, String right, Optional<TableCell> cell) {
   private static final Pattern KEY =
       Pattern.compile("/?(causes|checks)[/\\[]([0-9]{1,4})\\]?(?:[./]([a-z-]+))?(.*)");
+
+  private static final Map<String, String> KEYS =
+      Map.of(
+          "ask", "the question",
+          "how", "how it is done",
+          "minutes", "how many minutes it takes",
+          "weight", "how common it is",
+          "mend", "what mends it",
+          "title", "its name",
+          "finds", "what the answers tell",
+          "answers", "the answers");
 
   /** What kind of finding it is, the gravest first. */
   public enum Rank {
@@ -55,7 +67,9 @@ record SymptomFinding(
   /** What stands behind the entry of the list. */
   private static String keyWithin(String key) {
     Matcher parts = KEY.matcher(key);
-    return parts.matches() && parts.group(3) != null ? parts.group(3) + " " : "";
+    return parts.matches() && parts.group(3) != null
+        ? KEYS.getOrDefault(parts.group(3), parts.group(3)) + " "
+        : "";
   }
 
   static SymptomFinding of(Rank rank, Remark remark, SymptomTable table) {

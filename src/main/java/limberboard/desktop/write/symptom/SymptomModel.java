@@ -52,7 +52,7 @@ public final class SymptomModel extends Observed {
    * Shows a page, or the same one after it was changed elsewhere.
    *
    * @param text its text
-   * @param reading reads texts of this page
+   * @param reading reads texts of this page; the same object for as long as it is the same page
    */
   public void show(PageText text, SymptomReading reading) {
     boolean other = work.reads(reading);

@@ -40,7 +40,7 @@ public final class SymptomPanel extends JPanel {
   private final CellLine line;
   private final OutlineView outline;
   private final FindingsView findings = new FindingsView(this::go);
-  private final TryView tries = new TryView();
+  private final TryView tries;
   private final TreePanel tree;
   private final Wrapped note = Text.quiet("");
   private final Wrapped unreadable = Text.reading("");
@@ -70,8 +70,9 @@ public final class SymptomPanel extends JPanel {
     this.model = model;
     setOpaque(false);
     line = new CellLine(model, view);
+    tries = new TryView(at -> model.tree().follow(Optional.of(at)));
     outline = new OutlineView(model, dividers);
-    tree = new TreePanel(model.tree(), step -> step.cautions(), out, dividers);
+    tree = new TreePanel(model.tree(), step -> step.cautions(), out, dividers).withoutButtons();
     table.setOpaque(false);
     table.add(line, BorderLayout.NORTH);
     table.add(view, BorderLayout.CENTER);

@@ -7,9 +7,9 @@ final class TableMetrics {
   /** Between the edge of a cell and its text. */
   static final int MARGIN = 6;
 
-  private static final int CAUSE_LETTERS = 30;
+  private static final int CAUSE_LETTERS = 34;
   private static final int WEIGHT_LETTERS = 9;
-  private static final int MEND_LETTERS = 17;
+  private static final int MEND_LETTERS = 20;
   private static final int NEW_LETTERS = 12;
   private static final int LEAST_ANSWER = 9;
   private static final int MOST_ANSWER = 18;

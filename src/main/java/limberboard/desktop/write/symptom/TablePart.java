@@ -95,7 +95,7 @@ final class TablePart extends JComponent {
     g2.setRenderingHint(
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     Rectangle clip = g2.getClipBounds();
-    g2.setColor(head ? Palette.PAPER.color() : Palette.SHEET.color());
+    g2.setColor(Palette.PAPER.color());
     g2.fill(clip);
     TableMetrics metrics = view.metrics();
     Font plain = UIManager.getFont("Label.font");

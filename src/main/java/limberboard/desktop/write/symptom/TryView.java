@@ -4,14 +4,18 @@ import java.awt.BorderLayout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import limberboard.boat.WorkCaution;
 import limberboard.desktop.parts.Card;
 import limberboard.desktop.parts.CardList;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Wrapped;
+import limberboard.trace.Trace;
 import limberboard.trace.review.TriedCause;
 import limberboard.words.CountWords;
 import limberboard.words.Minutes;
@@ -29,10 +33,21 @@ final class TryView extends JPanel {
   private transient Optional<String> open = Optional.empty();
 
   /** A cause, or a step of the one that is open. */
-  private record Line(String cause, int step, Card card) {}
+  private record Line(String cause, int step, Card card, Optional<Trace> at) {}
 
-  TryView() {
+  /**
+   * A list.
+   *
+   * @param stand is told where the trace stands at the selected step
+   */
+  TryView(Consumer<Trace> stand) {
     super(new BorderLayout(0, 6));
+    list.addListSelectionListener(
+        e -> {
+          if (!e.getValueIsAdjusting() && list.hasFocus()) {
+            list.selected().flatMap(Line::at).ifPresent(stand);
+          }
+        });
     setOpaque(false);
     list.setName("symptom-try");
     list.onChoose(line -> turn(line.cause()));
@@ -79,16 +94,29 @@ final class TryView extends JPanel {
   private void fill() {
     List<Line> lines = new ArrayList<>();
     for (TriedCause each : tried) {
-      lines.add(new Line(each.cause().id(), 0, head(each)));
+      lines.add(new Line(each.cause().id(), 0, head(each), Optional.of(each.steps().get(0).at())));
       if (open.equals(Optional.of(each.cause().id()))) {
+        first(each).ifPresent(lines::add);
         for (int i = 0; i < each.steps().size(); i++) {
-          lines.add(new Line(each.cause().id(), i + 1, step(each, i)));
+          Optional<Trace> at = Optional.of(each.steps().get(i).at());
+          lines.add(new Line(each.cause().id(), i + 1, step(each, i), at));
         }
-        lines.add(new Line(each.cause().id(), each.steps().size() + 1, end(each)));
+        lines.add(
+            new Line(each.cause().id(), each.steps().size() + 1, end(each), Optional.empty()));
       }
     }
     list.show(lines);
     list.refreshHeights();
+  }
+
+  /** The cautions that come before any question. */
+  private static Optional<Line> first(TriedCause tried) {
+    Trace trace = tried.steps().get(0).at();
+    String said = cautions(trace.fault().first());
+    Card card = Card.of("Before anything", said);
+    return said.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Line(tried.cause().id(), -1, card, Optional.of(trace)));
   }
 
   private static Card head(TriedCause tried) {
@@ -116,7 +144,7 @@ final class TryView extends JPanel {
             (number + 1) + ". " + step.step().text(),
             found + "Then " + PerCent.words(step.chance()) + " that it is this.")
         .ofKind(Minutes.words(step.minutes()))
-        .second();
+        .noting(cautions(step.step().cautions()));
   }
 
   private static Card end(TriedCause tried) {
@@ -130,6 +158,13 @@ final class TryView extends JPanel {
             },
             "In all " + Minutes.words(tried.minutes()) + ", an estimate.")
         .second();
+  }
+
+  /** The danger and the rule of each, before the step it is for. */
+  private static String cautions(List<WorkCaution> cautions) {
+    return cautions.stream()
+        .map(each -> "Caution: " + each.title() + ". " + each.danger() + " " + each.rule())
+        .collect(Collectors.joining("\n"));
   }
 
   JComponent first() {

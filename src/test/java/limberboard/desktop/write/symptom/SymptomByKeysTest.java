@@ -131,13 +131,13 @@ class SymptomByKeysTest {
     frame.press(KeyEvent.VK_DOWN);
     MENDS.forEach(mend -> frame.type(mend + "\n"));
     frame.press(KeyEvent.VK_RIGHT);
-    frame.press(8, (Integer) KeyEvent.VK_UP);
+    frame.repeat(8, KeyEvent.VK_UP);
     for (String how : HOW) {
       frame.type(how);
       frame.press(KeyEvent.VK_TAB);
     }
     frame.press(KeyEvent.VK_HOME);
-    frame.press(3, (Integer) KeyEvent.VK_DOWN);
+    frame.repeat(3, KeyEvent.VK_DOWN);
     for (String words : WORDS) {
       frame.type(words);
       frame.press(KeyEvent.VK_RIGHT);

@@ -64,7 +64,6 @@ final class SymptomFrame implements AutoCloseable {
   private final List<PageText> changes = Collections.synchronizedList(new ArrayList<>());
   private final List<Throwable> thrown = Collections.synchronizedList(new ArrayList<>());
   private final AtomicInteger pressed = new AtomicInteger();
-  private final AtomicInteger released = new AtomicInteger();
   private final AWTEventListener counter = this::count;
   private final Robot robot;
   private final JFrame frame;
@@ -181,8 +180,6 @@ final class SymptomFrame implements AutoCloseable {
         code == KeyEvent.VK_SHIFT || code == KeyEvent.VK_CONTROL || code == KeyEvent.VK_ALT;
     if (event.getID() == KeyEvent.KEY_PRESSED && !held) {
       pressed.incrementAndGet();
-    } else if (event.getID() == KeyEvent.KEY_RELEASED && !held) {
-      released.incrementAndGet();
     }
   }
 
@@ -193,7 +190,7 @@ final class SymptomFrame implements AutoCloseable {
 
   /** Presses a key, with others held. */
   void press(int key, int... held) {
-    int before = released.get();
+    int before = pressed.get();
     for (int one : held) {
       robot.pressKey(one);
     }
@@ -205,7 +202,7 @@ final class SymptomFrame implements AutoCloseable {
   }
 
   /** Presses a key so many times. */
-  void press(int times, Integer key) {
+  void repeat(int times, int key) {
     for (int i = 0; i < times; i++) {
       press(key);
     }
@@ -213,7 +210,7 @@ final class SymptomFrame implements AutoCloseable {
 
   /** Types a text. */
   void type(String text) {
-    int before = released.get();
+    int before = pressed.get();
     for (String line : text.split("(?<=\n)|(?=\n)")) {
       if (line.equals("\n")) {
         robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
@@ -225,7 +222,7 @@ final class SymptomFrame implements AutoCloseable {
   }
 
   private void arrive(int wanted) {
-    until("the keys have arrived", () -> released.get() >= wanted);
+    until("the keys have arrived", () -> pressed.get() >= wanted);
     robot.waitForIdle();
   }
 
@@ -237,7 +234,8 @@ final class SymptomFrame implements AutoCloseable {
       }
       Pause.pause(PAUSE_MILLIS);
     }
-    throw new AssertionError("waited in vain until " + what);
+    throw new AssertionError(
+        "waited in vain until " + what + "; " + ask(() -> model.findings()) + failures());
   }
 
   /** Waits until nothing is being worked out. */

@@ -136,7 +136,7 @@ class SymptomModelTest {
     assertThat(model.findings())
         .anyMatch(each -> each.cell().equals(Optional.of(new TableCell.Mend(1))));
     assertThat(model.fault()).isPresent();
-    assertThat(model.treeNote()).contains("without a mend");
+    assertThat(model.treeNote()).contains("without a page to mend it");
   }
 
   @Test
