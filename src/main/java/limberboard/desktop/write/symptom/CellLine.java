@@ -49,6 +49,8 @@ final class CellLine extends Column {
     Keys.focused(field, "shift TAB", this::leave);
     Keys.focused(field, "ESCAPE", this::leave);
     field.addFocusListener(new Edges());
+    field.addKeyListener(new KeysOn(view, () -> editing.isEmpty() && view.hasGrid()));
+    view.addKeyListener(new KeysOn(field, this::isEditing));
   }
 
   /** What is said of a cell while none is edited. */

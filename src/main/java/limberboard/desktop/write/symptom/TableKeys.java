@@ -52,7 +52,8 @@ final class TableKeys {
                             | InputEvent.META_DOWN_MASK))
                     != 0;
             char typed = e.getKeyChar();
-            if (view.hasGrid()
+            if (!e.isConsumed()
+                && view.hasGrid()
                 && !command
                 && typed > ' '
                 && typed != 0x7f
