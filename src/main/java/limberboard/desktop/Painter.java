@@ -29,6 +29,11 @@ final class Painter {
     desk.session().choose(Optional.of(Scene.boat()));
   }
 
+  /** The window. */
+  WindowAssembly desk() {
+    return desk;
+  }
+
   /** Brings the window into a state; on the event thread. */
   void set(Scene scene) {
     scene.set(desk);

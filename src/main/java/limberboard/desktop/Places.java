@@ -31,6 +31,7 @@ import limberboard.desktop.upkeep.log.MendedEntry;
 import limberboard.desktop.upkeep.state.UpkeepTools;
 import limberboard.desktop.write.WritePlace;
 import limberboard.desktop.write.state.WriteModel;
+import limberboard.desktop.write.symptom.SymptomTools;
 import limberboard.print.picture.Pictures;
 import limberboard.trace.TrailStep;
 
@@ -64,7 +65,7 @@ final class Places implements Navigator {
             desk.notices(),
             outside.writing().with(outside, desk.writing(), desk.pages()));
     written.saving().afterWriting(desk.loader()::load);
-    write = new WritePlace(tools, written);
+    write = new WritePlace(tools, written, symptoms(outside));
     help = new HelpPlace(tools, Guide.packed());
     all =
         List.of(
@@ -88,6 +89,15 @@ final class Places implements Navigator {
             new BoatsPlace(tools, desk.boats()),
             write,
             help);
+  }
+
+  private SymptomTools symptoms(WindowServices outside) {
+    return new SymptomTools(
+        desk.session(),
+        desk.pages(),
+        desk.background(outside.threads().trees()),
+        desk.background(outside.threads().drills()),
+        Runnable::run);
   }
 
   private LettersPlace.Outside letters(WindowServices outside) {

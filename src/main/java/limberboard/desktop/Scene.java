@@ -113,6 +113,10 @@ enum Scene {
   DRILLS_PROJECTOR(DrillScenes::projector),
   /** A drill is gone through, in projector size. */
   DRILLS_PROJECTOR_LOOK_BACK(DrillScenes::projectorLookBack),
+  /** A symptom's causes and checks as a table, with the tree. */
+  SYMPTOM_EDITOR_TABLE(desk -> WriteScenes.table(desk, false)),
+  /** Each cause of a symptom is tried. */
+  SYMPTOM_EDITOR_TRY(desk -> WriteScenes.table(desk, true)),
   /** A boat's form. */
   BOATS(desk -> desk.go("boats")),
   /** A page is chosen to be written. */

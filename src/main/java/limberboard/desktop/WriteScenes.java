@@ -30,6 +30,13 @@ final class WriteScenes {
     page.goTo(body, body);
   }
 
+  /** A symptom as a table. */
+  static void table(WindowAssembly desk, boolean trying) {
+    desk.go("write");
+    desk.writePlace().model().open("clutch-slips");
+    desk.writePlace().table(trying);
+  }
+
   static void header(WindowAssembly desk) {
     page(desk);
     desk.writePlace().look("header");

@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 import limberboard.desktop.base.Navigator;
 import limberboard.desktop.write.state.OpenPage;
 import limberboard.desktop.write.state.WriteModel;
+import limberboard.library.page.Kind;
 
 /**
  * What the buttons and keys of the place do.
@@ -54,6 +55,13 @@ record WriteDeeds(WriteModel model, Navigator navigator, WriteSheets sheets, Con
   @Override
   public void rename() {
     ofPage(sheets.rename());
+  }
+
+  @Override
+  public void table() {
+    if (model.current().filter(page -> page.kind() == Kind.SYMPTOM).isPresent()) {
+      ask.accept(sheets.symptom());
+    }
   }
 
   @Override

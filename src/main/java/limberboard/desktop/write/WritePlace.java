@@ -24,6 +24,7 @@ import limberboard.desktop.read.PlaceTools;
 import limberboard.desktop.write.state.HeaderChanges;
 import limberboard.desktop.write.state.OpenPage;
 import limberboard.desktop.write.state.WriteModel;
+import limberboard.desktop.write.symptom.SymptomTools;
 
 /** The place where pages are written. */
 public final class WritePlace implements Place {
@@ -51,15 +52,16 @@ public final class WritePlace implements Place {
    *
    * @param tools what places are made with
    * @param model what is shown
+   * @param symptoms what a symptom's table is made with
    */
-  public WritePlace(PlaceTools tools, WriteModel model) {
+  public WritePlace(PlaceTools tools, WriteModel model, SymptomTools symptoms) {
     this.tools = tools;
     this.model = model;
     completions = new Latest(tools.background());
     beside =
         new Beside(
             new Preview(tools), new HeaderForms(new HeaderChanges(model, tools.background())));
-    sheets = new WriteSheets(model, tools.dividers(), this::away);
+    sheets = new WriteSheets(model, tools, symptoms, this::away);
     top = new WriteTop(deeds());
     sides =
         new Sides(
@@ -103,6 +105,7 @@ public final class WritePlace implements Place {
     Keys.within(panel, "control shift N", deeds::begin);
     Keys.within(panel, "control K", deeds::link);
     Keys.within(panel, "control shift P", deeds::picture);
+    Keys.within(panel, "control T", deeds::table);
     Keys.within(panel, "F2", deeds::rename);
     Keys.within(panel, "F4", deeds::read);
     Keys.within(panel, "F7", this::clash);
@@ -141,6 +144,7 @@ public final class WritePlace implements Place {
     top.show(
         page, model.unsaved().stream().filter(each -> !page.equals(Optional.of(each))).count());
     page.ifPresent(beside::show);
+    page.ifPresent(sheets.symptom()::follow);
     subjects.tell();
   }
 
@@ -185,6 +189,12 @@ public final class WritePlace implements Place {
   /** What is written. */
   public WriteModel model() {
     return model;
+  }
+
+  /** Shows the symptom that is written as a table; without effect for another page. */
+  public void table(boolean trying) {
+    deeds().table();
+    sheets.symptom().look(trying);
   }
 
   /** Shows what stands beside the text, by its name. */

@@ -1,9 +1,11 @@
 package limberboard.desktop.write;
 
 import limberboard.desktop.parts.Divider;
+import limberboard.desktop.read.PlaceTools;
 import limberboard.desktop.write.complete.CompletionFinder;
 import limberboard.desktop.write.state.OpenPage;
 import limberboard.desktop.write.state.WriteModel;
+import limberboard.desktop.write.symptom.SymptomTools;
 import limberboard.library.page.Page;
 
 /** What is asked in the place of the text. */
@@ -17,8 +19,10 @@ final class WriteSheets {
   private final DeleteSheet delete;
   private final RecordSheet record;
   private final BothSheet both;
+  private final SymptomSheet symptom;
 
-  WriteSheets(WriteModel model, Divider.Memory dividers, Runnable away) {
+  WriteSheets(WriteModel model, PlaceTools tools, SymptomTools symptoms, Runnable away) {
+    Divider.Memory dividers = tools.dividers();
     this.model = model;
     this.away = away;
     pages =
@@ -40,6 +44,7 @@ final class WriteSheets {
     delete = new DeleteSheet(model, away);
     record = new RecordSheet(model, away);
     both = new BothSheet(model, dividers, away);
+    symptom = new SymptomSheet(model, tools, symptoms, away);
   }
 
   private void open(PageChoice choice) {
@@ -100,6 +105,10 @@ final class WriteSheets {
 
   RecordSheet record() {
     return record;
+  }
+
+  SymptomSheet symptom() {
+    return symptom;
   }
 
   BothSheet both() {

@@ -11,6 +11,7 @@ import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Tools;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.write.state.OpenPage;
+import limberboard.library.page.Kind;
 import limberboard.words.CountWords;
 
 /** What page is written, whether it is saved, and what can be done with it. */
@@ -18,6 +19,7 @@ final class WriteTop extends Column {
   private final Wrapped title = Text.title("");
   private final Wrapped state = Text.quiet("");
   private final JButton save;
+  private final JButton table;
   private final List<JButton> ofPage;
   private final Tools tools;
 
@@ -37,6 +39,9 @@ final class WriteTop extends Column {
 
     /** Puts a picture in. */
     void picture();
+
+    /** Shows a symptom as a table. */
+    void table();
 
     /** Reads the page. */
     void read();
@@ -63,6 +68,9 @@ final class WriteTop extends Column {
     save.setToolTipText("Ctrl+S");
     JButton pages = button("Pages …", "write-choose", "Ctrl+G", deeds::choose);
     JButton fresh = button("New page …", "write-new", "Ctrl+Shift+N", deeds::begin);
+    table =
+        button(
+            "Table", "write-table", "Ctrl+T: causes and checks as a table, Esc back", deeds::table);
     ofPage =
         List.of(
             button("Link …", "write-link", "Ctrl+K: puts a link to another page in", deeds::link),
@@ -82,7 +90,7 @@ final class WriteTop extends Column {
                 deeds::throwAway),
             button("Delete …", "write-delete", "Shows first what names it", deeds::delete),
             button("Close", "write-close", "Closes the page here", deeds::close));
-    tools = new Tools("write-more", 8, List.of(save, pages, fresh), ofPage);
+    tools = new Tools("write-more", 8, List.of(save, table, pages, fresh), ofPage);
     add(title);
     add(state);
     add(tools);
@@ -105,6 +113,7 @@ final class WriteTop extends Column {
     Stream.of(ofPage).flatMap(List::stream).forEach(each -> each.setEnabled(page.isPresent()));
     tools.offer(ofPage, page.isPresent());
     save.setVisible(page.isPresent());
+    table.setVisible(page.filter(now -> now.kind() == Kind.SYMPTOM).isPresent());
   }
 
   private static String words(OpenPage page, long others) {

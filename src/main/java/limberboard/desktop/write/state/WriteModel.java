@@ -3,6 +3,7 @@ package limberboard.desktop.write.state;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Observed;
 import limberboard.desktop.base.Session;
@@ -12,6 +13,7 @@ import limberboard.library.page.Page;
 import limberboard.writing.PageText;
 import limberboard.writing.save.KeptTexts;
 import limberboard.writing.start.BegunPage;
+import limberboard.writing.typing.PageTyping;
 
 /**
  * The pages that are being written, without Swing: opened, begun, typed, looked at and kept. For
@@ -149,6 +151,21 @@ public final class WriteModel extends Observed {
       checks.afterPause(page);
       keeping.typed(page);
     }
+  }
+
+  /**
+   * Makes a reader of a page's texts against all others as they are now, in the background.
+   *
+   * @param made takes it
+   */
+  public void reader(OpenPage page, Consumer<PageTyping> made) {
+    String path = page.path();
+    outside
+        .library()
+        .run(
+            "Reading what pages refer to",
+            () -> new PageTyping(outside.readers().of(path, page.kind())),
+            made);
   }
 
   /** Puts another text in the place of what is typed, as if it had been typed. */

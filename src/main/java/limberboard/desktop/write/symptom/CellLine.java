@@ -1,15 +1,17 @@
 package limberboard.desktop.write.symptom;
 
+import java.awt.BorderLayout;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.Optional;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
 import javax.swing.JTextField;
 import limberboard.desktop.look.Palette;
 import limberboard.desktop.parts.Column;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.When;
-import limberboard.desktop.parts.Wrapped;
 import limberboard.writing.symptom.SymptomTable;
 
 /**
@@ -19,8 +21,8 @@ import limberboard.writing.symptom.SymptomTable;
 final class CellLine extends Column {
   private final transient SymptomModel model;
   private final transient TableView view;
-  private final Wrapped about = Text.strong("");
-  private final Wrapped hint = Text.quiet("");
+  private final JLabel about = Text.label(" ");
+  private final JLabel hint = Text.label(" ");
   private final JTextField field = new JTextField();
   private final transient CellChoices choices;
   private transient Optional<TableCell> editing = Optional.empty();
@@ -38,9 +40,13 @@ final class CellLine extends Column {
     field.getAccessibleContext().setAccessibleName("What stands in the cell");
     field.setFocusTraversalKeysEnabled(false);
     field.putClientProperty("JTextField.selectAllOnFocusPolicy", "never");
-    add(about);
+    about.putClientProperty("FlatLaf.styleClass", "h4");
+    JPanel words = new JPanel(new BorderLayout(16, 0));
+    words.setOpaque(false);
+    words.add(about, BorderLayout.CENTER);
+    words.add(hint, BorderLayout.EAST);
+    add(words);
     add(field);
-    add(hint);
     When.typed(field, this::typed);
     Keys.focused(field, "DOWN", () -> choices.move(1));
     Keys.focused(field, "UP", () -> choices.move(-1));
@@ -61,7 +67,6 @@ final class CellLine extends Column {
     editing = Optional.empty();
     choices.hide();
     CellWords words = new CellWords(table);
-    about.setText(words.about(cell));
     set(words.edited(cell));
     say(model.said());
     view.speak(words.about(cell) + ": " + words.shown(cell));
@@ -74,13 +79,22 @@ final class CellLine extends Column {
     showing = false;
   }
 
-  /** Says something below the line; what can be typed where there is nothing to say. */
+  /** Says something above the line; what the cell is about where there is nothing to say. */
   void say(String words) {
-    boolean usual = words.isEmpty();
-    boolean there = usual && view.hasGrid();
-    hint.setText(
-        there ? new CellWords(view.grid().table()).keys(editing.orElse(view.cell())) : words);
-    hint.inColour(usual ? Palette.QUIET : Palette.INK);
+    boolean usual = words.isEmpty() && view.hasGrid();
+    TableCell cell = editing.orElseGet(view::cell);
+    CellWords said = new CellWords(view.grid().table());
+    about.setText(usual ? said.about(cell) : words);
+    about.setToolTipText(about.getText());
+    hint.setText(usual ? (editing.isPresent() ? typing(cell) : said.keys(cell)) : "");
+    hint.setForeground(Palette.QUIET.color());
+    about.getAccessibleContext().setAccessibleName(about.getText());
+  }
+
+  private String typing(TableCell cell) {
+    return new CellOffers(model.tools().session().library()).of(cell, "").isEmpty()
+        ? "Enter takes it and goes down, Tab goes right, Esc leaves it"
+        : "Type to find, arrows choose, Enter takes it, Esc leaves it";
   }
 
   /** Opens a cell with its text. */
@@ -99,12 +113,8 @@ final class CellLine extends Column {
   private void begin(TableCell cell, String text) {
     editing = Optional.of(cell);
     turn = model.turn();
-    about.setText(new CellWords(view.grid().table()).about(cell));
     set(text);
-    say(
-        new CellOffers(model.tools().session().library()).of(cell, "").isEmpty()
-            ? "Enter takes it and goes down, Tab goes right, Escape leaves it as it was."
-            : "Type to find, arrows choose, Enter takes it, Escape leaves it as it was.");
+    say("");
     field.requestFocusInWindow();
     offer();
   }
@@ -125,8 +135,15 @@ final class CellLine extends Column {
     take(1);
   }
 
+  /** Whether a cell is still there, or may still be added. */
+  private boolean isThere(TableCell cell) {
+    boolean answer =
+        cell instanceof TableCell.Answer more && more.check() < view.grid().table().checks().size();
+    return answer || view.grid().find(cell).isPresent();
+  }
+
   private void take(int down) {
-    if (editing.isEmpty()) {
+    if (editing.isEmpty() || !isThere(editing.get())) {
       leave();
       return;
     }
@@ -192,7 +209,7 @@ final class CellLine extends Column {
     TableCell cell = editing.get();
     String text = field.getText();
     editing = Optional.empty();
-    boolean same = turn == model.turn() && !(cell instanceof TableCell.Word);
+    boolean same = turn == model.turn() && isThere(cell) && !(cell instanceof TableCell.Word);
     if (same && !text.equals(new CellWords(view.grid().table()).edited(cell))) {
       model.edit(edits -> edits.typed(cell, text));
     }

@@ -33,6 +33,7 @@ public final class SymptomModel extends Observed {
   private SymptomRead read = new SymptomRead.Unreadable("No page is open.", "Open a symptom.");
   private boolean tableWanted;
   private int turn;
+  private String shown = "";
   private String said = "";
 
   /**
@@ -51,11 +52,14 @@ public final class SymptomModel extends Observed {
   /**
    * Shows a page, or the same one after it was changed elsewhere.
    *
+   * @param id the page's id
    * @param text its text
-   * @param reading reads texts of this page; the same object for as long as it is the same page
+   * @param reading reads texts of this page against the others as they are now
    */
-  public void show(PageText text, SymptomReading reading) {
-    boolean other = work.reads(reading);
+  public void show(String id, PageText text, SymptomReading reading) {
+    boolean renewed = work.reads(reading);
+    boolean other = !id.equals(shown);
+    shown = id;
     if (other) {
       before.clear();
       tableWanted = false;
@@ -64,6 +68,8 @@ public final class SymptomModel extends Observed {
     }
     if (other || !text.equals(page)) {
       take(text);
+    } else if (renewed) {
+      readAgain();
     }
   }
 

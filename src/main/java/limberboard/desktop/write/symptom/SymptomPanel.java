@@ -31,7 +31,7 @@ import limberboard.writing.symptom.SymptomTable;
  */
 public final class SymptomPanel extends JPanel {
   private static final int LEAST_WIDTH = 820;
-  private static final int LEAST_HEIGHT = 520;
+  private static final int LEAST_HEIGHT = 480;
   private static final String TABLE = "table";
   private static final String OUTLINE = "outline";
   private static final String UNREADABLE = "unreadable";
@@ -87,7 +87,7 @@ public final class SymptomPanel extends JPanel {
             "symptom-below",
             0.6,
             dividers));
-    divider = Divider.below("symptom", table, below, 0.54, dividers);
+    divider = Divider.below("symptom", table, below, 0.58, dividers);
     shown.setOpaque(false);
     shown.add(divider, TABLE);
     shown.add(outline, OUTLINE);

@@ -31,7 +31,7 @@
  * var model = new SymptomModel(tools, changes::add);
  * var typing = new PageTyping(
  *     new LibraryReader(folders).typing("articles/symptoms/wet.md", Kind.SYMPTOM));
- * model.show(new PageText("---\ntitle: Wet\n---\n"), typing::read);
+ * model.show("wet", new PageText("---\ntitle: Wet\n---\n"), typing::read);
  * model.outline("Causes\nThe hatch leaks\nChecks\nDoes it come with rain? yes, no");
  * assert model.isOutlining() && model.makeTable();
  * assert model.table().orElseThrow().causes().get(0).title().equals("The hatch leaks");

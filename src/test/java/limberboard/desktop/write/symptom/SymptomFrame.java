@@ -159,7 +159,7 @@ final class SymptomFrame implements AutoCloseable {
         new PageTyping(reader.typing("articles/symptoms/" + id + ".md", Kind.SYMPTOM));
     ask(
         () -> {
-          model.show(page, typing::read);
+          model.show(id, page, typing::read);
           panel.first().requestFocusInWindow();
           return true;
         });

@@ -61,7 +61,7 @@ class SymptomModelTest {
   }
 
   private void show(String id, String text) {
-    model.show(new PageText(text), reading(id));
+    model.show(id, new PageText(text), reading(id));
   }
 
   @Test
