@@ -37,9 +37,9 @@ import limberboard.search.SearchResults;
  * letters-statistics}, {@code letters-next}, {@code drills-choose}, {@code drills-work}, {@code
  * drills-step}, {@code drills-look-back}, {@code drills-class}, {@code drills-projector}, {@code
  * drills-projector-look-back}, {@code boats}, {@code write-pages}, {@code write}, {@code
- * write-header}, {@code write-new}, {@code write-delete} and {@code write-both}, each in both
- * themes. The window is driven through its models and painted as it stands; a display is needed,
- * and a virtual one will do.
+ * write-header}, {@code write-new}, {@code write-delete}, {@code write-both}, {@code
+ * symptom-editor-table} and {@code symptom-editor-try}, each in both themes. The window is driven
+ * through its models and painted as it stands; a display is needed, and a virtual one will do.
  */
 public final class WindowPictures {
   private final WorkspaceFolders folders;

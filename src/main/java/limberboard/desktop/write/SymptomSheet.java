@@ -66,9 +66,12 @@ final class SymptomSheet extends Sheet {
     }
   }
 
-  /** Shows the findings, or how each cause would be traced. */
+  /** Shows the findings, or the way of the first cause as it would be traced. */
   void look(boolean trying) {
     panel.look(trying);
+    if (trying) {
+      panel.tryFirst();
+    }
   }
 
   @Override

@@ -150,6 +150,10 @@ public final class WritePlace implements Place {
 
   /** Asks something in the place of the text. */
   private void ask(Sheet other) {
+    if (other instanceof SymptomSheet && sheet.equals(Optional.of(other))) {
+      away();
+      return;
+    }
     sheet = Optional.of(other);
     asked.removeAll();
     asked.add(other, BorderLayout.CENTER);
@@ -193,7 +197,9 @@ public final class WritePlace implements Place {
 
   /** Shows the symptom that is written as a table; without effect for another page. */
   public void table(boolean trying) {
-    deeds().table();
+    if (!sheet.equals(Optional.of(sheets.symptom()))) {
+      deeds().table();
+    }
     sheets.symptom().look(trying);
   }
 

@@ -70,7 +70,10 @@ final class WriteTop extends Column {
     JButton fresh = button("New page …", "write-new", "Ctrl+Shift+N", deeds::begin);
     table =
         button(
-            "Table", "write-table", "Ctrl+T: causes and checks as a table, Esc back", deeds::table);
+            "Table",
+            "write-table",
+            "Ctrl+T: causes and checks as a table, or the text again",
+            deeds::table);
     ofPage =
         List.of(
             button("Link …", "write-link", "Ctrl+K: puts a link to another page in", deeds::link),

@@ -148,11 +148,17 @@ public final class SymptomPanel extends JPanel {
   public void look(boolean trying) {
     (trying ? toTry : toMend).setSelected(true);
     sideCards.show(sideShown, trying ? OUTLINE : TABLE);
+    if (low && trying) {
+      tabs.setSelectedIndex(1);
+    }
   }
 
   /** Shows the way of the first cause. */
   public void tryFirst() {
     tries.openFirst();
+    if (low) {
+      tabs.setSelectedIndex(1);
+    }
   }
 
   /** Table and what comes of it are tabs where there is little height. */
