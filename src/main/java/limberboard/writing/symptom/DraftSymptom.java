@@ -94,7 +94,7 @@ public record DraftSymptom(PageText page, List<String> taken) {
     }
 
     private static boolean fillFigure(ObjectNode entry, String key, String with) {
-      OptionalDouble figure = Figures.positive(entry.path(key).asText(""));
+      OptionalDouble figure = TypedFigures.positive(entry.path(key).asText(""));
       if (figure.isEmpty()) {
         entry.put(key, with);
       }

@@ -89,7 +89,7 @@ public record SymptomEdits(SymptomTable table) {
 
   private PageText figure(List<String> path, String text, String right) throws Unchangeable {
     String figure = text.strip().replaceFirst("^\\.", "0.");
-    if (!figure.isEmpty() && Figures.positive(figure).isEmpty()) {
+    if (!figure.isEmpty() && TypedFigures.positive(figure).isEmpty()) {
       throw new Unchangeable(right);
     }
     return change().set(path, figure).page();

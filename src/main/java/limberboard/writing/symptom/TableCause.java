@@ -14,6 +14,6 @@ import java.util.OptionalDouble;
 public record TableCause(int number, String id, String title, String weight, String mend) {
   /** Its weight as a number greater than 0; empty when it is none. */
   public OptionalDouble weighs() {
-    return Figures.positive(weight);
+    return TypedFigures.positive(weight);
   }
 }

@@ -4,10 +4,10 @@ import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 
 /** Numbers as people type them. */
-final class Figures {
+final class TypedFigures {
   private static final Pattern PLAIN = Pattern.compile("[0-9]{1,9}(?:\\.[0-9]{1,9})?");
 
-  private Figures() {}
+  private TypedFigures() {}
 
   /** A number greater than 0; empty when the text is none. */
   static OptionalDouble positive(String text) {
