@@ -46,7 +46,8 @@ class SymptomWindowTest extends RealWindow {
     window.press(KeyEvent.VK_ESCAPE);
     untilFocused("write-text");
     JTextComponent text = window.ask(() -> window.find("write-text", JTextComponent.class));
-    assertThat(window.ask(text::getText)).isEqualTo(now);
+    String shown = window.ask(text::getText);
+    assertThat(shown).isEqualTo(now);
     window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
     window.until("it is undone", () -> page().orElseThrow().text().plain().equals(before));
   }

@@ -2,6 +2,7 @@ package limberboard.desktop.write.state;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import limberboard.desktop.base.Latest;
 import limberboard.writing.PageText;
 import limberboard.writing.form.HeaderForm;
@@ -34,6 +35,17 @@ final class PageChecks {
           page.typing(Optional.of(made));
           look(page);
         });
+  }
+
+  /** Makes a reader of a page's texts, for somebody else. */
+  void reader(OpenPage page, Consumer<PageTyping> made) {
+    String path = page.path();
+    outside
+        .library()
+        .run(
+            "Reading what pages refer to",
+            () -> new PageTyping(outside.readers().of(path, page.kind())),
+            made);
   }
 
   /** Looks at a page now. */

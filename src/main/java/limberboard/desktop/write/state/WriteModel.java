@@ -159,13 +159,7 @@ public final class WriteModel extends Observed {
    * @param made takes it
    */
   public void reader(OpenPage page, Consumer<PageTyping> made) {
-    String path = page.path();
-    outside
-        .library()
-        .run(
-            "Reading what pages refer to",
-            () -> new PageTyping(outside.readers().of(path, page.kind())),
-            made);
+    checks.reader(page, made);
   }
 
   /** Puts another text in the place of what is typed, as if it had been typed. */
