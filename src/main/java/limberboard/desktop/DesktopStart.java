@@ -90,6 +90,7 @@ final class DesktopStart {
             workers.trees(),
             workers.letters(),
             workers.drills(),
+            workers.versions(),
             EventQueue::invokeLater),
         new TypingPause(TYPING_PAUSE),
         new Outlets(new FileQuestion(memory)::ask, new SystemPrinting(), new SystemOpening()),

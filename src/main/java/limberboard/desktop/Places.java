@@ -1,5 +1,6 @@
 package limberboard.desktop;
 
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -29,6 +30,9 @@ import limberboard.desktop.upkeep.UpkeepPlace;
 import limberboard.desktop.upkeep.WorkNotes;
 import limberboard.desktop.upkeep.log.MendedEntry;
 import limberboard.desktop.upkeep.state.UpkeepTools;
+import limberboard.desktop.workspace.WorkspacePlace;
+import limberboard.desktop.workspace.history.HistoryOutside;
+import limberboard.desktop.workspace.history.WhoRecords;
 import limberboard.print.picture.Pictures;
 import limberboard.trace.TrailStep;
 
@@ -43,6 +47,7 @@ final class Places implements Navigator {
   private final LettersPlace letters;
   private final ToldAnswers told;
   private final DrillsPlace drills;
+  private final WorkspacePlace workspace;
   private final HelpPlace help;
   private final List<Place> all;
   private Consumer<Place> go = place -> {};
@@ -54,6 +59,7 @@ final class Places implements Navigator {
     told = new ToldAnswers(desk.trace());
     letters = new LettersPlace(tools, letters(outside));
     drills = new DrillsPlace(tools, drills(outside));
+    workspace = new WorkspacePlace(tools, history(outside));
     help = new HelpPlace(tools, Guide.packed());
     all =
         List.of(
@@ -75,6 +81,7 @@ final class Places implements Navigator {
             letters,
             drills,
             new BoatsPlace(tools, desk.boats()),
+            workspace,
             help);
   }
 
@@ -103,6 +110,19 @@ final class Places implements Navigator {
         outside.courses(),
         outside.outlets().askFile(),
         () -> ThreadLocalRandom.current().nextLong(SEEDS));
+  }
+
+  private HistoryOutside history(WindowServices outside) {
+    return new HistoryOutside(
+        outside.folders(),
+        desk.session(),
+        desk.background(outside.threads().versions()),
+        outside.guard(),
+        desk.notices(),
+        new WhoRecords(outside.memory()),
+        ZoneId.systemDefault(),
+        outside.threads().event(),
+        () -> desk.loader().load());
   }
 
   private PlaceTools tools(WindowServices outside) {
@@ -166,6 +186,12 @@ final class Places implements Navigator {
     go.accept(place(id));
   }
 
+  /** Goes to a part of the place for the whole workspace, by its name. */
+  void workspace(String part) {
+    workspace.look(part);
+    go.accept(workspace);
+  }
+
   /** Goes to the guide's part about a place. */
   void help(String place) {
     help.openFor(place);
@@ -193,6 +219,12 @@ final class Places implements Navigator {
   public void openPage(String id) {
     desk.reading().open(id);
     go("pages");
+  }
+
+  @Override
+  public void history(String page) {
+    workspace.history(page);
+    go.accept(workspace);
   }
 
   @Override

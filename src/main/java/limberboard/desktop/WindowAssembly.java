@@ -176,6 +176,11 @@ final class WindowAssembly {
       }
 
       @Override
+      public void workspace(String part) {
+        places.workspace(part);
+      }
+
+      @Override
       public void help(String place) {
         places.help(place);
       }

@@ -133,6 +133,7 @@ record WindowServices(
    * @param trees draws out whole trees
    * @param letters reads and recognises letters
    * @param drills makes, plays and marks drills
+   * @param versions reads and records versions, shares them
    * @param event the event thread
    */
   record Threads(
@@ -142,5 +143,6 @@ record WindowServices(
       Executor trees,
       Executor letters,
       Executor drills,
+      Executor versions,
       Executor event) {}
 }

@@ -8,6 +8,9 @@ public interface Navigator {
   /** Shows a page of the library. */
   void openPage(String id);
 
+  /** Shows the history of a page. */
+  void history(String page);
+
   /** Starts tracing a symptom for the chosen boat, or shows its page when no boat is chosen. */
   void trace(String symptom);
 

@@ -23,6 +23,9 @@ public interface Actions {
   /** The workspaces opened lately, the last one first, without this one. */
   List<Path> recent();
 
+  /** Goes to a part of the place for the whole workspace, by its name. */
+  void workspace(String part);
+
   /** Opens the user guide at the part about a place. */
   void help(String place);
 
