@@ -75,6 +75,7 @@ final class DesktopStart {
     CourseQuestion courses = new CourseQuestion(memory);
     return new WindowServices(
         folders,
+        () -> folders,
         reader,
         new OpenIndex(folders)::update,
         BoatStore.of(new BoatWriter(folders)),
@@ -126,6 +127,7 @@ final class DesktopStart {
         failure ->
             EventQueue.invokeLater(
                 () -> desk.notices().failure("Watching the library's files", failure)));
+    new CutShort(folders).finish(desk.writing(), desk.notices());
     desk.loader().load();
   }
 

@@ -114,7 +114,7 @@ final class Places implements Navigator {
 
   private HistoryOutside history(WindowServices outside) {
     return new HistoryOutside(
-        outside.folders(),
+        outside.recorded(),
         desk.session(),
         desk.background(outside.threads().versions()),
         outside.guard(),

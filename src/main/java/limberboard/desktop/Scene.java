@@ -113,6 +113,14 @@ enum Scene {
   DRILLS_PROJECTOR(DrillScenes::projector),
   /** A drill is gone through, in projector size. */
   DRILLS_PROJECTOR_LOOK_BACK(DrillScenes::projectorLookBack),
+  /** What a version changed in a page. */
+  HISTORY_CHANGED(WorkspaceScenes::changed),
+  /** A page as it stood in a version. */
+  HISTORY_THEN(WorkspaceScenes::then),
+  /** Both copies changed the same parts, and one is looked at. */
+  MERGE_SETTLE(WorkspaceScenes::settle),
+  /** What came, once all is chosen. */
+  MERGE_CAME(WorkspaceScenes::came),
   /** A boat's form. */
   BOATS(desk -> desk.go("boats"));
 

@@ -36,14 +36,16 @@ import limberboard.search.SearchResults;
  * {@code upkeep-log}, {@code letters}, {@code letters-urgent}, {@code letters-answer}, {@code
  * letters-statistics}, {@code letters-next}, {@code drills-choose}, {@code drills-work}, {@code
  * drills-step}, {@code drills-look-back}, {@code drills-class}, {@code drills-projector}, {@code
- * drills-projector-look-back} and {@code boats}, each in both themes. The window is driven through
- * its models and painted as it stands; a display is needed, and a virtual one will do.
+ * drills-projector-look-back}, {@code history-changed}, {@code history-then}, {@code merge-settle},
+ * {@code merge-came} and {@code boats}, each in both themes. The window is driven through its
+ * models and painted as it stands; a display is needed, and a virtual one will do.
  */
 public final class WindowPictures {
   private final WorkspaceFolders folders;
   private final LocalDate today;
   private final Dimension size;
   private final int textPercent;
+  private final SampleHistory sample;
 
   /**
    * A maker of pictures.
@@ -59,6 +61,7 @@ public final class WindowPictures {
     this.today = today;
     this.size = new Dimension(size);
     this.textPercent = textPercent;
+    this.sample = new SampleHistory(folders);
   }
 
   /**
@@ -114,6 +117,7 @@ public final class WindowPictures {
     Executor direct = Runnable::run;
     return new WindowServices(
         folders,
+        sample::folders,
         WindowServices.Reader.of(folders),
         library -> query -> SearchResults.none(),
         (library, base, boat) -> new BoatWriter.Saved(boat),

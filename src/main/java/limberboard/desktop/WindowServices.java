@@ -35,6 +35,7 @@ import limberboard.writing.change.Renamer;
  * Everything outside the window that it touches.
  *
  * @param folders where files lie
+ * @param recorded where the versions of pages lie: the same, but in pictures
  * @param reader reads the workspace, off the event thread
  * @param index brings the search index up to date, off the event thread
  * @param boats writes boats, off the event thread
@@ -53,6 +54,7 @@ import limberboard.writing.change.Renamer;
  */
 record WindowServices(
     WorkspaceFolders folders,
+    Supplier<WorkspaceFolders> recorded,
     Reader reader,
     Index index,
     BoatStore boats,

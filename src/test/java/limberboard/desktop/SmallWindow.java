@@ -147,6 +147,7 @@ final class SmallWindow implements AutoCloseable {
     BoatWriter writer = new BoatWriter(folders);
     return new WindowServices(
         folders,
+        () -> folders,
         () -> read(reader),
         library -> update(index, library),
         write(BoatStore.of(writer)),

@@ -2,6 +2,7 @@ package limberboard.desktop.workspace.history;
 
 import java.time.ZoneId;
 import java.util.concurrent.Executor;
+import java.util.function.Supplier;
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Guard;
 import limberboard.desktop.base.Notices;
@@ -11,7 +12,7 @@ import limberboard.library.file.WorkspaceFolders;
 /**
  * What history and sharing touch.
  *
- * @param folders the workspace
+ * @param recorded the workspace whose versions these are; asked off the event thread, as a rule
  * @param session tells the pages as they are
  * @param background reads and writes versions, off the event thread
  * @param guard is told of work that must not run on the event thread
@@ -22,7 +23,7 @@ import limberboard.library.file.WorkspaceFolders;
  * @param changed is called on the event thread when files of the workspace were changed
  */
 public record HistoryOutside(
-    WorkspaceFolders folders,
+    Supplier<WorkspaceFolders> recorded,
     Session session,
     Background background,
     Guard guard,
@@ -30,4 +31,9 @@ public record HistoryOutside(
     WhoRecords who,
     ZoneId zone,
     Executor event,
-    Runnable changed) {}
+    Runnable changed) {
+  /** The workspace whose versions these are. */
+  public WorkspaceFolders folders() {
+    return recorded.get();
+  }
+}

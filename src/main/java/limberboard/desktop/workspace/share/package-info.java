@@ -23,7 +23,7 @@
  * var who = new WhoRecords(new Memory(new Forgetful()));
  * var history =
  *     new HistoryOutside(
- *         folders, session, direct, Guard.NONE, notices, who, ZoneOffset.UTC, Runnable::run, () -> {});
+ *         () -> folders, session, direct, Guard.NONE, notices, who, ZoneOffset.UTC, Runnable::run, () -> {});
  * var model =
  *     new SharingModel(
  *         new ShareOutside(history, Connection::ofMachine, Asking.nobody(), Optional::empty));

@@ -66,7 +66,7 @@ class HistoryModelTest {
     model =
         new HistoryModel(
             new HistoryOutside(
-                folders,
+                () -> folders,
                 session,
                 direct,
                 Guard.NONE,
