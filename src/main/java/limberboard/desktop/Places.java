@@ -31,8 +31,12 @@ import limberboard.desktop.upkeep.WorkNotes;
 import limberboard.desktop.upkeep.log.MendedEntry;
 import limberboard.desktop.upkeep.state.UpkeepTools;
 import limberboard.desktop.workspace.WorkspacePlace;
+import limberboard.desktop.workspace.findings.FindingsOutside;
 import limberboard.desktop.workspace.history.HistoryOutside;
 import limberboard.desktop.workspace.history.WhoRecords;
+import limberboard.desktop.workspace.notes.NoteTies;
+import limberboard.desktop.workspace.notes.NotesOutside;
+import limberboard.library.page.Page;
 import limberboard.print.picture.Pictures;
 import limberboard.trace.TrailStep;
 
@@ -59,7 +63,7 @@ final class Places implements Navigator {
     told = new ToldAnswers(desk.trace());
     letters = new LettersPlace(tools, letters(outside));
     drills = new DrillsPlace(tools, drills(outside));
-    workspace = new WorkspacePlace(tools, history(outside));
+    workspace = new WorkspacePlace(tools, workspace(outside));
     help = new HelpPlace(tools, Guide.packed());
     all =
         List.of(
@@ -186,10 +190,47 @@ final class Places implements Navigator {
     go.accept(place(id));
   }
 
-  /** Goes to a part of the place for the whole workspace, by its name. */
-  void workspace(String part) {
+  @Override
+  public void workspace(String part) {
     workspace.look(part);
     go.accept(workspace);
+  }
+
+  /** Asks for a quick note, about what is on the screen. */
+  void quickNote() {
+    workspace.quickNote();
+  }
+
+  private NoteTies onScreen() {
+    String place = desk.window().current().id();
+    Optional<String> page =
+        place.equals("pages")
+            ? desk.reading().page().map(Page::id)
+            : place.equals("trace")
+                ? desk.trace().trace().map(trace -> trace.fault().page().id())
+                : Optional.empty();
+    return new NoteTies(page, desk.session().boat().map(Boat::id));
+  }
+
+  private WorkspacePlace.Outside workspace(WindowServices outside) {
+    return new WorkspacePlace.Outside(
+        history(outside),
+        new FindingsOutside(
+            outside.folders(),
+            desk.session(),
+            desk.background(outside.threads().versions()),
+            desk.writing(),
+            outside.guard(),
+            desk.notices(),
+            () -> desk.loader().load()),
+        new NotesOutside(
+            outside.folders(),
+            desk.writing(),
+            outside.guard(),
+            desk.notices(),
+            outside.clock(),
+            this::onScreen,
+            outside.outlets().opening()));
   }
 
   /** Goes to the guide's part about a place. */

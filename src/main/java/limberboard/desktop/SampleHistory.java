@@ -37,7 +37,7 @@ final class SampleHistory {
   private static final String LAST = "18. Cut the squeezed-out edge flush with a sharp knife.";
   private static final String OTHER = "articles/procedures/seal-one-screw.md";
   private static final Author YARD = new Author("Isla, the yard", "");
-  private static final Author DEALER = new Author("Bram, Skerry Chandlers", "");
+  private static final Author DEALER = new Author("Bram, the dealer", "");
   private final WorkspaceFolders demo;
   private Optional<WorkspaceFolders> made = Optional.empty();
 

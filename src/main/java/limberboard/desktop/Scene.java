@@ -113,6 +113,8 @@ enum Scene {
   DRILLS_PROJECTOR(DrillScenes::projector),
   /** A drill is gone through, in projector size. */
   DRILLS_PROJECTOR_LOOK_BACK(DrillScenes::projectorLookBack),
+  /** Everything found in the workspace. */
+  FINDINGS(WorkspaceScenes::findings),
   /** What a version changed in a page. */
   HISTORY_CHANGED(WorkspaceScenes::changed),
   /** A page as it stood in a version. */

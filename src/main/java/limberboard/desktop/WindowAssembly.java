@@ -181,6 +181,11 @@ final class WindowAssembly {
       }
 
       @Override
+      public void quickNote() {
+        places.quickNote();
+      }
+
+      @Override
       public void help(String place) {
         places.help(place);
       }

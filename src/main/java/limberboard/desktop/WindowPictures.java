@@ -45,7 +45,6 @@ public final class WindowPictures {
   private final LocalDate today;
   private final Dimension size;
   private final int textPercent;
-  private final SampleHistory sample;
 
   /**
    * A maker of pictures.
@@ -61,7 +60,6 @@ public final class WindowPictures {
     this.today = today;
     this.size = new Dimension(size);
     this.textPercent = textPercent;
-    this.sample = new SampleHistory(folders);
   }
 
   /**
@@ -117,7 +115,7 @@ public final class WindowPictures {
     Executor direct = Runnable::run;
     return new WindowServices(
         folders,
-        sample::folders,
+        new SampleHistory(folders)::folders,
         WindowServices.Reader.of(folders),
         library -> query -> SearchResults.none(),
         (library, base, boat) -> new BoatWriter.Saved(boat),

@@ -16,6 +16,10 @@ final class WorkspaceScenes {
     return (WorkspacePlace) desk.place("workspace");
   }
 
+  static void findings(WindowAssembly desk) {
+    place(desk).look("findings");
+  }
+
   static void changed(WindowAssembly desk) {
     WorkspacePlace place = place(desk);
     place.history(SampleHistory.PAGE);

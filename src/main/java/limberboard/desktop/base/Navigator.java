@@ -11,6 +11,9 @@ public interface Navigator {
   /** Shows the history of a page. */
   void history(String page);
 
+  /** Shows a part of the place for the whole workspace, by its name. */
+  void workspace(String part);
+
   /** Starts tracing a symptom for the chosen boat, or shows its page when no boat is chosen. */
   void trace(String symptom);
 

@@ -16,10 +16,17 @@ import limberboard.desktop.parts.AspectButtons;
 import limberboard.desktop.parts.Later;
 import limberboard.desktop.parts.Sides;
 import limberboard.desktop.read.PlaceTools;
+import limberboard.desktop.workspace.findings.FindingsModel;
+import limberboard.desktop.workspace.findings.FindingsOutside;
+import limberboard.desktop.workspace.findings.FindingsView;
 import limberboard.desktop.workspace.history.HistoryModel;
 import limberboard.desktop.workspace.history.HistoryOutside;
 import limberboard.desktop.workspace.history.HistoryView;
 import limberboard.desktop.workspace.history.WhoDialog;
+import limberboard.desktop.workspace.notes.NoteDialog;
+import limberboard.desktop.workspace.notes.NotesModel;
+import limberboard.desktop.workspace.notes.NotesOutside;
+import limberboard.desktop.workspace.notes.NotesView;
 import limberboard.desktop.workspace.share.AddressDialog;
 import limberboard.desktop.workspace.share.PasswordDialog;
 import limberboard.desktop.workspace.share.ShareOutside;
@@ -27,13 +34,18 @@ import limberboard.desktop.workspace.share.SharingModel;
 import limberboard.desktop.workspace.share.SharingView;
 import limberboard.sharing.Connection;
 
-/** The place for the workspace as a whole: the history of its pages, and sharing them. */
+/** The place for the workspace as a whole: findings, quick notes, history and sharing. */
 public final class WorkspacePlace implements Place {
   private static final int ICON = 26;
   private final HistoryModel history;
   private final HistoryView historyView;
   private final SharingModel sharing;
   private final SharingView sharingView;
+  private final FindingsModel findings;
+  private final FindingsView findingsView;
+  private final NotesModel notes;
+  private final NotesView notesView;
+  private final PlaceTools tools;
   private final AspectButtons aspects;
   private final CardLayout cards = new CardLayout();
   private final JPanel view = new JPanel(cards);
@@ -41,8 +53,13 @@ public final class WorkspacePlace implements Place {
   private View now;
   private Runnable changed = () -> {};
 
+  /** What the place touches outside the window. */
+  public record Outside(HistoryOutside history, FindingsOutside findings, NotesOutside notes) {}
+
   /** The place. */
-  public WorkspacePlace(PlaceTools tools, HistoryOutside outside) {
+  public WorkspacePlace(PlaceTools tools, Outside around) {
+    this.tools = tools;
+    HistoryOutside outside = around.history();
     history = new HistoryModel(outside);
     historyView = new HistoryView(history, tools);
     outside.who().askedBy(new WhoDialog(panel));
@@ -55,14 +72,19 @@ public final class WorkspacePlace implements Place {
                 new AddressDialog(panel)));
     sharingView = new SharingView(sharing, tools, history::begin);
     history.onBegun(sharing::look);
-    now = historyView;
+    findings = new FindingsModel(around.findings());
+    findingsView = new FindingsView(findings, tools, around.findings());
+    notes = new NotesModel(around.notes());
+    notesView = new NotesView(notes, tools, this::quickNote);
+    notes.onShow(() -> tools.navigator().workspace(notesView.id()));
+    now = findingsView;
     aspects = new AspectButtons("workspace", all(), this::look);
     build();
     history.onChange(() -> changed.run());
   }
 
   private List<View> all() {
-    return List.of(historyView, sharingView);
+    return List.of(findingsView, notesView, historyView, sharingView);
   }
 
   private void build() {
@@ -86,6 +108,21 @@ public final class WorkspacePlace implements Place {
     return history;
   }
 
+  /** Asks for a quick note, about what is on the screen. */
+  public void quickNote() {
+    NoteDialog.ask(panel, notes, tools.session());
+  }
+
+  /** All findings. */
+  public FindingsModel findings() {
+    return findings;
+  }
+
+  /** The quick notes. */
+  public NotesModel notes() {
+    return notes;
+  }
+
   /** Sharing with another copy. */
   public SharingModel sharing() {
     return sharing;
@@ -100,6 +137,10 @@ public final class WorkspacePlace implements Place {
     now = part;
     if (part == sharingView) {
       sharing.look();
+    } else if (part == findingsView) {
+      findings.look();
+    } else if (part == notesView) {
+      notes.look();
     } else if (part == historyView) {
       history.lookAgain();
     }

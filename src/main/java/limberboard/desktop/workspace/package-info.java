@@ -1,5 +1,6 @@
 /**
- * The place for the workspace as a whole: the history of its pages, and sharing them.
+ * The place for the workspace as a whole: findings, quick notes, the history of its pages, and
+ * sharing them.
  *
  * <p>To use it: make a {@link limberboard.desktop.workspace.WorkspacePlace} from {@link
  * limberboard.desktop.read.PlaceTools} and what its rooms touch outside the window; each room below

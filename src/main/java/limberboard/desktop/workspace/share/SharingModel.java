@@ -245,6 +245,14 @@ public final class SharingModel extends Observed {
         : typed;
   }
 
+  /** An address in few words: of a folder its name. */
+  static String shortened(String address) {
+    String plain = address.replace('\\', '/').replaceFirst("/+$", "");
+    return isFolder(address)
+        ? "the folder " + plain.substring(plain.lastIndexOf('/') + 1)
+        : address;
+  }
+
   private static boolean isFolder(String address) {
     return !address.contains(":") || address.matches("[A-Za-z]:[\\\\/].*");
   }

@@ -133,6 +133,7 @@ public final class SharingView implements View {
     roleRow.setVisible(ready && !none);
     begin.setVisible(none);
     words.setText(words());
+    words.setToolTipText(model.state().flatMap(ShareState::with).orElse(null));
     model.state().ifPresent(state -> role.show(List.of(Own.values()), state.role()));
     List<String> lines = new ArrayList<>(model.came().lines());
     if (!model.trouble().isEmpty()) {
@@ -183,7 +184,7 @@ public final class SharingView implements View {
                   state ->
                       state
                               .with()
-                              .map(with -> "Shared with " + with + ".")
+                              .map(with -> "Shared with " + SharingModel.shortened(with) + ".")
                               .orElse(
                                   "Not shared with anybody yet; it is asked with what the first"
                                       + " time.")
