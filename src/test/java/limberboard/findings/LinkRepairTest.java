@@ -27,7 +27,12 @@ class LinkRepairTest {
     folders = NewWorkspace.in(folder);
     knots = folders.articles().resolve("topics/knots.md");
     page("topics/bowlines.md", "title: Bowlines");
-    page("cautions/old-rope.md", "title: Old rope\ndanger: It parts.\nact: [Stand clear.]");
+    page(
+        "cautions/old-rope.md",
+        "title: Old rope\n"
+            + "danger: It parts.\n"
+            + "short: {danger: It parts., rule: Stand clear.}\n"
+            + "do: [Stand clear.]");
   }
 
   private void page(String file, String header) throws IOException {

@@ -92,6 +92,7 @@ public final class FindingsView implements View {
     left.setBorder(BorderFactory.createEmptyBorder(4, 0, 0, 8));
     words.setName("findings-filter");
     words.getAccessibleContext().setAccessibleName("Words in the findings");
+    words.putClientProperty("JTextField.placeholderText", "Words in them");
     words.setToolTipText("Shows only those in which these words stand");
     When.typed(words, () -> model.filter(words.getText()));
     Keys.focused(words, "DOWN", list::requestFocusInWindow);
@@ -180,6 +181,9 @@ public final class FindingsView implements View {
     List<Finding> shown = model.shown();
     if (!shown.equals(list.entries())) {
       list.show(shown);
+      if (list.selected().isEmpty() && !shown.isEmpty()) {
+        list.setSelectedIndex(0);
+      }
     }
     List<Optional<FindingKind>> now = new ArrayList<>(List.of(Optional.empty()));
     for (FindingKind kind : FindingKind.values()) {
