@@ -21,7 +21,7 @@ import limberboard.desktop.workspace.findings.FindingsOutside;
 import limberboard.desktop.workspace.findings.FindingsView;
 import limberboard.desktop.workspace.history.HistoryModel;
 import limberboard.desktop.workspace.history.HistoryOutside;
-import limberboard.desktop.workspace.history.HistoryView;
+import limberboard.desktop.workspace.history.PageHistoryView;
 import limberboard.desktop.workspace.history.WhoDialog;
 import limberboard.desktop.workspace.notes.NoteDialog;
 import limberboard.desktop.workspace.notes.NotesModel;
@@ -38,7 +38,7 @@ import limberboard.sharing.Connection;
 public final class WorkspacePlace implements Place {
   private static final int ICON = 26;
   private final HistoryModel history;
-  private final HistoryView historyView;
+  private final PageHistoryView historyView;
   private final SharingModel sharing;
   private final SharingView sharingView;
   private final FindingsModel findings;
@@ -61,7 +61,7 @@ public final class WorkspacePlace implements Place {
     this.tools = tools;
     HistoryOutside outside = around.history();
     history = new HistoryModel(outside);
-    historyView = new HistoryView(history, tools);
+    historyView = new PageHistoryView(history, tools);
     outside.who().askedBy(new WhoDialog(panel));
     sharing =
         new SharingModel(

@@ -24,7 +24,7 @@ import limberboard.search.TextWords;
 public final class FindingsModel extends Observed {
   private final FindingsOutside outside;
   private final Latest looking;
-  private List<Finding> all = List.of();
+  private List<WorkspaceFinding> all = List.of();
   private String words = "";
   private Optional<FindingKind> kind = Optional.empty();
   private Optional<Workspace> looked = Optional.empty();
@@ -47,12 +47,12 @@ public final class FindingsModel extends Observed {
   }
 
   /** All findings, those first that do not work. */
-  public List<Finding> all() {
+  public List<WorkspaceFinding> all() {
     return all;
   }
 
   /** Those that the filter lets through. */
-  public List<Finding> shown() {
+  public List<WorkspaceFinding> shown() {
     return all.stream()
         .filter(each -> kind.isEmpty() || kind.get() == each.kind())
         .filter(each -> words.isBlank() || each.has(words))
@@ -94,29 +94,30 @@ public final class FindingsModel extends Observed {
     looking.run("Following the plans", () -> found(now, today), this::take, this::failed);
   }
 
-  private List<Finding> found(Workspace now, LocalDate today) {
+  private List<WorkspaceFinding> found(Workspace now, LocalDate today) {
     outside.guard().begins("looking for findings");
     Library library = now.library();
-    List<Finding> found = new ArrayList<>();
+    List<WorkspaceFinding> found = new ArrayList<>();
     for (Problem problem : now.problems()) {
       boolean broken = problem.severity() == Problem.Severity.ERROR;
-      found.add(Finding.of(problem, broken ? FindingKind.BROKEN : FindingKind.LOOK, library));
+      found.add(
+          WorkspaceFinding.of(problem, broken ? FindingKind.BROKEN : FindingKind.LOOK, library));
     }
     FutureEntries future = new FutureEntries(outside.folders(), today);
     now.boats().stream()
         .flatMap(boat -> future.of(boat).stream())
-        .forEach(problem -> found.add(Finding.of(problem, FindingKind.LOOK, library)));
+        .forEach(problem -> found.add(WorkspaceFinding.of(problem, FindingKind.LOOK, library)));
     new PlanWarnings(outside.folders(), now, today)
         .warnings()
-        .forEach(problem -> found.add(Finding.of(problem, FindingKind.PLAN, library)));
+        .forEach(problem -> found.add(WorkspaceFinding.of(problem, FindingKind.PLAN, library)));
     new NextList(now, TextWords.read(outside.folders(), List.of()))
         .of(List.of(), List.of(), new MissedSearches(outside.folders()).all())
-        .forEach(hint -> found.add(Finding.of(hint, library)));
-    found.sort(Comparator.comparing(Finding::kind));
+        .forEach(hint -> found.add(WorkspaceFinding.of(hint, library)));
+    found.sort(Comparator.comparing(WorkspaceFinding::kind));
     return found;
   }
 
-  private void take(List<Finding> found) {
+  private void take(List<WorkspaceFinding> found) {
     under = false;
     all = List.copyOf(found);
     tell();
@@ -129,7 +130,7 @@ public final class FindingsModel extends Observed {
   }
 
   /** Mends a finding by its one step; without effect where there is none. */
-  public void repair(Finding finding) {
+  public void repair(WorkspaceFinding finding) {
     finding
         .repair()
         .ifPresent(

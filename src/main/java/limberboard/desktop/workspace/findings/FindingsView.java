@@ -33,7 +33,7 @@ public final class FindingsView implements View {
   private final FindingsModel model;
   private final PlaceTools tools;
   private final JPanel panel = new JPanel(new BorderLayout(0, 8));
-  private final CardList<Finding> list;
+  private final CardList<WorkspaceFinding> list;
   private final JTextField words = new JTextField(14);
   private final ChoiceBox<Optional<FindingKind>> kinds;
   private final Wrapped told = Text.quiet("");
@@ -49,7 +49,7 @@ public final class FindingsView implements View {
   public FindingsView(FindingsModel model, PlaceTools tools, FindingsOutside outside) {
     this.model = model;
     this.tools = tools;
-    list = new CardList<Finding>("Findings", this::card).onChoose(this::goToLine);
+    list = new CardList<WorkspaceFinding>("Findings", this::card).onChoose(this::goToLine);
     list.setName("findings");
     list.addListSelectionListener(
         e -> {
@@ -126,7 +126,7 @@ public final class FindingsView implements View {
         .orElse("all (" + model.all().size() + ")");
   }
 
-  private Card card(Finding finding) {
+  private Card card(WorkspaceFinding finding) {
     String place =
         finding.file().isEmpty()
             ? "no page yet"
@@ -135,7 +135,7 @@ public final class FindingsView implements View {
     return card.noting(place + (finding.repair().isPresent() ? ". One step mends it." : ""));
   }
 
-  private void goToLine(Finding finding) {
+  private void goToLine(WorkspaceFinding finding) {
     showSelected();
     if (!finding.file().isEmpty()) {
       Sides.goTo(source);
@@ -143,23 +143,23 @@ public final class FindingsView implements View {
   }
 
   private void showSelected() {
-    Optional<Finding> finding = list.selected();
-    about.setText(finding.map(Finding::what).orElse(""));
-    right.setText(finding.map(Finding::right).orElse(""));
-    repair.setVisible(finding.flatMap(Finding::repair).isPresent());
-    open.setVisible(finding.flatMap(Finding::page).isPresent());
+    Optional<WorkspaceFinding> finding = list.selected();
+    about.setText(finding.map(WorkspaceFinding::what).orElse(""));
+    right.setText(finding.map(WorkspaceFinding::right).orElse(""));
+    repair.setVisible(finding.flatMap(WorkspaceFinding::repair).isPresent());
+    open.setVisible(finding.flatMap(WorkspaceFinding::page).isPresent());
     finding.ifPresentOrElse(
         each -> source.show(each.file(), each.line()), () -> source.show("", 0));
     panel.revalidate();
   }
 
   private void openPage() {
-    list.selected().flatMap(Finding::page).ifPresent(tools.navigator()::openPage);
+    list.selected().flatMap(WorkspaceFinding::page).ifPresent(tools.navigator()::openPage);
   }
 
   /** Asks first. */
   private void repair() {
-    Optional<Finding> finding = list.selected().filter(each -> each.repair().isPresent());
+    Optional<WorkspaceFinding> finding = list.selected().filter(each -> each.repair().isPresent());
     Object[] answers = {"Leave it", "Repair it"};
     if (finding.isPresent()
         && JOptionPane.showOptionDialog(
@@ -178,7 +178,7 @@ public final class FindingsView implements View {
   }
 
   private void refresh() {
-    List<Finding> shown = model.shown();
+    List<WorkspaceFinding> shown = model.shown();
     if (!shown.equals(list.entries())) {
       list.show(shown);
       if (list.selected().isEmpty() && !shown.isEmpty()) {

@@ -4,7 +4,7 @@
  *
  * <p>To use it: make a {@link limberboard.desktop.workspace.history.HistoryModel} from a {@link
  * limberboard.desktop.workspace.history.HistoryOutside}, open a page in it, and put a {@link
- * limberboard.desktop.workspace.history.HistoryView} of it into a place.
+ * limberboard.desktop.workspace.history.PageHistoryView} of it into a place.
  *
  * <pre>{@code
  * import java.util.Optional;

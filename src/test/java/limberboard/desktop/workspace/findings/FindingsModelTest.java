@@ -51,7 +51,7 @@ class FindingsModelTest {
     model.look();
   }
 
-  private Finding about(String words) {
+  private WorkspaceFinding about(String words) {
     return model.all().stream().filter(each -> each.has(words)).findFirst().orElseThrow();
   }
 
@@ -66,7 +66,7 @@ class FindingsModelTest {
   void saysWhatIsBrokenAtItsLineAndFilters() throws IOException {
     readAgain();
     int line = (int) Files.readString(page).lines().count();
-    Finding broken = about("nothing-like-it-at-all");
+    WorkspaceFinding broken = about("nothing-like-it-at-all");
     assertThat(broken.kind()).isEqualTo(FindingKind.BROKEN);
     assertThat(broken.line()).isEqualTo(line);
     assertThat(broken.repair()).isEmpty();
@@ -92,7 +92,7 @@ class FindingsModelTest {
   @Test
   void whereTheFileHasChangedMeanwhileNothingIsWrittenAndThatIsSaid() throws IOException {
     readAgain();
-    Finding finding = about("tighten-hoze");
+    WorkspaceFinding finding = about("tighten-hoze");
     Files.writeString(page, "---\ntitle: Other\n---\n");
     model.repair(finding);
     assertThat(Files.readString(page)).isEqualTo("---\ntitle: Other\n---\n");

@@ -33,7 +33,7 @@ import limberboard.words.CountWords;
 import limberboard.words.DayText;
 
 /** Who changed a page, when and how, and each version beside it. */
-public final class HistoryView implements View {
+public final class PageHistoryView implements View {
   private static final int LEAST = 760;
   private final HistoryModel model;
   private final PlaceTools tools;
@@ -55,7 +55,7 @@ public final class HistoryView implements View {
   private final Map<VersionLook, JToggleButton> looks = new EnumMap<>(VersionLook.class);
 
   /** A view of the model. */
-  public HistoryView(HistoryModel model, PlaceTools tools) {
+  public PageHistoryView(HistoryModel model, PlaceTools tools) {
     this.model = model;
     this.tools = tools;
     list = new CardList<Entry>("Versions", this::card).onChoose(this::chosen);
@@ -215,7 +215,7 @@ public final class HistoryView implements View {
     begin.setVisible(model.stage() == HistoryStage.NO_HISTORY);
     again.setVisible(model.stage() == HistoryStage.TROUBLE);
     title.setText(model.title());
-    words.setText(model.versions().map(HistoryView::count).orElse(""));
+    words.setText(model.versions().map(PageHistoryView::count).orElse(""));
     List<Entry> entries = model.versions().map(PageVersions::entries).orElse(List.of());
     if (!entries.equals(list.entries())) {
       list.show(entries);

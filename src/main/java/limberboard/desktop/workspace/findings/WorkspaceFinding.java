@@ -20,7 +20,7 @@ import limberboard.words.Sentences;
  * @param right what would be right, or the evidence
  * @param repair the one step that mends it, where that is certain
  */
-public record Finding(
+public record WorkspaceFinding(
     FindingKind kind,
     String file,
     int line,
@@ -29,8 +29,8 @@ public record Finding(
     String right,
     Optional<LinkRepair> repair) {
 
-  static Finding of(Problem problem, FindingKind kind, Library library) {
-    return new Finding(
+  static WorkspaceFinding of(Problem problem, FindingKind kind, Library library) {
+    return new WorkspaceFinding(
         kind,
         problem.file(),
         problem.line(),
@@ -43,9 +43,9 @@ public record Finding(
         LinkRepair.of(problem, library));
   }
 
-  static Finding of(Hint hint, Library library) {
+  static WorkspaceFinding of(Hint hint, Library library) {
     Optional<? extends Page<?>> page = library.page(hint.page());
-    return new Finding(
+    return new WorkspaceFinding(
         FindingKind.WRITE,
         page.map(Page::path).orElse(""),
         0,
