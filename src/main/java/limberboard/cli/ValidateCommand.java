@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import limberboard.boat.FutureEntries;
 import limberboard.boat.Workspace;
 import limberboard.drill.file.CoursePages;
+import limberboard.findings.PlanWarnings;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.problem.Problem;
 import limberboard.proofread.Proofreader;
@@ -59,9 +60,10 @@ final class ValidateCommand implements Callable<Integer> {
     Proofreader proofreader = new Proofreader(folders, read.library(), words.words());
     read.library().pages().forEach(page -> problems.addAll(proofreader.grave(page)));
     problems.addAll(new CoursePages(read, session.today()).problems(folders));
-    Reviews reviews = new Reviews(session, folders, read);
+    PlanWarnings reviews = new PlanWarnings(folders, read, session.today());
     problems.addAll(reviews.warnings());
-    Optional<List<Problem>> advice = strategies ? Optional.of(reviews.advice()) : Optional.empty();
+    Optional<List<Problem>> advice =
+        strategies ? Optional.of(reviews.advice(this::begun)) : Optional.empty();
     Counts counts = Counts.of(read);
     if (json) {
       new JsonOutput(session.out())
@@ -72,6 +74,11 @@ final class ValidateCommand implements Callable<Integer> {
     }
     boolean errors = problems.stream().anyMatch(p -> p.severity() == Problem.Severity.ERROR);
     return errors ? ExitCode.PROBLEMS : ExitCode.OK;
+  }
+
+  private void begun(String page) {
+    session.err().println("following the plans of " + page);
+    session.err().flush();
   }
 
   private void print(List<Problem> problems, Counts counts) {

@@ -80,6 +80,7 @@ final class DesktopStart {
     CourseQuestion courses = new CourseQuestion(memory);
     return new WindowServices(
         folders,
+        () -> folders,
         reader,
         new OpenIndex(folders)::update,
         BoatStore.of(new BoatWriter(folders)),
@@ -95,6 +96,7 @@ final class DesktopStart {
             workers.trees(),
             workers.letters(),
             workers.drills(),
+            workers.versions(),
             EventQueue::invokeLater),
         new TypingPause(TYPING_PAUSE),
         new Outlets(new FileQuestion(memory)::ask, new SystemPrinting(), new SystemOpening()),
@@ -136,6 +138,7 @@ final class DesktopStart {
         failure ->
             EventQueue.invokeLater(
                 () -> desk.notices().failure("Watching the library's files", failure)));
+    new CutShort(folders).finish(desk.writing(), desk.notices());
     desk.loader().load();
   }
 

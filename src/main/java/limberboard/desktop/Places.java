@@ -1,5 +1,6 @@
 package limberboard.desktop;
 
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -29,9 +30,16 @@ import limberboard.desktop.upkeep.UpkeepPlace;
 import limberboard.desktop.upkeep.WorkNotes;
 import limberboard.desktop.upkeep.log.MendedEntry;
 import limberboard.desktop.upkeep.state.UpkeepTools;
+import limberboard.desktop.workspace.WorkspacePlace;
+import limberboard.desktop.workspace.findings.FindingsOutside;
+import limberboard.desktop.workspace.history.HistoryOutside;
+import limberboard.desktop.workspace.history.WhoRecords;
+import limberboard.desktop.workspace.notes.NoteTies;
+import limberboard.desktop.workspace.notes.NotesOutside;
 import limberboard.desktop.write.WritePlace;
 import limberboard.desktop.write.state.WriteModel;
 import limberboard.desktop.write.symptom.SymptomTools;
+import limberboard.library.page.Page;
 import limberboard.print.picture.Pictures;
 import limberboard.trace.TrailStep;
 
@@ -48,6 +56,7 @@ final class Places implements Navigator {
   private final DrillsPlace drills;
   private final WriteModel written;
   private final WritePlace write;
+  private final WorkspacePlace workspace;
   private final HelpPlace help;
   private final List<Place> all;
   private Consumer<Place> go = place -> {};
@@ -66,6 +75,7 @@ final class Places implements Navigator {
             outside.writing().with(outside, desk.writing(), desk.pages()));
     written.saving().afterWriting(desk.loader()::load);
     write = new WritePlace(tools, written, symptoms(outside));
+    workspace = new WorkspacePlace(tools, workspace(outside));
     help = new HelpPlace(tools, Guide.packed());
     all =
         List.of(
@@ -88,6 +98,7 @@ final class Places implements Navigator {
             drills,
             new BoatsPlace(tools, desk.boats()),
             write,
+            workspace,
             help);
   }
 
@@ -125,6 +136,19 @@ final class Places implements Navigator {
         outside.courses(),
         outside.outlets().askFile(),
         () -> ThreadLocalRandom.current().nextLong(SEEDS));
+  }
+
+  private HistoryOutside history(WindowServices outside) {
+    return new HistoryOutside(
+        outside.recorded(),
+        desk.session(),
+        desk.background(outside.threads().versions()),
+        outside.guard(),
+        desk.notices(),
+        new WhoRecords(outside.memory()),
+        ZoneId.systemDefault(),
+        outside.threads().event(),
+        () -> desk.loader().load());
   }
 
   private PlaceTools tools(WindowServices outside) {
@@ -192,6 +216,49 @@ final class Places implements Navigator {
     go.accept(place(id));
   }
 
+  @Override
+  public void workspace(String part) {
+    workspace.look(part);
+    go.accept(workspace);
+  }
+
+  /** Asks for a quick note, about what is on the screen. */
+  void quickNote() {
+    workspace.quickNote();
+  }
+
+  private NoteTies onScreen() {
+    String place = desk.window().current().id();
+    Optional<String> page =
+        place.equals("pages")
+            ? desk.reading().page().map(Page::id)
+            : place.equals("trace")
+                ? desk.trace().trace().map(trace -> trace.fault().page().id())
+                : Optional.empty();
+    return new NoteTies(page, desk.session().boat().map(Boat::id));
+  }
+
+  private WorkspacePlace.Outside workspace(WindowServices outside) {
+    return new WorkspacePlace.Outside(
+        history(outside),
+        new FindingsOutside(
+            outside.folders(),
+            desk.session(),
+            desk.background(outside.threads().versions()),
+            desk.writing(),
+            outside.guard(),
+            desk.notices(),
+            () -> desk.loader().load()),
+        new NotesOutside(
+            outside.folders(),
+            desk.writing(),
+            outside.guard(),
+            desk.notices(),
+            outside.clock(),
+            this::onScreen,
+            outside.outlets().opening()));
+  }
+
   /** Goes to the guide's part about a place. */
   void help(String place) {
     help.openFor(place);
@@ -225,6 +292,12 @@ final class Places implements Navigator {
   public void writePage(String id, Optional<String> heading) {
     written.open(id, heading);
     go.accept(write);
+  }
+
+  @Override
+  public void history(String page) {
+    workspace.history(page);
+    go.accept(workspace);
   }
 
   @Override

@@ -117,6 +117,16 @@ enum Scene {
   SYMPTOM_EDITOR_TABLE(desk -> WriteScenes.table(desk, false)),
   /** Each cause of a symptom is tried. */
   SYMPTOM_EDITOR_TRY(desk -> WriteScenes.table(desk, true)),
+  /** Everything found in the workspace. */
+  FINDINGS(WorkspaceScenes::findings),
+  /** What a version changed in a page. */
+  HISTORY_CHANGED(WorkspaceScenes::changed),
+  /** A page as it stood in a version. */
+  HISTORY_THEN(WorkspaceScenes::then),
+  /** Both copies changed the same parts, and one is looked at. */
+  MERGE_SETTLE(WorkspaceScenes::settle),
+  /** What came, once all is chosen. */
+  MERGE_CAME(WorkspaceScenes::came),
   /** A boat's form. */
   BOATS(desk -> desk.go("boats")),
   /** A page is chosen to be written. */

@@ -171,6 +171,16 @@ final class WindowAssembly {
       }
 
       @Override
+      public void workspace(String part) {
+        places.workspace(part);
+      }
+
+      @Override
+      public void quickNote() {
+        places.quickNote();
+      }
+
+      @Override
       public void help(String place) {
         places.help(place);
       }

@@ -36,8 +36,9 @@ import limberboard.search.SearchResults;
  * {@code upkeep-log}, {@code letters}, {@code letters-urgent}, {@code letters-answer}, {@code
  * letters-statistics}, {@code letters-next}, {@code drills-choose}, {@code drills-work}, {@code
  * drills-step}, {@code drills-look-back}, {@code drills-class}, {@code drills-projector}, {@code
- * drills-projector-look-back}, {@code boats}, {@code write-pages}, {@code write}, {@code
- * write-header}, {@code write-new}, {@code write-delete}, {@code write-both}, {@code
+ * drills-projector-look-back}, {@code findings}, {@code history-changed}, {@code history-then},
+ * {@code merge-settle}, {@code merge-came}, {@code boats}, {@code write-pages}, {@code write},
+ * {@code write-header}, {@code write-new}, {@code write-delete}, {@code write-both}, {@code
  * symptom-editor-table} and {@code symptom-editor-try}, each in both themes. The window is driven
  * through its models and painted as it stands; a display is needed, and a virtual one will do.
  */
@@ -116,6 +117,7 @@ public final class WindowPictures {
     Executor direct = Runnable::run;
     return new WindowServices(
         folders,
+        new SampleHistory(folders)::folders,
         WindowServices.Reader.of(folders),
         library -> query -> SearchResults.none(),
         (library, base, boat) -> new BoatWriter.Saved(boat),
@@ -124,7 +126,7 @@ public final class WindowPictures {
         Guard.NONE,
         Clock.fixed(today.atStartOfDay(ZoneOffset.UTC).toInstant(), ZoneOffset.UTC),
         memory,
-        new WindowServices.Threads(direct, direct, direct, direct, direct, direct, direct),
+        new WindowServices.Threads(direct, direct, direct, direct, direct, direct, direct, direct),
         Runnable::run,
         nowhere(),
         text -> {},

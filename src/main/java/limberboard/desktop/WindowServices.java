@@ -41,6 +41,7 @@ import limberboard.writing.change.Renamer;
  * Everything outside the window that it touches.
  *
  * @param folders where files lie
+ * @param recorded where the versions of pages lie: the same, but in pictures
  * @param reader reads the workspace, off the event thread
  * @param index brings the search index up to date, off the event thread
  * @param boats writes boats, off the event thread
@@ -60,6 +61,7 @@ import limberboard.writing.change.Renamer;
  */
 record WindowServices(
     WorkspaceFolders folders,
+    Supplier<WorkspaceFolders> recorded,
     Reader reader,
     Index index,
     BoatStore boats,
@@ -227,6 +229,7 @@ record WindowServices(
    * @param trees draws out whole trees
    * @param letters reads and recognises letters
    * @param drills makes, plays and marks drills
+   * @param versions reads and records versions, shares them
    * @param event the event thread
    */
   record Threads(
@@ -236,5 +239,6 @@ record WindowServices(
       Executor trees,
       Executor letters,
       Executor drills,
+      Executor versions,
       Executor event) {}
 }

@@ -13,6 +13,7 @@ final class Workers implements AutoCloseable {
   private final ExecutorService trees = one("trees");
   private final ExecutorService letters = one("letters");
   private final ExecutorService drills = one("drills");
+  private final ExecutorService versions = one("versions");
 
   private static ExecutorService one(String name) {
     return Executors.newSingleThreadExecutor(
@@ -53,12 +54,18 @@ final class Workers implements AutoCloseable {
     return drills;
   }
 
+  /** Reads and records versions of pages, shares them with other copies. */
+  ExecutorService versions() {
+    return versions;
+  }
+
   /** Takes no more work, and waits a while for what is still being written. */
   @Override
   public void close() {
     library.shutdown();
     search.shutdownNow();
     pages.shutdown();
+    versions.shutdown();
     trees.shutdownNow();
     letters.shutdownNow();
     drills.shutdownNow();
@@ -67,6 +74,7 @@ final class Workers implements AutoCloseable {
         library.shutdownNow();
       }
       pages.awaitTermination(LONGEST_SECONDS, TimeUnit.SECONDS);
+      versions.awaitTermination(LONGEST_SECONDS, TimeUnit.SECONDS);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }

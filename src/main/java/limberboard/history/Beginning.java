@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import limberboard.library.file.SafeFiles;
 import limberboard.library.file.WorkspaceFolders;
@@ -34,6 +35,11 @@ public final class Beginning {
    * @throws HistoryTrouble when the workspace has a history already
    */
   public static int begin(WorkspaceFolders folders, Author author) throws IOException {
+    return begin(folders, author, Clock.systemDefaultZone());
+  }
+
+  /** The same by a clock that says when. */
+  public static int begin(WorkspaceFolders folders, Author author, Clock clock) throws IOException {
     try (HistoryFolder there = HistoryFolder.of(folders).orElse(null)) {
       if (there != null) {
         throw new HistoryTrouble(
@@ -50,7 +56,7 @@ public final class Beginning {
       throw new IOException("the history could not be begun: " + e.getMessage(), e);
     }
     try (HistoryFolder begun = HistoryFolder.of(folders).orElseThrow()) {
-      Recorder recorder = new Recorder(begun);
+      Recorder recorder = new Recorder(begun, clock);
       List<String> files = recorder.unrecorded();
       recorder.record(files, "Begin the history", author);
       return files.size();

@@ -2,8 +2,7 @@ package limberboard.history;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.time.Instant;
-import java.time.ZoneId;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
@@ -39,11 +38,18 @@ import org.eclipse.jgit.revwalk.RevWalk;
 public final class Recorder {
   private final HistoryFolder place;
   private final Repository repository;
+  private final Clock clock;
 
   /** A recorder for this workspace. */
   public Recorder(HistoryFolder place) {
+    this(place, Clock.systemDefaultZone());
+  }
+
+  /** A recorder that says when by this clock. */
+  public Recorder(HistoryFolder place, Clock clock) {
     this.place = place;
     this.repository = place.repository();
+    this.clock = clock;
   }
 
   /** Who records here by Git's own settings; empty when they do not say. */
@@ -119,7 +125,7 @@ public final class Recorder {
       if (head != null) {
         commit.setParentId(head);
       }
-      PersonIdent ident = person(author);
+      PersonIdent ident = person(author, clock);
       commit.setAuthor(ident);
       commit.setCommitter(ident);
       commit.setMessage(said + "\n\n" + CopyRole.of(repository).trailer() + "\n");
@@ -141,7 +147,11 @@ public final class Recorder {
 
   /** A person at this moment, as Git keeps one. */
   public static PersonIdent person(Author author) {
-    return new PersonIdent(author.name(), author.mail(), Instant.now(), ZoneId.systemDefault());
+    return person(author, Clock.systemDefaultZone());
+  }
+
+  private static PersonIdent person(Author author, Clock clock) {
+    return new PersonIdent(author.name(), author.mail(), clock.instant(), clock.getZone());
   }
 
   /** Takes the files into the repository, and into its list of what is there. */

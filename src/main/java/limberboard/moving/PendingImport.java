@@ -72,6 +72,17 @@ public final class PendingImport {
     return done;
   }
 
+  /**
+   * Finishes an import that was killed after its files were whole; one that had not begun to change
+   * anything is left, since somebody may be at it at this moment.
+   *
+   * @return how many files were brought to their places
+   * @throws ArchiveTrouble when one cannot be written; the next try goes on there
+   */
+  public int finish() throws IOException {
+    return Files.isRegularFile(folder.resolve(READY)) ? goOn() : 0;
+  }
+
   private void place(String path, Path from) throws IOException {
     try {
       SafeFiles.write(folders.root().resolve(path), Files.readAllBytes(from));

@@ -14,11 +14,31 @@ import limberboard.sharing.merge.Conflict;
  * of a page, by its id.
  *
  * @param choices {@code FILE} or {@code FILE:PART} to what was chosen
+ * @param seen of some of these, the conflict that was looked at: where it is another by now, its
+ *     choice counts no more
  */
-public record Settlement(Map<String, Choice> choices) {
-  /** Copies the map. */
+public record Settlement(Map<String, Choice> choices, Map<String, Conflict> seen) {
+  /** Copies the maps. */
   public Settlement {
     choices = Map.copyOf(choices);
+    seen = Map.copyOf(seen);
+  }
+
+  /** Choices that hold whatever the texts are. */
+  public Settlement(Map<String, Choice> choices) {
+    this(choices, Map.of());
+  }
+
+  /** Choices for conflicts just as they were looked at. */
+  public static Settlement of(Map<Conflict, Choice> chosen) {
+    Map<String, Choice> choices = new LinkedHashMap<>();
+    Map<String, Conflict> seen = new LinkedHashMap<>();
+    chosen.forEach(
+        (conflict, choice) -> {
+          choices.put(conflict.file() + ":" + conflict.part(), choice);
+          seen.put(conflict.file() + ":" + conflict.part(), conflict);
+        });
+    return new Settlement(choices, seen);
   }
 
   /** Nothing is chosen. */
@@ -69,7 +89,13 @@ public record Settlement(Map<String, Choice> choices) {
         .filter(choice -> choice != null)
         .findFirst()
         .or(() -> names.stream().map(choices::get).filter(c -> c != null).findFirst())
-        .filter(choice -> choice != Choice.BOTH || conflict.mayBeBoth());
+        .filter(choice -> choice != Choice.BOTH || conflict.mayBeBoth())
+        .filter(choice -> seenAs(conflict));
+  }
+
+  private boolean seenAs(Conflict conflict) {
+    Conflict before = seen.get(conflict.file() + ":" + conflict.part());
+    return before == null || before.equals(conflict);
   }
 
   private static List<String> names(String file) {

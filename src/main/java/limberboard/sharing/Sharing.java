@@ -3,6 +3,7 @@ package limberboard.sharing;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import limberboard.history.Author;
 import limberboard.history.CopyRole;
@@ -32,6 +33,15 @@ public final class Sharing {
     this.place = place;
     this.repository = place.repository();
     this.connection = connection;
+  }
+
+  /** With what this workspace is shared, as it may be shown; empty while that is not said. */
+  public Optional<String> with() throws IOException {
+    try {
+      return Optional.of(Remote.of(repository, Optional.empty()).said());
+    } catch (HistoryTrouble unknown) {
+      return Optional.empty();
+    }
   }
 
   /**

@@ -151,6 +151,7 @@ final class SmallWindow implements AutoCloseable {
     BoatWriter writer = new BoatWriter(folders);
     return new WindowServices(
         folders,
+        () -> folders,
         WindowServices.Reader.of(() -> read(reader), reader::typing),
         library -> update(index, library),
         write(BoatStore.of(writer)),
@@ -166,6 +167,7 @@ final class SmallWindow implements AutoCloseable {
             awaited.counting(workers.trees()),
             awaited.counting(workers.letters()),
             awaited.counting(workers.drills()),
+            awaited.counting(workers.versions()),
             EventQueue::invokeLater),
         new TypingPause(30),
         new Outlets(name -> Optional.of(folders.root().resolve(name)), printer, opened::add),

@@ -17,6 +17,12 @@ public interface Navigator {
    */
   void writePage(String id, Optional<String> heading);
 
+  /** Shows the history of a page. */
+  void history(String page);
+
+  /** Shows a part of the place for the whole workspace, by its name. */
+  void workspace(String part);
+
   /** Starts tracing a symptom for the chosen boat, or shows its page when no boat is chosen. */
   void trace(String symptom);
 

@@ -10,7 +10,7 @@ import java.util.Set;
  * @param workspace the workspace's
  */
 public record PersonAndWorkspace(KeptValues person, KeptValues workspace) implements KeptValues {
-  private static final Set<String> OWN = Set.of("theme", "text-percent", "imperial");
+  private static final Set<String> OWN = Set.of("theme", "text-percent", "imperial", "recorder");
 
   @Override
   public String get(String key) {

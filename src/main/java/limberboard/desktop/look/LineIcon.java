@@ -133,6 +133,23 @@ public final class LineIcon implements Icon {
     return new LineIcon(side, pencil, rest);
   }
 
+  /** A box of cards with a line for each of them on its front. */
+  public static LineIcon workspace(int side) {
+    Path2D cards = path(5, 9.5);
+    cards.lineTo(5, 5.5);
+    cards.lineTo(19, 5.5);
+    cards.lineTo(19, 9.5);
+    cards.moveTo(7.5, 5.5);
+    cards.lineTo(7.5, 2.5);
+    cards.lineTo(16.5, 2.5);
+    cards.lineTo(16.5, 5.5);
+    Path2D lines = path(7.5, 14);
+    lines.lineTo(16.5, 14);
+    lines.moveTo(7.5, 17.5);
+    lines.lineTo(13, 17.5);
+    return new LineIcon(side, new Rectangle2D.Double(2.5, 9.5, 19, 12), cards, lines);
+  }
+
   /** A ring with a question in it. */
   public static LineIcon help(int side) {
     Path2D question = path(9, 9.4);

@@ -14,6 +14,7 @@ import limberboard.desktop.look.LineIcon;
 import limberboard.desktop.parts.Divider;
 import limberboard.desktop.parts.Keys;
 import limberboard.desktop.parts.Sides;
+import limberboard.desktop.read.PageAction;
 import limberboard.desktop.read.PlaceTools;
 import limberboard.desktop.tree.TreePapers;
 import limberboard.desktop.upkeep.WorkNotes;
@@ -53,6 +54,11 @@ public final class PagesPlace implements Place {
             new ProblemsPanel(model, folders, new Latest(tools.background()), dividers),
             () -> model.page().ifPresent(page -> navigator.trace(page.id())),
             new TreePapers(tools.session(), tools.papers()));
+    reading.offer(
+        new PageAction(
+            "History of the page",
+            "control H",
+            () -> model.page().ifPresent(page -> navigator.history(page.id()))));
     beside = new BoatPanel(model, notes, navigator);
     Sides right =
         new Sides(LEAST_WIDTH, "Page", reading, "The boat", beside, "pages-around", 0.74, dividers);

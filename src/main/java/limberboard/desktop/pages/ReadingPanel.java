@@ -19,6 +19,7 @@ import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.Tools;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.read.CutReader;
+import limberboard.desktop.read.PageAction;
 import limberboard.desktop.tree.TreePapers;
 import limberboard.library.page.Kind;
 import limberboard.library.page.Page;
@@ -100,6 +101,11 @@ final class ReadingPanel extends JPanel {
     tools = new Tools("page-more", 8, always, seldom);
     column.add(tools);
     return column;
+  }
+
+  /** Offers something in the page's menu and by its key. */
+  void offer(PageAction action) {
+    reader.pane().offer(action);
   }
 
   JComponent region() {

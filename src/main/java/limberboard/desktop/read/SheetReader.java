@@ -20,6 +20,7 @@ public final class SheetReader {
   private final ReadingPane pane;
   private Optional<SheetWanted> asked = Optional.empty();
   private Optional<Rendered> shown = Optional.empty();
+  private boolean narrow;
 
   private record SheetWanted(CutPage sheet, boolean dark, ScreenStyle style) {}
 
@@ -41,6 +42,12 @@ public final class SheetReader {
     settings.onChange(this::refresh);
   }
 
+  /** Sets sheets in the column of pages, for those that are running text. */
+  public SheetReader inPageColumn() {
+    narrow = true;
+    return this;
+  }
+
   /** The pane, to be put into the window. */
   public ReadingPane pane() {
     return pane;
@@ -55,7 +62,16 @@ public final class SheetReader {
   }
 
   private ScreenStyle style() {
-    return ScreenStyle.now(settings.textPercent()).wide();
+    ScreenStyle style = ScreenStyle.now(settings.textPercent());
+    return narrow ? style : style.wide();
+  }
+
+  /** Shows nothing, rather than something that is no longer so. */
+  public void clear() {
+    asked = Optional.empty();
+    shown = Optional.empty();
+    latest.drop();
+    pane.clear();
   }
 
   private void refresh() {

@@ -21,9 +21,9 @@ import net.miginfocom.swing.MigLayout;
 final class PlaceRail extends JPanel {
   private static final int ROOMY = 18;
   private static final int TIGHT = 6;
-  private static final String TIGHTLY = "margin: 3,6,3,6;";
+  private static final String TIGHTLY = "margin: 3,2,3,2;";
   private static final String STYLE =
-      "arc: 12; borderWidth: 0; background: null; margin: 10,6,8,6;"
+      "arc: 12; borderWidth: 0; background: null; margin: 10,2,8,2;"
           + " selectedBackground: $Limberboard.chosen; selectedForeground: $Limberboard.ink;"
           + " focusedBackground: null; iconTextGap: 5";
   private final Map<String, JToggleButton> buttons = new LinkedHashMap<>();

@@ -78,6 +78,12 @@ record WindowCommands(
       all.add(new Command("Open " + recent, List.of(), () -> actions.openWorkspace(recent)));
     }
     all.add(Command.of("Read the files again", "F5", actions::readAgain));
+    all.add(Command.of("A quick note …", "control J", actions::quickNote));
+    all.add(new Command("Notes", List.of(), () -> actions.workspace("notes")));
+    all.add(new Command("Findings", List.of(), () -> actions.workspace("findings")));
+    all.add(
+        new Command(
+            "Share with another copy: pull, push", List.of(), () -> actions.workspace("sharing")));
     all.add(new Command("Close", List.of("control W", "control Q"), close));
     return all;
   }

@@ -53,6 +53,12 @@ public record Part(Role role, String title, List<Block> blocks) {
     BODY,
     /** Sums with their formula, numbers and source. */
     WORKINGS,
+    /** Keys of a header whose values changed from one version to another. */
+    CHANGED_KEYS,
+    /** What a later version of a text has no more. */
+    TAKEN_OUT,
+    /** What a later version of a text has and the earlier had not. */
+    ADDED,
     /** What was left out for this boat, and why. */
     LEFT_OUT,
     /** Pages that belong to it. */

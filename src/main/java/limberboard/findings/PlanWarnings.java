@@ -1,9 +1,11 @@
-package limberboard.cli;
+package limberboard.findings;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import limberboard.boat.Workspace;
 import limberboard.library.file.WorkspaceFolders;
@@ -15,30 +17,35 @@ import limberboard.trace.review.PageReview;
 import limberboard.trace.review.Remark;
 
 /**
- * Reviews the symptom pages of a workspace; those with errors are left out until they are mended.
+ * What the planner has to say about the symptom pages of a workspace, at the lines it is about;
+ * pages with errors are left out until they are mended. Not for the event thread.
  */
-final class Reviews {
-  private final CommandContext session;
+public final class PlanWarnings {
   private final WorkspaceFolders folders;
   private final Workspace workspace;
+  private final LocalDate today;
 
-  Reviews(CommandContext session, WorkspaceFolders folders, Workspace workspace) {
-    this.session = session;
+  /** About the pages of this workspace on this day. */
+  public PlanWarnings(WorkspaceFolders folders, Workspace workspace, LocalDate today) {
     this.folders = folders;
     this.workspace = workspace;
+    this.today = today;
   }
 
   /** What is wrong with pages, for all of them. */
-  List<Problem> warnings() {
+  public List<Problem> warnings() {
     return reviewed(PageReview::warnings);
   }
 
-  /** What the plans make no use of; says to {@code err} how far it has come. */
-  List<Problem> advice() {
+  /**
+   * What the plans make no use of, which may take minutes.
+   *
+   * @param begun is told of each page, by its id, as it is begun
+   */
+  public List<Problem> advice(Consumer<String> begun) {
     return reviewed(
             review -> {
-              session.err().println("following the plans of " + review.page().id());
-              session.err().flush();
+              begun.accept(review.page().id());
               return review.advice();
             })
         .stream()
@@ -56,7 +63,7 @@ final class Reviews {
     List<Problem> found = new ArrayList<>();
     for (Page<Symptom> page : workspace.library().all(Symptom.class)) {
       if (!broken.contains(page.path())) {
-        List<Remark> remarks = look.apply(PageReview.of(page, workspace, session.today()));
+        List<Remark> remarks = look.apply(PageReview.of(page, workspace, today));
         found.addAll(located(page, remarks));
       }
     }
