@@ -100,7 +100,8 @@ record CellOffers(Library library) {
     library
         .all(Model.class)
         .forEach(
-            page -> page.details().drawnZones().forEach(z -> titles.putIfAbsent(z.id(), z.title())));
+            page ->
+                page.details().drawnZones().forEach(z -> titles.putIfAbsent(z.id(), z.title())));
     Set<String> chosen = Set.of(before.split("[,\\s]+"));
     return titles.entrySet().stream()
         .filter(zone -> !chosen.contains(zone.getKey()))

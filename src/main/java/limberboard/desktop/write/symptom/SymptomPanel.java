@@ -39,7 +39,7 @@ public final class SymptomPanel extends JPanel {
   private final TableView view = new TableView();
   private final CellLine line;
   private final OutlineView outline;
-  private final FindingsView findings = new FindingsView(this::go);
+  private final TableFindings findings = new TableFindings(this::go);
   private final TryView tries;
   private final TreePanel tree;
   private final Wrapped note = Text.quiet("");

@@ -14,7 +14,7 @@ import limberboard.desktop.parts.Wrapped;
 /**
  * What is wrong with the symptom, or could be better. Enter goes to the cell where it is mended.
  */
-final class FindingsView extends JPanel {
+final class TableFindings extends JPanel {
   private final Wrapped state = Text.plain("");
   private final CardList<SymptomFinding> list;
   private transient List<SymptomFinding> shown = List.of();
@@ -24,7 +24,7 @@ final class FindingsView extends JPanel {
    *
    * @param go goes to where one is mended
    */
-  FindingsView(Consumer<TableCell> go) {
+  TableFindings(Consumer<TableCell> go) {
     super(new BorderLayout(0, 6));
     setOpaque(false);
     list = new CardList<SymptomFinding>("What to mend", this::card);
