@@ -113,8 +113,8 @@ public record DraftSymptom(PageText page, List<String> taken) {
         if (row instanceof ObjectNode words) {
           List<String> wrong = new ArrayList<>();
           words
-              .fields()
-              .forEachRemaining(
+              .properties()
+              .forEach(
                   each -> {
                     if (!LikelihoodKeys.isLikelihood(each.getValue().asText(""))) {
                       wrong.add(each.getKey());

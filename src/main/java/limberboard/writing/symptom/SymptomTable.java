@@ -89,8 +89,8 @@ public final class SymptomTable implements SymptomRead {
     for (JsonNode each : list) {
       Map<String, Map<String, String>> finds = new LinkedHashMap<>();
       each.path("finds")
-          .fields()
-          .forEachRemaining(row -> finds.put(row.getKey(), texts(row.getValue())));
+          .properties()
+          .forEach(row -> finds.put(row.getKey(), texts(row.getValue())));
       List<String> answers = new ArrayList<>();
       JsonNode said = each.path("answers");
       if (said.isTextual()) {
@@ -112,7 +112,7 @@ public final class SymptomTable implements SymptomRead {
 
   private static Map<String, String> texts(JsonNode row) {
     Map<String, String> texts = new LinkedHashMap<>();
-    row.fields().forEachRemaining(each -> texts.put(each.getKey(), each.getValue().asText("")));
+    row.properties().forEach(each -> texts.put(each.getKey(), each.getValue().asText("")));
     return texts;
   }
 
