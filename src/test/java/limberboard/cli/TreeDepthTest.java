@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** A tree cut down to some levels, from the terminal, on the demo's own pages. */
 class TreeDepthTest {
-  private static final int WHOLE = 10;
+  private static final int WHOLE = 11;
   private final TerminalRun terminal = TerminalRun.ofDemo(LocalDate.of(2026, 4, 1));
   @TempDir Path folder;
 
@@ -123,10 +123,11 @@ class TreeDepthTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"11", "99999999999999999999"})
+  @ValueSource(strings = {"12", "99999999999999999999"})
   void moreLevelsThanTheTreeHasIsTheWholeTreeAndThatIsSaid(String levels) {
     Ran deep = tree("--depth", levels).ended(ExitCode.OK);
-    assertThat(deep.err()).contains("The tree has only 10 levels; this is the whole of it.");
+    assertThat(deep.err())
+        .contains("The tree has only " + WHOLE + " levels; this is the whole of it.");
     assertThat(deep.out()).isEqualTo(tree().out()).doesNotContain("goes on at");
     Ran just = tree("--depth", Integer.toString(WHOLE)).ended(ExitCode.OK);
     assertThat(just.err()).isEmpty();
