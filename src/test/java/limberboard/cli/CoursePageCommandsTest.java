@@ -92,7 +92,7 @@ class CoursePageCommandsTest {
     assertThat(list.get("drills").get(0).get("cause").asText()).isEqualTo("rope-too-thin");
     assertThat(list.get("covers").get(0).get("hidden").get(0).asText())
         .isEqualTo("The rope is too thin for the clutch");
-    assertThat(list.get("covers").get(0).get("all").asInt()).isEqualTo(7);
+    assertThat(list.get("covers").get(0).get("all").asInt()).isEqualTo(8);
   }
 
   @Test

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
+import java.net.Authenticator;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
@@ -33,6 +34,12 @@ class RemotesTest {
 
   @TempDir Path folder;
   private SharedPair pair;
+
+  /** A library that other tests compare with sets one for all, which asks in a window. */
+  @BeforeEach
+  void askNobodyBesides() {
+    Authenticator.setDefault(null);
+  }
 
   @BeforeEach
   void makePair() throws IOException {
