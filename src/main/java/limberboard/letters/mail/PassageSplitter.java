@@ -84,7 +84,7 @@ final class PassageSplitter {
 
   /**
    * The passages of a text. One who sends a letter on without a word of his own means that letter:
-   * it is read as if it had been written now.
+   * it is read as if it had been written now; what that one sends on in its turn stays apart.
    *
    * @param forwarded whether the letter's subject says that it was sent on, so that a header within
    *     the text begins what was sent on and not what is answered
@@ -108,7 +108,9 @@ final class PassageSplitter {
     }
     String head = String.join("\n", within.lines.subList(0, body)).strip();
     String rest = String.join("\n", within.lines.subList(body, within.lines.size()));
-    return Stream.concat(Stream.of(new Passage(Kind.FORWARDED, head)), of(rest, true).stream())
+    return Stream.concat(
+            Stream.of(new Passage(Kind.FORWARDED, head)),
+            new PassageSplitter(rest, true).split().stream())
         .toList();
   }
 

@@ -160,6 +160,15 @@ class PassageSplitterTest {
   }
 
   @Test
+  void lettersSentOnOverAndOverAreReadInOneGo() {
+    String each = "----- Forwarded message -----\nFrom: A\nTo: B\n\n> quoted\n\n";
+    List<Passage> passages = split(each.repeat(20_000));
+    assertThat(own(passages)).isEmpty();
+    assertThat(String.join("", passages.stream().map(Passage::text).toList()).replaceAll("\\s", ""))
+        .isEqualTo(each.repeat(20_000).replaceAll("\\s", ""));
+  }
+
+  @Test
   void nothingSaidIsLost() {
     String text =
         "Hello\n\n> old\nnew\n-- \nname\nPS: more\n\nOn Monday a man wrote:\n> older\nlast words";
