@@ -30,7 +30,6 @@ import limberboard.desktop.upkeep.entry.LogStore;
 import limberboard.desktop.window.CourseQuestion;
 import limberboard.desktop.window.FileQuestion;
 import limberboard.desktop.window.OpenQuestion;
-import limberboard.desktop.window.PictureQuestion;
 import limberboard.desktop.write.state.PageRecord;
 import limberboard.desktop.write.state.TextStore;
 import limberboard.letters.inbox.LetterFolder;
@@ -106,7 +105,7 @@ final class DesktopStart {
                 .setContents(new StringSelection(text), null),
         Copied::toClipboard,
         new WindowServices.Arriving(
-            new OpenQuestion(memory)::ask,
+            OpenQuestion.letters(memory)::ask,
             ClipboardText::now,
             LetterNotes.of(new LetterFolder(folders))),
         new DrillSources(courses::course, courses::results),
@@ -115,7 +114,7 @@ final class DesktopStart {
             new TypingPause(KEEPING_PAUSE),
             TextStore.of(new KeptTexts(UserFolders.here(), folders), folders),
             PageRecord.of(folders),
-            new PictureQuestion(memory)::ask));
+            OpenQuestion.pictures(memory)::ask));
   }
 
   private void open(WindowServices outside, Workers workers, WatchedReader watched, Recent recent) {

@@ -1,16 +1,13 @@
 package limberboard.desktop.write.text;
 
 import java.awt.datatransfer.Clipboard;
-import java.awt.datatransfer.DataFlavor;
-import java.awt.datatransfer.UnsupportedFlavorException;
 import java.awt.event.InputEvent;
-import java.io.File;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.TransferHandler;
+import limberboard.desktop.parts.FilesDropped;
 
 /** Takes files that are dropped on a text; with text it does what was done before. */
 final class PictureDrop extends TransferHandler {
@@ -22,29 +19,14 @@ final class PictureDrop extends TransferHandler {
     this.taken = taken;
   }
 
-  private static boolean hasFiles(TransferSupport support) {
-    return support.isDataFlavorSupported(DataFlavor.javaFileListFlavor);
-  }
-
   @Override
   public boolean canImport(TransferSupport support) {
-    return hasFiles(support) || text.canImport(support);
+    return FilesDropped.in(support) || text.canImport(support);
   }
 
   @Override
-  @SuppressWarnings("unchecked")
   public boolean importData(TransferSupport support) {
-    if (!hasFiles(support)) {
-      return text.importData(support);
-    }
-    try {
-      List<File> files =
-          (List<File>) support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor);
-      taken.accept(files.stream().map(File::toPath).toList());
-      return true;
-    } catch (UnsupportedFlavorException | IOException e) {
-      return false;
-    }
+    return FilesDropped.in(support) ? FilesDropped.take(support, taken) : text.importData(support);
   }
 
   @Override
