@@ -68,8 +68,7 @@ public final class Proofreader {
     List<PageRemark> answered = new ArrayList<>();
     for (Rule rule : Rules.all()) {
       for (PageRemark finding : rule.on(page, around)) {
-        boolean silent = page.head().answered().stream().anyMatch(each -> meets(each, finding));
-        (silent ? answered : open).add(finding);
+        (isAnswered(page, finding) ? answered : open).add(finding);
       }
     }
     open.addAll(stale(page, answered));
@@ -83,7 +82,7 @@ public final class Proofreader {
     return Rules.grave().stream()
         .flatMap(rule -> rule.on(page, around).stream())
         .filter(found -> found.gravity() == Gravity.HURTS)
-        .filter(found -> page.head().answered().stream().noneMatch(each -> meets(each, found)))
+        .filter(found -> !isAnswered(page, found))
         .map(
             found ->
                 Problem.warning(
@@ -93,6 +92,10 @@ public final class Proofreader {
                     found.about() + ": " + found.wrong(),
                     found.right()))
         .toList();
+  }
+
+  private static boolean isAnswered(Page<?> page, PageRemark finding) {
+    return page.head().answered().stream().anyMatch(each -> meets(each, finding));
   }
 
   private static boolean meets(AuthorAnswer answer, PageRemark finding) {

@@ -35,8 +35,8 @@ public record Settlement(Map<String, Choice> choices, Map<String, Conflict> seen
     Map<String, Conflict> seen = new LinkedHashMap<>();
     chosen.forEach(
         (conflict, choice) -> {
-          choices.put(conflict.file() + ":" + conflict.part(), choice);
-          seen.put(conflict.file() + ":" + conflict.part(), conflict);
+          choices.put(name(conflict.file(), conflict), choice);
+          seen.put(name(conflict.file(), conflict), conflict);
         });
     return new Settlement(choices, seen);
   }
@@ -85,7 +85,7 @@ public record Settlement(Map<String, Choice> choices, Map<String, Conflict> seen
   public Optional<Choice> of(Conflict conflict) {
     List<String> names = names(conflict.file());
     return names.stream()
-        .map(name -> choices.get(name + ":" + conflict.part()))
+        .map(name -> choices.get(name(name, conflict)))
         .filter(choice -> choice != null)
         .findFirst()
         .or(() -> names.stream().map(choices::get).filter(c -> c != null).findFirst())
@@ -94,8 +94,13 @@ public record Settlement(Map<String, Choice> choices, Map<String, Conflict> seen
   }
 
   private boolean seenAs(Conflict conflict) {
-    Conflict before = seen.get(conflict.file() + ":" + conflict.part());
+    Conflict before = seen.get(name(conflict.file(), conflict));
     return before == null || before.equals(conflict);
+  }
+
+  /** How a choice names a conflict's part, by a name of its file. */
+  private static String name(String file, Conflict conflict) {
+    return file + ":" + conflict.part();
   }
 
   private static List<String> names(String file) {
@@ -119,8 +124,7 @@ public record Settlement(Map<String, Choice> choices, Map<String, Conflict> seen
                             names(conflict.file()).stream()
                                 .anyMatch(
                                     file ->
-                                        file.equals(name)
-                                            || (file + ":" + conflict.part()).equals(name))))
+                                        file.equals(name) || name(file, conflict).equals(name))))
         .sorted()
         .toList();
   }

@@ -141,7 +141,7 @@ final class NamingKeys {
     return keys;
   }
 
-  /** What the sentences say that do not name her: of a boat of the writer's, named or not. */
+  /** Where in the letter she is named, and where round that the writer speaks of whom. */
   private static Set<String> elsewhere(LetterText text, List<Place> own) {
     Set<Integer> naming = new HashSet<>();
     own.stream()

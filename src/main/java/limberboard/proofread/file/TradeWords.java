@@ -49,15 +49,19 @@ public record TradeWords(
   /** The same without entries that lack what they need; those have been reported. */
   TradeWords usable() {
     return new TradeWords(
-        cautions.stream().filter(each -> each.lacks().isEmpty()).toList(),
-        needs.stream().filter(each -> each.lacks().isEmpty()).toList(),
-        uses.stream().filter(each -> each.lacks().isEmpty()).toList(),
-        orders.stream().filter(each -> each.lacks().isEmpty()).toList(),
-        figures.stream().filter(each -> each.lacks().isEmpty()).toList(),
+        whole(cautions),
+        whole(needs),
+        whole(uses),
+        whole(orders),
+        whole(figures),
         carried,
-        names.stream().filter(each -> each.lacks().isEmpty()).toList(),
+        whole(names),
         common,
         actions);
+  }
+
+  private static <E extends Entry> List<E> whole(List<E> entries) {
+    return entries.stream().filter(each -> each.lacks().isEmpty()).toList();
   }
 
   /** An entry of the file. */

@@ -57,7 +57,7 @@ public final class Surroundings {
 
   /** The work on a page. */
   public List<ReadWork> jobs(Page<?> page) {
-    return jobs.computeIfAbsent(page.id(), none -> ReadWork.of(page, library));
+    return jobs.computeIfAbsent(page.id(), none -> ReadWork.of(page, passages(page), library));
   }
 
   /** The passages of a page. */

@@ -47,10 +47,14 @@ public record ReadWork(
     access = List.copyOf(access);
   }
 
-  /** The work on a page; none on pages of other kinds. */
-  public static List<ReadWork> of(Page<?> page, Library library) {
+  /**
+   * The work on a page; none on pages of other kinds.
+   *
+   * @param passages the passages of the page
+   */
+  public static List<ReadWork> of(Page<?> page, List<TextPiece> passages, Library library) {
     List<ReadWork> jobs = new ArrayList<>();
-    page.as(Procedure.class).map(work -> procedure(work, library)).ifPresent(jobs::add);
+    page.as(Procedure.class).map(work -> procedure(work, passages, library)).ifPresent(jobs::add);
     page.as(Symptom.class)
         .ifPresent(
             symptom -> {
@@ -61,7 +65,8 @@ public record ReadWork(
     return jobs;
   }
 
-  private static ReadWork procedure(Page<Procedure> page, Library library) {
+  private static ReadWork procedure(
+      Page<Procedure> page, List<TextPiece> passages, Library library) {
     Procedure work = page.details();
     List<String> tools = work.tools().stream().map(ToolUse::use).toList();
     List<String> materials = work.materials().stream().map(MaterialUse::use).toList();
@@ -70,7 +75,7 @@ public record ReadWork(
     cautions.addAll(brought(tools, library));
     cautions.addAll(brought(materials, library));
     return new ReadWork(
-        page, "", page.title(), TextPieces.of(page), tools, materials, cautions, work.access());
+        page, "", page.title(), passages, tools, materials, cautions, work.access());
   }
 
   private static ReadWork check(Page<Symptom> page, int index, Library library) {
