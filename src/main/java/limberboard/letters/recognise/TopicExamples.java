@@ -3,9 +3,12 @@ package limberboard.letters.recognise;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import limberboard.letters.recognise.LetterText.SaidWord;
 import limberboard.letters.recognise.WordRegression.Example;
 import limberboard.library.page.Cause;
@@ -18,6 +21,8 @@ import limberboard.library.page.Symptom;
  * from. Safe for use by several threads.
  */
 final class TopicExamples {
+  private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}'’]+");
+  private static final int RUN = 2;
   private static final double OF_PAGE = 0.5;
   private static final double OF_CHECK = 0.25;
   private static final double OF_LIST = 0.5;
@@ -124,5 +129,29 @@ final class TopicExamples {
       }
     }
     return keys;
+  }
+
+  /**
+   * The words of a letter as they are written, small ones too, one by one and up to {@value #RUN}
+   * that follow each other.
+   */
+  static Set<String> written(LetterText text) {
+    List<String> words =
+        WORD.matcher(text.text().toLowerCase(Locale.ROOT))
+            .results()
+            .map(MatchResult::group)
+            .toList();
+    Set<String> keys = new HashSet<>();
+    for (int from = 0; from < words.size(); from++) {
+      for (int to = from + 1; to <= Math.min(words.size(), from + RUN); to++) {
+        keys.add(String.join(" ", words.subList(from, to)));
+      }
+    }
+    return keys;
+  }
+
+  /** The words of a recorded letter as they are written. */
+  Set<String> written(RecordedLetter letter) {
+    return written(parser.recorded(letter));
   }
 }

@@ -13,7 +13,10 @@ import limberboard.letters.recognise.WordRegression.Example;
  * sentences that people wrote of danger, and from recorded letters. Of recorded letters that are
  * not urgent only those sentences are learnt from that sound like danger (hard negatives: K. Sung
  * and T. Poggio, Example-based learning for view-based human face detection, IEEE PAMI 20(1),
- * 1998). Beside them stand a few rules that a person wrote, as one more sign. Immutable.
+ * 1998). How people in danger write shows in the small words too: <em>we are</em>, <em>still</em>,
+ * <em>what do we</em>; so all the words of a letter are learnt as they are written, one by one and
+ * two that follow each other. Beside them stand a few rules that a person wrote, as one more sign.
+ * Immutable.
  */
 final class UrgentReader {
   private static final int ROUNDS = 15;
@@ -21,20 +24,21 @@ final class UrgentReader {
   private static final double RIDGE = 0.0005;
   private static final double SHORTEST = 600;
   private static final double SHORTEST_LETTER = 100;
+  private static final double COST = 10;
   private static final double OF_LETTER = 2;
   private static final double OF_CALM_LETTER = 0.5;
   private static final double SOUNDS_LIKE_DANGER = 0.05;
   private static final double LEAST = 1e-4;
   private static final double NO_OTHER = -4;
   private static final double LIKELY = 0.5;
-  private static final double LEAST_OF_SENTENCE = 0.05;
-  private static final double LEAST_URGENT = 0.2;
-  private static final double LEAST_BY_RULE = 0.1;
+  private static final double LEAST_OF_SENTENCE = 0.01;
+  private static final double LEAST_URGENT = 0.1;
 
   private final DangerSentences sentences;
   private final UrgentRules rules;
   private final WordRegression told;
   private final WordRegression letter;
+  private final TextRegression written;
   private final int calm;
   private final boolean rulesOnly;
 
@@ -52,10 +56,12 @@ final class UrgentReader {
    * What of a letter may tell of danger.
    *
    * @param sentences its sentences, the likeliest first
-   * @param whole the log odds that it is urgent, by all its words together
+   * @param whole the log odds that it is urgent, by the stems of all its words together
+   * @param written the same by its words just as they are written
    * @param rule what a rule found, if any
    */
-  record Danger(List<Told> sentences, double whole, Optional<UrgentRules.Alarm> rule) {
+  record Danger(
+      List<Told> sentences, double whole, double written, Optional<UrgentRules.Alarm> rule) {
     /**
      * What it most likely is; empty where no sentence tells of it, whatever the whole sounds like.
      */
@@ -100,6 +106,15 @@ final class UrgentReader {
           new Example(topics.of(letter).keys(), Set.of(letter.expected().urgent() ? 1 : 0), 1));
     }
     letter = new WordRegression(whole, 2, SHORTEST_LETTER, ROUNDS, RIDGE);
+    written =
+        new TextRegression(
+            letters.stream()
+                .map(
+                    each ->
+                        new TextRegression.Example(
+                            () -> topics.written(each), each.expected().urgent()))
+                .toList(),
+            COST);
   }
 
   private double whole(LetterText text) {
@@ -112,7 +127,8 @@ final class UrgentReader {
 
   /** Reads a letter. */
   Danger read(LetterText text) {
-    return new Danger(told(text), whole(text), rules.in(text));
+    return new Danger(
+        told(text), whole(text), odds(written.chance(TopicExamples.written(text))), rules.in(text));
   }
 
   private List<Told> told(LetterText text) {
@@ -139,7 +155,7 @@ final class UrgentReader {
   Optional<Told> urgent(LetterText text, Coefficients chance) {
     Danger danger = read(text);
     if (rulesOnly) {
-      return new Danger(List.of(), 0, danger.rule()).likeliest();
+      return new Danger(List.of(), 0, 0, danger.rule()).likeliest();
     }
     return danger.likeliest().filter(told -> chance.chance(figures(danger, text)) >= LEAST_URGENT);
   }
@@ -155,6 +171,7 @@ final class UrgentReader {
       Math.max(NO_OTHER, odds(second)),
       Math.log(LEAST + any),
       danger.whole(),
+      danger.written(),
       danger.rule().isPresent() ? 1 : 0,
       Math.log(1 + text.words().size())
     };
