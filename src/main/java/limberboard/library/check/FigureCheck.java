@@ -63,21 +63,47 @@ public final class FigureCheck {
   void check(ParsedPage parsed, Report report) {
     parsed.page().ifPresent(page -> own(page, report));
     for (FigureQuote quote : parsed.quotes().body()) {
-      check(parsed, quote, (wrong, right) -> report.errorOnLine(quote.line(), KEY, wrong, right));
+      check(parsed, quote, (works, wrong, right) -> onLine(quote, works, wrong, right, report));
     }
     for (HeaderQuotes.Found found : parsed.quotes().header()) {
       String at = found.pointer();
       if (OWN_VALUE.matcher(at).matches()) {
         report.error(at, "quotes another figure", "write a number and a unit");
       } else {
-        check(parsed, found.quote(), (wrong, right) -> report.error(at, wrong, right));
+        check(parsed, found.quote(), (works, wrong, right) -> at(at, works, wrong, right, report));
       }
     }
   }
 
-  /** Says what is wrong, and what would be right. */
+  private static void onLine(
+      FigureQuote quote, boolean works, String wrong, String right, Report report) {
+    if (works) {
+      report.warningOnLine(quote.line(), KEY, wrong, right);
+    } else {
+      report.errorOnLine(quote.line(), KEY, wrong, right);
+    }
+  }
+
+  private static void at(String pointer, boolean works, String wrong, String right, Report report) {
+    if (works) {
+      report.warning(pointer, wrong, right);
+    } else {
+      report.error(pointer, wrong, right);
+    }
+  }
+
+  /** Says what is wrong, and what would be right, at the place of a quotation. */
   private interface Said {
-    void of(String wrong, String right);
+    void of(boolean works, String wrong, String right);
+
+    default void error(String wrong, String right) {
+      of(false, wrong, right);
+    }
+
+    /** What is shown rightly here all the same. */
+    default void warning(String wrong, String right) {
+      of(true, wrong, right);
+    }
   }
 
   private static void own(Page<?> page, Report report) {
@@ -114,7 +140,7 @@ public final class FigureCheck {
     if (figure == null) {
       missing(quote, page.get(), to.get().scan(), said);
     } else if (quote.inHeading()) {
-      said.of("quotes a figure in a heading", "a heading is a name; quote it in the text below");
+      said.error("quotes a figure in a heading", "a heading is a name; quote it in the text below");
     } else if (figure.value().isPresent()) {
       compare(quote, figure.value().get(), file, said);
     }
@@ -129,7 +155,7 @@ public final class FigureCheck {
     boolean heading =
         scan.headings().stream().anyMatch(each -> anchor(each.text()).equals(quote.name()));
     if (!heading && (!figures.isEmpty() || FigureValue.in(quote.written()).isPresent())) {
-      said.of(
+      said.error(
           file(page) + " has no figure \"" + quote.name() + "\"",
           Nearest.advice(
               quote.name(),
@@ -150,13 +176,13 @@ public final class FigureCheck {
     String says = "says \"" + quote.written() + "\", and " + file + " says \"" + now.written();
     String write = "write " + now.written();
     if (is.isEmpty()) {
-      said.of(says + "\" at " + quote.name() + ": that is no figure with a unit", write);
+      said.error(says + "\" at " + quote.name() + ": that is no figure with a unit", write);
     } else if (!now.isLike(is.get())) {
-      said.of(
+      said.error(
           says + "\" at " + quote.name() + ", which measures something else",
           "quote another figure, or " + write);
     } else if (!now.equalTo(is.get())) {
-      said.of(says + "\" at " + quote.name(), write);
+      said.warning(says + "\" at " + quote.name(), write);
     }
   }
 }
