@@ -89,7 +89,7 @@ public record FigureRepair(String page, String name, PageFigure figure, List<Str
       new SharedTextFile(folders, folders.root().resolve(file), TextFile.LARGEST)
           .<Optional<Problem>>change(
               text ->
-                  text.map(this::mended)
+                  text.map(now -> mended(file, now))
                       .filter(mended -> !mended.equals(text.get()))
                       .map(
                           mended ->
@@ -115,14 +115,14 @@ public record FigureRepair(String page, String name, PageFigure figure, List<Str
   }
 
   /** A page's whole text with what the figure says now; all else to the letter. */
-  private String mended(String text) {
+  private String mended(String file, String text) {
     Optional<HeaderText> parts = HeaderText.part(text);
     if (parts.isEmpty()) {
       return text;
     }
     int body = text.length() - parts.get().body().length();
     Function<FigureQuote, Optional<String>> now =
-        quote -> isOfThis(quote) ? figure.inPlaceOf(quote.written()) : Optional.empty();
+        quote -> isOfThis(file, quote) ? figure.inPlaceOf(quote.written()) : Optional.empty();
     String header = text.substring(0, body);
     String below = text.substring(body);
     return FigureQuote.rewritten(header, FigureQuote.inText(header), now)
@@ -132,10 +132,11 @@ public record FigureRepair(String page, String name, PageFigure figure, List<Str
   /**
    * Whether a quotation is of this figure; ids of pages are unique, whatever folder they lie in.
    */
-  private boolean isOfThis(FigureQuote quote) {
+  private boolean isOfThis(String file, FigureQuote quote) {
     String path = quote.target().substring(0, quote.target().indexOf('#'));
+    String to = path.isEmpty() ? file : path;
     return quote.name().equals(name)
         && !quote.inHeading()
-        && path.substring(path.lastIndexOf('/') + 1).equals(page + ".md");
+        && to.substring(to.lastIndexOf('/') + 1).equals(page + ".md");
   }
 }

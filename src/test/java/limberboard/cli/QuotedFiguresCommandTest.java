@@ -68,7 +68,9 @@ class QuotedFiguresCommandTest {
     Path pdf = folder.resolve(page + ".pdf");
     run("read", page, "--pdf", pdf.toString()).ended(ExitCode.OK);
     try (PDDocument read = Loader.loadPDF(Files.readAllBytes(pdf))) {
-      return PdfText.flat(new PDFTextStripper().getText(read));
+      PDFTextStripper stripper = new PDFTextStripper();
+      stripper.setSortByPosition(true);
+      return PdfText.flat(stripper.getText(read));
     } finally {
       Files.delete(pdf);
     }

@@ -99,11 +99,19 @@ class QuotedFiguresTest {
   void headersQuoteToo() throws IOException {
     workspace.write(
         "articles/symptoms/s.md",
-        "---\ntitle: Loose\ncauses:\n  - {id: old, title: Old, weight: 1, mend: mend}\nchecks:\n"
-            + "  - id: c\n    ask: Fast?\n"
+        "---\n"
+            + "title: Loose\n"
+            + "zones: [cabin]\n"
+            + "causes:\n"
+            + "  - {id: old, title: Old, weight: 1, mend: mend}\n"
+            + "checks:\n"
+            + "  - id: c\n"
+            + "    ask: Fast?\n"
             + "    how: Wait [24 h](../materials/glue.md#walk-on), then pull.\n"
-            + "    minutes: 5\n    answers: [yes-it-is, no]\n"
-            + "    finds: {yes-it-is: {old: often}}\n---\n");
+            + "    minutes: 5\n"
+            + "    answers: [yes-it-is, no]\n"
+            + "    finds: {yes-it-is: {old: often}}\n"
+            + "---\n");
     assertThat(how()).isEqualTo("Wait 24 h, then pull.");
     assertThat(reader.read().linksTo("glue")).contains("s");
     assertThat(reader.read().problems()).isEmpty();
@@ -113,7 +121,7 @@ class QuotedFiguresTest {
         .extracting(Object::toString)
         .anyMatch(
             said ->
-                said.startsWith("articles/symptoms/s.md:8: warning: checks[1].how: says \"24 h\""));
+                said.startsWith("articles/symptoms/s.md:9: warning: checks[1].how: says \"24 h\""));
   }
 
   private String how() throws IOException {

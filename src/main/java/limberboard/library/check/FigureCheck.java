@@ -61,7 +61,7 @@ public final class FigureCheck {
 
   /** Reports what is wrong with a page's own figures, and with those that it quotes. */
   void check(ParsedPage parsed, Report report) {
-    parsed.page().ifPresent(page -> own(page, report));
+    parsed.page().ifPresent(page -> own(page, parsed, report));
     for (FigureQuote quote : parsed.quotes().body()) {
       check(parsed, quote, (works, wrong, right) -> onLine(quote, works, wrong, right, report));
     }
@@ -106,7 +106,7 @@ public final class FigureCheck {
     }
   }
 
-  private static void own(Page<?> page, Report report) {
+  private static void own(Page<?> page, ParsedPage parsed, Report report) {
     page.details()
         .figures()
         .forEach(
@@ -116,7 +116,7 @@ public final class FigureCheck {
                 report.error(
                     at, "is no name for a figure", "use lower-case letters, digits and hyphens");
               }
-              if (figure.value().isEmpty()) {
+              if (figure.value().isEmpty() && !isTold(parsed, name)) {
                 report.error(
                     at + "/value", "gives no figure", "write a number and a unit, such as 24 h");
               }
@@ -127,6 +127,12 @@ public final class FigureCheck {
                     "say where it comes from, or: common practice, no source");
               }
             });
+  }
+
+  /** Whether reading the page has said already what is wrong with a figure's value. */
+  private static boolean isTold(ParsedPage parsed, String name) {
+    String key = "figures." + name + ".value";
+    return parsed.problems().stream().anyMatch(problem -> problem.key().equals(key));
   }
 
   private void check(ParsedPage from, FigureQuote quote, Said said) {
