@@ -90,7 +90,7 @@ class QuotedFiguresCommandTest {
           .contains("Holds " + torque + ".")
           .contains("Turn the nut: " + torque + " for M6.");
       String json = run("read", "tighten", "--json").json().get("text").asText();
-      assertThat(PdfText.flat(json)).isEqualTo(text.strip());
+      assertThat(PdfText.flat(json).strip()).isEqualTo(text.strip());
     }
   }
 
