@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import limberboard.findings.FigureRepair;
 import limberboard.library.Library;
 import limberboard.library.file.TextFile;
 import limberboard.library.file.WorkspaceFolders;
@@ -32,7 +33,9 @@ import picocli.CommandLine.Parameters;
           + " what would be right); what an author has answered in the page's header is counted"
           + " alone. The exit code is 1 when anything is found.",
       "With --unread it lists pages that nobody has read in full as they stand instead; --read-by"
-          + " notes in the header of the pages named that somebody has."
+          + " notes in the header of the pages named that somebody has.",
+      "With --write-figures it writes what figures say now on all pages that quote them and say"
+          + " another."
     })
 final class ProofreadCommand implements Callable<Integer> {
   private final CommandContext session;
@@ -53,6 +56,11 @@ final class ProofreadCommand implements Callable<Integer> {
       description = "Note that such a reader has read the pages named in full, today.")
   private Optional<String> readBy = Optional.empty();
 
+  @Option(
+      names = "--write-figures",
+      description = "Write quoted figures anew on all pages that say another.")
+  private boolean writeFigures;
+
   ProofreadCommand(CommandContext session) {
     this.session = session;
   }
@@ -60,10 +68,13 @@ final class ProofreadCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     WorkspaceFolders folders =
-        readBy.isPresent()
+        readBy.isPresent() || writeFigures
             ? session.foldersToWrite(workspace.folder())
             : session.folders(workspace.folder());
     Library library = session.workspace(folders).library();
+    if (writeFigures) {
+      return write(folders, FigureRepair.all(library));
+    }
     List<Page<?>> pages = pages(library);
     if (readBy.isPresent()) {
       if (ids.isEmpty()) {
@@ -72,6 +83,17 @@ final class ProofreadCommand implements Callable<Integer> {
       return new ReadNotes(session, folders).note(pages, readBy.get());
     }
     return unread ? unread(folders, pages) : findings(folders, library, pages);
+  }
+
+  private int write(WorkspaceFolders folders, List<FigureRepair> repairs) {
+    int failed = 0;
+    for (FigureRepair repair : repairs) {
+      Optional<Problem> wrong = repair.make(folders);
+      wrong.ifPresentOrElse(session.err()::println, () -> session.out().println(repair.words()));
+      failed += wrong.isPresent() ? 1 : 0;
+    }
+    session.out().println(CountWords.of(repairs.size() - failed, "figure") + " written anew");
+    return failed == 0 ? ExitCode.OK : ExitCode.PROBLEMS;
   }
 
   private List<Page<?>> pages(Library library) {

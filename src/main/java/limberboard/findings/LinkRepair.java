@@ -25,7 +25,7 @@ import limberboard.library.problem.Problem;
  * @param old what stands there
  * @param now what is to stand there
  */
-public record LinkRepair(String file, int line, String old, String now) {
+public record LinkRepair(String file, int line, String old, String now) implements Repair {
   private static final int MOST_OFF = 2;
   private static final int LEAST_LENGTH = 5;
   private static final Pattern LINK = Pattern.compile("\"(.+)\" leads nowhere");
@@ -94,7 +94,7 @@ public record LinkRepair(String file, int line, String old, String now) {
         && Nearest.distance(each, id) <= MOST_OFF;
   }
 
-  /** What it does, in words. */
+  @Override
   public String words() {
     return "“" + old + "” becomes “" + now + "” in line " + line + " of " + file + ".";
   }
@@ -104,6 +104,7 @@ public record LinkRepair(String file, int line, String old, String now) {
    *
    * @return why it could not be made; the file is then as it was
    */
+  @Override
   public Optional<Problem> make(WorkspaceFolders folders) {
     return new SharedTextFile(folders, folders.root().resolve(file), TextFile.LARGEST)
         .change(

@@ -1,9 +1,10 @@
 /**
  * What is found wrong in a workspace beyond what reading it says: what the planner makes of the
- * symptom pages, and the one step that mends a name that leads nowhere.
+ * symptom pages, and the one step that mends a name that leads nowhere or a figure that is quoted
+ * wrongly.
  *
  * <p>To use it: ask {@link limberboard.findings.PlanWarnings} of a workspace, and {@link
- * limberboard.findings.LinkRepair} of any problem.
+ * limberboard.findings.Repair} of any problem.
  *
  * <pre>{@code
  * import java.nio.file.*;
@@ -16,14 +17,14 @@
  * Path knots = topics.resolve("knots.md");
  * Files.writeString(knots, "---\ntitle: Knots\n---\nSee [one](bowlins.md).\n");
  * var library = new LibraryReader(folders).read();
- * var repair = LinkRepair.of(library.problems().get(0), library).orElseThrow();
- * assert repair.now().equals("bowlines.md");
+ * var repair = Repair.of(library.problems().get(0), library).orElseThrow();
+ * assert repair.words().contains("bowlines.md");
  * assert repair.make(folders).isEmpty();
  * assert Files.readString(knots).contains("(bowlines.md)");
  * }</pre>
  *
  * <p><b>Choices made.</b> A repair is offered only where one page alone can be meant, and is made
- * only where the line still says what it said.
+ * only where the line still says what it said. A figure is written on all pages that quote it.
  *
  * <p><b>Threads.</b> Values are immutable; nothing here is for the event thread.
  */

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import limberboard.library.check.FigureCheck;
 import limberboard.library.check.FolderCheck;
 import limberboard.library.check.FurtherCheck;
 import limberboard.library.check.KnownNames;
@@ -66,6 +67,8 @@ public final class LibraryReader {
     Map<Path, Kind> files = files(problems);
     Map<String, ParsedPage> parsed = parse(files, problems);
     LinkCheck links = new LinkCheck(folders, parsed.values(), this::pictureWrong);
+    FigureCheck figures = new FigureCheck(links);
+    parsed.replaceAll((id, page) -> figures.quoted(page));
     LibraryCheck check = new LibraryCheck(new KnownNames(parsed.values()), links, further);
     problems.addAll(check.check(parsed.values()));
     parsed.values().forEach(page -> problems.addAll(page.problems()));
@@ -108,6 +111,10 @@ public final class LibraryReader {
         .scan()
         .links()
         .forEach(link -> links.pageOf(parsed, link.text()).ifPresent(targets::add));
+    parsed
+        .quotes()
+        .header()
+        .forEach(found -> links.pageOf(parsed, found.quote().target()).ifPresent(targets::add));
     return targets;
   }
 

@@ -7,13 +7,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import limberboard.library.body.BodyLimits;
 import limberboard.library.body.BodyScan;
+import limberboard.library.body.FigureQuote;
 import limberboard.library.body.Markdown;
+import limberboard.library.check.PageQuotes;
 import limberboard.library.check.ParsedPage;
 import limberboard.library.file.FileNet;
 import limberboard.library.file.TextFile;
 import limberboard.library.header.HeaderBinder;
+import limberboard.library.header.HeaderQuotes;
 import limberboard.library.header.HeaderText;
 import limberboard.library.header.Ids;
 import limberboard.library.header.YamlTree;
@@ -85,32 +89,38 @@ final class PageParser {
   }
 
   private static ParsedPage unusable(String id, String path, List<Problem> problems) {
-    return new ParsedPage(id, path, Optional.empty(), BodyScan.NOTHING, Map.of(), problems);
+    return new ParsedPage(
+        id, path, Optional.empty(), BodyScan.NOTHING, PageQuotes.NONE, Map.of(), problems);
   }
 
   private ParsedPage parse(String id, String path, Kind kind, HeaderText text) {
-    YamlTree tree = YamlTree.read(path, text.header(), text.headerLine());
-    Optional<BodyScan> scan = scan(text, tree.report());
+    YamlTree written = YamlTree.read(path, text.header(), text.headerLine());
+    List<HeaderQuotes.Found> inHeader = HeaderQuotes.in(written.root());
+    YamlTree tree = inHeader.isEmpty() ? written : plain(written, FigureQuote::written);
+    Optional<Node> document = document(text, tree.report());
     if (!Ids.isId(id)) {
       tree.report()
           .error("", "the file's name is no page id", "use lower-case letters, digits and hyphens");
     }
     boolean readable = !tree.root().isEmpty() || tree.report().isEmpty();
     Optional<Page<?>> page =
-        readable && scan.isPresent() && Ids.isId(id)
+        readable && document.isPresent() && Ids.isId(id)
             ? bind(id, path, kind, tree, text)
             : Optional.empty();
     return new ParsedPage(
         id,
         path,
         page,
-        scan.orElse(BodyScan.NOTHING),
+        document.map(parsed -> BodyScan.of(parsed, text.bodyLine())).orElse(BodyScan.NOTHING),
+        document
+            .map(parsed -> new Quoting(id, path, kind, written, text).of(parsed, inHeader))
+            .orElse(PageQuotes.NONE),
         new TreeMap<>(tree.report().lines()),
         tree.report().problems());
   }
 
-  /** What the body refers to; empty, and reported, when it goes beyond a limit. */
-  private static Optional<BodyScan> scan(HeaderText text, Report report) {
+  /** The parsed body; empty, and reported, when it goes beyond a limit. */
+  private static Optional<Node> document(HeaderText text, Report report) {
     Optional<BodyLimits.Excess> excess = BodyLimits.ofText(text.body());
     Optional<Node> document =
         excess.isPresent() ? Optional.empty() : Optional.of(Markdown.parse(text.body()));
@@ -120,7 +130,48 @@ final class PageParser {
       report.errorOnLine(line, "", excess.get().wrong(), excess.get().right());
       return Optional.empty();
     }
-    return document.map(parsed -> BodyScan.of(parsed, text.bodyLine()));
+    return document;
+  }
+
+  private static YamlTree plain(YamlTree written, Function<FigureQuote, String> words) {
+    return new YamlTree(HeaderQuotes.plain(written.root(), words), written.report());
+  }
+
+  /** Makes a page with other words where it quotes figures. */
+  private final class Quoting {
+    private final String id;
+    private final String path;
+    private final Kind kind;
+    private final YamlTree written;
+    private final HeaderText text;
+
+    Quoting(String id, String path, Kind kind, YamlTree written, HeaderText text) {
+      this.id = id;
+      this.path = path;
+      this.kind = kind;
+      this.written = written;
+      this.text = text;
+    }
+
+    PageQuotes of(Node document, List<HeaderQuotes.Found> inHeader) {
+      List<FigureQuote> inBody = FigureQuote.inBody(document, text.body());
+      return inBody.isEmpty() && inHeader.isEmpty()
+          ? PageQuotes.NONE
+          : new PageQuotes(
+              inBody.stream().map(quote -> quote.after(text.bodyLine())).toList(),
+              inHeader,
+              this::again);
+    }
+
+    private Optional<Page<?>> again(Function<FigureQuote, Optional<String>> words) {
+      ObjectNode header =
+          HeaderQuotes.plain(written.root(), quote -> words.apply(quote).orElse(quote.written()));
+      Report unheard = new Report(path, written.report().lines());
+      List<FigureQuote> quotes = FigureQuote.inBody(Markdown.parse(text.body()), text.body());
+      String body = FigureQuote.rewritten(text.body(), quotes, words);
+      HeaderText now = new HeaderText(text.header(), text.headerLine(), body, text.bodyLine());
+      return bind(id, path, kind, new YamlTree(header, unheard), now);
+    }
   }
 
   private Optional<Page<?>> bind(

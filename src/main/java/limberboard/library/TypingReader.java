@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import limberboard.library.check.FigureCheck;
 import limberboard.library.check.FurtherCheck;
 import limberboard.library.check.KnownNames;
 import limberboard.library.check.LibraryCheck;
@@ -33,6 +34,7 @@ public final class TypingReader {
   private final KnownNames others;
   private final List<ParsedPage> procedures = new ArrayList<>();
   private final LinkCheck links;
+  private final FigureCheck figures;
   private final FileMemory<Optional<String>> pictures = new FileMemory<>();
 
   /**
@@ -66,6 +68,7 @@ public final class TypingReader {
     List<ParsedPage> all = new ArrayList<>(rest);
     all.add(parser.parse(path, kind, ""));
     this.links = new LinkCheck(folders, all, this::pictureWrong);
+    this.figures = new FigureCheck(links);
   }
 
   private static boolean hasOrder(ParsedPage page) {
@@ -86,7 +89,7 @@ public final class TypingReader {
    * @param text its whole text, with line ends {@code \n} and without a byte-order mark
    */
   public Typed read(String text) {
-    ParsedPage parsed = parser.parse(path, kind, text);
+    ParsedPage parsed = figures.quoted(parser.parse(path, kind, text));
     LibraryCheck check = new LibraryCheck(others.with(parsed), links, further);
     List<ParsedPage> ordered = hasOrder(parsed) ? procedures : List.of();
     List<Problem> problems = new ArrayList<>(check.check(parsed, ordered));

@@ -37,7 +37,8 @@
  * A page whose required keys cannot be read is left out of the snapshot and reported; a wrong
  * optional key is reported and counts as absent. No page can hide another. Nothing throws for what
  * a person wrote; {@link java.io.IOException} is thrown only when the {@code articles} folder
- * itself cannot be listed.
+ * itself cannot be listed. What a page quotes of a figure stands in the snapshot as the figure says
+ * it now, see {@code docs/decisions/0053-figures-said-once.md}.
  *
  * <p><b>Threads.</b> Snapshots and everything in them are immutable. A reader belongs to one thread
  * at a time.

@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
+import limberboard.library.value.FigureValue;
 import limberboard.library.value.KnownUnit;
 
 /**
@@ -35,6 +36,13 @@ public record QuantityWords(UnitsBeside beside) {
     }
     double value = quantity.getValue().doubleValue();
     return join(number(value, WRITTEN_FIGURES), own.get().symbol()) + aside(quantity);
+  }
+
+  /** What stands beside a figure that a page says, with a blank before it; nothing in metric. */
+  public String beside(FigureValue figure) {
+    String least = aside(figure.least());
+    boolean one = least.isEmpty() || figure.least().equals(figure.most());
+    return one ? least : least.replace(")", " to ") + aside(figure.most()).replace(" (", "");
   }
 
   /** A computed quantity in the handiest unit, to three figures. */

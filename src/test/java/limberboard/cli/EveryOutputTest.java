@@ -726,7 +726,8 @@ class EveryOutputTest {
           m.workings(),
           m.mixing(),
           m.bought(),
-          m.rope());
+          m.rope(),
+          m.figures());
     }
 
     private Symptom dealt(Symptom symptom) {

@@ -128,6 +128,7 @@ final class Fixtures {
             null,
             null,
             null,
+            null,
             null);
     return new Page<>("sealant", "articles/materials/sealant.md", head("Sealant"), material, "", 1);
   }

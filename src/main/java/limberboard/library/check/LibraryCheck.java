@@ -21,6 +21,7 @@ import limberboard.library.problem.Report;
 public final class LibraryCheck {
   private final KnownNames names;
   private final LinkCheck links;
+  private final FigureCheck figures;
   private final HeadCheck heads = new HeadCheck();
   private final SymptomCheck symptoms = new SymptomCheck();
   private final ProcedureCheck procedures = new ProcedureCheck();
@@ -35,6 +36,7 @@ public final class LibraryCheck {
   public LibraryCheck(KnownNames names, LinkCheck links, List<FurtherCheck> further) {
     this.names = names;
     this.links = links;
+    this.figures = new FigureCheck(links);
     this.further = further;
   }
 
@@ -73,6 +75,7 @@ public final class LibraryCheck {
               rounds.check(work, names, report);
             });
     links.check(parsed, report);
+    figures.check(parsed, report);
     return report.problems();
   }
 

@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import limberboard.library.body.BodyScan;
 import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.header.HeaderQuotes;
 import limberboard.library.problem.Nearest;
 import limberboard.library.problem.Report;
 
@@ -44,6 +45,7 @@ public final class LinkCheck {
   /** Reports what is wrong in a body. */
   void check(ParsedPage page, Report report) {
     page.scan().links().forEach(link -> link(page, link, report));
+    page.quotes().header().forEach(found -> headerLink(page, found, report));
     page.scan().pictures().forEach(picture -> picture(page, picture, report));
     page.scan().html().forEach(html -> html(html, report));
   }
@@ -53,6 +55,16 @@ public final class LinkCheck {
     return SCHEME.matcher(target).matches()
         ? Optional.empty()
         : resolve(from, target).map(byPath::get).map(ParsedPage::id);
+  }
+
+  /** The page that a link leads to, if it leads to one; one without a path leads to its own. */
+  Optional<ParsedPage> at(ParsedPage from, String target) {
+    if (target.startsWith("#")) {
+      return Optional.of(from);
+    }
+    return SCHEME.matcher(target).matches()
+        ? Optional.empty()
+        : resolve(from, target).map(path -> path.equals(from.path()) ? from : byPath.get(path));
   }
 
   /** Checks a picture that the header names at a pointer. */
@@ -91,6 +103,15 @@ public final class LinkCheck {
           Nearest.to(path.get(), byPath.keySet())
               .map(near -> "did you mean " + near + "?")
               .orElse("write the page or take the link out"));
+    }
+  }
+
+  private void headerLink(ParsedPage page, HeaderQuotes.Found found, Report report) {
+    if (at(page, found.quote().target()).isEmpty()) {
+      report.error(
+          found.pointer(),
+          "\"" + found.quote().target() + "\" leads nowhere",
+          "quote a figure of a material or a topic");
     }
   }
 

@@ -15,6 +15,7 @@ import limberboard.library.problem.Report;
  * @param path relative to the workspace
  * @param page the page, empty when it cannot be used
  * @param scan what its body refers to
+ * @param quotes the figures that it may quote
  * @param lines JSON pointers of its header's keys to lines
  * @param problems what is wrong with the file by itself
  */
@@ -23,8 +24,14 @@ public record ParsedPage(
     String path,
     Optional<Page<?>> page,
     BodyScan scan,
+    PageQuotes quotes,
     Map<String, Integer> lines,
     List<Problem> problems) {
+
+  /** The same with the page as it is shown. */
+  ParsedPage with(Page<?> shown) {
+    return new ParsedPage(id, path, Optional.of(shown), scan, quotes, lines, problems);
+  }
 
   /** A new report on this file. */
   Report report() {

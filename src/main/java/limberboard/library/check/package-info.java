@@ -26,9 +26,11 @@
  * assert problem.line() == 2 && problem.wrong().equals("is long");
  * }</pre>
  *
- * <p><b>Choices made.</b> A check reads and reports, and changes nothing. It names a key by its
- * JSON pointer, and the report finds the line. What the library cannot judge is a {@link
- * limberboard.library.check.FurtherCheck} that a higher room gives it.
+ * <p><b>Choices made.</b> A check reads and reports, and changes nothing, but for {@link
+ * limberboard.library.check.FigureCheck}, which also puts into pages what the figures that they
+ * quote say now. A check names a key by its JSON pointer, and the report finds the line. What the
+ * library cannot judge is a {@link limberboard.library.check.FurtherCheck} that a higher room gives
+ * it.
  *
  * <p><b>Threads.</b> Checks keep nothing from page to page; a report belongs to one thread.
  */

@@ -30,6 +30,7 @@ import limberboard.library.problem.Nearest;
 import limberboard.library.problem.Problem;
 import limberboard.library.problem.Report;
 import limberboard.library.value.Amount;
+import limberboard.library.value.FigureValue;
 import limberboard.library.value.Likelihood;
 import limberboard.library.value.QuantityText;
 import limberboard.library.value.Range;
@@ -66,6 +67,7 @@ public final class HeaderBinder {
     text(module, Double.class, Limits::number);
     text(module, OptionalDouble.class, text -> OptionalDouble.of(Limits.number(text)));
     text(module, Amount.Fixed.class, text -> new Amount.Fixed(QuantityText.parse(text)));
+    text(module, FigureValue.class, FigureValue::parse);
     module.addDeserializer(Amount.class, new AmountDeserializer());
     module.setDeserializerModifier(
         new BeanDeserializerModifier() {

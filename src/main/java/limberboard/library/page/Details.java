@@ -1,6 +1,7 @@
 package limberboard.library.page;
 
 import java.util.List;
+import java.util.Map;
 
 /** What a page's kind adds to its header. */
 public sealed interface Details
@@ -11,5 +12,10 @@ public sealed interface Details
   /** The sums shown on the page; none for kinds that have no such key. */
   default List<SumUse> workings() {
     return List.of();
+  }
+
+  /** The figures that other pages may quote, by name; none for kinds that have no such key. */
+  default Map<String, PageFigure> figures() {
+    return Map.of();
   }
 }

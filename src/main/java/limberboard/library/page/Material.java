@@ -2,6 +2,7 @@ package limberboard.library.page;
 
 import java.time.Period;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import limberboard.library.value.Amount;
 import limberboard.library.value.CountingUnit;
@@ -26,6 +27,7 @@ import limberboard.library.value.Required;
  * @param mixing what decides with what it may be mixed or brought together
  * @param bought {@code false} for what is not bought, such as water from the tap; absent: it is
  * @param rope which rope it is, for cordage
+ * @param figures what other pages quote of it, by name
  */
 public record Material(
     @Required MaterialGroup group,
@@ -39,7 +41,8 @@ public record Material(
     List<SumUse> workings,
     Mixing mixing,
     Optional<Boolean> bought,
-    Optional<RopeKind> rope)
+    Optional<RopeKind> rope,
+    Map<String, PageFigure> figures)
     implements Details {
 
   /** Absent entries become empty ones. */
@@ -55,6 +58,7 @@ public record Material(
     mixing = mixing == null ? Mixing.NOTHING : mixing;
     bought = EmptyValues.optional(bought);
     rope = EmptyValues.optional(rope);
+    figures = EmptyValues.map(figures);
   }
 
   @Override

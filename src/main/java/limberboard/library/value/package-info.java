@@ -9,6 +9,7 @@
  * assert Likelihood.parse("often").value() > Likelihood.parse("seldom").value();
  * assert Amount.of("200 cm") instanceof Amount.Fixed length
  *     && KnownUnit.METRES.of(length.quantity()).getAsDouble() == 2;
+ * assert FigureValue.parse("a day").equalTo(FigureValue.parse("24 h"));
  * assert Phase.ASHORE_MAST_DOWN.word().equals("ashore-mast-down");
  * }</pre>
  *

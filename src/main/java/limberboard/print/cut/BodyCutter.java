@@ -66,7 +66,10 @@ final class BodyCutter {
 
   private List<Read> read(Page<?> page) {
     LinkTargets targets =
-        new LinkTargets(page.path(), id -> cutting.library().page(id).isPresent());
+        new LinkTargets(
+            page.path(),
+            id -> cutting.library().page(id).isPresent(),
+            new QuotedFigures(cutting, page)::beside);
     return new MarkdownReader(targets).read(page.body());
   }
 

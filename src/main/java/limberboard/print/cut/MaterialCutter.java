@@ -26,6 +26,7 @@ final class MaterialCutter {
     parts.fit(page).ifPresent(cut::add);
     cut.add(new Part(Part.Role.FACTS, "", List.of(new Block.Facts(facts(page.details())))));
     BodyCutter.part("", new BodyCutter(cutting).cut(page)).ifPresent(cut::add);
+    new FiguresPart(cutting).part(page.details().figures()).ifPresent(cut::add);
     new SumsPart(cutting).part(page.details().workings()).ifPresent(cut::add);
     parts.leftOut().ifPresent(cut::add);
     parts.sources(page).ifPresent(cut::add);

@@ -78,6 +78,7 @@ public final class PageCutter {
     Cautions.part(cutting.cautions().of(page)).ifPresent(cut::add);
     parts.fit(page).ifPresent(cut::add);
     BodyCutter.part("", new BodyCutter(cutting).cut(page)).ifPresent(cut::add);
+    new FiguresPart(cutting).part(details.figures()).ifPresent(cut::add);
     new SumsPart(cutting).part(details.workings()).ifPresent(cut::add);
     parts.leftOut().ifPresent(cut::add);
     parts.sources(page).ifPresent(cut::add);

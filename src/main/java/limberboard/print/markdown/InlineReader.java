@@ -77,6 +77,10 @@ public final class InlineReader {
 
   private void addLink(Link link, int depth, List<Inline> runs) {
     List<Inline> parts = children(link, depth + 1);
+    String beside = targets.beside(link.getDestination(), PlainWords.of(link));
+    if (!beside.isEmpty()) {
+      parts.add(new Inline.Text(beside));
+    }
     Optional<String> page = targets.page(link.getDestination());
     if (page.isPresent()) {
       runs.add(new Inline.PageLink(page.get(), parts));

@@ -2,6 +2,7 @@ package limberboard.print.markdown;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BinaryOperator;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
@@ -19,6 +20,7 @@ public final class LinkTargets {
 
   private final String path;
   private final Predicate<String> isPage;
+  private final BinaryOperator<String> beside;
 
   /**
    * Targets as seen from one page.
@@ -27,8 +29,24 @@ public final class LinkTargets {
    * @param isPage whether there is a page with an id
    */
   public LinkTargets(String path, Predicate<String> isPage) {
+    this(path, isPage, (place, written) -> "");
+  }
+
+  /**
+   * The same, where some links quote figures.
+   *
+   * @param beside what stands behind the text of a link with a name behind {@code #}, of its target
+   *     and that text; nothing where it quotes no figure
+   */
+  public LinkTargets(String path, Predicate<String> isPage, BinaryOperator<String> beside) {
     this.path = path;
     this.isPage = isPage;
+    this.beside = beside;
+  }
+
+  /** What stands behind the text of a link, such as the same in other units. */
+  String beside(String destination, String written) {
+    return destination.indexOf('#') < 0 ? "" : beside.apply(destination, written);
   }
 
   /** The id of the page that a relative link leads to. */

@@ -51,6 +51,8 @@ public record Part(Role role, String title, List<Block> blocks) {
     SUMS,
     /** The page's own text. */
     BODY,
+    /** Figures that other pages quote, each with its source. */
+    FIGURES,
     /** Sums with their formula, numbers and source. */
     WORKINGS,
     /** Keys of a header whose values changed from one version to another. */

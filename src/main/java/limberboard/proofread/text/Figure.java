@@ -3,10 +3,10 @@ package limberboard.proofread.text;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import limberboard.library.value.NumberWords;
 
 /**
  * A figure with its unit in a sentence, also in words: <i>five minutes</i>, <i>24 h</i>, <i>0.6 to
@@ -19,10 +19,7 @@ import java.util.regex.Pattern;
  * @param at where it begins, in characters of the sentence
  */
 public record Figure(double least, double most, Measure measure, String written, int at) {
-  private static final Map<String, Double> WORDS = words();
-  private static final String NUMBER =
-      "(\\d+(?:[.,]\\d+)?|\\b(?:a|an|one|two|three|four|five|six|seven|eight|nine|ten|twelve"
-          + "|fifteen|twenty|thirty|forty|sixty|half an?)\\b)";
+  private static final String NUMBER = "(" + NumberWords.PATTERN + ")";
   private static final Pattern FIGURE =
       Pattern.compile(
           NUMBER
@@ -34,26 +31,6 @@ public record Figure(double least, double most, Measure measure, String written,
   private record Unit(Measure measure, double factor) {}
 
   private static final Map<String, Unit> UNITS = units();
-
-  private static Map<String, Double> words() {
-    Map<String, Double> words = new HashMap<>();
-    String[] count = {
-      "a", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"
-    };
-    for (int i = 0; i < count.length; i++) {
-      words.put(count[i], (double) Math.max(1, i));
-    }
-    words.put("an", 1.0);
-    words.put("half a", 0.5);
-    words.put("half an", 0.5);
-    words.put("twelve", 12.0);
-    words.put("fifteen", 15.0);
-    words.put("twenty", 20.0);
-    words.put("thirty", 30.0);
-    words.put("forty", 40.0);
-    words.put("sixty", 60.0);
-    return words;
-  }
 
   private static Map<String, Unit> units() {
     Map<String, Unit> units = new HashMap<>();
@@ -96,8 +73,8 @@ public record Figure(double least, double most, Measure measure, String written,
       Unit unit = UNITS.get(UNITS.containsKey(name) ? name : name.replaceAll("s$", ""));
       boolean ordinal = found.group().matches("(a|one) second");
       if (unit != null && !ordinal) {
-        double first = number(found.group(1));
-        double second = found.group(2) == null ? first : number(found.group(2));
+        double first = NumberWords.of(found.group(1));
+        double second = found.group(2) == null ? first : NumberWords.of(found.group(2));
         figures.add(
             new Figure(
                 Math.min(first, second) * unit.factor(),
@@ -108,11 +85,6 @@ public record Figure(double least, double most, Measure measure, String written,
       }
     }
     return figures;
-  }
-
-  private static double number(String text) {
-    Double word = WORDS.get(text.toLowerCase(Locale.ROOT));
-    return word != null ? word : Double.parseDouble(text.replace(',', '.'));
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import limberboard.boat.NamedInBoats;
+import limberboard.library.body.FigureQuote;
 import limberboard.library.body.LinkPlace;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.header.HeaderName;
@@ -86,6 +87,7 @@ record PageNaming(WorkspaceFolders folders, Renaming renaming) {
       List<Place> within = new ArrayList<>();
       named(HeaderName.ofPage(kind, yaml), yaml, within);
       int lines = lines(text, header.get().from());
+      quoted(file.path(), yaml, within);
       within.forEach(each -> places.add(moved(each, header.get().from(), lines)));
     }
     Stretch body = page.body();
@@ -94,9 +96,22 @@ record PageNaming(WorkspaceFolders folders, Renaming renaming) {
       if (leadsToPage(file.path(), link.target())) {
         places.add(
             moved(
-                new Place(link.from(), link.to(), link.line() + 1, target(file.path(), link)),
+                new Place(
+                    link.from(), link.to(), link.line() + 1, target(file.path(), link.target())),
                 body.from(),
                 lines));
+      }
+    }
+  }
+
+  /** Figures of the page that the texts of a header quote. */
+  private void quoted(Path file, String yaml, List<Place> places) {
+    for (FigureQuote quote : FigureQuote.inText(yaml)) {
+      if (leadsToPage(file, quote.target())) {
+        int from = quote.to() + "](".length();
+        int line = (int) yaml.substring(0, from).chars().filter(c -> c == '\n').count();
+        String letters = target(file, quote.target());
+        places.add(new Place(from, from + quote.target().length(), line + 1, letters));
       }
     }
   }
@@ -111,11 +126,11 @@ record PageNaming(WorkspaceFolders folders, Renaming renaming) {
   }
 
   /** The same link to the new file, written as near to the old one as can be. */
-  private String target(Path from, LinkPlace link) {
+  private String target(Path from, String link) {
     String old = renaming.from() + ".md";
-    int hash = link.target().indexOf('#');
-    String path = hash < 0 ? link.target() : link.target().substring(0, hash);
-    String rest = hash < 0 ? "" : link.target().substring(hash);
+    int hash = link.indexOf('#');
+    String path = hash < 0 ? link : link.substring(0, hash);
+    String rest = hash < 0 ? "" : link.substring(hash);
     if (path.endsWith(old)) {
       return path.substring(0, path.length() - old.length()) + renaming.to() + ".md" + rest;
     }

@@ -19,6 +19,8 @@ import limberboard.library.page.Caution;
 import limberboard.library.page.Material;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
+import limberboard.library.value.FigureValue;
+import limberboard.library.value.KnownUnit;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -155,6 +157,7 @@ class PageFiguresTest {
             .procedure(page)
             .map(Page::body)
             .or(() -> library.material(page).map(Page::body))
+            .map(PageFiguresTest::plain)
             .orElseThrow();
     List<Double> pulls =
         found(Pattern.compile(NUMBER + " N(?![·a-z])"), text).map(hit -> number(hit, 1)).toList();
@@ -190,10 +193,52 @@ class PageFiguresTest {
     return CableTable.carrying(amperes, "to-70", CableTable.inBundle("to-6")).orElseThrow();
   }
 
+  /** A body without the targets of its links. */
+  private static String plain(String body) {
+    return body.replaceAll("\\[([^\\[\\]]*)\\]\\([^()]*\\)", "$1");
+  }
+
+  private static double figure(String page, String name, KnownUnit unit) {
+    FigureValue value = material(page).details().figures().get(name).value().orElseThrow();
+    assertThat(value.least()).isEqualTo(value.most());
+    return unit.of(value.least()).orElseThrow();
+  }
+
+  /**
+   * The same table to ISO 3506-1, and one of torques by class at friction 0.14, A2-70 and A4-70.
+   */
+  @ParameterizedTest
+  @CsvSource({"5, 4.2", "6, 7.3", "8, 17.5", "10, 35"})
+  void theFiguresForStainlessBoltsAgreeWithTwoPublishedTables(int thread, double published) {
+    double dry = figure("stainless-screws-a4", "m" + thread + "-dry", KnownUnit.NEWTON_METRES);
+    Band band = STAINLESS.get(thread);
+    assertThat(dry).isBetween(band.least(), band.most());
+    assertThat(dry).isCloseTo(published, within(published * 0.1));
+    double greased =
+        figure("stainless-screws-a4", "m" + thread + "-greased", KnownUnit.NEWTON_METRES);
+    assertThat(greased / dry).isBetween(0.65, 0.8);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"6", "8", "10"})
+  void theFiguresForSteelBoltsAgreeWithTheGuideline(int thread) {
+    double dry = figure("torque-wrench", "m" + thread + "-steel", KnownUnit.NEWTON_METRES);
+    assertThat(dry).isBetween(STEEL.get(thread).least(), STEEL.get(thread).most());
+  }
+
+  /** UL 486A: 30 and 50 lbf; ABYC E-11, table XVI: at least 15 and 30 lbf. */
+  @ParameterizedTest
+  @CsvSource({"pull-1-5, 30, 15", "pull-2-5, 50, 30"})
+  void theFiguresForCrimpsAgreeWithTwoStandards(String name, double asked, double least) {
+    double pull = figure("heat-shrink-terminals", name, KnownUnit.NEWTONS);
+    assertThat(pull).isCloseTo(asked * POUND_FORCE, within(5.0));
+    assertThat(pull).isGreaterThan(least * POUND_FORCE);
+  }
+
   private static List<Torque> torques() {
     List<Torque> found = new ArrayList<>();
-    library.all(Procedure.class).forEach(page -> add(found, page.id(), page.body()));
-    library.all(Material.class).forEach(page -> add(found, page.id(), page.body()));
+    library.all(Procedure.class).forEach(page -> add(found, page.id(), plain(page.body())));
+    library.all(Material.class).forEach(page -> add(found, page.id(), plain(page.body())));
     return found;
   }
 

@@ -9,8 +9,8 @@ import limberboard.boat.FutureEntries;
 import limberboard.boat.Workspace;
 import limberboard.desktop.base.Latest;
 import limberboard.desktop.base.Observed;
-import limberboard.findings.LinkRepair;
 import limberboard.findings.PlanWarnings;
+import limberboard.findings.Repair;
 import limberboard.letters.next.NextList;
 import limberboard.library.Library;
 import limberboard.library.problem.Problem;
@@ -140,12 +140,12 @@ public final class FindingsModel extends Observed {
                     .run("Writing a repair", () -> repair(step), wrong -> repaired(step, wrong)));
   }
 
-  private Optional<Problem> repair(LinkRepair step) {
+  private Optional<Problem> repair(Repair step) {
     outside.guard().begins("writing a repair");
     return step.make(outside.folders());
   }
 
-  private void repaired(LinkRepair step, Optional<Problem> wrong) {
+  private void repaired(Repair step, Optional<Problem> wrong) {
     wrong.ifPresentOrElse(
         problem -> outside.notices().warn(problem.toString() + "."),
         () -> outside.notices().tell("Mended: " + step.words()));

@@ -3,7 +3,7 @@ package limberboard.desktop.workspace.findings;
 import java.util.Locale;
 import java.util.Optional;
 import limberboard.cases.NextPages.Hint;
-import limberboard.findings.LinkRepair;
+import limberboard.findings.Repair;
 import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.library.problem.Problem;
@@ -27,7 +27,7 @@ public record WorkspaceFinding(
     Optional<String> page,
     String what,
     String right,
-    Optional<LinkRepair> repair) {
+    Optional<Repair> repair) {
 
   static WorkspaceFinding of(Problem problem, FindingKind kind, Library library) {
     return new WorkspaceFinding(
@@ -40,7 +40,7 @@ public record WorkspaceFinding(
             .findFirst(),
         (problem.key().isEmpty() ? "" : problem.key() + ": ") + problem.wrong(),
         problem.right(),
-        LinkRepair.of(problem, library));
+        Repair.of(problem, library));
   }
 
   static WorkspaceFinding of(Hint hint, Library library) {

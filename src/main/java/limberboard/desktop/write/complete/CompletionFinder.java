@@ -10,12 +10,13 @@ import java.util.stream.Stream;
 import limberboard.library.Library;
 import limberboard.library.page.Kind;
 import limberboard.library.page.Page;
+import limberboard.library.page.PageFigure;
 import limberboard.writing.PageText;
 import limberboard.writing.PageText.Stretch;
 
 /**
  * Finds what can stand at the caret: in the header keys, names and words by the page's kind; in the
- * text links to pages.
+ * text links to pages, and figures that can be quoted.
  *
  * @param library the pages
  * @param kind of the page that is written
@@ -44,13 +45,34 @@ public record CompletionFinder(Library library, Kind kind, String path) {
       return fitting(
           caret,
           target.group(1),
-          pages().map(page -> new Candidate(link(page), page.title(), page.kind().word())));
+          Stream.concat(
+              pages().map(page -> new Candidate(link(page), page.title(), page.kind().word())),
+              figures(false)));
     }
     Matcher word = WORD.matcher(before);
     return fitting(
         caret,
         word.find() ? word.group() : "",
-        pages().map(page -> new Candidate(whole(page), page.title(), page.kind().word())));
+        Stream.concat(
+            pages().map(page -> new Candidate(whole(page), page.title(), page.kind().word())),
+            figures(true)));
+  }
+
+  /** The figures of all pages: where a link to each leads, or whole links that quote them. */
+  private Stream<Candidate> figures(boolean whole) {
+    return library.pages().stream()
+        .flatMap(
+            page ->
+                page.details().figures().entrySet().stream()
+                    .filter(each -> each.getValue().value().isPresent())
+                    .map(each -> figure(page, each.getKey(), each.getValue(), whole)));
+  }
+
+  private Candidate figure(Page<?> page, String name, PageFigure figure, boolean whole) {
+    String target = (page.path().equals(path) ? "" : link(page)) + "#" + name;
+    String value = figure.value().orElseThrow().written();
+    String title = page.title() + ": " + (figure.title().isBlank() ? name : figure.title());
+    return new Candidate(whole ? "[" + value + "](" + target + ")" : target, title, value);
   }
 
   private Stream<Page<?>> pages() {

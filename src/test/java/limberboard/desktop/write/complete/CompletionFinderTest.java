@@ -2,11 +2,14 @@ package limberboard.desktop.write.complete;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.List;
 import limberboard.desktop.support.SmallWorkspace;
 import limberboard.library.Library;
+import limberboard.library.TestWorkspace;
 import limberboard.library.page.Kind;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** What can stand at the caret, which is written {@code |}. */
 class CompletionFinderTest {
@@ -78,5 +81,25 @@ class CompletionFinderTest {
   void nothingIsOfferedWhereNothingFits() {
     assertThat(at(Kind.PROCEDURE, "---\nskill: zzz|\n---\n")).isEmpty();
     assertThat(at(Kind.PROCEDURE, "---\nno-such: |\n---\n")).isEmpty();
+  }
+
+  @Test
+  void figuresAreQuoted(@TempDir Path folder) {
+    TestWorkspace workspace = new TestWorkspace(folder);
+    workspace.write(
+        "articles/materials/glue.md",
+        "---\ntitle: Glue\ngroup: adhesive\nunit: ml\nfigures:\n"
+            + "  walk-on: {title: Walked on after, value: 24 h, source: a handbook}\n---\n");
+    Library library = workspace.library();
+    String topic = "articles/topics/new.md";
+    assertThat(new CompletionFinder(library, Kind.TOPIC, topic).at("Wait walk", 9).candidates())
+        .contains(
+            new Candidate("[24 h](../materials/glue.md#walk-on)", "Glue: Walked on after", "24 h"));
+    assertThat(
+            new CompletionFinder(library, Kind.MATERIAL, "articles/materials/glue.md")
+                .at("Wait [24 h](#w", 14)
+                .candidates())
+        .extracting(Candidate::letters)
+        .containsExactly("#walk-on");
   }
 }
