@@ -96,6 +96,7 @@ final class DesktopStart {
             workers.letters(),
             workers.drills(),
             workers.versions(),
+            workers.findings(),
             EventQueue::invokeLater),
         new TypingPause(TYPING_PAUSE),
         new Outlets(new FileQuestion(memory)::ask, new SystemPrinting(), new SystemOpening()),

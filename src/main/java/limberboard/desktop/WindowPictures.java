@@ -126,7 +126,8 @@ public final class WindowPictures {
         Guard.NONE,
         Clock.fixed(today.atStartOfDay(ZoneOffset.UTC).toInstant(), ZoneOffset.UTC),
         memory,
-        new WindowServices.Threads(direct, direct, direct, direct, direct, direct, direct, direct),
+        new WindowServices.Threads(
+            direct, direct, direct, direct, direct, direct, direct, direct, direct),
         Runnable::run,
         nowhere(),
         text -> {},

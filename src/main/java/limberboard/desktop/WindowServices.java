@@ -203,13 +203,16 @@ record WindowServices(
      * @param outside what the window touches
      * @param library reads and writes files
      * @param looking looks at what is typed
+     * @param proofs proofreads what is typed
      */
-    WriteOutside with(WindowServices outside, Background library, Background looking) {
+    WriteOutside with(
+        WindowServices outside, Background library, Background looking, Background proofs) {
       return new WriteOutside(
           outside.folders(),
           outside.reader()::typing,
           library,
           looking,
+          proofs,
           pause,
           keeping,
           texts,
@@ -230,6 +233,7 @@ record WindowServices(
    * @param letters reads and recognises letters
    * @param drills makes, plays and marks drills
    * @param versions reads and records versions, shares them
+   * @param findings proofreads pages, follows the plans of all symptoms
    * @param event the event thread
    */
   record Threads(
@@ -240,5 +244,6 @@ record WindowServices(
       Executor letters,
       Executor drills,
       Executor versions,
+      Executor findings,
       Executor event) {}
 }

@@ -14,6 +14,7 @@ final class Workers implements AutoCloseable {
   private final ExecutorService letters = one("letters");
   private final ExecutorService drills = one("drills");
   private final ExecutorService versions = one("versions");
+  private final ExecutorService findings = one("findings");
 
   private static ExecutorService one(String name) {
     return Executors.newSingleThreadExecutor(
@@ -59,6 +60,11 @@ final class Workers implements AutoCloseable {
     return versions;
   }
 
+  /** Looks for what is wrong in pages: proofreads them, follows the plans of all symptoms. */
+  ExecutorService findings() {
+    return findings;
+  }
+
   /** Takes no more work, and waits a while for what is still being written. */
   @Override
   public void close() {
@@ -69,6 +75,7 @@ final class Workers implements AutoCloseable {
     trees.shutdownNow();
     letters.shutdownNow();
     drills.shutdownNow();
+    findings.shutdownNow();
     try {
       if (!library.awaitTermination(LONGEST_SECONDS, TimeUnit.SECONDS)) {
         library.shutdownNow();

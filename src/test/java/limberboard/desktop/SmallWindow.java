@@ -168,6 +168,7 @@ final class SmallWindow implements AutoCloseable {
             awaited.counting(workers.letters()),
             awaited.counting(workers.drills()),
             awaited.counting(workers.versions()),
+            awaited.counting(workers.findings()),
             EventQueue::invokeLater),
         new TypingPause(30),
         new Outlets(name -> Optional.of(folders.root().resolve(name)), printer, opened::add),

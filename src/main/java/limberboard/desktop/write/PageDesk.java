@@ -32,7 +32,7 @@ final class PageDesk extends JPanel {
     setOpaque(false);
     editor = new PageEditor(page, plain -> model.typed(page, plain));
     editor.onPictures(files -> model.changes().putIn(page, files));
-    problems = new ProblemList(page, () -> Later.focus(editor.text()));
+    problems = new ProblemList(page, model, () -> Later.focus(editor.text()));
     completion =
         new CompletionList(
             editor.text(),

@@ -23,7 +23,8 @@
  * var direct = new Background(Runnable::run, Runnable::run, new Activity(), notices);
  * var model =
  *     new FindingsModel(
- *         new FindingsOutside(folders, session, direct, direct, Guard.NONE, notices, () -> {}));
+ *         new FindingsOutside(folders, session, direct, direct, Guard.NONE, notices,
+ *             new Memory(new Forgetful()), () -> {}));
  * model.look();
  * assert model.shown().size() == 1;
  * model.kind(Optional.of(FindingKind.PLAN));

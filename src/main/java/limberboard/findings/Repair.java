@@ -1,0 +1,46 @@
+package limberboard.findings;
+
+import java.util.Optional;
+import limberboard.library.file.SharedTextFile;
+import limberboard.library.file.TextFile;
+import limberboard.library.file.WorkspaceFolders;
+import limberboard.library.problem.Problem;
+
+/** The one step that mends something in a file, where that step is certain. Immutable. */
+public sealed interface Repair permits LinkRepair, HeaderRepair {
+  /** The file, relative to the workspace. */
+  String file();
+
+  /** What it does, without where: “Adds torch to tools”. */
+  String deed();
+
+  /** What it does, in a sentence. */
+  String words();
+
+  /** What is said where it can no longer be made. */
+  Problem gone();
+
+  /**
+   * A text of the file with the repair made, all else to the letter; empty where it can no longer
+   * be made.
+   */
+  Optional<String> in(String text);
+
+  /**
+   * Makes it in the file.
+   *
+   * @return why it could not be made; the file is then as it was
+   */
+  default Optional<Problem> make(WorkspaceFolders folders) {
+    return new SharedTextFile(folders, folders.root().resolve(file()), TextFile.LARGEST)
+        .change(
+            text ->
+                text.flatMap(this::in)
+                    .map(
+                        mended ->
+                            SharedTextFile.Rewrite.<Optional<Problem>>write(
+                                Optional.of(mended), Optional.empty()))
+                    .orElseGet(() -> SharedTextFile.Rewrite.leave(Optional.of(gone()))),
+            Optional::of);
+  }
+}
