@@ -78,7 +78,7 @@ final class Places implements Navigator {
                     outside,
                     desk.writing(),
                     desk.pages(),
-                    desk.background(outside.threads().findings())));
+                    desk.background(outside.threads().written())));
     written.saving().afterWriting(desk.loader()::load);
     write = new WritePlace(tools, written, symptoms(outside));
     workspace = new WorkspacePlace(tools, workspace(outside));
@@ -113,8 +113,8 @@ final class Places implements Navigator {
         desk.session(),
         desk.pages(),
         desk.background(outside.threads().trees()),
-        desk.background(outside.threads().drills()),
-        Runnable::run);
+        desk.background(outside.threads().written()),
+        outside.writing().tables());
   }
 
   private LettersPlace.Outside letters(WindowServices outside) {
@@ -257,7 +257,7 @@ final class Places implements Navigator {
             outside.memory(),
             () -> desk.loader().load()),
         new NotesOutside(
-            outside.folders(),
+            outside.noted(),
             desk.writing(),
             outside.guard(),
             desk.notices(),

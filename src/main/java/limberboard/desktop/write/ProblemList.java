@@ -102,10 +102,15 @@ final class ProblemList extends JPanel {
                         ? Optional.empty()
                         : Optional.of("worth a look"));
     Card told = kind.map(card::ofKind).orElse(card);
-    return finding
-        .repair()
-        .map(step -> told.noting("Ctrl+Enter: " + step.deed() + "."))
-        .orElse(told);
+    Optional<String> step =
+        finding
+            .repair()
+            .map(
+                each ->
+                    finding.remark().isPresent()
+                        ? "Ctrl+Enter does it."
+                        : "Ctrl+Enter: " + each.deed() + ".");
+    return step.map(told::noting).orElse(told);
   }
 
   private void offer() {

@@ -12,6 +12,8 @@ import limberboard.desktop.base.Observed;
 import limberboard.desktop.workspace.findings.FindingsSearch.Round;
 import limberboard.findings.Repair;
 import limberboard.library.problem.Problem;
+import limberboard.proofread.file.TradeWords;
+import limberboard.proofread.file.TradeWordsFile;
 
 /**
  * Everything found in the workspace, in one list: what reading it says, what the planner says, and
@@ -20,8 +22,10 @@ import limberboard.library.problem.Problem;
 public final class FindingsModel extends Observed {
   private final FindingsOutside outside;
   private final Latest looking;
+  private final Latest wanted;
   private List<WorkspaceFinding> all = List.of();
-  private String words = "";
+  private String filter = "";
+  private TradeWordsFile words = new TradeWordsFile(TradeWords.NOTHING, List.of());
   private Optional<FindingKind> kind = Optional.empty();
   private Optional<Workspace> looked = Optional.empty();
   private Optional<Round> under = Optional.empty();
@@ -31,6 +35,7 @@ public final class FindingsModel extends Observed {
   public FindingsModel(FindingsOutside outside) {
     this.outside = outside;
     this.looking = new Latest(outside.looking());
+    this.wanted = new Latest(outside.looking());
   }
 
   /** What is being done while it is looked for. */
@@ -52,7 +57,7 @@ public final class FindingsModel extends Observed {
   public List<WorkspaceFinding> shown() {
     return all.stream()
         .filter(each -> kind.map(only -> only == each.kind()).orElse(each.kind().isAmongAll()))
-        .filter(each -> words.isBlank() || each.has(words))
+        .filter(each -> filter.isBlank() || each.has(filter))
         .toList();
   }
 
@@ -79,18 +84,27 @@ public final class FindingsModel extends Observed {
 
   /** Lets only those through in which these words stand. */
   public void filter(String text) {
-    words = text;
+    filter = text;
     tell();
   }
 
-  /** Looks, unless the workspace is as it was when it was last looked at. */
+  /** Looks, unless the workspace and what is looked for are as they were. */
   public void look() {
     Workspace now = outside.session().workspace();
-    if (!outside.session().isRead() || looked.filter(before -> before == now).isPresent()) {
+    if (!outside.session().isRead()) {
       return;
     }
-    looked = Optional.of(now);
-    look(new FindingsSearch(outside.folders(), now, outside.session().today()), 0);
+    boolean same = looked.filter(before -> before == now).isPresent();
+    wanted.run(
+        "Reading what is looked for",
+        () -> TradeWordsFile.read(outside.folders(), now.library()),
+        file -> {
+          if (!same || !words.equals(file)) {
+            words = file;
+            looked = Optional.of(now);
+            look(new FindingsSearch(outside.folders(), now, outside.session().today(), file), 0);
+          }
+        });
   }
 
   /** Goes through the rounds, each of which is shown as soon as it is done. */

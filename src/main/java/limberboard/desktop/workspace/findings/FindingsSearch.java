@@ -26,8 +26,10 @@ import limberboard.search.TextWords;
  * @param folders where its files lie
  * @param workspace what was read of them
  * @param today the day it is
+ * @param words what a proofreader looks for
  */
-record FindingsSearch(WorkspaceFolders folders, Workspace workspace, LocalDate today) {
+record FindingsSearch(
+    WorkspaceFolders folders, Workspace workspace, LocalDate today, TradeWordsFile words) {
   /** A round. */
   enum Round {
     /** What reading the files said. */
@@ -89,7 +91,6 @@ record FindingsSearch(WorkspaceFolders folders, Workspace workspace, LocalDate t
 
   private List<WorkspaceFinding> proof() {
     List<WorkspaceFinding> found = new ArrayList<>();
-    TradeWordsFile words = TradeWordsFile.read(folders, library());
     words.problems().forEach(problem -> found.add(of(problem)));
     Proofreader reader = new Proofreader(folders, library(), words.words());
     Period holds = words.words().readAgain().orElse(ReadingAge.USUAL);

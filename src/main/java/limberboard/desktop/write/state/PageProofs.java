@@ -13,6 +13,7 @@ import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.library.problem.Problem;
 import limberboard.proofread.Proofreader;
+import limberboard.proofread.file.TradeWords;
 import limberboard.proofread.file.TradeWordsFile;
 import limberboard.proofread.rule.PageRemark;
 import limberboard.words.Sentences;
@@ -33,7 +34,7 @@ final class PageProofs {
   }
 
   /** A proofreader of a library as it was read. Belongs to the thread that proofreads. */
-  private record Made(Library library, Proofreader reader) {}
+  private record Made(Library library, TradeWords words, Proofreader reader) {}
 
   /**
    * Proofreads a page whose text has just been looked at.
@@ -79,11 +80,10 @@ final class PageProofs {
   }
 
   private Proofreader reader(Library library) {
-    if (made.filter(now -> now.library() == library).isEmpty()) {
-      TradeWordsFile words = TradeWordsFile.read(outside.folders(), library);
-      made =
-          Optional.of(
-              new Made(library, new Proofreader(outside.folders(), library, words.words())));
+    TradeWords words = TradeWordsFile.read(outside.folders(), library).words();
+    if (made.filter(now -> now.library() == library && now.words().equals(words)).isEmpty()) {
+      Proofreader reader = new Proofreader(outside.folders(), library, words);
+      made = Optional.of(new Made(library, words, reader));
     }
     return made.get().reader();
   }
