@@ -3,7 +3,9 @@ package limberboard.findings;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import limberboard.library.header.NestedYaml;
 import limberboard.library.header.YamlScalar;
@@ -22,6 +24,16 @@ import limberboard.writing.PageText.Stretch;
  * @param mend what is changed
  */
 public record HeaderRepair(String file, HeaderMend mend) implements Repair {
+  /**
+   * Answers what a proofreader has found, instead of mending it.
+   *
+   * @param why why it is right as it stands
+   */
+  public static HeaderRepair answering(PageRemark remark, String why) {
+    return new HeaderRepair(
+        remark.file(), new HeaderMend.Answers(remark.rule(), remark.about(), why));
+  }
+
   /** The repair of what a proofreader has found; empty where none is certain. */
   public static Optional<HeaderRepair> of(PageRemark remark) {
     return remark.mend().map(step -> new HeaderRepair(remark.file(), step));
@@ -43,8 +55,11 @@ public record HeaderRepair(String file, HeaderMend mend) implements Repair {
 
   @Override
   public String deed() {
-    return mend instanceof HeaderMend.Adds adds
-        ? "Adds " + adds.id() + " to " + listName()
+    if (mend instanceof HeaderMend.Adds adds) {
+      return "Adds " + adds.id() + " to " + listName();
+    }
+    return mend instanceof HeaderMend.Answers answers
+        ? "Answers “" + answers.rule() + "”"
         : "Takes the answer out";
   }
 
@@ -85,6 +100,13 @@ public record HeaderRepair(String file, HeaderMend mend) implements Repair {
       }
       return yaml.withWord(path(), YamlScalar.value(adds.id()));
     }
+    if (mend instanceof HeaderMend.Answers answers) {
+      Map<String, String> entry = new LinkedHashMap<>();
+      entry.put("rule", YamlScalar.value(answers.rule()));
+      entry.put("about", YamlScalar.value(answers.about()));
+      entry.put("why", YamlScalar.value(answers.why()));
+      return yaml.withEntry(path(), entry);
+    }
     int at = ((HeaderMend.TakesOut) mend).at();
     boolean only = YamlTree.read(file, header, 1).root().at(mend.list()).size() == 1;
     return only ? yaml.without(path()) : yaml.withoutEntry(path(), at);
@@ -107,7 +129,7 @@ public record HeaderRepair(String file, HeaderMend mend) implements Repair {
     boolean counted =
         mend instanceof HeaderMend.Adds adds
             ? size == 1 && is.get(is.size() - 1).asText().equals(adds.id())
-            : size == -1;
+            : size == (mend instanceof HeaderMend.Answers ? 1 : -1);
     return counted && without(before).equals(without(after));
   }
 

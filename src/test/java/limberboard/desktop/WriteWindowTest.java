@@ -260,6 +260,16 @@ class WriteWindowTest extends RealWindow {
     window.focus("write-text");
     window.press(KeyEvent.VK_Z, CTRL);
     window.until("it speaks again", () -> says("1 finding of the proofreader"));
+    window.focus("write-problems");
+    window.press(KeyEvent.VK_HOME);
+    window.focus("write-answer");
+    window.press(KeyEvent.VK_ENTER);
+    untilFocused("write-answer-why");
+    window.type("it is empty");
+    window.press(KeyEvent.VK_ENTER);
+    untilFocused("write-text");
+    assertThat(text()).contains("answered: [{rule: no-caution, about: gas, why: it is empty}]\n");
+    window.until("it is answered", () -> says("Nothing is wrong with this page."));
   }
 
   @Test

@@ -48,6 +48,17 @@ class HeaderRepairTest {
   }
 
   @Test
+  void aFindingIsAnsweredBesideOtherAnswers() {
+    HeaderMend answers = new HeaderMend.Answers("not-listed", "soapy water", "so: it is there");
+    HeaderRepair step = new HeaderRepair("articles/procedures/a.md", answers);
+    String entry = "{rule: not-listed, about: soapy water, why: \"so: it is there\"}";
+    assertThat(step.in("---\ntitle: A\n---\n"))
+        .contains("---\ntitle: A\nanswered: [" + entry + "]\n---\n");
+    assertThat(step.in("---\nanswered: [{rule: a, why: b}]\n---\n"))
+        .contains("---\nanswered: [{rule: a, why: b}, " + entry + "]\n---\n");
+  }
+
+  @Test
   void anAnswerIsTakenOutAndTheLastOneWithItsKey() {
     String two = "---\nanswered:\n  - {rule: a, why: b}\n  - {rule: c, why: d}\n---\n";
     assertThat(takesOut(0, two)).contains("---\nanswered:\n  - {rule: c, why: d}\n---\n");

@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -19,6 +20,8 @@ import limberboard.desktop.write.state.OpenPage;
 import limberboard.desktop.write.state.TextFinding;
 import limberboard.desktop.write.state.WriteModel;
 import limberboard.library.problem.Problem;
+import limberboard.proofread.Proofreader;
+import limberboard.proofread.rule.PageRemark;
 import limberboard.words.CountWords;
 import limberboard.words.Sentences;
 
@@ -32,8 +35,9 @@ final class ProblemList extends JPanel {
   private final Wrapped words = Text.caption("");
   private final CardList<TextFinding> list;
   private final JButton repair;
+  private final JButton answer;
 
-  ProblemList(OpenPage page, WriteModel model, Runnable toText) {
+  ProblemList(OpenPage page, WriteModel model, Runnable toText, Consumer<PageRemark> answering) {
     super(new BorderLayout(0, 2));
     this.page = page;
     this.model = model;
@@ -50,8 +54,14 @@ final class ProblemList extends JPanel {
     list.addListSelectionListener(e -> offer());
     repair =
         Buttons.plain("Repair", "write-repair", "Ctrl+Enter in the list", this::repairSelected);
+    answer =
+        Buttons.plain(
+            "Answer …",
+            "write-answer",
+            "It is right as it stands: says why in the header",
+            () -> list.selected().flatMap(TextFinding::remark).ifPresent(answering));
     Keys.focused(list, "control ENTER", this::repairSelected);
-    add(Row.growing(8, 0, words, repair), BorderLayout.NORTH);
+    add(Row.growing(8, 0, words, repair, answer), BorderLayout.NORTH);
     add(list.scrolling(), BorderLayout.CENTER);
     page.onChange(this::refresh);
     refresh();
@@ -115,6 +125,11 @@ final class ProblemList extends JPanel {
 
   private void offer() {
     repair.setVisible(list.selected().flatMap(TextFinding::repair).isPresent());
+    answer.setVisible(
+        list.selected()
+            .flatMap(TextFinding::remark)
+            .filter(remark -> !remark.rule().equals(Proofreader.ANSWER))
+            .isPresent());
   }
 
   private void repairSelected() {

@@ -137,7 +137,8 @@ class FindingsModelTest {
     assertThat(model.count(FindingKind.AGAIN)).isEqualTo(1);
     Files.writeString(page, noted + "More.\n");
     readAgain();
-    assertThat(about("Seal the vent").right()).startsWith("Has changed since it was read in full");
+    assertThat(about("Seal the vent Has changed").right())
+        .startsWith("Has changed since it was read in full");
 
     Files.writeString(page, before);
     readAgain();
