@@ -244,7 +244,7 @@ public final class FindingsView implements View {
         + ". Enter opens the page for writing at the line."
         + (unread == 0
             ? ""
-            : " " + CountWords.of(unread, "page") + " nobody has read in full: choose above.");
+            : " " + CountWords.of(unread, "page") + " never read in full: choose that kind to list them.");
   }
 
   @Override
