@@ -244,7 +244,9 @@ public final class FindingsView implements View {
         + ". Enter opens the page for writing at the line."
         + (unread == 0
             ? ""
-            : " " + CountWords.of(unread, "page") + " never read in full: choose that kind to list them.");
+            : " "
+                + CountWords.of(unread, "page")
+                + " never read in full: choose that kind to list them.");
   }
 
   @Override
