@@ -2,14 +2,10 @@ package limberboard.cli;
 
 import java.util.List;
 import java.util.Optional;
+import limberboard.findings.FullReading;
 import limberboard.library.file.WorkspaceFolders;
-import limberboard.library.header.YamlText.Unchangeable;
 import limberboard.library.page.Page;
-import limberboard.proofread.mark.ReadMarks;
 import limberboard.words.CountWords;
-import limberboard.writing.PageText;
-import limberboard.writing.save.PageFile;
-import limberboard.writing.save.SaveOutcome;
 
 /**
  * Notes in headers that pages were read in full.
@@ -31,19 +27,9 @@ record ReadNotes(CommandContext session, WorkspaceFolders folders) {
   }
 
   private Optional<String> note(Page<?> page, String by) {
-    PageFile file = new PageFile(folders, page.path());
-    if (!(file.open() instanceof PageFile.Ready ready) || ready.page().isEmpty()) {
-      return Optional.of("cannot be read");
-    }
-    PageText now = ready.page().get();
-    try {
-      PageText marked = now.withHeader(ReadMarks.marked(now.plain(), session.today(), by));
-      SaveOutcome saved = file.save(ready.page(), marked);
-      return saved instanceof SaveOutcome.Saved
-          ? Optional.empty()
-          : Optional.of("has changed meanwhile, or cannot be written; nothing was noted");
-    } catch (Unchangeable e) {
-      return Optional.of("its header cannot be written: " + e.getMessage());
-    }
+    FullReading reading = new FullReading(folders, page.path());
+    return reading.note(session.today(), by) instanceof FullReading.Refused refused
+        ? Optional.of(refused.why())
+        : Optional.empty();
   }
 }

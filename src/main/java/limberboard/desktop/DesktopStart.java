@@ -44,6 +44,7 @@ import limberboard.writing.save.KeptTexts;
  */
 final class DesktopStart {
   private static final int TYPING_PAUSE = 120;
+  private static final int TABLE_PAUSE = 250;
   private static final int KEEPING_PAUSE = 800;
   private static final Duration QUIET = Duration.ofMillis(400);
   private final WorkspaceFolders folders;
@@ -80,6 +81,7 @@ final class DesktopStart {
     return new WindowServices(
         folders,
         () -> folders,
+        folders,
         reader,
         new OpenIndex(folders)::update,
         BoatStore.of(new BoatWriter(folders)),
@@ -96,6 +98,8 @@ final class DesktopStart {
             workers.letters(),
             workers.drills(),
             workers.versions(),
+            workers.findings(),
+            workers.written(),
             EventQueue::invokeLater),
         new TypingPause(TYPING_PAUSE),
         new Outlets(new FileQuestion(memory)::ask, new SystemPrinting(), new SystemOpening()),
@@ -111,6 +115,7 @@ final class DesktopStart {
         new DrillSources(courses::course, courses::results),
         new WindowServices.Writing(
             new TypingPause(TYPING_PAUSE),
+            new TypingPause(TABLE_PAUSE),
             new TypingPause(KEEPING_PAUSE),
             TextStore.of(new KeptTexts(UserFolders.here(), folders), folders),
             PageRecord.of(folders),

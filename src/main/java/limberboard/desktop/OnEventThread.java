@@ -10,6 +10,15 @@ import java.util.concurrent.FutureTask;
 final class OnEventThread {
   private OnEventThread() {}
 
+  /** Does something at once when called there, otherwise as soon as it is its turn. */
+  static void soon(Runnable action) {
+    if (EventQueue.isDispatchThread()) {
+      action.run();
+    } else {
+      EventQueue.invokeLater(action);
+    }
+  }
+
   /**
    * Does something.
    *

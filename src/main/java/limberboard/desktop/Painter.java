@@ -14,6 +14,7 @@ import javax.swing.JRootPane;
 /** Shows a window in a state and paints its content. */
 final class Painter {
   private static final int TURNS = 4;
+  private static final long TICK = 20;
   private final WindowAssembly desk;
   private final Dimension size;
 
@@ -40,12 +41,13 @@ final class Painter {
   }
 
   /**
-   * The picture; not on the event thread. Laying out goes on while painting, so it is painted a few
-   * times and the last one counts.
+   * The picture, once nothing is being done any more; not on the event thread. Laying out goes on
+   * while painting, so it is painted a few times and the last one counts.
    *
    * @throws IOException when it cannot be made
    */
   byte[] png() throws IOException {
+    untilQuiet();
     BufferedImage image = OnEventThread.get(this::paint);
     for (int turn = 1; turn < TURNS; turn++) {
       image = OnEventThread.get(this::paint);
@@ -53,6 +55,17 @@ final class Painter {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ImageIO.write(image, "png", out);
     return out.toByteArray();
+  }
+
+  private void untilQuiet() throws IOException {
+    try {
+      while (!OnEventThread.get(desk::isQuiet)) {
+        Thread.sleep(TICK);
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IOException("stopped while waiting for the window", e);
+    }
   }
 
   private BufferedImage paint() {

@@ -72,7 +72,13 @@ final class Places implements Navigator {
         new WriteModel(
             desk.session(),
             desk.notices(),
-            outside.writing().with(outside, desk.writing(), desk.pages()));
+            outside
+                .writing()
+                .with(
+                    outside,
+                    desk.writing(),
+                    desk.pages(),
+                    desk.background(outside.threads().written())));
     written.saving().afterWriting(desk.loader()::load);
     write = new WritePlace(tools, written, symptoms(outside));
     workspace = new WorkspacePlace(tools, workspace(outside));
@@ -107,8 +113,8 @@ final class Places implements Navigator {
         desk.session(),
         desk.pages(),
         desk.background(outside.threads().trees()),
-        desk.background(outside.threads().drills()),
-        Runnable::run);
+        desk.background(outside.threads().written()),
+        outside.writing().tables());
   }
 
   private LettersPlace.Outside letters(WindowServices outside) {
@@ -244,13 +250,14 @@ final class Places implements Navigator {
         new FindingsOutside(
             outside.folders(),
             desk.session(),
-            desk.background(outside.threads().versions()),
+            desk.background(outside.threads().findings()),
             desk.writing(),
             outside.guard(),
             desk.notices(),
+            outside.memory(),
             () -> desk.loader().load()),
         new NotesOutside(
-            outside.folders(),
+            outside.noted(),
             desk.writing(),
             outside.guard(),
             desk.notices(),
@@ -292,6 +299,18 @@ final class Places implements Navigator {
   public void writePage(String id, Optional<String> heading) {
     written.open(id, heading);
     go.accept(write);
+  }
+
+  @Override
+  public void writeLine(String file, int line) {
+    if (written.openLine(file, line)) {
+      go.accept(write);
+    }
+  }
+
+  @Override
+  public void readInFull(String page) {
+    workspace.readInFull(page);
   }
 
   @Override

@@ -136,7 +136,7 @@ final class SampleHistory {
     Files.writeString(at, text);
   }
 
-  private static void delete(Path folder) {
+  static void delete(Path folder) {
     try (Stream<Path> all = Files.walk(folder)) {
       for (Path each : all.sorted(Comparator.reverseOrder()).toList()) {
         Files.deleteIfExists(each);

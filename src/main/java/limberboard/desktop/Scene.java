@@ -119,6 +119,8 @@ enum Scene {
   SYMPTOM_EDITOR_TRY(desk -> WriteScenes.table(desk, true)),
   /** Everything found in the workspace. */
   FINDINGS(WorkspaceScenes::findings),
+  /** The quick notes that wait. */
+  NOTES(WorkspaceScenes::notes),
   /** What a version changed in a page. */
   HISTORY_CHANGED(WorkspaceScenes::changed),
   /** A page as it stood in a version. */
@@ -133,6 +135,8 @@ enum Scene {
   WRITE_PAGES(desk -> desk.go("write")),
   /** A page is written, with something wrong in it, beside the page as it reads. */
   WRITE(WriteScenes::write),
+  /** A page is written, and the proofreader finds something in what is typed. */
+  WRITE_PROOFREAD(WriteScenes::proofread),
   /** The header of the page as a form. */
   WRITE_HEADER(WriteScenes::header),
   /** A new page. */

@@ -133,6 +133,11 @@ final class WindowAssembly {
     window.onGo(place -> reading.wentTo(place.id()));
   }
 
+  /** Whether nothing is being done in the background. */
+  boolean isQuiet() {
+    return activity.now().isEmpty();
+  }
+
   /** Says who opens other workspaces. */
   void opener(Opener other) {
     opener = other;

@@ -36,17 +36,19 @@ import limberboard.search.SearchResults;
  * {@code upkeep-log}, {@code letters}, {@code letters-urgent}, {@code letters-answer}, {@code
  * letters-statistics}, {@code letters-next}, {@code drills-choose}, {@code drills-work}, {@code
  * drills-step}, {@code drills-look-back}, {@code drills-class}, {@code drills-projector}, {@code
- * drills-projector-look-back}, {@code findings}, {@code history-changed}, {@code history-then},
- * {@code merge-settle}, {@code merge-came}, {@code boats}, {@code write-pages}, {@code write},
- * {@code write-header}, {@code write-new}, {@code write-delete}, {@code write-both}, {@code
- * symptom-editor-table} and {@code symptom-editor-try}, each in both themes. The window is driven
- * through its models and painted as it stands; a display is needed, and a virtual one will do.
+ * drills-projector-look-back}, {@code findings}, {@code notes}, {@code history-changed}, {@code
+ * history-then}, {@code merge-settle}, {@code merge-came}, {@code boats}, {@code write-pages},
+ * {@code write}, {@code write-proofread}, {@code write-header}, {@code write-new}, {@code
+ * write-delete}, {@code write-both}, {@code symptom-editor-table} and {@code symptom-editor-try},
+ * each in both themes. The window is driven through its models and painted as it stands; a display
+ * is needed, and a virtual one will do.
  */
 public final class WindowPictures {
   private final WorkspaceFolders folders;
   private final LocalDate today;
   private final Dimension size;
   private final int textPercent;
+  private final Workers workers = new Workers();
 
   /**
    * A maker of pictures.
@@ -112,12 +114,16 @@ public final class WindowPictures {
     return new Outlets(name -> Optional.empty(), none, file -> {});
   }
 
-  /** Everything in step on the event thread, so that a picture shows what has been asked for. */
+  /**
+   * Everything in step on the event thread, so that a picture shows what has been asked for; but
+   * what takes long is done off it, and waited for before anything is painted.
+   */
   private WindowServices outside(Memory memory) {
     Executor direct = Runnable::run;
     return new WindowServices(
         folders,
         new SampleHistory(folders)::folders,
+        SampleNotes.made(today),
         WindowServices.Reader.of(folders),
         library -> query -> SearchResults.none(),
         (library, base, boat) -> new BoatWriter.Saved(boat),
@@ -126,7 +132,17 @@ public final class WindowPictures {
         Guard.NONE,
         Clock.fixed(today.atStartOfDay(ZoneOffset.UTC).toInstant(), ZoneOffset.UTC),
         memory,
-        new WindowServices.Threads(direct, direct, direct, direct, direct, direct, direct, direct),
+        new WindowServices.Threads(
+            direct,
+            direct,
+            direct,
+            direct,
+            direct,
+            direct,
+            direct,
+            workers.findings(),
+            workers.written(),
+            OnEventThread::soon),
         Runnable::run,
         nowhere(),
         text -> {},

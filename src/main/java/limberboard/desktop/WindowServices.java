@@ -42,6 +42,7 @@ import limberboard.writing.change.Renamer;
  *
  * @param folders where files lie
  * @param recorded where the versions of pages lie: the same, but in pictures
+ * @param noted where the notes of this desk lie: the same, but in pictures
  * @param reader reads the workspace, off the event thread
  * @param index brings the search index up to date, off the event thread
  * @param boats writes boats, off the event thread
@@ -62,6 +63,7 @@ import limberboard.writing.change.Renamer;
 record WindowServices(
     WorkspaceFolders folders,
     Supplier<WorkspaceFolders> recorded,
+    WorkspaceFolders noted,
     Reader reader,
     Index index,
     BoatStore boats,
@@ -182,6 +184,7 @@ record WindowServices(
    * What pages are written with.
    *
    * @param pause waits for a pause in typing before the text is looked at
+   * @param tables waits for a pause in filling a symptom's table before it is gone through
    * @param keeping waits for a pause in typing before the text is kept
    * @param texts keeps what is not saved
    * @param record records what is saved
@@ -189,13 +192,15 @@ record WindowServices(
    */
   record Writing(
       Delay pause,
+      Delay tables,
       Delay keeping,
       TextStore texts,
       PageRecord record,
       Supplier<List<Path>> pictures) {
     /** Without anything that lies outside the window, for pictures of it. */
     static final Writing NONE =
-        new Writing(Runnable::run, Runnable::run, TextStore.NONE, PageRecord.NONE, List::of);
+        new Writing(
+            Runnable::run, Runnable::run, Runnable::run, TextStore.NONE, PageRecord.NONE, List::of);
 
     /**
      * What the place touches outside the window.
@@ -203,13 +208,16 @@ record WindowServices(
      * @param outside what the window touches
      * @param library reads and writes files
      * @param looking looks at what is typed
+     * @param proofs proofreads what is typed
      */
-    WriteOutside with(WindowServices outside, Background library, Background looking) {
+    WriteOutside with(
+        WindowServices outside, Background library, Background looking, Background proofs) {
       return new WriteOutside(
           outside.folders(),
           outside.reader()::typing,
           library,
           looking,
+          proofs,
           pause,
           keeping,
           texts,
@@ -230,6 +238,8 @@ record WindowServices(
    * @param letters reads and recognises letters
    * @param drills makes, plays and marks drills
    * @param versions reads and records versions, shares them
+   * @param findings proofreads all pages, follows the plans of all symptoms
+   * @param written proofreads the page that is written, follows its plans
    * @param event the event thread
    */
   record Threads(
@@ -240,5 +250,7 @@ record WindowServices(
       Executor letters,
       Executor drills,
       Executor versions,
+      Executor findings,
+      Executor written,
       Executor event) {}
 }

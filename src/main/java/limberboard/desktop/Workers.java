@@ -14,6 +14,8 @@ final class Workers implements AutoCloseable {
   private final ExecutorService letters = one("letters");
   private final ExecutorService drills = one("drills");
   private final ExecutorService versions = one("versions");
+  private final ExecutorService findings = one("findings");
+  private final ExecutorService written = one("written");
 
   private static ExecutorService one(String name) {
     return Executors.newSingleThreadExecutor(
@@ -59,6 +61,16 @@ final class Workers implements AutoCloseable {
     return versions;
   }
 
+  /** Looks for what is wrong in all pages: proofreads them, follows the plans of all symptoms. */
+  ExecutorService findings() {
+    return findings;
+  }
+
+  /** Proofreads the page that is written, and follows its plans. */
+  ExecutorService written() {
+    return written;
+  }
+
   /** Takes no more work, and waits a while for what is still being written. */
   @Override
   public void close() {
@@ -69,6 +81,8 @@ final class Workers implements AutoCloseable {
     trees.shutdownNow();
     letters.shutdownNow();
     drills.shutdownNow();
+    findings.shutdownNow();
+    written.shutdownNow();
     try {
       if (!library.awaitTermination(LONGEST_SECONDS, TimeUnit.SECONDS)) {
         library.shutdownNow();

@@ -20,6 +20,10 @@ final class WorkspaceScenes {
     place(desk).look("findings");
   }
 
+  static void notes(WindowAssembly desk) {
+    place(desk).look("notes");
+  }
+
   static void changed(WindowAssembly desk) {
     WorkspacePlace place = place(desk);
     place.history(SampleHistory.PAGE);

@@ -30,6 +30,16 @@ final class WriteScenes {
     page.goTo(body, body);
   }
 
+  /** A step is typed that calls for cautions which the header does not have. */
+  static void proofread(WindowAssembly desk) {
+    OpenPage page = page(desk);
+    String plain = page.text().plain();
+    int at = plain.indexOf("\n1. ", page.text().body().from()) + "\n1. ".length();
+    String typed = "Wipe the base with petrol, and grind the edge off. ";
+    desk.writePlace().model().replace(page, plain.substring(0, at) + typed + plain.substring(at));
+    page.goTo(at, at);
+  }
+
   /** A symptom as a table. */
   static void table(WindowAssembly desk, boolean trying) {
     desk.go("write");

@@ -8,9 +8,6 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import limberboard.library.Library;
-import limberboard.library.file.SharedTextFile;
-import limberboard.library.file.TextFile;
-import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Kind;
 import limberboard.library.page.Page;
 import limberboard.library.problem.Nearest;
@@ -25,7 +22,7 @@ import limberboard.library.problem.Problem;
  * @param old what stands there
  * @param now what is to stand there
  */
-public record LinkRepair(String file, int line, String old, String now) implements Repair {
+public record LinkRepair(String file, int line, String old, String now) implements FileRepair {
   private static final int MOST_OFF = 2;
   private static final int LEAST_LENGTH = 5;
   private static final Pattern LINK = Pattern.compile("\"(.+)\" leads nowhere");
@@ -95,36 +92,23 @@ public record LinkRepair(String file, int line, String old, String now) implemen
   }
 
   @Override
-  public String words() {
-    return "“" + old + "” becomes “" + now + "” in line " + line + " of " + file + ".";
+  public String deed() {
+    return "“" + old + "” becomes “" + now + "”";
   }
 
-  /**
-   * Makes it.
-   *
-   * @return why it could not be made; the file is then as it was
-   */
   @Override
-  public Optional<Problem> make(WorkspaceFolders folders) {
-    return new SharedTextFile(folders, folders.root().resolve(file), TextFile.LARGEST)
-        .change(
-            text ->
-                text.flatMap(this::mended)
-                    .map(
-                        mended ->
-                            SharedTextFile.Rewrite.<Optional<Problem>>write(
-                                Optional.of(mended), Optional.empty()))
-                    .orElseGet(() -> SharedTextFile.Rewrite.leave(Optional.of(changed()))),
-            Optional::of);
+  public String words() {
+    return deed() + " in line " + line + " of " + file + ".";
   }
 
-  private Problem changed() {
+  @Override
+  public Problem gone() {
     return Problem.error(
         file, line, "", "has changed: \"" + old + "\" stands there no more", "look at it again");
   }
 
-  /** The text with the line mended, all else to the letter; empty where the name is not there. */
-  private Optional<String> mended(String text) {
+  @Override
+  public Optional<String> in(String text) {
     int from = 0;
     for (int i = 1; i < line; i++) {
       from = text.indexOf('\n', from) + 1;

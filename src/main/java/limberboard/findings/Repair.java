@@ -8,7 +8,7 @@ import limberboard.library.problem.Problem;
 /**
  * The one step that mends what is wrong, where it is certain. Immutable; not for the event thread.
  */
-public sealed interface Repair permits LinkRepair, FigureRepair {
+public sealed interface Repair permits FileRepair, FigureRepair {
   /** The repair of a problem; empty where none is certain. */
   static Optional<Repair> of(Problem problem, Library library) {
     return LinkRepair.of(problem, library)
@@ -16,7 +16,7 @@ public sealed interface Repair permits LinkRepair, FigureRepair {
         .or(() -> FigureRepair.of(problem, library));
   }
 
-  /** What it does, in words. */
+  /** What it does, in a sentence. */
   String words();
 
   /**

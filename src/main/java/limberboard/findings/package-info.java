@@ -1,10 +1,12 @@
 /**
- * What is found wrong in a workspace beyond what reading it says: what the planner makes of the
- * symptom pages, and the one step that mends a name that leads nowhere or a figure that is quoted
- * wrongly.
+ * What is found wrong in a workspace beyond what reading it says, and what one step does about it:
+ * what the planner makes of the symptom pages; the repair of a name that leads nowhere, of a figure
+ * that is quoted wrongly, and of a header's list that a proofreader finds fault with; the note that
+ * a page was read in full.
  *
- * <p>To use it: ask {@link limberboard.findings.PlanWarnings} of a workspace, and {@link
- * limberboard.findings.Repair} of any problem.
+ * <p>To use it: ask {@link limberboard.findings.PlanWarnings} of a workspace, {@link
+ * limberboard.findings.Repair} of any problem, {@link limberboard.findings.HeaderRepair} of what a
+ * proofreader says, and {@link limberboard.findings.FullReading} of a page's file.
  *
  * <pre>{@code
  * import java.nio.file.*;
@@ -24,7 +26,9 @@
  * }</pre>
  *
  * <p><b>Choices made.</b> A repair is offered only where one page alone can be meant, and is made
- * only where the line still says what it said. A figure is written on all pages that quote it.
+ * only where the line still says what it said. A figure is written on all pages that quote it. A
+ * list of a header is changed only where it alone is changed by that: the header is read again, and
+ * must say the same otherwise.
  *
  * <p><b>Threads.</b> Values are immutable; nothing here is for the event thread.
  */

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import limberboard.library.Library;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.header.KeyLines;
@@ -14,6 +15,7 @@ import limberboard.library.problem.Nearest;
 import limberboard.library.problem.Problem;
 import limberboard.proofread.file.TradeWords;
 import limberboard.proofread.rule.Gravity;
+import limberboard.proofread.rule.HeaderMend;
 import limberboard.proofread.rule.PageRemark;
 import limberboard.proofread.rule.Rule;
 import limberboard.proofread.rule.Rules;
@@ -64,6 +66,23 @@ public final class Proofreader {
 
   /** Reads a page. */
   public Proof read(Page<?> page) {
+    return read(page, around);
+  }
+
+  /**
+   * Reads a page as it is being typed. The other pages are gone through once, at the first of them.
+   *
+   * @param page the page as it is now
+   * @param text its whole text, with line ends {@code \n}
+   * @param with all pages with this one as it is now
+   */
+  public Proof readTyped(Page<?> page, String text, Library with) {
+    KeyLines lines = KeyLines.of(page, text);
+    return read(
+        page, around.around(page, with, (of, pointer) -> lines.warning(pointer, "", "").line()));
+  }
+
+  private static Proof read(Page<?> page, Surroundings around) {
     List<PageRemark> open = new ArrayList<>();
     List<PageRemark> answered = new ArrayList<>();
     for (Rule rule : Rules.all()) {
@@ -71,7 +90,7 @@ public final class Proofreader {
         (isAnswered(page, finding) ? answered : open).add(finding);
       }
     }
-    open.addAll(stale(page, answered));
+    open.addAll(stale(page, answered, around));
     open.sort(Comparator.comparingInt(PageRemark::line));
     answered.sort(Comparator.comparingInt(PageRemark::line));
     return new Proof(open, answered);
@@ -103,13 +122,16 @@ public final class Proofreader {
         && (answer.about().isEmpty() || answer.about().equals(finding.about()));
   }
 
-  private List<PageRemark> stale(Page<?> page, List<PageRemark> answered) {
+  private static List<PageRemark> stale(
+      Page<?> page, List<PageRemark> answered, Surroundings around) {
     List<PageRemark> stale = new ArrayList<>();
     List<AuthorAnswer> answers = page.head().answered();
     for (int i = 0; i < answers.size(); i++) {
       AuthorAnswer answer = answers.get(i);
       if (answered.stream().noneMatch(finding -> meets(answer, finding))) {
-        stale.add(stale(page, answer, around.line(page, "/answered/" + i)));
+        stale.add(
+            stale(page, answer, around.line(page, "/answered/" + i))
+                .mendedBy(new HeaderMend.TakesOut("/answered", i)));
       }
     }
     return stale;
@@ -131,6 +153,7 @@ public final class Proofreader {
         known
             ? "take the answer out"
             : Nearest.advice(
-                answer.rule(), Rules.names(), "rules are " + String.join(", ", Rules.names())));
+                answer.rule(), Rules.names(), "rules are " + String.join(", ", Rules.names())),
+        Optional.empty());
   }
 }

@@ -7,7 +7,8 @@
  *   <li>read what is looked for, {@link limberboard.proofread.file.TradeWordsFile}, a file of the
  *       library;
  *   <li>make a {@link limberboard.proofread.Proofreader} for a snapshot of the library;
- *   <li>{@link limberboard.proofread.Proofreader#read} a page.
+ *   <li>{@link limberboard.proofread.Proofreader#read} a page, or {@link
+ *       limberboard.proofread.Proofreader#readTyped read one as it is typed}.
  * </ol>
  *
  * <pre>{@code

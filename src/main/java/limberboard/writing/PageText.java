@@ -90,6 +90,21 @@ public record PageText(String text) {
         : Optional.empty();
   }
 
+  /**
+   * A line of the plain text without its end; the last one where there are fewer.
+   *
+   * @param number from 1; a smaller one counts as the first
+   */
+  public Stretch line(int number) {
+    String plain = plain();
+    int from = 0;
+    for (int i = 1; i < number && plain.indexOf('\n', from) >= 0; i++) {
+      from = plain.indexOf('\n', from) + 1;
+    }
+    int end = plain.indexOf('\n', from);
+    return new Stretch(from, end < 0 ? plain.length() : end);
+  }
+
   /** The same with another header; it must have one. */
   public PageText withHeader(String yaml) {
     Stretch old = header().orElseThrow();

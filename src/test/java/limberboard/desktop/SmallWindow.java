@@ -152,6 +152,7 @@ final class SmallWindow implements AutoCloseable {
     return new WindowServices(
         folders,
         () -> folders,
+        folders,
         WindowServices.Reader.of(() -> read(reader), reader::typing),
         library -> update(index, library),
         write(BoatStore.of(writer)),
@@ -168,6 +169,8 @@ final class SmallWindow implements AutoCloseable {
             awaited.counting(workers.letters()),
             awaited.counting(workers.drills()),
             awaited.counting(workers.versions()),
+            awaited.counting(workers.findings()),
+            awaited.counting(workers.written()),
             EventQueue::invokeLater),
         new TypingPause(30),
         new Outlets(name -> Optional.of(folders.root().resolve(name)), printer, opened::add),
@@ -179,6 +182,7 @@ final class SmallWindow implements AutoCloseable {
             LetterNotes.of(new LetterFolder(folders))),
         new DrillSources(course::get, results::get),
         new WindowServices.Writing(
+            new TypingPause(30),
             new TypingPause(30),
             new TypingPause(60),
             TextStore.of(new KeptTexts(user(), folders), folders),

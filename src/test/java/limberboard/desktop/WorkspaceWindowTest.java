@@ -9,9 +9,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JList;
 import javax.swing.JTextArea;
+import javax.swing.text.JTextComponent;
 import limberboard.desktop.workspace.WorkspacePlace;
+import limberboard.desktop.workspace.findings.FindingKind;
 import limberboard.notes.NoteFolder;
 import limberboard.notes.QuickNote;
 import org.junit.jupiter.api.Test;
@@ -36,7 +39,7 @@ class WorkspaceWindowTest extends RealWindow {
 
   @Test
   void aNoteIsCaughtFromThePageItIsAboutAndWorkedIn() throws IOException {
-    window.act(() -> desk().session().choose(java.util.Optional.of("knot")));
+    window.act(() -> desk().session().choose(Optional.of("knot")));
     window.act(() -> desk().navigator().openPage("seal-vent"));
     untilFocused("page");
     window.press(KeyEvent.VK_J, CTRL);
@@ -88,8 +91,6 @@ class WorkspaceWindowTest extends RealWindow {
     JList<?> list = window.find("findings", JList.class);
     int last = (int) text.lines().count();
     window.press(KeyEvent.VK_HOME);
-    window.press(KeyEvent.VK_ENTER);
-    untilFocused("finding-source");
     JTextArea source = window.find("finding-source", JTextArea.class);
     window.until("it stands at the line", () -> lineOf(source) == last);
     assertThat(window.ask(() -> list.getModel().getSize())).isGreaterThan(0);
@@ -104,6 +105,56 @@ class WorkspaceWindowTest extends RealWindow {
             place().findings().all().stream()
                 .noneMatch(each -> each.toString().contains("tighten-hoze")));
     assertThat(Files.readString(page)).isEqualTo(text.replace("hoze", "hose"));
+  }
+
+  @Test
+  void enterOnAFindingOpensItsPageForWritingAtItsLine() throws IOException {
+    Path page = window.folders().articles().resolve(VENT);
+    String text = Files.readString(page) + "\nSee [it](tighten-hoze.md).\n";
+    Files.writeString(page, text);
+    window.press(KeyEvent.VK_F5);
+    window.until("it is read", () -> !desk().session().workspace().problems().isEmpty());
+    window.act(() -> desk().navigator().workspace("findings"));
+    untilFocused("findings");
+    window.until("they are found", () -> !place().findings().all().isEmpty());
+    window.press(KeyEvent.VK_HOME);
+    window.press(KeyEvent.VK_ENTER);
+    untilFocused("write-text");
+    JTextComponent written = window.find("write-text", JTextComponent.class);
+    assertThat(window.ask(() -> text.substring(written.getCaretPosition())))
+        .isEqualTo("See [it](tighten-hoze.md).\n");
+  }
+
+  @Test
+  void aPageIsNotedAsReadByAKindOfReaderAndThatIsTakenBack() throws IOException {
+    Path page = window.folders().articles().resolve(VENT);
+    String text = Files.readString(page);
+    window.act(() -> desk().navigator().workspace("findings"));
+    untilFocused("findings");
+    window.until("pages are to be read", () -> place().findings().count(FindingKind.UNREAD) > 0);
+    window.act(() -> place().findings().kind(Optional.of(FindingKind.UNREAD)));
+    window.focus("findings-filter");
+    window.type("seal-vent");
+    window.press(KeyEvent.VK_ENTER);
+    untilFocused("findings");
+    window.press(KeyEvent.VK_HOME);
+    window.focus("finding-read");
+    window.press(KeyEvent.VK_ENTER);
+    untilFocused("finding-reader");
+    window.type("a rigger");
+    window.press(KeyEvent.VK_ENTER);
+    window.until("it is noted", () -> holds(page, "read: {on: 2026-05-20, by: \"a rigger\""));
+    window.until("it is off the list", () -> place().findings().shown().isEmpty());
+    window.act(() -> desk().notices().current().orElseThrow().offers().get(0).action().run());
+    window.until("it is taken back", () -> holds(page, text) && !holds(page, "read:"));
+  }
+
+  private static boolean holds(Path file, String words) {
+    try {
+      return Files.readString(file).contains(words);
+    } catch (IOException e) {
+      return false;
+    }
   }
 
   private boolean asks() {

@@ -239,6 +239,40 @@ class WriteWindowTest extends RealWindow {
   }
 
   @Test
+  void theProofreaderSpeaksWhileItIsTypedAndOneKeyMendsWhatIsCertain() throws IOException {
+    Files.writeString(file("proofreading.yaml"), "cautions: [{words: [petrol], carry: [gas]}]\n");
+    String before = Files.readString(file("procedures/seal-vent.md"));
+    window.press(KeyEvent.VK_7, CTRL);
+    untilFocused("write-filter");
+    openPage("vent", "seal-vent");
+    untilNothingIsWrong();
+    window.press(KeyEvent.VK_END, CTRL);
+    window.type("2. Drain the petrol.");
+    window.until("it is found", () -> says("1 finding of the proofreader"));
+    window.press(KeyEvent.VK_F8);
+    window.until("its words are selected", () -> "petrol".equals(selected()));
+    window.focus("write-problems");
+    window.press(KeyEvent.VK_HOME);
+    window.press(KeyEvent.VK_ENTER, CTRL);
+    String mended = before.replace("}\n---\n", "}\ncautions: [gas]\n---\n");
+    assertThat(text()).isEqualTo(mended + "2. Drain the petrol.");
+    window.until("it is silent", () -> says("Nothing is wrong with this page."));
+    window.focus("write-text");
+    window.press(KeyEvent.VK_Z, CTRL);
+    window.until("it speaks again", () -> says("1 finding of the proofreader"));
+    window.focus("write-problems");
+    window.press(KeyEvent.VK_HOME);
+    window.focus("write-answer");
+    window.press(KeyEvent.VK_ENTER);
+    untilFocused("write-answer-why");
+    window.type("it is empty");
+    window.press(KeyEvent.VK_ENTER);
+    untilFocused("write-text");
+    assertThat(text()).contains("answered: [{rule: no-caution, about: gas, why: it is empty}]\n");
+    window.until("it is answered", () -> says("Nothing is wrong with this page."));
+  }
+
+  @Test
   void whatSomebodyElseWroteIsShownBesideAndTextIsKeptWhereThePlaceIsLeft() throws IOException {
     Path file = file("procedures/replace-gasket.md");
     String theirs = Files.readString(file) + "Theirs.\n";

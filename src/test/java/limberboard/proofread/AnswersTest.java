@@ -1,8 +1,15 @@
 package limberboard.proofread;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import limberboard.library.Library;
+import limberboard.library.page.Page;
+import limberboard.proofread.file.TradeWordsFile;
+import limberboard.proofread.rule.PageRemark;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -46,6 +53,31 @@ class AnswersTest {
         .containsExactly("6 not-listed", "7 not-liste");
     assertThat(pages.proof("stale").open().get(0).wrong()).contains("about “glue”", "not found");
     assertThat(pages.proof("stale").open().get(1).right()).contains("not-listed");
+  }
+
+  @Test
+  void aPageIsReadAsItIsTypedAgainstTheOthersAsTheyWere() throws IOException {
+    pages.work("other", "", "1. Hose the hatch for five minutes; see [this](typed.md).");
+    pages.work("typed", "tools: [torque-wrench]\n", "1. Hold it with a click wrench.");
+    Library library = pages.workspace().library();
+    Proofreader reader =
+        new Proofreader(
+            pages.workspace().folders(),
+            library,
+            TradeWordsFile.read(pages.workspace().folders(), library).words());
+    Page<?> saved = library.page("typed").orElseThrow();
+    assertThat(reader.read(saved).open()).isEmpty();
+    String before =
+        Files.readString(pages.workspace().folders().articles().resolve("procedures/typed.md"));
+    String text =
+        before.replace("tools: [torque-wrench]\n", "") + "2. Hose the hatch for one minute.\n";
+    pages.workspace().write("articles/procedures/typed.md", text);
+    Library typed = pages.workspace().library();
+    pages.workspace().write("articles/procedures/typed.md", before);
+    assertThat(reader.readTyped(typed.page("typed").orElseThrow(), text, typed).open())
+        .extracting(PageRemark::rule, PageRemark::line)
+        .containsExactlyInAnyOrder(tuple("not-listed", 8), tuple("two-figures", 9));
+    assertThat(reader.readTyped(saved, before, library).open()).isEmpty();
   }
 
   @Test

@@ -17,6 +17,18 @@ public interface Navigator {
    */
   void writePage(String id, Optional<String> heading);
 
+  /**
+   * Goes where a page is written, with the caret on a line; also one that cannot be read as a page
+   * just now.
+   *
+   * @param file of the page, relative to the workspace; without effect for a file of no page
+   * @param line from 1; 0 for the beginning
+   */
+  void writeLine(String file, int line);
+
+  /** Asks who has read a page in full, and notes it in its header. */
+  void readInFull(String page);
+
   /** Shows the history of a page. */
   void history(String page);
 

@@ -59,6 +59,11 @@ public final class PagesPlace implements Place {
             "History of the page",
             "control H",
             () -> model.page().ifPresent(page -> navigator.history(page.id()))));
+    reading.offer(
+        new PageAction(
+            "Read in full …",
+            "control shift R",
+            () -> model.page().ifPresent(page -> navigator.readInFull(page.id()))));
     beside = new BoatPanel(model, notes, navigator);
     Sides right =
         new Sides(LEAST_WIDTH, "Page", reading, "The boat", beside, "pages-around", 0.74, dividers);

@@ -113,6 +113,11 @@ public final class WorkspacePlace implements Place {
     NoteDialog.ask(panel, notes, tools.session());
   }
 
+  /** Asks what kind of reader has read a page in full today, and notes that. */
+  public void readInFull(String page) {
+    findingsView.readInFull(page);
+  }
+
   /** All findings. */
   public FindingsModel findings() {
     return findings;

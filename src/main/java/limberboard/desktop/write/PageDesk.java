@@ -2,6 +2,7 @@ package limberboard.desktop.write;
 
 import java.awt.BorderLayout;
 import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import limberboard.desktop.base.Latest;
@@ -14,6 +15,7 @@ import limberboard.desktop.write.state.WriteModel;
 import limberboard.desktop.write.text.CompletionList;
 import limberboard.desktop.write.text.PageEditor;
 import limberboard.library.Library;
+import limberboard.proofread.rule.PageRemark;
 
 /** The text of one page, with what is wrong with it below. */
 final class PageDesk extends JPanel {
@@ -24,7 +26,12 @@ final class PageDesk extends JPanel {
   private final ProblemList problems;
   private final transient CompletionList completion;
 
-  PageDesk(OpenPage page, WriteModel model, Latest completions, Divider.Memory dividers) {
+  PageDesk(
+      OpenPage page,
+      WriteModel model,
+      Latest completions,
+      Divider.Memory dividers,
+      Consumer<PageRemark> answering) {
     super(new BorderLayout());
     this.page = page;
     this.model = model;
@@ -32,7 +39,7 @@ final class PageDesk extends JPanel {
     setOpaque(false);
     editor = new PageEditor(page, plain -> model.typed(page, plain));
     editor.onPictures(files -> model.changes().putIn(page, files));
-    problems = new ProblemList(page, () -> Later.focus(editor.text()));
+    problems = new ProblemList(page, model, () -> Later.focus(editor.text()), answering);
     completion =
         new CompletionList(
             editor.text(),

@@ -25,6 +25,7 @@ import limberboard.desktop.write.state.HeaderChanges;
 import limberboard.desktop.write.state.OpenPage;
 import limberboard.desktop.write.state.WriteModel;
 import limberboard.desktop.write.symptom.SymptomTools;
+import limberboard.proofread.rule.PageRemark;
 
 /** The place where pages are written. */
 public final class WritePlace implements Place {
@@ -135,7 +136,7 @@ public final class WritePlace implements Place {
         page,
         each -> {
           each.onChange(this::follow);
-          return new PageDesk(each, model, completions, tools.dividers());
+          return new PageDesk(each, model, completions, tools.dividers(), this::answer);
         });
   }
 
@@ -146,6 +147,11 @@ public final class WritePlace implements Place {
     page.ifPresent(beside::show);
     page.ifPresent(sheets.symptom()::follow);
     subjects.tell();
+  }
+
+  /** Asks why a finding is right as it stands. */
+  private void answer(PageRemark finding) {
+    ask(sheets.answer().about(finding));
   }
 
   /** Asks something in the place of the text. */

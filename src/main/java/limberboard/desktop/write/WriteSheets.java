@@ -20,6 +20,7 @@ final class WriteSheets {
   private final RecordSheet record;
   private final BothSheet both;
   private final SymptomSheet symptom;
+  private final AnswerSheet answer;
 
   WriteSheets(WriteModel model, PlaceTools tools, SymptomTools symptoms, Runnable away) {
     Divider.Memory dividers = tools.dividers();
@@ -44,6 +45,7 @@ final class WriteSheets {
     delete = new DeleteSheet(model, away);
     record = new RecordSheet(model, away);
     both = new BothSheet(model, dividers, away);
+    answer = new AnswerSheet(model, away);
     symptom = new SymptomSheet(model, tools, symptoms, away);
   }
 
@@ -105,6 +107,10 @@ final class WriteSheets {
 
   RecordSheet record() {
     return record;
+  }
+
+  AnswerSheet answer() {
+    return answer;
   }
 
   SymptomSheet symptom() {

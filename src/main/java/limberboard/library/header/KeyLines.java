@@ -26,10 +26,15 @@ public final class KeyLines {
    */
   public static KeyLines of(WorkspaceFolders folders, Page<?> page) {
     TextFile.Result read = TextFile.read(folders.root().resolve(page.path()), page.path());
+    return of(page, read.text());
+  }
+
+  /** The same of a page's text that is being typed. */
+  public static KeyLines of(Page<?> page, String text) {
     return new KeyLines(
         page.path(),
-        HeaderText.part(read.text())
-            .map(text -> YamlTree.read(page.path(), text.header(), text.headerLine()))
+        HeaderText.part(text)
+            .map(parts -> YamlTree.read(page.path(), parts.header(), parts.headerLine()))
             .map(tree -> tree.report().lines())
             .orElse(Map.of()));
   }

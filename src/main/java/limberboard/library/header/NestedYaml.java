@@ -180,10 +180,43 @@ public final class NestedYaml {
     if (!before.strip().equals("-")) {
       throw new Unchangeable("its entries do not stand on lines of their own");
     }
-    String lines = lines(entry, before);
+    return onLineAfter(end, lines(entry, before));
+  }
+
+  /**
+   * The text with a further word at the end of a list, whose entries may be words or mappings; the
+   * list is put in where it is not there.
+   *
+   * @param word already written as YAML, on one line
+   */
+  public String withWord(List<String> list, String word) throws Unchangeable {
+    Optional<Node> there = at(list);
+    if (there.isEmpty() || !(there.get() instanceof SequenceNode many)) {
+      if (!written(list).orElse("").isEmpty()) {
+        throw new Unchangeable(list.get(list.size() - 1) + " is no list");
+      }
+      return with(list, "[" + word + "]");
+    }
+    if (many.getValue().isEmpty()) {
+      return yaml.with(yaml.start(many), yaml.end(many), "[" + word + "]").text();
+    }
+    Node last = many.getValue().get(many.getValue().size() - 1);
+    int end = yaml.end(last);
+    if (isFlow(many)) {
+      return yaml.with(end, end, ", " + word).text();
+    }
+    int start = yaml.start(last);
+    String before = yaml.text().substring(yaml.lineOf(start), start);
+    if (!before.strip().equals("-")) {
+      throw new Unchangeable("its entries do not stand on lines of their own");
+    }
+    return onLineAfter(end, before + word);
+  }
+
+  private String onLineAfter(int end, String line) {
     int next = yaml.lineAfter(end);
     boolean open = next == yaml.text().length() && !yaml.text().endsWith("\n");
-    return yaml.with(next, next, open ? yaml.lineEnd() + lines : lines + yaml.lineEnd()).text();
+    return yaml.with(next, next, open ? yaml.lineEnd() + line : line + yaml.lineEnd()).text();
   }
 
   /** A list on lines in the place of an empty one, where that ends its line. */

@@ -1,5 +1,6 @@
 package limberboard.proofread.file;
 
+import java.time.Period;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import limberboard.proofread.text.Measure;
  * @param names names of things besides those on their own pages
  * @param common names that mean too much on a boat to name one thing
  * @param actions what a step can begin with that is an action
+ * @param readAgain how long it holds that a page was read in full
  */
 public record TradeWords(
     List<Call> cautions,
@@ -28,10 +30,11 @@ public record TradeWords(
     List<String> carried,
     List<Usage> names,
     List<String> common,
-    List<String> actions) {
+    List<String> actions,
+    Optional<Period> readAgain) {
   /** Looks for nothing. */
   public static final TradeWords NOTHING =
-      new TradeWords(null, null, null, null, null, null, null, null, null);
+      new TradeWords(null, null, null, null, null, null, null, null, null, null);
 
   /** Absent entries become empty ones. */
   public TradeWords {
@@ -44,6 +47,7 @@ public record TradeWords(
     names = EmptyValues.list(names);
     common = EmptyValues.list(common);
     actions = EmptyValues.list(actions);
+    readAgain = EmptyValues.optional(readAgain);
   }
 
   /** The same without entries that lack what they need; those have been reported. */
@@ -57,7 +61,8 @@ public record TradeWords(
         carried,
         whole(names),
         common,
-        actions);
+        actions,
+        readAgain);
   }
 
   private static <E extends Entry> List<E> whole(List<E> entries) {

@@ -26,13 +26,15 @@ final class FiguresDiffer implements Rule {
   @Override
   public List<PageRemark> on(Page<?> page, Surroundings around) {
     List<PageRemark> found = new ArrayList<>();
-    for (Map.Entry<Agreed, List<Statement>> each : around.statements().entrySet()) {
-      List<Statement> all = each.getValue();
-      all.stream()
-          .filter(own -> own.page().equals(page))
-          .flatMap(own -> other(own, all, around).stream().map(it -> told(own, it, each.getKey())))
-          .findFirst()
-          .ifPresent(found::add);
+    for (Agreed agreed : around.words().figures()) {
+      List<Statement> said = Statement.of(page, agreed, around);
+      if (!said.isEmpty()) {
+        List<Statement> all = around.statements(agreed);
+        said.stream()
+            .flatMap(own -> other(own, all, around).stream().map(it -> told(own, it, agreed)))
+            .findFirst()
+            .ifPresent(found::add);
+      }
     }
     return found;
   }
@@ -100,10 +102,9 @@ final class FiguresDiffer implements Rule {
   /** All statements of a library, by what they are about. */
   static Map<Agreed, List<Statement>> statements(Surroundings around) {
     Map<Agreed, List<Statement>> all = new LinkedHashMap<>();
-    for (Agreed agreed : around.words().figures()) {
-      List<Statement> said = new ArrayList<>();
-      around.library().pages().forEach(page -> said.addAll(Statement.of(page, agreed, around)));
-      all.put(agreed, said);
+    around.words().figures().forEach(agreed -> all.put(agreed, new ArrayList<>()));
+    for (Page<?> page : around.library().pages()) {
+      all.forEach((agreed, said) -> said.addAll(Statement.of(page, agreed, around)));
     }
     return all;
   }

@@ -33,18 +33,21 @@ final class NoCaution implements WorkRule {
     String id = call.carry().get(0);
     boolean grave =
         around.library().caution(id).map(Page::details).map(Caution::grave).orElse(false);
-    return PageRemark.at(
-        this,
-        grave ? Gravity.HURTS : Gravity.MISLEADS,
-        job.page(),
-        around.line(job, bite.step()),
-        id,
-        NotListed.where(job, bite.step())
-            + " says “"
-            + bite.words().written()
-            + "”, and the page does not warn of "
-            + around.title(id).toLowerCase(java.util.Locale.ROOT),
-        "add " + id + " to cautions");
+    PageRemark said =
+        PageRemark.at(
+            this,
+            grave ? Gravity.HURTS : Gravity.MISLEADS,
+            job.page(),
+            around.line(job, bite.step()),
+            id,
+            NotListed.where(job, bite.step())
+                + " says “"
+                + bite.words().written()
+                + "”, and the page does not warn of "
+                + around.title(id).toLowerCase(java.util.Locale.ROOT),
+            "add " + id + " to cautions");
+    boolean certain = call.carry().size() == 1 && around.library().caution(id).isPresent();
+    return certain ? said.mendedBy(new HeaderMend.Adds(job.pointer() + "/cautions", id)) : said;
   }
 
   private static Optional<Bite> first(ReadWork job, TradeWords.Call call, Surroundings around) {

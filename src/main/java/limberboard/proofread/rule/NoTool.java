@@ -54,13 +54,17 @@ final class NoTool implements WorkRule {
       ReadWork job, TextPiece step, Phrase phrase, TradeWords.Need need, Surroundings around) {
     boolean tool = !need.tools().isEmpty();
     String id = tool ? need.tools().get(0) : need.access().get(0);
-    return PageRemark.at(
-        this,
-        Gravity.MISLEADS,
-        job.page(),
-        around.line(job, step),
-        id,
-        NotListed.where(job, step) + " says “" + phrase.written() + "”, which takes " + id,
-        "add " + id + " to " + (tool ? "tools" : "access"));
+    PageRemark said =
+        PageRemark.at(
+            this,
+            Gravity.MISLEADS,
+            job.page(),
+            around.line(job, step),
+            id,
+            NotListed.where(job, step) + " says “" + phrase.written() + "”, which takes " + id,
+            "add " + id + " to " + (tool ? "tools" : "access"));
+    return tool && need.tools().size() == 1 && NotListed.isTool(id, around)
+        ? said.mendedBy(new HeaderMend.Adds(job.pointer() + "/tools", id))
+        : said;
   }
 }

@@ -76,15 +76,23 @@ final class NotListed implements WorkRule {
 
   private PageRemark finding(ReadWork job, TextPiece step, Mention mention, Surroundings around) {
     String id = mention.ids().stream().sorted().findFirst().orElseThrow();
-    boolean tool = group(id, around).equals(Optional.of(MaterialGroup.TOOL));
-    return PageRemark.at(
-        this,
-        Gravity.MISLEADS,
-        job.page(),
-        around.line(job, step),
-        mention.name(),
-        where(job, step) + " takes “" + mention.name() + "”, which is on no list",
-        "add " + id + " to " + (tool ? "tools" : "materials"));
+    boolean tool = isTool(id, around);
+    PageRemark said =
+        PageRemark.at(
+            this,
+            Gravity.MISLEADS,
+            job.page(),
+            around.line(job, step),
+            mention.name(),
+            where(job, step) + " takes “" + mention.name() + "”, which is on no list",
+            "add " + id + " to " + (tool ? "tools" : "materials"));
+    return tool && mention.ids().size() == 1
+        ? said.mendedBy(new HeaderMend.Adds(job.pointer() + "/tools", id))
+        : said;
+  }
+
+  static boolean isTool(String id, Surroundings around) {
+    return group(id, around).equals(Optional.of(MaterialGroup.TOOL));
   }
 
   static String where(ReadWork job, TextPiece step) {

@@ -1,5 +1,6 @@
 package limberboard.proofread.rule;
 
+import java.util.Optional;
 import limberboard.library.page.Page;
 
 /**
@@ -13,6 +14,7 @@ import limberboard.library.page.Page;
  * @param about what it is about, in a few words, by which an author answers
  * @param wrong what is wrong
  * @param right what would be right
+ * @param mend the one step in its page's header that mends it, where that is certain
  */
 public record PageRemark(
     String rule,
@@ -22,7 +24,13 @@ public record PageRemark(
     int line,
     String about,
     String wrong,
-    String right) {
+    String right,
+    Optional<HeaderMend> mend) {
+
+  /** The same, mended by this one step. */
+  public PageRemark mendedBy(HeaderMend step) {
+    return new PageRemark(rule, gravity, page, file, line, about, wrong, right, Optional.of(step));
+  }
 
   /** A finding on a line of a page's file. */
   static PageRemark at(
@@ -33,7 +41,8 @@ public record PageRemark(
       String about,
       String wrong,
       String right) {
-    return new PageRemark(rule.name(), gravity, page.id(), page.path(), line, about, wrong, right);
+    return new PageRemark(
+        rule.name(), gravity, page.id(), page.path(), line, about, wrong, right, Optional.empty());
   }
 
   /** One line: file, line, how grave, rule and what it is about, what is wrong and right. */

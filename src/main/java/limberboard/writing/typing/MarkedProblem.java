@@ -19,7 +19,7 @@ import limberboard.writing.PageText.Stretch;
  */
 public record MarkedProblem(Problem problem, Optional<Stretch> place, int column) {
   private static final Pattern PART = Pattern.compile("([^.\\[\\]]+)|\\[([0-9]+)\\]");
-  private static final Pattern QUOTED = Pattern.compile("\"([^\"]+)\"");
+  private static final Pattern QUOTED = Pattern.compile("\"([^\"]+)\"|“([^”]+)”");
 
   /**
    * Finds the letters of problems.
@@ -99,9 +99,11 @@ public record MarkedProblem(Problem problem, Optional<Stretch> place, int column
   private static Optional<Stretch> quoted(Problem problem, String plain, Stretch line) {
     Matcher quoted = QUOTED.matcher(problem.wrong());
     if (quoted.find()) {
-      int at = plain.indexOf(quoted.group(1), line.from());
-      if (at >= 0 && at + quoted.group(1).length() <= line.to()) {
-        return Optional.of(new Stretch(at, at + quoted.group(1).length()));
+      String words = quoted.group(1) == null ? quoted.group(2) : quoted.group(1);
+      for (int at = line.from(); at + words.length() <= line.to(); at++) {
+        if (plain.regionMatches(true, at, words, 0, words.length())) {
+          return Optional.of(new Stretch(at, at + words.length()));
+        }
       }
     }
     return Optional.empty();

@@ -1,21 +1,19 @@
 package limberboard.desktop.workspace.findings;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import limberboard.boat.FutureEntries;
 import limberboard.boat.Workspace;
 import limberboard.desktop.base.Latest;
 import limberboard.desktop.base.Observed;
-import limberboard.findings.PlanWarnings;
+import limberboard.desktop.workspace.findings.FindingsSearch.Round;
 import limberboard.findings.Repair;
-import limberboard.letters.next.NextList;
-import limberboard.library.Library;
 import limberboard.library.problem.Problem;
-import limberboard.search.MissedSearches;
-import limberboard.search.TextWords;
+import limberboard.proofread.file.TradeWords;
+import limberboard.proofread.file.TradeWordsFile;
 
 /**
  * Everything found in the workspace, in one list: what reading it says, what the planner says, and
@@ -24,21 +22,25 @@ import limberboard.search.TextWords;
 public final class FindingsModel extends Observed {
   private final FindingsOutside outside;
   private final Latest looking;
+  private final Latest wanted;
   private List<WorkspaceFinding> all = List.of();
-  private String words = "";
+  private String filter = "";
+  private TradeWordsFile words = new TradeWordsFile(TradeWords.NOTHING, List.of());
   private Optional<FindingKind> kind = Optional.empty();
   private Optional<Workspace> looked = Optional.empty();
-  private boolean under;
+  private Optional<Round> under = Optional.empty();
+  private final Map<Round, List<WorkspaceFinding>> rounds = new EnumMap<>(Round.class);
 
   /** A model that has not looked yet. */
   public FindingsModel(FindingsOutside outside) {
     this.outside = outside;
     this.looking = new Latest(outside.looking());
+    this.wanted = new Latest(outside.looking());
   }
 
-  /** Whether it is being looked for. */
-  boolean isLooking() {
-    return under;
+  /** What is being done while it is looked for. */
+  Optional<String> looking() {
+    return under.map(Round::doing);
   }
 
   /** Whether it has been looked for at all. */
@@ -54,13 +56,18 @@ public final class FindingsModel extends Observed {
   /** Those that the filter lets through. */
   public List<WorkspaceFinding> shown() {
     return all.stream()
-        .filter(each -> kind.isEmpty() || kind.get() == each.kind())
-        .filter(each -> words.isBlank() || each.has(words))
+        .filter(each -> kind.map(only -> only == each.kind()).orElse(each.kind().isAmongAll()))
+        .filter(each -> filter.isBlank() || each.has(filter))
         .toList();
   }
 
+  /** How many there are in all, without those that are listed by themselves. */
+  int count() {
+    return (int) all.stream().filter(each -> each.kind().isAmongAll()).count();
+  }
+
   /** How many there are of a kind. */
-  int count(FindingKind of) {
+  public int count(FindingKind of) {
     return (int) all.stream().filter(each -> each.kind() == of).count();
   }
 
@@ -77,54 +84,61 @@ public final class FindingsModel extends Observed {
 
   /** Lets only those through in which these words stand. */
   public void filter(String text) {
-    words = text;
+    filter = text;
     tell();
   }
 
-  /** Looks, unless the workspace is as it was when it was last looked at. */
+  /** Looks, unless the workspace and what is looked for are as they were. */
   public void look() {
     Workspace now = outside.session().workspace();
-    if (!outside.session().isRead() || looked.filter(before -> before == now).isPresent()) {
+    if (!outside.session().isRead()) {
       return;
     }
-    looked = Optional.of(now);
-    LocalDate today = outside.session().today();
-    under = true;
-    tell();
-    looking.run("Following the plans", () -> found(now, today), this::take, this::failed);
+    boolean same = looked.filter(before -> before == now).isPresent();
+    wanted.run(
+        "Reading what is looked for",
+        () -> TradeWordsFile.read(outside.folders(), now.library()),
+        file -> {
+          if (!same || !words.equals(file)) {
+            words = file;
+            looked = Optional.of(now);
+            look(new FindingsSearch(outside.folders(), now, outside.session().today(), file), 0);
+          }
+        });
   }
 
-  private List<WorkspaceFinding> found(Workspace now, LocalDate today) {
+  /** Goes through the rounds, each of which is shown as soon as it is done. */
+  private void look(FindingsSearch search, int at) {
+    Round[] rounds = Round.values();
+    under = at < rounds.length ? Optional.of(rounds[at]) : Optional.empty();
+    tell();
+    under.ifPresent(
+        round ->
+            looking.run(
+                round.doing(),
+                () -> found(search, round),
+                found -> {
+                  take(round, found);
+                  look(search, at + 1);
+                },
+                this::failed));
+  }
+
+  private List<WorkspaceFinding> found(FindingsSearch search, Round round) {
     outside.guard().begins("looking for findings");
-    Library library = now.library();
-    List<WorkspaceFinding> found = new ArrayList<>();
-    for (Problem problem : now.problems()) {
-      boolean broken = problem.severity() == Problem.Severity.ERROR;
-      found.add(
-          WorkspaceFinding.of(problem, broken ? FindingKind.BROKEN : FindingKind.LOOK, library));
-    }
-    FutureEntries future = new FutureEntries(outside.folders(), today);
-    now.boats().stream()
-        .flatMap(boat -> future.of(boat).stream())
-        .forEach(problem -> found.add(WorkspaceFinding.of(problem, FindingKind.LOOK, library)));
-    new PlanWarnings(outside.folders(), now, today)
-        .warnings()
-        .forEach(problem -> found.add(WorkspaceFinding.of(problem, FindingKind.PLAN, library)));
-    new NextList(now, TextWords.read(outside.folders(), List.of()))
-        .of(List.of(), List.of(), new MissedSearches(outside.folders()).all())
-        .forEach(hint -> found.add(WorkspaceFinding.of(hint, library)));
-    found.sort(Comparator.comparing(WorkspaceFinding::kind));
-    return found;
+    return search.found(round);
   }
 
-  private void take(List<WorkspaceFinding> found) {
-    under = false;
-    all = List.copyOf(found);
-    tell();
+  private void take(Round round, List<WorkspaceFinding> found) {
+    rounds.put(round, found);
+    List<WorkspaceFinding> sorted = new ArrayList<>();
+    rounds.values().forEach(sorted::addAll);
+    sorted.sort(Comparator.comparing(WorkspaceFinding::kind));
+    all = List.copyOf(sorted);
   }
 
   private void failed() {
-    under = false;
+    under = Optional.empty();
     looked = Optional.empty();
     tell();
   }

@@ -2,6 +2,7 @@ package limberboard.desktop.workspace.findings;
 
 import limberboard.desktop.base.Background;
 import limberboard.desktop.base.Guard;
+import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Session;
 import limberboard.library.file.WorkspaceFolders;
@@ -15,6 +16,7 @@ import limberboard.library.file.WorkspaceFolders;
  * @param writing writes into the workspace, off the event thread
  * @param guard is told of work that must not run on the event thread
  * @param notices messages to the person in front of the window
+ * @param memory remembers what kind of reader read a page last
  * @param changed is called on the event thread when a file was changed
  */
 public record FindingsOutside(
@@ -24,4 +26,5 @@ public record FindingsOutside(
     Background writing,
     Guard guard,
     Notices notices,
+    Memory memory,
     Runnable changed) {}

@@ -25,6 +25,7 @@ import limberboard.desktop.parts.Text;
 import limberboard.desktop.parts.When;
 import limberboard.desktop.parts.Wrapped;
 import limberboard.desktop.read.PlaceTools;
+import limberboard.library.page.Page;
 import limberboard.words.CountWords;
 
 /** Everything found in the workspace, and beside it the file in question at its line. */
@@ -40,8 +41,11 @@ public final class FindingsView implements View {
   private final Wrapped about = Text.heading("");
   private final Wrapped right = Text.plain("");
   private final SourceText source;
+  private final JButton write;
   private final JButton open;
   private final JButton repair;
+  private final JButton readInFull;
+  private final ReadMarking marking;
   private final Sides sides;
   private List<Optional<FindingKind>> offered = List.of();
 
@@ -49,7 +53,8 @@ public final class FindingsView implements View {
   public FindingsView(FindingsModel model, PlaceTools tools, FindingsOutside outside) {
     this.model = model;
     this.tools = tools;
-    list = new CardList<WorkspaceFinding>("Findings", this::card).onChoose(this::goToLine);
+    list = new CardList<WorkspaceFinding>("Findings", this::card).onChoose(each -> showSelected());
+    Keys.focused(list, "ENTER", this::write);
     list.setName("findings");
     list.addListSelectionListener(
         e -> {
@@ -60,8 +65,11 @@ public final class FindingsView implements View {
     kinds =
         new ChoiceBox<>("findings-kind", "Which kind of findings", this::kindWords, model::kind);
     source = new SourceText(outside.folders(), new Latest(tools.background()));
+    write = Buttons.plain("Write it here", "finding-write", "Enter: at this line", this::write);
     open = Buttons.plain("Read the page", "finding-open", this::openPage);
     repair = Buttons.main("Repair …", "finding-repair", this::repair);
+    readInFull = Buttons.main("I have read it in full …", "finding-read", this::readSelected);
+    marking = new ReadMarking(outside);
     sides =
         new Sides(
             LEAST,
@@ -113,7 +121,7 @@ public final class FindingsView implements View {
     Column above = new Column(6).padded(0, 2, 4, 2);
     above.add(about);
     above.add(right);
-    above.add(Row.wrapping(8, repair, open));
+    above.add(Row.wrapping(8, repair, readInFull, write, open));
     file.add(above, BorderLayout.NORTH);
     JScrollPane text = new JScrollPane(source);
     text.setBorder(BorderFactory.createEmptyBorder());
@@ -123,7 +131,7 @@ public final class FindingsView implements View {
 
   private String kindWords(Optional<FindingKind> kind) {
     return kind.map(each -> each.words() + " (" + model.count(each) + ")")
-        .orElse("all (" + model.all().size() + ")");
+        .orElse("all (" + model.count() + ")");
   }
 
   private Card card(WorkspaceFinding finding) {
@@ -135,11 +143,28 @@ public final class FindingsView implements View {
     return card.noting(place + (finding.repair().isPresent() ? ". One step mends it." : ""));
   }
 
-  private void goToLine(WorkspaceFinding finding) {
-    showSelected();
-    if (!finding.file().isEmpty()) {
+  /** Goes where the page is written, at the finding's line; to the text of any other file. */
+  private void write() {
+    Optional<WorkspaceFinding> finding = list.selected();
+    if (finding.filter(WorkspaceFinding::isOfPage).isPresent()) {
+      tools.navigator().writeLine(finding.get().file(), finding.get().line());
+    } else if (finding.filter(each -> !each.file().isEmpty()).isPresent()) {
       Sides.goTo(source);
     }
+  }
+
+  private void readSelected() {
+    list.selected().flatMap(WorkspaceFinding::page).ifPresent(this::readInFull);
+  }
+
+  /** Asks what kind of reader has read a page in full today, and notes that in its header. */
+  public void readInFull(String id) {
+    Optional<? extends Page<?>> page = tools.session().library().page(id);
+    page.ifPresent(
+        each ->
+            new ReaderDialog(panel)
+                .ask(each.title(), marking.lastReader())
+                .ifPresent(by -> marking.mark(each.path(), each.title(), by)));
   }
 
   private void showSelected() {
@@ -147,6 +172,8 @@ public final class FindingsView implements View {
     about.setText(finding.map(WorkspaceFinding::what).orElse(""));
     right.setText(finding.map(WorkspaceFinding::right).orElse(""));
     repair.setVisible(finding.flatMap(WorkspaceFinding::repair).isPresent());
+    readInFull.setVisible(finding.filter(WorkspaceFinding::isToRead).isPresent());
+    write.setVisible(finding.filter(WorkspaceFinding::isOfPage).isPresent());
     open.setVisible(finding.flatMap(WorkspaceFinding::page).isPresent());
     finding.ifPresentOrElse(
         each -> source.show(each.file(), each.line()), () -> source.show("", 0));
@@ -201,17 +228,25 @@ public final class FindingsView implements View {
   }
 
   private String words(int shown) {
-    if (model.isLooking()) {
-      return "Following the plans of all symptoms …";
-    }
     if (!model.hasLooked()) {
       return "Not looked for yet.";
     }
-    return model.all().isEmpty()
-        ? "Nothing was found: every file is in order, and nothing speaks for a page to write."
-        : CountWords.of(shown, "finding")
-            + (shown < model.all().size() ? " of " + model.all().size() : "")
-            + ". Enter goes to the line.";
+    String still = model.looking().map(doing -> doing + " … ").orElse("");
+    if (model.all().isEmpty()) {
+      return still.isEmpty()
+          ? "Nothing was found: every file is in order, and nothing speaks for a page to write."
+          : still;
+    }
+    int unread = model.kind().isPresent() ? 0 : model.count(FindingKind.UNREAD);
+    return still
+        + CountWords.of(shown, "finding")
+        + (shown < model.count() && model.kind().isEmpty() ? " of " + model.count() : "")
+        + ". Enter opens the page for writing at the line."
+        + (unread == 0
+            ? ""
+            : " "
+                + CountWords.of(unread, "page")
+                + " never read in full: choose that kind to list them.");
   }
 
   @Override

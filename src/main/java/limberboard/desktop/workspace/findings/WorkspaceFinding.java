@@ -3,10 +3,15 @@ package limberboard.desktop.workspace.findings;
 import java.util.Locale;
 import java.util.Optional;
 import limberboard.cases.NextPages.Hint;
+import limberboard.findings.HeaderRepair;
 import limberboard.findings.Repair;
 import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.library.problem.Problem;
+import limberboard.proofread.mark.ReadingAge;
+import limberboard.proofread.mark.ReadingAge.Because;
+import limberboard.proofread.rule.Gravity;
+import limberboard.proofread.rule.PageRemark;
 import limberboard.words.Sentences;
 
 /**
@@ -43,6 +48,29 @@ public record WorkspaceFinding(
         Repair.of(problem, library));
   }
 
+  static WorkspaceFinding of(PageRemark remark, Library library) {
+    String title = library.page(remark.page()).map(Page::title).orElse(remark.page());
+    return new WorkspaceFinding(
+        remark.gravity() == Gravity.HURTS ? FindingKind.HURTS : FindingKind.PROOF,
+        remark.file(),
+        remark.line(),
+        Optional.of(remark.page()),
+        title + ": " + remark.wrong(),
+        remark.right(),
+        HeaderRepair.of(remark).map(step -> step));
+  }
+
+  static WorkspaceFinding of(ReadingAge age, Library library) {
+    return new WorkspaceFinding(
+        age.because() == Because.NEVER ? FindingKind.UNREAD : FindingKind.AGAIN,
+        age.file(),
+        0,
+        Optional.of(age.page()),
+        library.page(age.page()).map(Page::title).orElse(age.page()),
+        age.words(),
+        Optional.empty());
+  }
+
   static WorkspaceFinding of(Hint hint, Library library) {
     Optional<? extends Page<?>> page = library.page(hint.page());
     return new WorkspaceFinding(
@@ -53,6 +81,16 @@ public record WorkspaceFinding(
         Sentences.capital(hint.todo()),
         Sentences.capital(hint.evidence()) + ".",
         Optional.empty());
+  }
+
+  /** Whether it is about the file of a page, which can be written. */
+  boolean isOfPage() {
+    return file.startsWith("articles/") && file.endsWith(".md");
+  }
+
+  /** Whether it says that a page is to be read in full. */
+  boolean isToRead() {
+    return kind == FindingKind.AGAIN || kind == FindingKind.UNREAD;
   }
 
   /** Whether all the words stand in it. */

@@ -120,7 +120,8 @@ public final class NotesView implements View {
 
   private Card card(QuickNote each) {
     String first = each.text().lines().findFirst().orElse("A photo");
-    String title = first.length() > SHORT ? first.substring(0, SHORT) + " …" : first;
+    String title =
+        first.length() > SHORT ? first.substring(0, SHORT).stripTrailing() + " …" : first;
     return Card.of(title.isBlank() ? "A photo" : title, "").noting(about(each));
   }
 

@@ -1,9 +1,11 @@
 package limberboard.desktop.write.state;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import limberboard.desktop.base.Observed;
+import limberboard.findings.FileRepair;
 import limberboard.library.page.Kind;
 import limberboard.library.page.Page;
 import limberboard.writing.PageText;
@@ -21,6 +23,7 @@ public final class OpenPage extends Observed {
   private OptionalInt wanted = OptionalInt.empty();
   private Optional<PageTyping> typing = Optional.empty();
   private Optional<Checked> checked = Optional.empty();
+  private Proofread proofread = Proofread.NOTHING;
   private Optional<SaveOutcome.Changed> clash = Optional.empty();
 
   /**
@@ -88,6 +91,17 @@ public final class OpenPage extends Observed {
     return checked.map(found -> found.read().problems()).orElse(List.of());
   }
 
+  /** What is wrong with it, and what a proofreader finds in it. */
+  public List<TextFinding> findings() {
+    List<TextFinding> all = new ArrayList<>();
+    for (MarkedProblem each : problems()) {
+      Optional<FileRepair> repair = Optional.ofNullable(proofread.repairs().get(each.problem()));
+      all.add(new TextFinding(each, Optional.empty(), repair));
+    }
+    all.addAll(proofread.remarks());
+    return all;
+  }
+
   /** What stands in its file, and differs from the text, where somebody else has changed it. */
   public Optional<SaveOutcome.Changed> clash() {
     return clash;
@@ -148,6 +162,13 @@ public final class OpenPage extends Observed {
   void checked(Checked found) {
     checked = Optional.of(found);
     tell();
+  }
+
+  void proofread(Proofread found) {
+    if (!found.equals(proofread)) {
+      proofread = found;
+      tell();
+    }
   }
 
   /** Takes the path that its file has got. */

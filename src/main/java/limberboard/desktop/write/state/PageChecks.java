@@ -3,7 +3,9 @@ package limberboard.desktop.write.state;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import limberboard.desktop.base.Latest;
+import limberboard.library.Library;
 import limberboard.writing.PageText;
 import limberboard.writing.form.HeaderForm;
 import limberboard.writing.typing.PageTyping;
@@ -13,9 +15,18 @@ final class PageChecks {
   private final WriteOutside outside;
   private final Latest readers;
   private final Latest looks;
+  private final PageProofs proofs;
+  private final Supplier<Library> library;
 
-  PageChecks(WriteOutside outside) {
+  /**
+   * Looks at texts.
+   *
+   * @param library gives all pages as they were last read
+   */
+  PageChecks(WriteOutside outside, Supplier<Library> library) {
     this.outside = outside;
+    this.library = library;
+    this.proofs = new PageProofs(outside);
     this.readers = new Latest(outside.library());
     this.looks = new Latest(outside.looking());
   }
@@ -57,7 +68,13 @@ final class PageChecks {
     PageTyping typing = page.typing().get();
     PageText text = page.text();
     Optional<HeaderForm> before = page.checked().flatMap(Checked::form);
-    looks.run("Looking at the text", () -> checked(page, typing, text, before), page::checked);
+    looks.run(
+        "Looking at the text",
+        () -> checked(page, typing, text, before),
+        found -> {
+          page.checked(found);
+          proofs.look(page, library.get());
+        });
   }
 
   private Checked checked(

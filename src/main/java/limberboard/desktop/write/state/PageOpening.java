@@ -6,6 +6,7 @@ import limberboard.desktop.base.Notices;
 import limberboard.library.page.Kind;
 import limberboard.library.page.Page;
 import limberboard.writing.PageText;
+import limberboard.writing.PageText.Stretch;
 import limberboard.writing.save.KeptText;
 import limberboard.writing.save.KeptTexts;
 import limberboard.writing.save.PageFile;
@@ -41,6 +42,28 @@ final class PageOpening {
           heading.ifPresent(words -> toHeading(opened, words));
           model.show(opened);
         });
+  }
+
+  void openLine(String path, Kind kind, int line) {
+    Optional<OpenPage> known =
+        model.pages().stream().filter(page -> page.path().equals(path)).findFirst();
+    if (known.isPresent()) {
+      model.show(known.get());
+      toLine(known.get(), line);
+      return;
+    }
+    read(
+        path,
+        file -> {
+          OpenPage page = opened(path, kind, file);
+          toLine(page, line);
+          model.show(page);
+        });
+  }
+
+  private static void toLine(OpenPage page, int line) {
+    Stretch at = page.text().line(line);
+    page.goTo(at.from(), at.from());
   }
 
   void openFile(String path, Kind kind) {

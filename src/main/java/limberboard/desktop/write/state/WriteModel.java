@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.base.Observed;
 import limberboard.desktop.base.Session;
+import limberboard.findings.FileRepair;
 import limberboard.library.Library;
 import limberboard.library.page.Kind;
 import limberboard.library.page.Page;
@@ -44,7 +45,7 @@ public final class WriteModel extends Observed {
     this.session = session;
     this.notices = notices;
     this.library = session.library();
-    checks = new PageChecks(outside);
+    checks = new PageChecks(outside, session::library);
     keeping = new PageKeeping(outside);
     saving = new PageSaving(outside, notices, keeping);
     versions = new BothVersions(this, outside);
@@ -113,6 +114,19 @@ public final class WriteModel extends Observed {
     opening.openFile(path, kind);
   }
 
+  /**
+   * Opens the file of a page with the caret on a line, whether or not it can be read as a page.
+   *
+   * @param path of the file, relative to the workspace
+   * @param line from 1; 0 for the beginning
+   * @return whether it is the file of a page
+   */
+  public boolean openLine(String path, int line) {
+    Optional<Kind> kind = Kinds.of(path);
+    kind.ifPresent(of -> opening.openLine(path, of, line));
+    return kind.isPresent();
+  }
+
   /** Opens a text that was left by an earlier sitting. */
   public void restore(KeptTexts.Offered offered) {
     opening.restore(offered);
@@ -165,6 +179,14 @@ public final class WriteModel extends Observed {
   /** Puts another text in the place of what is typed, as if it had been typed. */
   public void replace(OpenPage page, String plain) {
     page.typist().ifPresentOrElse(where -> where.replace(plain), () -> typed(page, plain));
+  }
+
+  /** Makes the one step that mends a finding, as if it had been typed. */
+  public void repair(OpenPage page, FileRepair step) {
+    step.in(page.text().text())
+        .ifPresentOrElse(
+            text -> replace(page, new PageText(text).plain()),
+            () -> notices.warn(step.gone() + "."));
   }
 
   /** The same to the letter, with its line ends. */

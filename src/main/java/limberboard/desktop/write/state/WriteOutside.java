@@ -18,6 +18,7 @@ import limberboard.library.page.Kind;
  * @param readers makes readers of pages that are typed, on the thread that reads the library
  * @param library reads and writes files, off the event thread
  * @param looking looks at what is typed, off the event thread
+ * @param proofs proofreads what is typed, off the event thread
  * @param pause waits for a pause in typing before the text is looked at
  * @param keeping waits for a pause in typing before the text is kept
  * @param texts keeps what is not saved
@@ -31,6 +32,7 @@ public record WriteOutside(
     Readers readers,
     Background library,
     Background looking,
+    Background proofs,
     Delay pause,
     Delay keeping,
     TextStore texts,

@@ -35,6 +35,7 @@
  *         reader::typing,
  *         step,
  *         step,
+ *         step,
  *         Runnable::run,
  *         Runnable::run,
  *         TextStore.NONE,
@@ -47,13 +48,16 @@
  * OpenPage page = model.current().orElseThrow();
  * model.typed(page, page.text().plain() + "See [hitches](hitches.md).\n");
  * assert page.isChanged() && page.problems().get(0).problem().line() == 5;
+ * assert page.findings().size() == 1; // a proofreader has nothing to add
  * model.saving().save(page);
  * assert !page.isChanged() && Files.readString(file).endsWith("(hitches.md).\n");
  * }</pre>
  *
  * <p><b>Choices made.</b> Several pages are open at a time and stay so, each with its undo, until
  * they are closed: nothing has to be saved to look at another page. See {@code
- * docs/decisions/0048-write-place.md}.
+ * docs/decisions/0048-write-place.md}. What a proofreader finds comes after what reading the text
+ * says, on a thread of its own, and goes through the other pages once for each reading of the
+ * library.
  *
  * <p><b>Threads.</b> Everything here belongs to the event thread; files are read and written, and
  * texts looked at, by the backgrounds.

@@ -29,6 +29,7 @@ import limberboard.words.Sentences;
 final class TryView extends JPanel {
   private final Wrapped state = Text.plain("");
   private final CardList<Line> list = new CardList<>("Causes to try", Line::card);
+  private boolean firstWanted;
   private transient List<TriedCause> tried = List.of();
   private transient Optional<String> open = Optional.empty();
 
@@ -68,7 +69,9 @@ final class TryView extends JPanel {
         .ifPresent(line -> list.setSelectedValue(line, true));
   }
 
+  /** Opens the first cause, as soon as there is one. */
   void openFirst() {
+    firstWanted = tried.isEmpty();
     tried.stream().findFirst().ifPresent(each -> turn(each.cause().id()));
   }
 
@@ -88,6 +91,9 @@ final class TryView extends JPanel {
                 : found + " Choose one to see the way.");
     if (other) {
       fill();
+    }
+    if (firstWanted) {
+      openFirst();
     }
   }
 

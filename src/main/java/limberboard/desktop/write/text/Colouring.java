@@ -58,7 +58,10 @@ final class Colouring {
     return look;
   }
 
-  /** Shows the text as it is now. */
+  /**
+   * Shows the text as it is now. The line behind those that have changed is shown anew as well: its
+   * first letters may have been put in with them.
+   */
   void show() {
     StyledDocument document = pane.getStyledDocument();
     List<Line> now;
@@ -79,7 +82,8 @@ final class Colouring {
         && now.get(now.size() - 1 - end).equals(shown.get(shown.size() - 1 - end))) {
       end++;
     }
-    for (Line line : now.subList(begin, now.size() - end)) {
+    int behind = Math.min(now.size(), now.size() - end + 1);
+    for (Line line : now.subList(begin, behind)) {
       show(document, at, line);
       at += line.text().length() + 1;
     }

@@ -158,8 +158,11 @@ public final class PageEditor extends JPanel implements Typist {
   private void mark() {
     pane.getHighlighter().removeAllHighlights();
     numbers.mark(
-        page.problems().stream().map(each -> each.problem().line()).collect(Collectors.toSet()));
+        page.findings().stream().map(each -> each.problem().line()).collect(Collectors.toSet()));
     page.problems().forEach(each -> each.place().ifPresent(this::mark));
+    page.findings().stream()
+        .filter(each -> each.remark().isPresent() && each.isSharp())
+        .forEach(each -> each.place().ifPresent(this::mark));
   }
 
   private void mark(Stretch place) {

@@ -59,6 +59,7 @@ class WriteModelTest {
                 reader::typing,
                 step,
                 step,
+                step,
                 Runnable::run,
                 Runnable::run,
                 TextStore.of(new KeptTexts(new UserFolders(state, state, state), folders), folders),
