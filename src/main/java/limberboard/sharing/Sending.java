@@ -104,13 +104,23 @@ public final class Sending {
           throw new HistoryTrouble(
               remote.said() + " has versions that you have not pulled",
               "limberboard share pull first, then push again; nothing was sent");
-      default ->
-          throw new HistoryTrouble(
-              remote.said()
-                  + " did not take it: "
-                  + Optional.ofNullable(update.getMessage()).orElse("no reason was given"),
-              "ask whoever keeps it; a folder that somebody works in takes none, a bare"
-                  + " repository does");
+      default -> throw refused(remote, update);
     }
+  }
+
+  private static HistoryTrouble refused(Remote remote, RemoteRefUpdate update) {
+    if ("failed to lock".equals(update.getMessage())) {
+      return new HistoryTrouble(
+          "another program is sending to " + remote.said() + ", or was stopped while it did",
+          "try again; if it stays so, have "
+              + update.getRemoteName()
+              + ".lock taken away there. What you recorded stays in your copy");
+    }
+    return new HistoryTrouble(
+        remote.said()
+            + " did not take it: "
+            + Optional.ofNullable(update.getMessage()).orElse("no reason was given"),
+        "ask whoever keeps it; a folder that somebody works in takes none, a bare"
+            + " repository does");
   }
 }

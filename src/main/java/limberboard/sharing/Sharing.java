@@ -10,6 +10,7 @@ import limberboard.history.CopyRole;
 import limberboard.history.HistoryFolder;
 import limberboard.history.HistoryTrouble;
 import limberboard.history.Recorder;
+import limberboard.history.RepositoryLock;
 import limberboard.sharing.merge.Choice;
 import limberboard.sharing.merge.Conflict;
 import org.eclipse.jgit.lib.CommitBuilder;
@@ -201,9 +202,12 @@ public final class Sharing {
 
   /** Remembers how much of the remote this copy has had. */
   void seen(Remote remote, ObjectId id) throws IOException {
-    RefUpdate update = repository.updateRef(remote.seen());
-    update.setNewObjectId(id);
-    update.setForceUpdate(true);
-    update.forceUpdate();
+    RepositoryLock lock = RepositoryLock.take(repository);
+    try (lock) {
+      RefUpdate update = repository.updateRef(remote.seen());
+      update.setNewObjectId(id);
+      update.setForceUpdate(true);
+      RefTrouble.unlessDone(repository, remote.seen(), update.forceUpdate());
+    }
   }
 }
