@@ -31,6 +31,10 @@ import org.eclipse.jgit.transport.TrackingRefUpdate;
 public record Connection(Asking asking, List<String> ssh, List<String> git, HowFar stage) {
   private static final int SECONDS = 60;
 
+  static {
+    FolderProtocol.use();
+  }
+
   /** By the machine's own ssh and git. */
   public static Connection ofMachine(Asking asking, HowFar stage) {
     return new Connection(asking, List.of("ssh"), List.of("git"), stage);

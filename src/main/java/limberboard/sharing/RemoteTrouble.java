@@ -78,9 +78,12 @@ final class RemoteTrouble {
           where + " may be read but not written by you",
           "ask whoever keeps it; what you recorded stays in your copy");
     }
-    if (small.contains("no space") || small.contains("disk quota")) {
+    if (small.contains("no space")
+        || small.contains("disk quota")
+        || small.contains("file too large")) {
       return new HistoryTrouble(
-          "the disk is full", "make room and try again; nothing of yours was changed");
+          "the disk is full, or takes no file so large",
+          "make room and try again; nothing of yours was changed");
     }
     if (small.contains("remote hung up")
         || small.contains("unexpected end")

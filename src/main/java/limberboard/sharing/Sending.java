@@ -46,6 +46,14 @@ public final class Sending {
    *     reached or written
    */
   public Sent push(Author author, Optional<String> with, boolean make) throws IOException {
+    try {
+      return pushed(author, with, make);
+    } catch (IOException e) {
+      throw HistoryTrouble.of(e);
+    }
+  }
+
+  private Sent pushed(Author author, Optional<String> with, boolean make) throws IOException {
     int first = sharing.prepare(author);
     Remote remote = Remote.of(repository, with);
     if (make) {

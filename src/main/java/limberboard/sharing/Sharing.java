@@ -52,6 +52,14 @@ public final class Sharing {
    * @throws HistoryTrouble when the remote cannot be reached or used, or a file cannot be written
    */
   public PullOutcome pull(PullWish wish) throws IOException {
+    try {
+      return pulled(wish);
+    } catch (IOException e) {
+      throw HistoryTrouble.of(e);
+    }
+  }
+
+  private PullOutcome pulled(PullWish wish) throws IOException {
     int first = prepare(wish.author());
     Remote remote = Remote.of(repository, wish.with());
     connection.fetch(repository, remote, false);

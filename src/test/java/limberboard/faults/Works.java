@@ -1,0 +1,263 @@
+package limberboard.faults;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import limberboard.history.Author;
+import limberboard.history.Beginning;
+import limberboard.history.HistoryFolder;
+import limberboard.history.Recorder;
+import limberboard.library.Library;
+import limberboard.library.LibraryReader;
+import limberboard.library.NewWorkspace;
+import limberboard.library.TestWorkspace;
+import limberboard.library.file.UserFolders;
+import limberboard.moving.Archive;
+import limberboard.moving.Import;
+import limberboard.moving.PendingImport;
+import limberboard.search.SearchIndex;
+import limberboard.search.SearchQuery;
+import limberboard.search.UpdateReport;
+import limberboard.writing.PageText;
+import limberboard.writing.change.RenameOutcome;
+import limberboard.writing.change.Renamer;
+import limberboard.writing.save.KeptText;
+import limberboard.writing.save.KeptTexts;
+import limberboard.writing.save.PageFile;
+import limberboard.writing.save.SaveOutcome;
+
+/** The kinds of work, by name. */
+final class Works {
+  static final Author ADA = new Author("Ada", "ada@example.org");
+
+  private Works() {}
+
+  static Map<String, Work> all() {
+    Map<String, Work> all = new TreeMap<>();
+    all.put("save", new Saving());
+    all.put("keep", new Keeping());
+    all.put("rename", new Renames());
+    all.put("import", new Importing());
+    all.put("record", new Recording());
+    all.put("index", new Indexing());
+    all.put("pull", new Pulling(Work.page("new")));
+    all.put("pull-packed-large", new Pulling(Noise.page()));
+    return all;
+  }
+
+  private static final class Saving implements Work {
+    @Override
+    public void prepare(Path workspace, Path elsewhere) throws IOException {
+      NewWorkspace.in(workspace);
+      Work.write(workspace, BIG, Work.page("old"));
+    }
+
+    @Override
+    public String attempt(Path workspace) {
+      PageFile file = new PageFile(Work.folders(workspace), BIG);
+      Optional<PageText> held = ((PageFile.Ready) file.open()).page();
+      SaveOutcome outcome = file.save(held, new PageText(Work.page("new")));
+      return outcome instanceof SaveOutcome.Refused refused ? refused.problem().toString() : DONE;
+    }
+
+    @Override
+    public boolean isAsBefore(Path workspace) {
+      return Work.read(workspace, BIG).equals(Work.page("old"));
+    }
+
+    @Override
+    public boolean isDone(Path workspace) {
+      return Work.read(workspace, BIG).equals(Work.page("new"));
+    }
+  }
+
+  /** Text that is typed is kept beside what was kept before. */
+  private static final class Keeping implements Work {
+    private static KeptTexts texts(Path workspace) {
+      return new KeptTexts(
+          new UserFolders(workspace, workspace, workspace), Work.folders(workspace));
+    }
+
+    @Override
+    public void prepare(Path workspace, Path elsewhere) throws IOException {
+      NewWorkspace.in(workspace);
+      texts(workspace).keep(kept("old"));
+    }
+
+    private static KeptText kept(String word) {
+      return KeptText.of(BIG, Optional.empty(), Instant.EPOCH, new PageText(Work.page(word)));
+    }
+
+    @Override
+    public String attempt(Path workspace) throws IOException {
+      texts(workspace).keep(kept("new"));
+      return DONE;
+    }
+
+    private static boolean isOffered(Path workspace, String word) throws IOException {
+      return texts(workspace).left(Work.folders(workspace)).stream()
+          .anyMatch(each -> each.kept().text().text().equals(Work.page(word)));
+    }
+
+    @Override
+    public boolean isAsBefore(Path workspace) throws IOException {
+      return isOffered(workspace, "old");
+    }
+
+    @Override
+    public boolean isDone(Path workspace) throws IOException {
+      return isOffered(workspace, "old") && isOffered(workspace, "new");
+    }
+  }
+
+  /** Of two pages that name the renamed one, only the small one fits on the disk. */
+  private static final class Renames implements Work {
+    @Override
+    public void prepare(Path workspace, Path elsewhere) throws IOException {
+      new TestWorkspace(workspace);
+      Work.write(
+          workspace, "articles/topics/a.md", "---\ntitle: A\n---\n[m](../procedures/mend.md)\n");
+      Work.write(workspace, BIG, Work.page("[m](../procedures/mend.md)"));
+    }
+
+    @Override
+    public String attempt(Path workspace) throws IOException {
+      Library library = new LibraryReader(Work.folders(workspace)).read();
+      RenameOutcome outcome =
+          new Renamer(Work.folders(workspace)).rename(library, "mend", "mended");
+      if (outcome instanceof RenameOutcome.Refused refused) {
+        return refused.problems().toString();
+      }
+      return outcome instanceof RenameOutcome.Unfinished unfinished
+          ? unfinished.problems().toString()
+          : DONE;
+    }
+
+    private static boolean isCalled(Path workspace, String id) throws IOException {
+      Library library = new LibraryReader(Work.folders(workspace)).read();
+      return library.problems().isEmpty()
+          && library.linksTo(id).contains("big")
+          && library.linksTo(id).contains("a")
+          && !Files.exists(workspace.resolve(".renaming"));
+    }
+
+    @Override
+    public boolean isAsBefore(Path workspace) throws IOException {
+      return isCalled(workspace, "mend");
+    }
+
+    @Override
+    public boolean isDone(Path workspace) throws IOException {
+      return isCalled(workspace, "mended");
+    }
+  }
+
+  private static final class Importing implements Work {
+    @Override
+    public void prepare(Path workspace, Path elsewhere) throws IOException {
+      NewWorkspace.in(workspace);
+      Work.write(workspace, BIG, Work.page("old"));
+    }
+
+    @Override
+    public String attempt(Path workspace) throws IOException {
+      TreeMap<String, byte[]> files = new TreeMap<>();
+      files.put("articles/topics/a.md", "---\ntitle: A\n---\n".getBytes(StandardCharsets.UTF_8));
+      files.put(BIG, Work.page("new").getBytes(StandardCharsets.UTF_8));
+      Import bringing = new Import(Work.folders(workspace), new Archive(files));
+      bringing.apply(bringing.plan());
+      return DONE;
+    }
+
+    @Override
+    public boolean isAsBefore(Path workspace) throws IOException {
+      return Work.read(workspace, BIG).equals(Work.page("old"))
+          && Work.read(workspace, "articles/topics/a.md").isEmpty()
+          && new PendingImport(Work.folders(workspace)).finish() == 0;
+    }
+
+    @Override
+    public boolean isDone(Path workspace) {
+      return Work.read(workspace, BIG).equals(Work.page("new"))
+          && !Work.read(workspace, "articles/topics/a.md").isEmpty();
+    }
+  }
+
+  private static final class Recording implements Work {
+    @Override
+    public void prepare(Path workspace, Path elsewhere) throws IOException {
+      NewWorkspace.in(workspace);
+      Beginning.begin(Work.folders(workspace), ADA);
+      Work.write(workspace, BIG, Noise.page());
+    }
+
+    @Override
+    public String attempt(Path workspace) throws IOException {
+      try (HistoryFolder place = HistoryFolder.of(Work.folders(workspace)).orElseThrow()) {
+        Recorder recorder = new Recorder(place);
+        recorder.record(recorder.unrecorded(), "Write", ADA);
+        return DONE;
+      }
+    }
+
+    private static List<String> unrecorded(Path workspace) throws IOException {
+      try (HistoryFolder place = HistoryFolder.of(Work.folders(workspace)).orElseThrow()) {
+        return new Recorder(place).unrecorded();
+      }
+    }
+
+    @Override
+    public boolean isAsBefore(Path workspace) throws IOException {
+      return unrecorded(workspace).equals(List.of(BIG))
+          && Work.read(workspace, BIG).equals(Noise.page());
+    }
+
+    @Override
+    public boolean isDone(Path workspace) throws IOException {
+      return unrecorded(workspace).isEmpty() && Work.read(workspace, BIG).equals(Noise.page());
+    }
+  }
+
+  /** The page that is new must be found even while the index cannot be written. */
+  private static final class Indexing implements Work {
+    @Override
+    public void prepare(Path workspace, Path elsewhere) throws IOException {
+      NewWorkspace.in(workspace);
+      Work.write(workspace, "articles/topics/a.md", "---\ntitle: Anchors\n---\n");
+      update(workspace);
+      Work.write(workspace, BIG, Noise.page());
+    }
+
+    private static UpdateReport update(Path workspace) throws IOException {
+      Library library = new LibraryReader(Work.folders(workspace)).read();
+      try (SearchIndex index = SearchIndex.open(Work.folders(workspace))) {
+        UpdateReport report = index.update(library);
+        if (index.find(SearchQuery.of("anchors")).hits().isEmpty()) {
+          throw new IOException("the search finds nothing");
+        }
+        return report;
+      }
+    }
+
+    @Override
+    public String attempt(Path workspace) throws IOException {
+      return update(workspace).inMemory().orElse(DONE);
+    }
+
+    @Override
+    public boolean isAsBefore(Path workspace) throws IOException {
+      return !Work.read(workspace, BIG).isEmpty();
+    }
+
+    @Override
+    public boolean isDone(Path workspace) throws IOException {
+      return update(workspace).unchanged();
+    }
+  }
+}
