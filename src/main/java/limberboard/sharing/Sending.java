@@ -13,7 +13,6 @@ import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.Ref;
 import org.eclipse.jgit.lib.Repository;
-import org.eclipse.jgit.revwalk.RevWalk;
 import org.eclipse.jgit.transport.RemoteRefUpdate;
 
 /** Sends what this copy has to the other; never over what the other has and this one has not. */
@@ -75,17 +74,7 @@ public final class Sending {
     if (update.getStatus() == RemoteRefUpdate.Status.UP_TO_DATE) {
       return 0;
     }
-    try (RevWalk walk = new RevWalk(repository)) {
-      walk.markStart(walk.parseCommit(head));
-      if (before != null) {
-        walk.markUninteresting(walk.parseCommit(before.getObjectId()));
-      }
-      int count = 0;
-      while (walk.next() != null) {
-        count++;
-      }
-      return count;
-    }
+    return sharing.count(head, Optional.ofNullable(before).map(Ref::getObjectId));
   }
 
   private static void make(Remote remote) throws IOException {

@@ -2,8 +2,10 @@ package limberboard.sharing;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import limberboard.history.Author;
 import limberboard.history.CopyRole;
@@ -116,7 +118,7 @@ public final class Sharing {
     VersionMerge merging = new VersionMerge(repository, walk);
     if (walk.isMergedInto(theirs, ours)) {
       seen(remote, theirs);
-      return new PullOutcome.UpToDate(first, count(ours, theirs));
+      return new PullOutcome.UpToDate(first, count(ours, Optional.of(theirs)));
     }
     RevCommit common = common(merging, wish, remote, ours, theirs);
     VersionMerge.Result result =
@@ -135,11 +137,11 @@ public final class Sharing {
     seen(remote, theirs);
     return new PullOutcome.Pulled(
         first,
-        count(theirs, ours),
+        count(theirs, Optional.of(ours)),
         changed.stream().map(place::inWorkspace).toList(),
         merged(result),
         result.kept().stream().map(place::inWorkspace).toList(),
-        count(walk.parseCommit(to), theirs));
+        count(to, Optional.of(theirs)));
   }
 
   /** A version that both come from; a copy that holds only the latest part fetches the rest. */
@@ -195,17 +197,25 @@ public final class Sharing {
     return new ArrayList<>(merged);
   }
 
-  /** How many versions one has that the other has not. */
-  int count(RevCommit of, RevCommit without) throws IOException {
-    try (RevWalk walk = new RevWalk(repository)) {
-      walk.markStart(walk.parseCommit(of));
-      walk.markUninteresting(walk.parseCommit(without));
-      int count = 0;
-      while (walk.next() != null) {
-        count++;
-      }
-      return count;
+  /** How many versions one has that the other has not, whatever the clocks said. */
+  int count(ObjectId of, Optional<ObjectId> without) throws IOException {
+    Set<ObjectId> all = versions(of);
+    if (without.isPresent()) {
+      all.removeAll(versions(without.get()));
     }
+    return all.size();
+  }
+
+  private Set<ObjectId> versions(ObjectId last) throws IOException {
+    Set<ObjectId> all = new HashSet<>();
+    try (RevWalk walk = new RevWalk(repository)) {
+      walk.setRetainBody(false);
+      walk.markStart(walk.parseCommit(last));
+      for (RevCommit each : walk) {
+        all.add(each.getId());
+      }
+    }
+    return all;
   }
 
   /** Remembers how much of the remote this copy has had. */

@@ -11,7 +11,7 @@ final class Noise {
     StringBuilder text = new StringBuilder("---\ntitle: Noise\n---\n");
     for (int i = 0; i < 25_000; i++) {
       text.append(Long.toString(random.nextLong() & 0xffff_ffffL, 36))
-          .append(i % 8 == 0 ? "\n\n" : " ");
+          .append(i % 20 == 0 ? "\n\n" : " ");
     }
     return text.append('\n').toString();
   }

@@ -56,7 +56,7 @@ record Pulling(String page) implements Work {
   public String attempt(Path workspace) throws IOException {
     try (HistoryFolder place = HistoryFolder.of(Work.folders(workspace)).orElseThrow()) {
       PullOutcome outcome = new Sharing(place, connection()).pull(PullWish.by(Works.ADA));
-      return outcome instanceof PullOutcome.Pulled ? DONE : outcome.toString();
+      return outcome instanceof PullOutcome.Open ? outcome.toString() : DONE;
     }
   }
 

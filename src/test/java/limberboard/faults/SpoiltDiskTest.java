@@ -95,11 +95,8 @@ class SpoiltDiskTest {
       int colon = line.indexOf(": ");
       if (colon > 0 && Works.all().containsKey(line.substring(0, colon))) {
         told.put(line.substring(0, colon), line.substring(colon + 2));
-      } else {
-        System.err.println(line);
       }
     }
-    told.forEach((work, said) -> System.err.println(spoilt + " " + work + ": " + said));
     return told;
   }
 }

@@ -35,7 +35,7 @@ interface Work {
 
   /** A page with a large body. */
   static String page(String word) {
-    return "---\ntitle: Big\n---\n" + (word + "\n\n").repeat(200_000 / word.length()) + "\n";
+    return "---\ntitle: Big\n---\n" + ("Ropes and knots. ".repeat(50) + word + "\n\n").repeat(200);
   }
 
   /** The folders of a workspace. */
