@@ -111,7 +111,7 @@ public final class Sending {
           "another program is sending to " + remote.said() + ", or was stopped while it did",
           "try again; if it stays so, have "
               + update.getRemoteName()
-              + ".lock taken away there. What you recorded stays in your copy");
+              + ".lock taken out of that folder. What you recorded stays in your copy");
     }
     return new HistoryTrouble(
         remote.said()

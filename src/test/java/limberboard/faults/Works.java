@@ -47,7 +47,7 @@ final class Works {
     all.put("record", new Recording());
     all.put("index", new Indexing());
     all.put("pull", new Pulling(Work.page("new")));
-    all.put("pull-packed-large", new Pulling(Noise.page()));
+    all.put("pull-packed-large", new Pulling(PackedLarge.page()));
     return all;
   }
 
@@ -194,7 +194,7 @@ final class Works {
     public void prepare(Path workspace, Path elsewhere) throws IOException {
       NewWorkspace.in(workspace);
       Beginning.begin(Work.folders(workspace), ADA);
-      Work.write(workspace, BIG, Noise.page());
+      Work.write(workspace, BIG, PackedLarge.page());
     }
 
     @Override
@@ -215,12 +215,13 @@ final class Works {
     @Override
     public boolean isAsBefore(Path workspace) throws IOException {
       return unrecorded(workspace).equals(List.of(BIG))
-          && Work.read(workspace, BIG).equals(Noise.page());
+          && Work.read(workspace, BIG).equals(PackedLarge.page());
     }
 
     @Override
     public boolean isDone(Path workspace) throws IOException {
-      return unrecorded(workspace).isEmpty() && Work.read(workspace, BIG).equals(Noise.page());
+      return unrecorded(workspace).isEmpty()
+          && Work.read(workspace, BIG).equals(PackedLarge.page());
     }
   }
 
@@ -231,7 +232,7 @@ final class Works {
       NewWorkspace.in(workspace);
       Work.write(workspace, "articles/topics/a.md", "---\ntitle: Anchors\n---\n");
       update(workspace);
-      Work.write(workspace, BIG, Noise.page());
+      Work.write(workspace, BIG, PackedLarge.page());
     }
 
     private static UpdateReport update(Path workspace) throws IOException {

@@ -3,8 +3,8 @@ package limberboard.faults;
 import java.util.Random;
 
 /** A page that no packing makes small, always the same. */
-final class Noise {
-  private Noise() {}
+final class PackedLarge {
+  private PackedLarge() {}
 
   static String page() {
     Random random = new Random(20261130);
