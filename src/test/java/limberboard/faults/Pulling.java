@@ -24,7 +24,7 @@ import limberboard.sharing.Sharing;
  *
  * @param page the large one
  */
-record Pulling(String page) implements Work {
+record Pulling(String page) implements TriedWork {
   private static final String SMALL = "articles/topics/a.md";
 
   private static Connection connection() {
@@ -36,25 +36,25 @@ record Pulling(String page) implements Work {
     Path first = elsewhere.resolve(workspace.getFileName() + "-first");
     String remote = elsewhere.resolve(workspace.getFileName() + ".git").toString();
     NewWorkspace.in(first);
-    Beginning.begin(Work.folders(first), Works.ADA);
+    Beginning.begin(TriedWork.folders(first), Works.ADA);
     push(first, Optional.of(remote));
     Files.createDirectories(workspace.getParent());
     new Copying(connection()).copy(remote, workspace, new CopyRole(Own.OWNER));
-    Work.write(first, BIG, page);
-    Work.write(first, SMALL, "---\ntitle: A\n---\n");
+    TriedWork.write(first, BIG, page);
+    TriedWork.write(first, SMALL, "---\ntitle: A\n---\n");
     push(first, Optional.empty());
-    Work.write(workspace, "articles/topics/mine.md", "---\ntitle: Mine\n---\n");
+    TriedWork.write(workspace, "articles/topics/mine.md", "---\ntitle: Mine\n---\n");
   }
 
   private static void push(Path from, Optional<String> remote) throws IOException {
-    try (HistoryFolder place = HistoryFolder.of(Work.folders(from)).orElseThrow()) {
+    try (HistoryFolder place = HistoryFolder.of(TriedWork.folders(from)).orElseThrow()) {
       new Sending(place, connection()).push(Works.ADA, remote, remote.isPresent());
     }
   }
 
   @Override
   public String attempt(Path workspace) throws IOException {
-    try (HistoryFolder place = HistoryFolder.of(Work.folders(workspace)).orElseThrow()) {
+    try (HistoryFolder place = HistoryFolder.of(TriedWork.folders(workspace)).orElseThrow()) {
       PullOutcome outcome = new Sharing(place, connection()).pull(PullWish.by(Works.ADA));
       return outcome instanceof PullOutcome.Open ? outcome.toString() : DONE;
     }
@@ -63,18 +63,18 @@ record Pulling(String page) implements Work {
   /** Files that came may be there whole already; the pull goes on with the others. */
   @Override
   public boolean isAsBefore(Path workspace) {
-    String big = Work.read(workspace, BIG);
+    String big = TriedWork.read(workspace, BIG);
     return (big.isEmpty() || big.equals(page)) && hasMine(workspace);
   }
 
   private static boolean hasMine(Path workspace) {
-    return Work.read(workspace, "articles/topics/mine.md").contains("Mine");
+    return TriedWork.read(workspace, "articles/topics/mine.md").contains("Mine");
   }
 
   @Override
   public boolean isDone(Path workspace) {
-    return Work.read(workspace, BIG).equals(page)
-        && !Work.read(workspace, SMALL).isEmpty()
+    return TriedWork.read(workspace, BIG).equals(page)
+        && !TriedWork.read(workspace, SMALL).isEmpty()
         && hasMine(workspace);
   }
 }

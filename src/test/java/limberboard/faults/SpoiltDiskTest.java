@@ -39,7 +39,7 @@ class SpoiltDiskTest {
             });
   }
 
-  private static String told(Work work, Path workspace) {
+  private static String told(TriedWork work, Path workspace) {
     try {
       return work.attempt(workspace);
     } catch (PlainTrouble trouble) {
@@ -56,18 +56,18 @@ class SpoiltDiskTest {
   void isToldLosesNothingAndIsGoneOnWith(SpoiltDisk spoilt) throws Exception {
     Path disk = Files.createDirectories(folder.resolve("disk"));
     Path elsewhere = Files.createDirectories(folder.resolve("elsewhere"));
-    for (Map.Entry<String, Work> each : Works.all().entrySet()) {
+    for (Map.Entry<String, TriedWork> each : Works.all().entrySet()) {
       each.getValue().prepare(disk.resolve(each.getKey()), elsewhere);
     }
     Map<String, String> told = run(spoilt, disk);
     Assumptions.assumeFalse(told.isEmpty(), "this machine lets nobody make such a disk");
     assertThat(told.keySet()).isEqualTo(Works.all().keySet());
-    for (Map.Entry<String, Work> each : Works.all().entrySet()) {
+    for (Map.Entry<String, TriedWork> each : Works.all().entrySet()) {
       String said = told.get(each.getKey());
       assertThat(said).as(each.getKey()).matches(SPOILT);
       Path workspace = disk.resolve(each.getKey());
       assertThat(each.getValue().isAsBefore(workspace)).as(each.getKey() + ": " + said).isTrue();
-      assertThat(told(each.getValue(), workspace)).as(each.getKey()).isEqualTo(Work.DONE);
+      assertThat(told(each.getValue(), workspace)).as(each.getKey()).isEqualTo(TriedWork.DONE);
       assertThat(each.getValue().isDone(workspace)).as(each.getKey() + " later").isTrue();
     }
   }

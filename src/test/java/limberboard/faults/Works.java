@@ -38,50 +38,50 @@ final class Works {
 
   private Works() {}
 
-  static Map<String, Work> all() {
-    Map<String, Work> all = new TreeMap<>();
+  static Map<String, TriedWork> all() {
+    Map<String, TriedWork> all = new TreeMap<>();
     all.put("save", new Saving());
     all.put("keep", new Keeping());
     all.put("rename", new Renames());
     all.put("import", new Importing());
     all.put("record", new Recording());
     all.put("index", new Indexing());
-    all.put("pull", new Pulling(Work.page("new")));
+    all.put("pull", new Pulling(TriedWork.page("new")));
     all.put("pull-packed-large", new Pulling(PackedLarge.page()));
     return all;
   }
 
-  private static final class Saving implements Work {
+  private static final class Saving implements TriedWork {
     @Override
     public void prepare(Path workspace, Path elsewhere) throws IOException {
       NewWorkspace.in(workspace);
-      Work.write(workspace, BIG, Work.page("old"));
+      TriedWork.write(workspace, BIG, TriedWork.page("old"));
     }
 
     @Override
     public String attempt(Path workspace) {
-      PageFile file = new PageFile(Work.folders(workspace), BIG);
+      PageFile file = new PageFile(TriedWork.folders(workspace), BIG);
       Optional<PageText> held = ((PageFile.Ready) file.open()).page();
-      SaveOutcome outcome = file.save(held, new PageText(Work.page("new")));
+      SaveOutcome outcome = file.save(held, new PageText(TriedWork.page("new")));
       return outcome instanceof SaveOutcome.Refused refused ? refused.problem().toString() : DONE;
     }
 
     @Override
     public boolean isAsBefore(Path workspace) {
-      return Work.read(workspace, BIG).equals(Work.page("old"));
+      return TriedWork.read(workspace, BIG).equals(TriedWork.page("old"));
     }
 
     @Override
     public boolean isDone(Path workspace) {
-      return Work.read(workspace, BIG).equals(Work.page("new"));
+      return TriedWork.read(workspace, BIG).equals(TriedWork.page("new"));
     }
   }
 
   /** Text that is typed is kept beside what was kept before. */
-  private static final class Keeping implements Work {
+  private static final class Keeping implements TriedWork {
     private static KeptTexts texts(Path workspace) {
       return new KeptTexts(
-          new UserFolders(workspace, workspace, workspace), Work.folders(workspace));
+          new UserFolders(workspace, workspace, workspace), TriedWork.folders(workspace));
     }
 
     @Override
@@ -91,7 +91,7 @@ final class Works {
     }
 
     private static KeptText kept(String word) {
-      return KeptText.of(BIG, Optional.empty(), Instant.EPOCH, new PageText(Work.page(word)));
+      return KeptText.of(BIG, Optional.empty(), Instant.EPOCH, new PageText(TriedWork.page(word)));
     }
 
     @Override
@@ -101,8 +101,8 @@ final class Works {
     }
 
     private static boolean isOffered(Path workspace, String word) throws IOException {
-      return texts(workspace).left(Work.folders(workspace)).stream()
-          .anyMatch(each -> each.kept().text().text().equals(Work.page(word)));
+      return texts(workspace).left(TriedWork.folders(workspace)).stream()
+          .anyMatch(each -> each.kept().text().text().equals(TriedWork.page(word)));
     }
 
     @Override
@@ -117,20 +117,20 @@ final class Works {
   }
 
   /** Of two pages that name the renamed one, only the small one fits on the disk. */
-  private static final class Renames implements Work {
+  private static final class Renames implements TriedWork {
     @Override
     public void prepare(Path workspace, Path elsewhere) throws IOException {
       new TestWorkspace(workspace);
-      Work.write(
+      TriedWork.write(
           workspace, "articles/topics/a.md", "---\ntitle: A\n---\n[m](../procedures/mend.md)\n");
-      Work.write(workspace, BIG, Work.page("[m](../procedures/mend.md)"));
+      TriedWork.write(workspace, BIG, TriedWork.page("[m](../procedures/mend.md)"));
     }
 
     @Override
     public String attempt(Path workspace) throws IOException {
-      Library library = new LibraryReader(Work.folders(workspace)).read();
+      Library library = new LibraryReader(TriedWork.folders(workspace)).read();
       RenameOutcome outcome =
-          new Renamer(Work.folders(workspace)).rename(library, "mend", "mended");
+          new Renamer(TriedWork.folders(workspace)).rename(library, "mend", "mended");
       if (outcome instanceof RenameOutcome.Refused refused) {
         return refused.problems().toString();
       }
@@ -140,7 +140,7 @@ final class Works {
     }
 
     private static boolean isCalled(Path workspace, String id) throws IOException {
-      Library library = new LibraryReader(Work.folders(workspace)).read();
+      Library library = new LibraryReader(TriedWork.folders(workspace)).read();
       return library.problems().isEmpty()
           && library.linksTo(id).contains("big")
           && library.linksTo(id).contains("a")
@@ -158,48 +158,48 @@ final class Works {
     }
   }
 
-  private static final class Importing implements Work {
+  private static final class Importing implements TriedWork {
     @Override
     public void prepare(Path workspace, Path elsewhere) throws IOException {
       NewWorkspace.in(workspace);
-      Work.write(workspace, BIG, Work.page("old"));
+      TriedWork.write(workspace, BIG, TriedWork.page("old"));
     }
 
     @Override
     public String attempt(Path workspace) throws IOException {
       TreeMap<String, byte[]> files = new TreeMap<>();
       files.put("articles/topics/a.md", "---\ntitle: A\n---\n".getBytes(StandardCharsets.UTF_8));
-      files.put(BIG, Work.page("new").getBytes(StandardCharsets.UTF_8));
-      Import bringing = new Import(Work.folders(workspace), new Archive(files));
+      files.put(BIG, TriedWork.page("new").getBytes(StandardCharsets.UTF_8));
+      Import bringing = new Import(TriedWork.folders(workspace), new Archive(files));
       bringing.apply(bringing.plan());
       return DONE;
     }
 
     @Override
     public boolean isAsBefore(Path workspace) throws IOException {
-      return Work.read(workspace, BIG).equals(Work.page("old"))
-          && Work.read(workspace, "articles/topics/a.md").isEmpty()
-          && new PendingImport(Work.folders(workspace)).finish() == 0;
+      return TriedWork.read(workspace, BIG).equals(TriedWork.page("old"))
+          && TriedWork.read(workspace, "articles/topics/a.md").isEmpty()
+          && new PendingImport(TriedWork.folders(workspace)).finish() == 0;
     }
 
     @Override
     public boolean isDone(Path workspace) {
-      return Work.read(workspace, BIG).equals(Work.page("new"))
-          && !Work.read(workspace, "articles/topics/a.md").isEmpty();
+      return TriedWork.read(workspace, BIG).equals(TriedWork.page("new"))
+          && !TriedWork.read(workspace, "articles/topics/a.md").isEmpty();
     }
   }
 
-  private static final class Recording implements Work {
+  private static final class Recording implements TriedWork {
     @Override
     public void prepare(Path workspace, Path elsewhere) throws IOException {
       NewWorkspace.in(workspace);
-      Beginning.begin(Work.folders(workspace), ADA);
-      Work.write(workspace, BIG, PackedLarge.page());
+      Beginning.begin(TriedWork.folders(workspace), ADA);
+      TriedWork.write(workspace, BIG, PackedLarge.page());
     }
 
     @Override
     public String attempt(Path workspace) throws IOException {
-      try (HistoryFolder place = HistoryFolder.of(Work.folders(workspace)).orElseThrow()) {
+      try (HistoryFolder place = HistoryFolder.of(TriedWork.folders(workspace)).orElseThrow()) {
         Recorder recorder = new Recorder(place);
         recorder.record(recorder.unrecorded(), "Write", ADA);
         return DONE;
@@ -207,7 +207,7 @@ final class Works {
     }
 
     private static List<String> unrecorded(Path workspace) throws IOException {
-      try (HistoryFolder place = HistoryFolder.of(Work.folders(workspace)).orElseThrow()) {
+      try (HistoryFolder place = HistoryFolder.of(TriedWork.folders(workspace)).orElseThrow()) {
         return new Recorder(place).unrecorded();
       }
     }
@@ -215,29 +215,29 @@ final class Works {
     @Override
     public boolean isAsBefore(Path workspace) throws IOException {
       return unrecorded(workspace).equals(List.of(BIG))
-          && Work.read(workspace, BIG).equals(PackedLarge.page());
+          && TriedWork.read(workspace, BIG).equals(PackedLarge.page());
     }
 
     @Override
     public boolean isDone(Path workspace) throws IOException {
       return unrecorded(workspace).isEmpty()
-          && Work.read(workspace, BIG).equals(PackedLarge.page());
+          && TriedWork.read(workspace, BIG).equals(PackedLarge.page());
     }
   }
 
   /** The page that is new must be found even while the index cannot be written. */
-  private static final class Indexing implements Work {
+  private static final class Indexing implements TriedWork {
     @Override
     public void prepare(Path workspace, Path elsewhere) throws IOException {
       NewWorkspace.in(workspace);
-      Work.write(workspace, "articles/topics/a.md", "---\ntitle: Anchors\n---\n");
+      TriedWork.write(workspace, "articles/topics/a.md", "---\ntitle: Anchors\n---\n");
       update(workspace);
-      Work.write(workspace, BIG, PackedLarge.page());
+      TriedWork.write(workspace, BIG, PackedLarge.page());
     }
 
     private static UpdateReport update(Path workspace) throws IOException {
-      Library library = new LibraryReader(Work.folders(workspace)).read();
-      try (SearchIndex index = SearchIndex.open(Work.folders(workspace))) {
+      Library library = new LibraryReader(TriedWork.folders(workspace)).read();
+      try (SearchIndex index = SearchIndex.open(TriedWork.folders(workspace))) {
         UpdateReport report = index.update(library);
         if (index.find(SearchQuery.of("anchors")).hits().isEmpty()) {
           throw new IOException("the search finds nothing");
@@ -253,7 +253,7 @@ final class Works {
 
     @Override
     public boolean isAsBefore(Path workspace) throws IOException {
-      return !Work.read(workspace, BIG).isEmpty();
+      return !TriedWork.read(workspace, BIG).isEmpty();
     }
 
     @Override

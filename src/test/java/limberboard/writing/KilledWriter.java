@@ -31,7 +31,7 @@ import limberboard.writing.save.SaveOutcome;
 /** The program that is killed: it works without a pause and says what it has done, line by line. */
 final class KilledWriter {
   /** What it does, in an order of its own each time; {@code doing} and one of these is said. */
-  enum Work {
+  enum Task {
     SAVE,
     RENAME,
     INDEX,
@@ -64,10 +64,10 @@ final class KilledWriter {
       new Recorder(place).unrecorded();
     }
     say("ready");
-    List<Work> order = new ArrayList<>(Arrays.asList(Work.values()));
+    List<Task> order = new ArrayList<>(Arrays.asList(Task.values()));
     Collections.shuffle(order, random);
     while (!Files.exists(stop)) {
-      for (Work work : order) {
+      for (Task work : order) {
         say("doing " + work);
         switch (work) {
           case SAVE -> save(random.nextInt(KilledPages.COUNT));

@@ -9,7 +9,7 @@ import limberboard.library.file.WorkspaceFolders;
 /**
  * A kind of work that writes, tried in a folder that is sound at first, then spoilt, then sound.
  */
-interface Work {
+interface TriedWork {
   /** What is said of work that came to its end. */
   String DONE = "done";
 
