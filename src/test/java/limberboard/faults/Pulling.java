@@ -36,7 +36,7 @@ record Pulling(String page) implements TriedWork {
     Path first = elsewhere.resolve(workspace.getFileName() + "-first");
     String remote = elsewhere.resolve(workspace.getFileName() + ".git").toString();
     NewWorkspace.in(first);
-    Beginning.begin(TriedWork.folders(first), Works.ADA);
+    Beginning.begin(TriedWork.folders(first), TriedWorks.ADA);
     push(first, Optional.of(remote));
     Files.createDirectories(workspace.getParent());
     new Copying(connection()).copy(remote, workspace, new CopyRole(Own.OWNER));
@@ -48,14 +48,14 @@ record Pulling(String page) implements TriedWork {
 
   private static void push(Path from, Optional<String> remote) throws IOException {
     try (HistoryFolder place = HistoryFolder.of(TriedWork.folders(from)).orElseThrow()) {
-      new Sending(place, connection()).push(Works.ADA, remote, remote.isPresent());
+      new Sending(place, connection()).push(TriedWorks.ADA, remote, remote.isPresent());
     }
   }
 
   @Override
   public String attempt(Path workspace) throws IOException {
     try (HistoryFolder place = HistoryFolder.of(TriedWork.folders(workspace)).orElseThrow()) {
-      PullOutcome outcome = new Sharing(place, connection()).pull(PullWish.by(Works.ADA));
+      PullOutcome outcome = new Sharing(place, connection()).pull(PullWish.by(TriedWorks.ADA));
       return outcome instanceof PullOutcome.Open ? outcome.toString() : DONE;
     }
   }

@@ -31,7 +31,7 @@ class SpoiltDiskTest {
 
   /** The program that meets the spoilt disk: does each work and says what came of it. */
   public static void main(String[] args) {
-    Works.all()
+    TriedWorks.all()
         .forEach(
             (name, work) -> {
               String told = told(work, Path.of(args[0], name));
@@ -56,13 +56,13 @@ class SpoiltDiskTest {
   void isToldLosesNothingAndIsGoneOnWith(SpoiltDisk spoilt) throws Exception {
     Path disk = Files.createDirectories(folder.resolve("disk"));
     Path elsewhere = Files.createDirectories(folder.resolve("elsewhere"));
-    for (Map.Entry<String, TriedWork> each : Works.all().entrySet()) {
+    for (Map.Entry<String, TriedWork> each : TriedWorks.all().entrySet()) {
       each.getValue().prepare(disk.resolve(each.getKey()), elsewhere);
     }
     Map<String, String> told = run(spoilt, disk);
     Assumptions.assumeFalse(told.isEmpty(), "this machine lets nobody make such a disk");
-    assertThat(told.keySet()).isEqualTo(Works.all().keySet());
-    for (Map.Entry<String, TriedWork> each : Works.all().entrySet()) {
+    assertThat(told.keySet()).isEqualTo(TriedWorks.all().keySet());
+    for (Map.Entry<String, TriedWork> each : TriedWorks.all().entrySet()) {
       String said = told.get(each.getKey());
       assertThat(said).as(each.getKey()).matches(SPOILT);
       Path workspace = disk.resolve(each.getKey());
@@ -93,7 +93,7 @@ class SpoiltDiskTest {
     Map<String, String> told = new TreeMap<>();
     for (String line : Files.readAllLines(out)) {
       int colon = line.indexOf(": ");
-      if (colon > 0 && Works.all().containsKey(line.substring(0, colon))) {
+      if (colon > 0 && TriedWorks.all().containsKey(line.substring(0, colon))) {
         told.put(line.substring(0, colon), line.substring(colon + 2));
       }
     }

@@ -95,7 +95,7 @@ class WrongClockTest {
   void versionsRecordedWithAClockThatWentBackAreAllThereInTheirOrder() throws IOException {
     WorkspaceFolders folders = NewWorkspace.in(folder);
     write(folders, "Bends", DAY);
-    Beginning.begin(folders, Works.ADA, at(DAY));
+    Beginning.begin(folders, TriedWorks.ADA, at(DAY));
     write(folders, "Ropes", DAY.plusSeconds(60));
     record(folders, DAY.minus(Duration.ofDays(900)));
     write(folders, "Loops", DAY.plusSeconds(120));
@@ -110,7 +110,7 @@ class WrongClockTest {
 
   private static void record(WorkspaceFolders folders, Instant when) throws IOException {
     try (HistoryFolder place = HistoryFolder.of(folders).orElseThrow()) {
-      assertThat(new Recorder(place, at(when)).record(List.of(PAGE), "Change", Works.ADA))
+      assertThat(new Recorder(place, at(when)).record(List.of(PAGE), "Change", TriedWorks.ADA))
           .isPresent();
     }
   }
@@ -120,12 +120,12 @@ class WrongClockTest {
     Path first = folder.resolve("first");
     WorkspaceFolders yard = NewWorkspace.in(first);
     write(yard, "Bends", DAY);
-    Beginning.begin(yard, Works.ADA, at(DAY));
+    Beginning.begin(yard, TriedWorks.ADA, at(DAY));
     Connection connection =
         new Connection(Asking.nobody(), List.of("ssh"), List.of(), HowFar.silent());
     String remote = folder.resolve("remote.git").toString();
     try (HistoryFolder place = HistoryFolder.of(yard).orElseThrow()) {
-      new Sending(place, connection).push(Works.ADA, Optional.of(remote), true);
+      new Sending(place, connection).push(TriedWorks.ADA, Optional.of(remote), true);
     }
     Path second = folder.resolve("second");
     new Copying(connection).copy(remote, second, new CopyRole(Own.OWNER));
@@ -137,13 +137,13 @@ class WrongClockTest {
       record(owner, DAY.minus(Duration.ofDays(4000 + i)));
     }
     try (HistoryFolder place = HistoryFolder.of(yard).orElseThrow()) {
-      new Sending(place, connection).push(Works.ADA, Optional.empty(), false);
+      new Sending(place, connection).push(TriedWorks.ADA, Optional.empty(), false);
     }
     try (HistoryFolder place = HistoryFolder.of(owner).orElseThrow()) {
-      PullOutcome outcome = new Sharing(place, connection).pull(PullWish.by(Works.ADA));
+      PullOutcome outcome = new Sharing(place, connection).pull(PullWish.by(TriedWorks.ADA));
       assertThat(outcome).isInstanceOf(PullOutcome.Pulled.class);
       assertThat(((PullOutcome.Pulled) outcome).versions()).isEqualTo(12);
-      new Sending(place, connection).push(Works.ADA, Optional.empty(), false);
+      new Sending(place, connection).push(TriedWorks.ADA, Optional.empty(), false);
     }
     assertThat(Files.readString(second.resolve(PAGE))).contains("Bends11", "Mine 11");
   }

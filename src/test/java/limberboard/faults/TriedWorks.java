@@ -33,10 +33,10 @@ import limberboard.writing.save.PageFile;
 import limberboard.writing.save.SaveOutcome;
 
 /** The kinds of work, by name. */
-final class Works {
+final class TriedWorks {
   static final Author ADA = new Author("Ada", "ada@example.org");
 
-  private Works() {}
+  private TriedWorks() {}
 
   static Map<String, TriedWork> all() {
     Map<String, TriedWork> all = new TreeMap<>();
