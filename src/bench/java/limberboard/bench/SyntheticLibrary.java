@@ -65,7 +65,8 @@ final class SyntheticLibrary {
     return new Page<>(page.id(), page.path(), page.head(), page.details(), body, page.bodyLine());
   }
 
-  private static List<String> words(Random random) {
+  /** Made-up words, the same for one seed. */
+  static List<String> words(Random random) {
     List<String> words = new ArrayList<>();
     for (int i = 0; i < MADE_UP_WORDS; i++) {
       StringBuilder word = new StringBuilder();

@@ -7,7 +7,7 @@ import limberboard.library.Library;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.search.SearchIndex;
 
-/** The search index of a workspace, opened at the first update. For one thread. */
+/** The search index of a workspace, opened at the first update. Safe for use by several threads. */
 final class OpenIndex {
   private final WorkspaceFolders folders;
   private Optional<SearchIndex> open = Optional.empty();
@@ -21,7 +21,7 @@ final class OpenIndex {
    *
    * @throws IOException when it cannot be opened or written
    */
-  SearchSource update(Library library) throws IOException {
+  synchronized SearchSource update(Library library) throws IOException {
     if (open.isEmpty()) {
       open = Optional.of(SearchIndex.open(folders));
     }

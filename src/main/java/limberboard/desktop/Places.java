@@ -80,6 +80,17 @@ final class Places implements Navigator {
                     desk.pages(),
                     desk.background(outside.threads().written())));
     written.saving().afterWriting(desk.loader()::load);
+    written
+        .saving()
+        .afterLooking(
+            found ->
+                found
+                    .read()
+                    .page()
+                    .ifPresent(
+                        page ->
+                            desk.loader()
+                                .saved(page, found.read().library().linksFrom(page.id()))));
     write = new WritePlace(tools, written, symptoms(outside));
     workspace = new WorkspacePlace(tools, workspace(outside));
     help = new HelpPlace(tools, Guide.packed());

@@ -71,8 +71,8 @@ final class WindowAssembly {
     this.pages = background(outside.threads().pages());
     this.letters = background(outside.threads().letters());
     this.session = new Session(outside.clock(), outside.memory().text("boat"));
-    this.search =
-        new SearchModel(session, background(outside.threads().search()), outside.typing());
+    Background searching = background(outside.threads().search());
+    this.search = new SearchModel(session, searching, outside.typing());
     search.onMissed(new SearchKeeping(outside.folders(), library));
     this.trace =
         new TraceModel(
@@ -89,7 +89,8 @@ final class WindowAssembly {
     this.log = new LogModel(session, outside.logs(), library);
     this.cases = new MendedCases(session, new CaseWriter(outside.folders()), library, notices);
     this.boats = new BoatFormModel(session, outside.boats(), library, notices);
-    this.loader = new Loader(outside.reader(), outside.index(), library, session, search);
+    this.loader =
+        new Loader(outside.reader(), outside.index(), library, searching, session, search);
     this.places = new Places(this, outside);
     boats.afterSaving(loader::load);
     log.afterWriting(loader::load);

@@ -91,8 +91,8 @@ public final class Recorder {
    * @param said what to say about it
    * @param author who says so
    * @return the new version's id; empty when there was nothing to record
-   * @throws HistoryTrouble when git is in the middle of something, or another program recorded
-   *     meanwhile
+   * @throws HistoryTrouble when git is in the middle of something, another program recorded
+   *     meanwhile, or the disk takes nothing more
    */
   public Optional<String> record(Collection<String> paths, String said, Author author)
       throws IOException {
@@ -107,6 +107,8 @@ public final class Recorder {
       throw new HistoryTrouble(
           "another program records at this moment, or was stopped while it did",
           "try again; if it stays so, take away " + e.getFile() + ".lock");
+    } catch (IOException e) {
+      throw HistoryTrouble.of(e);
     }
   }
 

@@ -11,6 +11,7 @@ import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.eclipse.jgit.lib.Repository;
 
 /**
@@ -21,6 +22,7 @@ import org.eclipse.jgit.lib.Repository;
 public final class RepositoryLock implements AutoCloseable {
   private static final Duration PATIENCE = Duration.ofSeconds(30);
   private static final long PLACE = Long.MAX_VALUE - 1;
+  private static final String ENDING = ".lock";
 
   private final FileChannel channel;
 
@@ -39,7 +41,7 @@ public final class RepositoryLock implements AutoCloseable {
     try {
       await(channel);
       if (channel.size() > 0) {
-        clean(repository, folder);
+        clean(folder);
       }
       channel.write(ByteBuffer.wrap(new byte[] {'b', 'u', 's', 'y'}), 0);
       return new RepositoryLock(channel);
@@ -87,11 +89,17 @@ public final class RepositoryLock implements AutoCloseable {
   }
 
   /** Takes away what a killed program has left. */
-  private static void clean(Repository repository, Path folder) throws IOException {
-    String branch = repository.getFullBranch();
-    for (String name :
-        List.of("index", "HEAD", "config", "packed-refs", branch == null ? "HEAD" : branch)) {
-      Files.deleteIfExists(folder.resolve(name + ".lock"));
+  private static void clean(Path folder) throws IOException {
+    for (String name : List.of("index", "HEAD", "config", "packed-refs")) {
+      Files.deleteIfExists(folder.resolve(name + ENDING));
+    }
+    Path refs = folder.resolve("refs");
+    if (Files.isDirectory(refs)) {
+      try (Stream<Path> files = Files.walk(refs)) {
+        for (Path file : files.filter(each -> each.toString().endsWith(ENDING)).toList()) {
+          Files.deleteIfExists(file);
+        }
+      }
     }
   }
 

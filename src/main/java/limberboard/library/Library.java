@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -45,12 +47,13 @@ public final class Library {
     SortedMap<String, Page<?>> byId = new TreeMap<>();
     pages.forEach(page -> byId.put(page.id(), page));
     this.pages = Collections.unmodifiableSortedMap(byId);
-    Map<String, SortedSet<String>> from = new TreeMap<>();
-    Map<String, SortedSet<String>> to = new TreeMap<>();
+    Set<String> ids = new HashSet<>(byId.keySet());
+    Map<String, SortedSet<String>> from = new HashMap<>();
+    Map<String, SortedSet<String>> to = new HashMap<>();
     linksFrom.forEach(
         (id, targets) -> {
           for (String target : targets) {
-            if (byId.containsKey(target) && !target.equals(id)) {
+            if (ids.contains(target) && !target.equals(id)) {
               from.computeIfAbsent(id, key -> new TreeSet<>()).add(target);
               to.computeIfAbsent(target, key -> new TreeSet<>()).add(id);
             }

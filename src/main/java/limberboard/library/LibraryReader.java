@@ -2,9 +2,11 @@ package limberboard.library;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -125,11 +127,12 @@ public final class LibraryReader {
           "there is no folder " + folders.articles() + "; a workspace keeps its pages there");
     }
     Map<Path, Kind> files = new LinkedHashMap<>();
+    Map<Path, Boolean> held = new HashMap<>();
     FolderCheck check = new FolderCheck(folders);
     problems.addAll(check.strangers());
     for (Kind kind : Kind.values()) {
       for (Path file : check.listed(folders.articles().resolve(kind.folder()), problems)) {
-        if (isPage(file, problems)) {
+        if (isPage(file, held, problems)) {
           files.put(file, kind);
         }
       }
@@ -137,7 +140,7 @@ public final class LibraryReader {
     return files;
   }
 
-  private boolean isPage(Path file, List<Problem> problems) {
+  private boolean isPage(Path file, Map<Path, Boolean> held, List<Problem> problems) {
     String name = file.getFileName().toString();
     if (name.startsWith(".")) {
       return false;
@@ -146,7 +149,7 @@ public final class LibraryReader {
       FolderCheck.notAPage(folders.relative(file), name).ifPresent(problems::add);
       return false;
     }
-    if (Files.isRegularFile(file) && folders.holds(file)) {
+    if (isHeld(file, held)) {
       return true;
     }
     problems.add(
@@ -157,6 +160,15 @@ public final class LibraryReader {
             "is not a file within the workspace",
             "keep pages as ordinary files below articles/"));
     return false;
+  }
+
+  /**
+   * Whether a file lies within the workspace; a file that is no link lies where its folder does.
+   */
+  private boolean isHeld(Path file, Map<Path, Boolean> held) {
+    return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+        ? held.computeIfAbsent(file.getParent(), folders::holds)
+        : Files.isRegularFile(file) && folders.holds(file);
   }
 
   /** Parses the files; of two pages with the same id the first by path is kept. */

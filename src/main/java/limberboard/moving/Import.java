@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import limberboard.library.LibraryReader;
 import limberboard.library.file.FileBytes;
+import limberboard.library.file.FileTrouble;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.problem.Problem;
 
@@ -99,7 +100,7 @@ public final class Import {
 
   /** What reading the pages would say, tried in a folder of its own. */
   private List<String> problems(List<String> added, List<String> changed) throws IOException {
-    Path trial = Files.createTempDirectory("limberboard-import");
+    Path trial = trial();
     try {
       WorkspaceFolders tried = new WorkspaceFolders(trial);
       copy(folders.articles(), tried.articles());
@@ -114,9 +115,28 @@ public final class Import {
         }
       }
       return said(tried).stream().filter(each -> !before.contains(each)).sorted().toList();
+    } catch (IOException e) {
+      throw notTried(e);
     } finally {
       PendingImport.delete(trial);
     }
+  }
+
+  private static Path trial() throws IOException {
+    try {
+      return Files.createTempDirectory("limberboard-import");
+    } catch (IOException e) {
+      throw notTried(e);
+    }
+  }
+
+  private static ArchiveTrouble notTried(IOException why) {
+    return new ArchiveTrouble(
+        "the pages could not be tried in the folder for temporary files: "
+            + FileTrouble.reason(why),
+        "make room in "
+            + System.getProperty("java.io.tmpdir")
+            + " and try again; nothing was changed");
   }
 
   private static Set<String> said(WorkspaceFolders tried) throws IOException {

@@ -18,6 +18,7 @@ import org.eclipse.jgit.transport.RefSpec;
 import org.eclipse.jgit.transport.RemoteRefUpdate;
 import org.eclipse.jgit.transport.SshTransport;
 import org.eclipse.jgit.transport.TagOpt;
+import org.eclipse.jgit.transport.TrackingRefUpdate;
 
 /**
  * How remotes are reached.
@@ -29,6 +30,10 @@ import org.eclipse.jgit.transport.TagOpt;
  */
 public record Connection(Asking asking, List<String> ssh, List<String> git, HowFar stage) {
   private static final int SECONDS = 60;
+
+  static {
+    FolderProtocol.use();
+  }
 
   /** By the machine's own ssh and git. */
   public static Connection ofMachine(Asking asking, HowFar stage) {
@@ -64,7 +69,9 @@ public record Connection(Asking asking, List<String> ssh, List<String> git, HowF
       if (whole) {
         fetch.setUnshallow(true);
       }
-      fetch.call();
+      for (TrackingRefUpdate update : fetch.call().getTrackingRefUpdates()) {
+        RefTrouble.unlessDone(repository, update);
+      }
     } catch (GitAPIException | JGitInternalException e) {
       throw trouble(remote.said(), e);
     }
@@ -85,6 +92,7 @@ public record Connection(Asking asking, List<String> ssh, List<String> git, HowF
   RemoteRefUpdate push(Repository repository, Remote remote) throws IOException {
     RepositoryLock lock = RepositoryLock.take(repository);
     try (lock;
+        RemoteFolder there = RemoteFolder.take(remote);
         Git commands = new Git(repository)) {
       Iterable<PushResult> results =
           set(commands.push(), repository.getDirectory().toPath())

@@ -138,6 +138,7 @@ final class MoveOn {
       ObjectId to = ObjectId.fromString(ids[1]);
       try {
         WorkFiles files = files(head, to);
+        files.clear();
         if (files.inTheWay().isEmpty()) {
           finish(files, head, to, stage);
           return;

@@ -1,11 +1,14 @@
 package limberboard.sharing;
 
+import java.io.EOFException;
 import java.net.ConnectException;
 import java.net.NoRouteToHostException;
+import java.net.SocketException;
 import java.net.SocketTimeoutException;
 import java.net.UnknownHostException;
 import java.util.Locale;
 import java.util.Optional;
+import javax.net.ssl.SSLException;
 import limberboard.history.HistoryTrouble;
 import org.eclipse.jgit.errors.NoRemoteRepositoryException;
 
@@ -37,6 +40,13 @@ final class RemoteTrouble {
   }
 
   private static Optional<HistoryTrouble> byKind(String where, Throwable at) {
+    if (at instanceof SSLException && !(at.getCause() instanceof EOFException)) {
+      return Optional.of(
+          new HistoryTrouble(
+              where + " shows a certificate that this machine does not know",
+              "look at the address, or ask whoever keeps it for its certificate and have that"
+                  + " trusted on this machine; nothing was sent there and nothing was changed"));
+    }
     if (at instanceof UnknownHostException
         || at instanceof ConnectException
         || at instanceof NoRouteToHostException
@@ -46,6 +56,9 @@ final class RemoteTrouble {
               where + " cannot be reached",
               "see whether you are online and the address is right, then try again; nothing was"
                   + " changed, and you can go on working"));
+    }
+    if (at instanceof SocketException || at instanceof EOFException) {
+      return Optional.of(brokeOff(where));
     }
     boolean refused =
         String.valueOf(at.getMessage()).matches("(?is).*(permission denied \\(|host key).*");
@@ -75,18 +88,27 @@ final class RemoteTrouble {
     }
     if (small.contains("not permitted") || small.contains("forbidden") || small.contains("403")) {
       return new HistoryTrouble(
-          where + " may be read but not written by you",
-          "ask whoever keeps it; what you recorded stays in your copy");
+          where + " does not let you do that",
+          "ask whoever keeps it whether you may read and write there; what you recorded stays in"
+              + " your copy");
     }
-    if (small.contains("no space") || small.contains("disk quota")) {
+    if (small.contains("no space")
+        || small.contains("disk quota")
+        || small.contains("file too large")) {
       return new HistoryTrouble(
-          "the disk is full", "make room and try again; nothing of yours was changed");
+          "the disk is full, or takes no file so large",
+          "make room and try again; nothing of yours was changed");
     }
     if (small.contains("remote hung up")
         || small.contains("unexpected end")
+        || small.contains("cannot get ")
         || small.contains("short read")) {
+      return brokeOff(where);
+    }
+    if (small.matches("(?s).*: 5[0-9][0-9] .*")) {
       return new HistoryTrouble(
-          "the connection to " + where + " broke off", "try again; nothing was changed");
+          where + " is in trouble itself: " + first(said),
+          "try again later, or ask whoever keeps it; nothing was changed");
     }
     if (small.contains("permission") || small.contains("read-only") || small.contains("access")) {
       return new HistoryTrouble(
@@ -96,6 +118,11 @@ final class RemoteTrouble {
     return new HistoryTrouble(
         where + " could not be shared with: " + first(said),
         "look at the address and try again; nothing was changed");
+  }
+
+  private static HistoryTrouble brokeOff(String where) {
+    return new HistoryTrouble(
+        "the connection to " + where + " broke off", "try again; nothing was changed");
   }
 
   private static String first(String said) {

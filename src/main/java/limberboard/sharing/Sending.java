@@ -13,7 +13,6 @@ import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.Ref;
 import org.eclipse.jgit.lib.Repository;
-import org.eclipse.jgit.revwalk.RevWalk;
 import org.eclipse.jgit.transport.RemoteRefUpdate;
 
 /** Sends what this copy has to the other; never over what the other has and this one has not. */
@@ -46,6 +45,14 @@ public final class Sending {
    *     reached or written
    */
   public Sent push(Author author, Optional<String> with, boolean make) throws IOException {
+    try {
+      return pushed(author, with, make);
+    } catch (IOException e) {
+      throw HistoryTrouble.of(e);
+    }
+  }
+
+  private Sent pushed(Author author, Optional<String> with, boolean make) throws IOException {
     int first = sharing.prepare(author);
     Remote remote = Remote.of(repository, with);
     if (make) {
@@ -67,17 +74,7 @@ public final class Sending {
     if (update.getStatus() == RemoteRefUpdate.Status.UP_TO_DATE) {
       return 0;
     }
-    try (RevWalk walk = new RevWalk(repository)) {
-      walk.markStart(walk.parseCommit(head));
-      if (before != null) {
-        walk.markUninteresting(walk.parseCommit(before.getObjectId()));
-      }
-      int count = 0;
-      while (walk.next() != null) {
-        count++;
-      }
-      return count;
-    }
+    return sharing.count(head, Optional.ofNullable(before).map(Ref::getObjectId));
   }
 
   private static void make(Remote remote) throws IOException {
@@ -104,13 +101,23 @@ public final class Sending {
           throw new HistoryTrouble(
               remote.said() + " has versions that you have not pulled",
               "limberboard share pull first, then push again; nothing was sent");
-      default ->
-          throw new HistoryTrouble(
-              remote.said()
-                  + " did not take it: "
-                  + Optional.ofNullable(update.getMessage()).orElse("no reason was given"),
-              "ask whoever keeps it; a folder that somebody works in takes none, a bare"
-                  + " repository does");
+      default -> throw refused(remote, update);
     }
+  }
+
+  private static HistoryTrouble refused(Remote remote, RemoteRefUpdate update) {
+    if ("failed to lock".equals(update.getMessage())) {
+      return new HistoryTrouble(
+          "another program is sending to " + remote.said() + ", or was stopped while it did",
+          "try again; if it stays so, have "
+              + update.getRemoteName()
+              + ".lock taken out of that folder. What you recorded stays in your copy");
+    }
+    return new HistoryTrouble(
+        remote.said()
+            + " did not take it: "
+            + Optional.ofNullable(update.getMessage()).orElse("no reason was given"),
+        "ask whoever keeps it; a folder that somebody works in takes none, a bare"
+            + " repository does");
   }
 }

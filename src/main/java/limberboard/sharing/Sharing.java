@@ -2,14 +2,17 @@ package limberboard.sharing;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import limberboard.history.Author;
 import limberboard.history.CopyRole;
 import limberboard.history.HistoryFolder;
 import limberboard.history.HistoryTrouble;
 import limberboard.history.Recorder;
+import limberboard.history.RepositoryLock;
 import limberboard.sharing.merge.Choice;
 import limberboard.sharing.merge.Conflict;
 import org.eclipse.jgit.lib.CommitBuilder;
@@ -51,6 +54,14 @@ public final class Sharing {
    * @throws HistoryTrouble when the remote cannot be reached or used, or a file cannot be written
    */
   public PullOutcome pull(PullWish wish) throws IOException {
+    try {
+      return pulled(wish);
+    } catch (IOException e) {
+      throw HistoryTrouble.of(e);
+    }
+  }
+
+  private PullOutcome pulled(PullWish wish) throws IOException {
     int first = prepare(wish.author());
     Remote remote = Remote.of(repository, wish.with());
     connection.fetch(repository, remote, false);
@@ -107,7 +118,7 @@ public final class Sharing {
     VersionMerge merging = new VersionMerge(repository, walk);
     if (walk.isMergedInto(theirs, ours)) {
       seen(remote, theirs);
-      return new PullOutcome.UpToDate(first, count(ours, theirs));
+      return new PullOutcome.UpToDate(first, count(ours, Optional.of(theirs)));
     }
     RevCommit common = common(merging, wish, remote, ours, theirs);
     VersionMerge.Result result =
@@ -126,11 +137,11 @@ public final class Sharing {
     seen(remote, theirs);
     return new PullOutcome.Pulled(
         first,
-        count(theirs, ours),
+        count(theirs, Optional.of(ours)),
         changed.stream().map(place::inWorkspace).toList(),
         merged(result),
         result.kept().stream().map(place::inWorkspace).toList(),
-        count(walk.parseCommit(to), theirs));
+        count(to, Optional.of(theirs)));
   }
 
   /** A version that both come from; a copy that holds only the latest part fetches the rest. */
@@ -186,24 +197,35 @@ public final class Sharing {
     return new ArrayList<>(merged);
   }
 
-  /** How many versions one has that the other has not. */
-  int count(RevCommit of, RevCommit without) throws IOException {
-    try (RevWalk walk = new RevWalk(repository)) {
-      walk.markStart(walk.parseCommit(of));
-      walk.markUninteresting(walk.parseCommit(without));
-      int count = 0;
-      while (walk.next() != null) {
-        count++;
-      }
-      return count;
+  /** How many versions one has that the other has not, whatever the clocks said. */
+  int count(ObjectId of, Optional<ObjectId> without) throws IOException {
+    Set<ObjectId> all = versions(of);
+    if (without.isPresent()) {
+      all.removeAll(versions(without.get()));
     }
+    return all.size();
+  }
+
+  private Set<ObjectId> versions(ObjectId last) throws IOException {
+    Set<ObjectId> all = new HashSet<>();
+    try (RevWalk walk = new RevWalk(repository)) {
+      walk.setRetainBody(false);
+      walk.markStart(walk.parseCommit(last));
+      for (RevCommit each : walk) {
+        all.add(each.getId());
+      }
+    }
+    return all;
   }
 
   /** Remembers how much of the remote this copy has had. */
   void seen(Remote remote, ObjectId id) throws IOException {
-    RefUpdate update = repository.updateRef(remote.seen());
-    update.setNewObjectId(id);
-    update.setForceUpdate(true);
-    update.forceUpdate();
+    RepositoryLock lock = RepositoryLock.take(repository);
+    try (lock) {
+      RefUpdate update = repository.updateRef(remote.seen());
+      update.setNewObjectId(id);
+      update.setForceUpdate(true);
+      RefTrouble.unlessDone(repository, remote.seen(), update.forceUpdate());
+    }
   }
 }

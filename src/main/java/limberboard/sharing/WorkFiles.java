@@ -16,12 +16,16 @@ import java.util.Set;
 import java.util.TreeMap;
 import limberboard.history.HistoryFolder;
 import limberboard.history.HistoryTrouble;
+import limberboard.library.file.FileBatch;
 import limberboard.library.file.FileTrouble;
 import limberboard.library.file.SafeFiles;
 import org.eclipse.jgit.lib.ObjectReader;
 
 /** Brings the files of the workspace from one version to another, each written whole. */
 final class WorkFiles {
+  /** How many files are waited for at once. */
+  private static final int AT_ONCE = 256;
+
   private final HistoryFolder place;
   private final Map<String, Leaf> before;
   private final Map<String, Leaf> after;
@@ -134,20 +138,52 @@ final class WorkFiles {
    */
   void write(HowFar progress) throws IOException {
     List<String> changed = changed();
-    int done = 0;
     try (ObjectReader reader = place.repository().newObjectReader()) {
-      for (String path : changed) {
-        progress.step("Writing files", done++, changed.size());
-        one(path, reader);
+      for (int from = 0; from < changed.size(); from += AT_ONCE) {
+        List<String> some = changed.subList(from, Math.min(changed.size(), from + AT_ONCE));
+        try (FileBatch batch = new FileBatch()) {
+          int done = from;
+          Set<String> prepared = prepare(some, batch, reader);
+          for (String path : some) {
+            progress.step("Writing files", done++, changed.size());
+            one(path, prepared.contains(path), batch, reader);
+          }
+        }
       }
     }
   }
 
-  private void one(String path, ObjectReader reader) throws IOException {
-    Path file = place.file(path);
-    Leaf leaf = after.get(path);
+  /** Takes away what a killed program has left beside the files. */
+  void clear() throws IOException {
+    FileBatch.clear(changed().stream().map(place::file).toList());
+  }
+
+  /** Prepares what is to be written; which paths those are. */
+  private Set<String> prepare(List<String> paths, FileBatch batch, ObjectReader reader)
+      throws IOException {
+    Set<String> prepared = new HashSet<>();
+    String at = paths.get(0);
     try {
-      if (is(path, leaf, reader)) {
+      for (String path : paths) {
+        at = path;
+        Leaf leaf = after.get(path);
+        if (leaf != null && !is(path, leaf, reader)) {
+          batch.prepare(place.file(path), leaf.bytes(reader));
+          prepared.add(path);
+        }
+      }
+      batch.sync();
+      return prepared;
+    } catch (IOException e) {
+      throw notWritten(at, e);
+    }
+  }
+
+  private void one(String path, boolean prepared, FileBatch batch, ObjectReader reader)
+      throws IOException {
+    Path file = place.file(path);
+    try {
+      if (is(path, after.get(path), reader)) {
         return;
       }
       if (!is(path, before.get(path), reader)) {
@@ -155,19 +191,25 @@ final class WorkFiles {
             path + " was changed while the pull was writing",
             "pull again: what was changed is recorded first");
       }
-      if (leaf == null) {
+      if (prepared) {
+        batch.place(file);
+      } else if (after.get(path) == null) {
         Files.deleteIfExists(file);
         emptyFolders(file.getParent());
       } else {
-        SafeFiles.write(file, leaf.bytes(reader));
+        SafeFiles.write(file, after.get(path).bytes(reader));
       }
     } catch (HistoryTrouble e) {
       throw e;
     } catch (IOException e) {
-      throw new HistoryTrouble(
-          path + " could not be written: " + FileTrouble.reason(e),
-          "mend that and pull again; nothing is lost, and the pull goes on where it stopped");
+      throw notWritten(path, e);
     }
+  }
+
+  private static HistoryTrouble notWritten(String path, IOException e) {
+    return new HistoryTrouble(
+        path + " could not be written: " + FileTrouble.reason(e),
+        "mend that and pull again; nothing is lost, and the pull goes on where it stopped");
   }
 
   /** Takes away folders that have become empty, as git does; those of the kinds stay. */

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import limberboard.history.HistoryTrouble;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -94,6 +95,44 @@ class KilledPullTest {
     Files.delete(git.resolve("index.lock"));
     pair.owner.record("Knot");
     pair.owner.isSound();
+  }
+
+  @Test
+  void locksOfAPullOrPushThatWasKilledAreTakenAwayOnBothSides() throws IOException {
+    Path git = pair.owner.file(".git");
+    pair.yard.change(PAGE, "Tie", "Bind");
+    pair.yard.push();
+    Files.writeString(git.resolve("limberboard.lock"), "busy");
+    Files.writeString(git.resolve("refs/remotes/origin/main.lock"), "");
+    Files.createDirectories(git.resolve("refs/limberboard/seen/origin"));
+    Files.writeString(git.resolve("refs/limberboard/seen/origin/main.lock"), "");
+    assertThat(pair.owner.pull()).isInstanceOf(PullOutcome.Pulled.class);
+    assertThat(pair.owner.read(PAGE)).contains("Bind");
+    pair.owner.change(PAGE, "Bind", "Knot");
+    Files.writeString(pair.remote.resolve("limberboard.lock"), "busy");
+    Files.writeString(pair.remote.resolve("refs/heads/main.lock"), "");
+    assertThat(pair.owner.push().versions()).isOne();
+    pair.owner.isSound();
+  }
+
+  @Test
+  void aPullIsNeverCalledUpToDateWhileGitHoldsTheNameOfWhatCame() throws IOException {
+    pair.yard.change(PAGE, "Tie", "Bind");
+    pair.yard.push();
+    Path lock = pair.owner.file(".git/refs/remotes/origin/main.lock");
+    Files.writeString(lock, "");
+    assertThatThrownBy(pair.owner::pull).hasMessageContaining("git is working in this repository");
+    Files.delete(lock);
+    assertThat(pair.owner.pull()).isInstanceOf(PullOutcome.Pulled.class);
+    Path other = pair.remote.resolve("refs/heads/main.lock");
+    pair.owner.change(PAGE, "Bind", "Knot");
+    Files.writeString(other, "");
+    assertThatThrownBy(pair.owner::push)
+        .isInstanceOfSatisfying(
+            HistoryTrouble.class,
+            trouble -> assertThat(trouble.right()).contains("refs/heads/main.lock"));
+    Files.delete(other);
+    assertThat(pair.owner.push().versions()).isOne();
   }
 
   @Test

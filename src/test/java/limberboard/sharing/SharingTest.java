@@ -5,10 +5,15 @@ import static limberboard.sharing.SharedPair.TEXT;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import limberboard.history.GitRun;
 import limberboard.history.HistoryTrouble;
@@ -274,9 +279,32 @@ class SharingTest {
     pair.owner.isSound();
   }
 
+  private static String noise() {
+    Random random = new Random(1);
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < 40_000; i++) {
+      text.append(Long.toString(random.nextLong(), 36)).append("\n\n");
+    }
+    return text.toString();
+  }
+
+  /** Waits until nobody hands anything out any more. */
+  private static void awaitTheOtherSide() {
+    for (Thread thread : Thread.getAllStackTraces().keySet()) {
+      if (thread.getName().contains("Upload-Pack")) {
+        try {
+          thread.join(TimeUnit.SECONDS.toMillis(30));
+        } catch (InterruptedException e) {
+          Thread.currentThread().interrupt();
+        }
+      }
+    }
+  }
+
   @Test
   void aPullThatWasStoppedHasChangedNothingYet() throws IOException {
     pair.yard.change(PAGE, "Tie", "Bind");
+    pair.yard.write("articles/topics/long.md", "---\ntitle: Long\n---\n" + noise());
     pair.yard.push();
     HowFar stopped =
         new HowFar() {
@@ -290,9 +318,18 @@ class SharingTest {
             return true;
           }
         };
-    assertThatThrownBy(() -> pair.owner.pull(SharedPair.connection(stopped), false))
-        .isInstanceOf(HistoryTrouble.class)
-        .hasMessage("stopped");
+    PrintStream before = System.err;
+    ByteArrayOutputStream said = new ByteArrayOutputStream();
+    System.setErr(new PrintStream(said, true, StandardCharsets.UTF_8));
+    try {
+      assertThatThrownBy(() -> pair.owner.pull(SharedPair.connection(stopped), false))
+          .isInstanceOf(HistoryTrouble.class)
+          .hasMessage("stopped");
+      awaitTheOtherSide();
+    } finally {
+      System.setErr(before);
+    }
+    assertThat(said.toString(StandardCharsets.UTF_8)).isEmpty();
     assertThat(pair.owner.read(PAGE)).isEqualTo(TEXT);
     pair.owner.pull();
     assertThat(pair.owner.read(PAGE)).contains("Bind");

@@ -54,7 +54,24 @@ public final class SafeFiles {
   public static void write(Path file, byte[] bytes) throws IOException {
     Path target = target(file);
     Files.createDirectories(target.getParent());
+    Path temporary = prepared(target, bytes);
+    try {
+      sync(temporary);
+      replace(temporary, target);
+      syncFolder(target.getParent());
+    } finally {
+      Files.deleteIfExists(temporary);
+    }
+  }
+
+  /**
+   * Writes bytes beside a file, with the file's permissions; not synced yet.
+   *
+   * @return where they are
+   */
+  static Path prepared(Path target, byte[] bytes) throws IOException {
     Path temporary = temporary(target);
+    boolean whole = false;
     try {
       if (Files.exists(target)) {
         Files.copy(target, temporary, StandardCopyOption.COPY_ATTRIBUTES);
@@ -65,10 +82,12 @@ public final class SafeFiles {
             .close();
       }
       fill(temporary, bytes);
-      replace(temporary, target);
-      syncFolder(target.getParent());
+      whole = true;
+      return temporary;
     } finally {
-      Files.deleteIfExists(temporary);
+      if (!whole) {
+        Files.deleteIfExists(temporary);
+      }
     }
   }
 
@@ -160,6 +179,12 @@ public final class SafeFiles {
       while (buffer.hasRemaining()) {
         channel.write(buffer);
       }
+    }
+  }
+
+  /** Waits until a file is on the disk. */
+  static void sync(Path file) throws IOException {
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
       channel.force(true);
     }
   }
@@ -178,7 +203,8 @@ public final class SafeFiles {
     }
   }
 
-  private static void replace(Path temporary, Path target) throws IOException {
+  /** Puts a prepared file into its place, in one step where the system can. */
+  static void replace(Path temporary, Path target) throws IOException {
     try {
       Files.move(
           temporary, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);

@@ -77,6 +77,21 @@ final class PageChecks {
         });
   }
 
+  /**
+   * Hands on what a page says that was just saved, at once where its text was looked at already;
+   * nothing while the other pages have not been gone through yet.
+   */
+  void saved(OpenPage page, PageText text, Consumer<Checked> then) {
+    Optional<Checked> known = page.checked().filter(found -> found.text().equals(text));
+    if (known.isPresent()) {
+      then.accept(known.get());
+    } else if (page.typing().isPresent()) {
+      PageTyping typing = page.typing().get();
+      Optional<HeaderForm> before = page.checked().flatMap(Checked::form);
+      outside.looking().run("Looking at the text", () -> checked(page, typing, text, before), then);
+    }
+  }
+
   private Checked checked(
       OpenPage page, PageTyping typing, PageText text, Optional<HeaderForm> before) {
     outside.guard().begins("looking at a text");

@@ -20,12 +20,15 @@ public final class PageSaving {
   private final PageKeeping keeping;
   private final Set<OpenPage> busy = new HashSet<>();
   private final Set<String> unrecorded = new LinkedHashSet<>();
+  private final PageChecks checks;
   private Runnable saved = () -> {};
+  private Consumer<Checked> looked = found -> {};
   private Runnable clashed = () -> {};
   private Runnable recording = () -> {};
 
-  PageSaving(WriteOutside outside, Notices notices, PageKeeping keeping) {
+  PageSaving(WriteOutside outside, Notices notices, PageKeeping keeping, PageChecks checks) {
     this.outside = outside;
+    this.checks = checks;
     this.notices = notices;
     this.keeping = keeping;
   }
@@ -33,6 +36,11 @@ public final class PageSaving {
   /** Says what is done after each writing of a file. */
   public void afterWriting(Runnable action) {
     saved = action;
+  }
+
+  /** Says who is told what a page that was saved says, before the workspace has been read again. */
+  public void afterLooking(Consumer<Checked> action) {
+    looked = action;
   }
 
   /** Says what shows both versions when a page could not be saved for somebody else's. */
@@ -107,6 +115,7 @@ public final class PageSaving {
       page.saved(Optional.of(done.page()));
       keeping.typed(page);
       keeping.flush();
+      checks.saved(page, done.page(), looked);
       wrote(List.of(page.path()));
       offer("Saved.", written.history());
       then.run();

@@ -47,7 +47,7 @@ public final class WriteModel extends Observed {
     this.library = session.library();
     checks = new PageChecks(outside, session::library);
     keeping = new PageKeeping(outside);
-    saving = new PageSaving(outside, notices, keeping);
+    saving = new PageSaving(outside, notices, keeping, checks);
     versions = new BothVersions(this, outside);
     following = new FileFollowing(this, notices, outside);
     changes = new PageChanges(this, session, notices, outside);

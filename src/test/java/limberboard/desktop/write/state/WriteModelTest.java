@@ -152,6 +152,23 @@ class WriteModelTest {
   }
 
   @Test
+  void whatASavedPageSaysIsHandedOnBeforeTheWorkspaceIsReadAgain() {
+    List<String> handedOn = new ArrayList<>();
+    model.saving().afterWriting(() -> handedOn.add("read again"));
+    model
+        .saving()
+        .afterLooking(
+            found ->
+                handedOn.add(
+                    found.read().page().orElseThrow().title()
+                        + found.read().library().linksFrom(PAGE).contains("wet-locker")));
+    OpenPage page = open();
+    model.typed(page, page.text().plain() + "\nSee [wet](../symptoms/wet-locker.md).\n");
+    model.saving().save(page);
+    assertThat(handedOn).containsExactly(page.title() + true, "read again");
+  }
+
+  @Test
   void savingIsOfferedToBeRecordedWithEveryFileWrittenSince() {
     OpenPage page = open();
     model.typed(page, page.text().plain() + "More.\n");
