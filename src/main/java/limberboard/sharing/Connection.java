@@ -91,22 +91,25 @@ public record Connection(Asking asking, List<String> ssh, List<String> git, HowF
   /** Sends the branch; what the remote made of it. */
   RemoteRefUpdate push(Repository repository, Remote remote) throws IOException {
     RepositoryLock lock = RepositoryLock.take(repository);
-    try (lock;
-        RemoteFolder there = RemoteFolder.take(remote);
-        Git commands = new Git(repository)) {
-      Iterable<PushResult> results =
-          set(commands.push(), repository.getDirectory().toPath())
-              .setRemote(remote.name())
-              .setRefSpecs(new RefSpec(Constants.HEAD + ":" + Constants.R_HEADS + remote.branch()))
-              .setAtomic(false)
-              .setProgressMonitor(new HowFarMonitor(stage))
-              .call();
-      for (PushResult result : results) {
-        for (RemoteRefUpdate update : result.getRemoteUpdates()) {
-          return update;
+    try (lock) {
+      RemoteFolder there = RemoteFolder.take(remote);
+      try (there;
+          Git commands = new Git(repository)) {
+        Iterable<PushResult> results =
+            set(commands.push(), repository.getDirectory().toPath())
+                .setRemote(remote.name())
+                .setRefSpecs(
+                    new RefSpec(Constants.HEAD + ":" + Constants.R_HEADS + remote.branch()))
+                .setAtomic(false)
+                .setProgressMonitor(new HowFarMonitor(stage))
+                .call();
+        for (PushResult result : results) {
+          for (RemoteRefUpdate update : result.getRemoteUpdates()) {
+            return update;
+          }
         }
+        throw new HistoryTrouble(remote.said() + " gave no answer", "try again");
       }
-      throw new HistoryTrouble(remote.said() + " gave no answer", "try again");
     } catch (GitAPIException | JGitInternalException e) {
       throw trouble(remote.said(), e);
     }

@@ -21,7 +21,7 @@ import limberboard.letters.recognise.TextRegression.Example;
 final class NamingReader {
   private static final double COST = 10;
   private static final int OF_LETTER = 4;
-  private static final double LIKELY = 0.2;
+  private static final double LIKELY = 0.25;
   private static final double LIKELY_BY_ITSELF = 0.6;
   private static final double LIKELY_AGAINST_RULES = 0.7;
 

@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import limberboard.boat.Boat;
 import limberboard.boat.Fitting;
 import limberboard.boat.NotEntered;
@@ -17,8 +19,10 @@ import limberboard.letters.recognise.Recognition.GivenAnswer;
 import limberboard.letters.recognise.Recognition.Suspect;
 import limberboard.letters.recognise.Recognition.Urgent;
 import limberboard.letters.recognise.Recognition.Words;
+import limberboard.library.Library;
 import limberboard.library.page.Page;
 import limberboard.library.page.Symptom;
+import limberboard.library.page.Wording;
 import limberboard.library.value.Condition;
 import limberboard.library.value.Use;
 import limberboard.library.value.Water;
@@ -41,6 +45,7 @@ public final class Recogniser {
   private final AnswerReader answers;
   private final TopicChances topicChances;
   private final Chances chances;
+  private final Map<String, String> alwaysUrgent;
 
   /** What reads danger, told answers and the boat. */
   record Readers(UrgentReader urgent, AnswerReader answers, NamingReader naming) {}
@@ -63,6 +68,7 @@ public final class Recogniser {
     this.senders = senders;
     this.topicChances = topicChances;
     this.chances = chances;
+    alwaysUrgent = alwaysUrgent(workspace.library());
     boats =
         new LetterBoat(
             workspace.boats(), parser, new SaidModels(workspace.library()), readers.naming());
@@ -79,13 +85,14 @@ public final class Recogniser {
     double fault = silent ? 0 : chances.fault().chance(ofFault);
     List<double[]> ofSymptoms = ofSymptoms(said, figures);
     List<Suspect> suspects = suspects(text, scores, ofSymptoms);
-    Optional<Urgent> alarm = letter.head().automatic() ? Optional.empty() : urgent(text);
-    boolean isFault = fault >= LEAST || alarm.isPresent();
+    Optional<Urgent> told = letter.head().automatic() ? Optional.empty() : urgent(text);
+    boolean isFault = fault >= LEAST || told.isPresent();
     boolean none =
         silent
             || suspects.isEmpty()
             || chances.covered().chance(Covered.figures(chances, ofSymptoms, ofFault))
                 < LEAST_COVERED;
+    Optional<Urgent> alarm = none ? told : told.or(() -> always(suspects.get(0), text));
     return new Recognition(
         text.text(),
         said.boat(),
@@ -102,6 +109,37 @@ public final class Recogniser {
     return urgent
         .urgent(text, chances.urgent())
         .map(told -> new Urgent(told.what(), words(text, told.from(), told.to())));
+  }
+
+  /**
+   * What is dangerous about a symptom that is always urgent, however calmly it is told; empty where
+   * it is denied, over, asked about or supposed.
+   */
+  private Optional<Urgent> always(Suspect suspect, LetterText text) {
+    Set<Integer> starts =
+        suspect.words().stream().map(Words::start).collect(Collectors.toUnmodifiableSet());
+    long so =
+        text.words().stream()
+            .filter(word -> starts.contains(word.word().start()))
+            .filter(word -> word.isSo() && !word.asked())
+            .count();
+    return Optional.ofNullable(alwaysUrgent.get(suspect.id()))
+        .filter(what -> 2 * so > starts.size())
+        .map(
+            what ->
+                new Urgent(
+                    what, suspect.words().stream().findFirst().orElseGet(() -> words(text, 0, 1))));
+  }
+
+  private static Map<String, String> alwaysUrgent(Library library) {
+    Map<String, String> all = new HashMap<>();
+    library.all(Wording.class).stream()
+        .map(Page::details)
+        .filter(wording -> !wording.when().isEmpty())
+        .forEach(
+            wording ->
+                wording.symptoms().forEach(id -> all.putIfAbsent(id, wording.when().get(0))));
+    return all;
   }
 
   private List<double[]> ofSymptoms(LetterBoat.Said said, LetterFigures figures) {

@@ -31,8 +31,8 @@ final class UrgentReader {
   private static final double LEAST = 1e-4;
   private static final double NO_OTHER = -4;
   private static final double LIKELY = 0.5;
-  private static final double LEAST_OF_SENTENCE = 0.01;
-  private static final double LEAST_URGENT = 0.1;
+  private static final double LEAST_OF_SENTENCE = 0.05;
+  private static final double LEAST_URGENT = 0.12;
 
   private final DangerSentences sentences;
   private final UrgentRules rules;

@@ -32,6 +32,7 @@ final class WordingCheck implements PageCheck<Wording> {
           "does not go with \"for: " + part.word() + "\"",
           "take it out; the cautions of the work stand in every answer by themselves");
     }
+    symptoms(page.details(), names, report);
     for (int i = 0; i < page.details().cautions().size(); i++) {
       String id = page.details().cautions().get(i).use();
       names.page(Kind.CAUTION, id, "/cautions/" + i, report);
@@ -39,6 +40,19 @@ final class WordingCheck implements PageCheck<Wording> {
     String[] lines = page.body().split("\n", -1);
     for (int i = 0; i < lines.length; i++) {
       line(lines[i], page.bodyLine() + i, part, report);
+    }
+  }
+
+  private static void symptoms(Wording wording, KnownNames names, Report report) {
+    if (!wording.symptoms().isEmpty()
+        && (wording.part() != LetterPart.URGENT || wording.when().isEmpty())) {
+      report.error(
+          "/symptoms",
+          "does not say what is dangerous",
+          "put it where \"for: urgent\" and \"when\" stand, or take it out");
+    }
+    for (int i = 0; i < wording.symptoms().size(); i++) {
+      names.page(Kind.SYMPTOM, wording.symptoms().get(i), "/symptoms/" + i, report);
     }
   }
 

@@ -34,8 +34,8 @@ public final class HeaderQuotes {
       FigureQuote.inText(text.textValue()).forEach(quote -> found.add(new Found(pointer, quote)));
     } else if (node instanceof ObjectNode mapping) {
       mapping
-          .fields()
-          .forEachRemaining(
+          .properties()
+          .forEach(
               each ->
                   look(
                       each.getValue(),

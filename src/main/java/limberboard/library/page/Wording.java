@@ -4,6 +4,8 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import limberboard.library.value.EmptyValues;
 import limberboard.library.value.LetterPart;
+import limberboard.library.value.Named;
+import limberboard.library.value.Names;
 import limberboard.library.value.Required;
 
 /**
@@ -13,14 +15,19 @@ import limberboard.library.value.Required;
  * @param part the place (key {@code for})
  * @param when where there are words for different matters: which these are for; empty: all
  * @param cautions of what is urgent: the cautions that stand there in full
+ * @param symptoms of what is urgent: the symptoms that call for these words however they are told
  */
 public record Wording(
-    @Required @JsonProperty("for") LetterPart part, List<String> when, List<CautionUse> cautions)
+    @Required @JsonProperty("for") LetterPart part,
+    List<String> when,
+    List<CautionUse> cautions,
+    @Names(Named.SYMPTOM) List<String> symptoms)
     implements Details {
   /** Absent entries become empty ones. */
   public Wording {
     when = EmptyValues.list(when);
     cautions = EmptyValues.list(cautions);
+    symptoms = EmptyValues.list(symptoms);
   }
 
   @Override

@@ -89,6 +89,20 @@ class RecogniserTest {
     assertThat(pasted(text).fault()).isTrue();
   }
 
+  @Test
+  void aSmellOfGasIsUrgentAmongErrands() {
+    Recognition seen =
+        pasted(
+            "The supper is on Friday. Thanks for the bill. There is a whiff of gas behind the stove"
+                + " when the bottle is on, we only make coffee, so somebody should put it on a"
+                + " list. Do you still have our pole?");
+    assertThat(seen.symptoms())
+        .first()
+        .extracting(Recognition.Suspect::id)
+        .isEqualTo("smell-of-gas");
+    assertThat(seen.urgent()).isPresent();
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
