@@ -49,6 +49,7 @@ public final class WindowPictures {
   private final Dimension size;
   private final int textPercent;
   private final Workers workers = new Workers();
+  private final WorkspaceFolders noted;
 
   /**
    * A maker of pictures.
@@ -64,6 +65,7 @@ public final class WindowPictures {
     this.today = today;
     this.size = new Dimension(size);
     this.textPercent = textPercent;
+    this.noted = SampleNotes.made(today);
   }
 
   /**
@@ -123,7 +125,7 @@ public final class WindowPictures {
     return new WindowServices(
         folders,
         new SampleHistory(folders)::folders,
-        SampleNotes.made(today),
+        noted,
         WindowServices.Reader.of(folders),
         library -> query -> SearchResults.none(),
         (library, base, boat) -> new BoatWriter.Saved(boat),

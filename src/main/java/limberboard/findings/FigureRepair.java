@@ -87,16 +87,9 @@ public record FigureRepair(String page, String name, PageFigure figure, List<Str
     List<Problem> wrong = new ArrayList<>();
     for (String file : files) {
       new SharedTextFile(folders, folders.root().resolve(file), TextFile.LARGEST)
-          .<Optional<Problem>>change(
-              text ->
-                  text.map(now -> mended(file, now))
-                      .filter(mended -> !mended.equals(text.get()))
-                      .map(
-                          mended ->
-                              SharedTextFile.Rewrite.<Optional<Problem>>write(
-                                  Optional.of(mended), Optional.empty()))
-                      .orElseGet(() -> SharedTextFile.Rewrite.leave(Optional.empty())),
-              Optional::of)
+          .edit(
+              text -> Optional.of(mended(file, text)).filter(mended -> !mended.equals(text)),
+              Optional::empty)
           .ifPresent(wrong::add);
     }
     return wrong.isEmpty()

@@ -31,14 +31,6 @@ public sealed interface FileRepair extends Repair permits LinkRepair, HeaderRepa
   @Override
   default Optional<Problem> make(WorkspaceFolders folders) {
     return new SharedTextFile(folders, folders.root().resolve(file()), TextFile.LARGEST)
-        .change(
-            text ->
-                text.flatMap(this::in)
-                    .map(
-                        mended ->
-                            SharedTextFile.Rewrite.<Optional<Problem>>write(
-                                Optional.of(mended), Optional.empty()))
-                    .orElseGet(() -> SharedTextFile.Rewrite.leave(Optional.of(gone()))),
-            Optional::of);
+        .edit(this::in, () -> Optional.of(gone()));
   }
 }

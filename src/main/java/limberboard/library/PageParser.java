@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import limberboard.library.body.BodyLimits;
 import limberboard.library.body.BodyScan;
 import limberboard.library.body.FigureQuote;
@@ -96,7 +96,11 @@ final class PageParser {
   private ParsedPage parse(String id, String path, Kind kind, HeaderText text) {
     YamlTree written = YamlTree.read(path, text.header(), text.headerLine());
     List<HeaderQuotes.Found> inHeader = HeaderQuotes.in(written.root());
-    YamlTree tree = inHeader.isEmpty() ? written : plain(written, FigureQuote::written);
+    YamlTree tree =
+        inHeader.isEmpty()
+            ? written
+            : new YamlTree(
+                HeaderQuotes.plain(written.root(), FigureQuote::written), written.report());
     Optional<Node> document = document(text, tree.report());
     if (!Ids.isId(id)) {
       tree.report()
@@ -113,7 +117,17 @@ final class PageParser {
         page,
         document.map(parsed -> BodyScan.of(parsed, text.bodyLine())).orElse(BodyScan.NOTHING),
         document
-            .map(parsed -> new Quoting(id, path, kind, written, text).of(parsed, inHeader))
+            .map(
+                parsed ->
+                    quotes(
+                        written.root(),
+                        inHeader,
+                        text,
+                        FigureQuote.inBody(parsed, text.body()),
+                        (header, now) -> {
+                          Report unheard = new Report(path, written.report().lines());
+                          return bind(id, path, kind, new YamlTree(header, unheard), now);
+                        }))
             .orElse(PageQuotes.NONE),
         new TreeMap<>(tree.report().lines()),
         tree.report().problems());
@@ -133,45 +147,31 @@ final class PageParser {
     return document;
   }
 
-  private static YamlTree plain(YamlTree written, Function<FigureQuote, String> words) {
-    return new YamlTree(HeaderQuotes.plain(written.root(), words), written.report());
-  }
-
-  /** Makes a page with other words where it quotes figures. */
-  private final class Quoting {
-    private final String id;
-    private final String path;
-    private final Kind kind;
-    private final YamlTree written;
-    private final HeaderText text;
-
-    Quoting(String id, String path, Kind kind, YamlTree written, HeaderText text) {
-      this.id = id;
-      this.path = path;
-      this.kind = kind;
-      this.written = written;
-      this.text = text;
+  /**
+   * What a page quotes.
+   *
+   * @param bind makes a page of a header and a body
+   */
+  private static PageQuotes quotes(
+      ObjectNode header,
+      List<HeaderQuotes.Found> inHeader,
+      HeaderText text,
+      List<FigureQuote> inBody,
+      BiFunction<ObjectNode, HeaderText, Optional<Page<?>>> bind) {
+    if (inBody.isEmpty() && inHeader.isEmpty()) {
+      return PageQuotes.NONE;
     }
-
-    PageQuotes of(Node document, List<HeaderQuotes.Found> inHeader) {
-      List<FigureQuote> inBody = FigureQuote.inBody(document, text.body());
-      return inBody.isEmpty() && inHeader.isEmpty()
-          ? PageQuotes.NONE
-          : new PageQuotes(
-              inBody.stream().map(quote -> quote.after(text.bodyLine())).toList(),
-              inHeader,
-              this::again);
-    }
-
-    private Optional<Page<?>> again(Function<FigureQuote, Optional<String>> words) {
-      ObjectNode header =
-          HeaderQuotes.plain(written.root(), quote -> words.apply(quote).orElse(quote.written()));
-      Report unheard = new Report(path, written.report().lines());
-      List<FigureQuote> quotes = FigureQuote.inBody(Markdown.parse(text.body()), text.body());
-      String body = FigureQuote.rewritten(text.body(), quotes, words);
-      HeaderText now = new HeaderText(text.header(), text.headerLine(), body, text.bodyLine());
-      return bind(id, path, kind, new YamlTree(header, unheard), now);
-    }
+    return new PageQuotes(
+        inBody.stream().map(quote -> quote.after(text.bodyLine())).toList(),
+        inHeader,
+        words ->
+            bind.apply(
+                HeaderQuotes.plain(header, quote -> words.apply(quote).orElse(quote.written())),
+                new HeaderText(
+                    text.header(),
+                    text.headerLine(),
+                    FigureQuote.rewritten(text.body(), inBody, words),
+                    text.bodyLine())));
   }
 
   private Optional<Page<?>> bind(

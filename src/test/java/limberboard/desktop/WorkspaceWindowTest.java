@@ -78,9 +78,8 @@ class WorkspaceWindowTest extends RealWindow {
     window.press(KeyEvent.VK_ESCAPE);
   }
 
-  @Test
-  void aLinkIsRepairedFromTheListAfterAsking() throws IOException {
-    Path page = window.folders().articles().resolve(VENT);
+  /** Puts a link that leads nowhere at the end of a page, and waits until it is found. */
+  private String misspelt(Path page) throws IOException {
     String text = Files.readString(page) + "\nSee [it](tighten-hoze.md).\n";
     Files.writeString(page, text);
     window.press(KeyEvent.VK_F5);
@@ -88,6 +87,13 @@ class WorkspaceWindowTest extends RealWindow {
     window.act(() -> desk().navigator().workspace("findings"));
     untilFocused("findings");
     window.until("they are found", () -> !place().findings().all().isEmpty());
+    return text;
+  }
+
+  @Test
+  void aLinkIsRepairedFromTheListAfterAsking() throws IOException {
+    Path page = window.folders().articles().resolve(VENT);
+    String text = misspelt(page);
     JList<?> list = window.find("findings", JList.class);
     int last = (int) text.lines().count();
     window.press(KeyEvent.VK_HOME);
@@ -110,13 +116,7 @@ class WorkspaceWindowTest extends RealWindow {
   @Test
   void enterOnAFindingOpensItsPageForWritingAtItsLine() throws IOException {
     Path page = window.folders().articles().resolve(VENT);
-    String text = Files.readString(page) + "\nSee [it](tighten-hoze.md).\n";
-    Files.writeString(page, text);
-    window.press(KeyEvent.VK_F5);
-    window.until("it is read", () -> !desk().session().workspace().problems().isEmpty());
-    window.act(() -> desk().navigator().workspace("findings"));
-    untilFocused("findings");
-    window.until("they are found", () -> !place().findings().all().isEmpty());
+    String text = misspelt(page);
     window.press(KeyEvent.VK_HOME);
     window.press(KeyEvent.VK_ENTER);
     untilFocused("write-text");

@@ -3,11 +3,11 @@ package limberboard.letters.recognise;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
+import limberboard.letters.recognise.KeyNumbers.Numbers;
 
 /**
  * How much each word speaks for each of a few topics: a multinomial logistic regression over what
@@ -20,11 +20,9 @@ final class WordRegression {
   private static final double STEP = 0.5;
   private static final long SEED = 29;
   private static final double LEAST_SLOPE = 2e-3;
-  private static final int LEAST_MET = 2;
 
-  private final Map<String, Integer> numbers = new HashMap<>();
+  private final KeyNumbers keys;
   private final List<float[]> weights = new ArrayList<>();
-  private final double[] rarity;
   private final float[] constant;
   private final int topics;
   private final double shortest;
@@ -54,45 +52,12 @@ final class WordRegression {
   WordRegression(List<Example> examples, int topics, double shortest, int rounds, double ridge) {
     this.topics = topics;
     this.shortest = shortest;
-    Map<String, Integer> met = new HashMap<>();
-    examples.forEach(example -> example.keys().forEach(key -> met.merge(key, 1, Integer::sum)));
-    List<String> keys = new ArrayList<>(met.keySet());
-    keys.removeIf(key -> met.get(key) < LEAST_MET);
-    Collections.sort(keys);
-    keys.forEach(key -> numbers.put(key, numbers.size()));
-    rarity = new double[keys.size()];
-    for (int i = 0; i < rarity.length; i++) {
-      rarity[i] = Math.log(1 + (double) examples.size() / met.get(keys.get(i)));
+    keys = new KeyNumbers(examples, Example::keys);
+    for (int i = 0; i < keys.size(); i++) {
       weights.add(new float[topics]);
     }
     constant = new float[topics];
     new Learning(examples, ridge).rounds(rounds);
-  }
-
-  /** A text as numbers: what it has, each by how rare it is, of length 1. */
-  private record Numbers(int[] keys, double[] values) {}
-
-  private Numbers numbers(Collection<String> keys) {
-    List<Integer> known = new ArrayList<>();
-    for (String key : keys) {
-      Integer number = numbers.get(key);
-      if (number != null) {
-        known.add(number);
-      }
-    }
-    Collections.sort(known);
-    int[] all = known.stream().mapToInt(Integer::intValue).toArray();
-    double[] values = new double[all.length];
-    double sum = 0;
-    for (int i = 0; i < all.length; i++) {
-      values[i] = rarity[all[i]];
-      sum += values[i] * values[i];
-    }
-    double length = Math.sqrt(shortest + sum);
-    for (int i = 0; i < all.length; i++) {
-      values[i] /= length;
-    }
-    return new Numbers(all, values);
   }
 
   private double[] sums(Numbers text) {
@@ -128,15 +93,17 @@ final class WordRegression {
 
   /** How likely a text is about each topic: 0 to 1, together 1. */
   double[] chances(Collection<String> keys) {
-    return chances(sums(numbers(keys)));
+    return chances(sums(this.keys.of(keys, shortest)));
   }
 
   /** How much something speaks for a topic rather than for another; 0 of what is not known. */
   double weight(String key, int topic, int rather) {
-    Integer number = numbers.get(key);
-    return number == null
-        ? 0
-        : (weights.get(number)[topic] - weights.get(number)[rather]) * rarity[number];
+    OptionalInt number = keys.of(key);
+    if (number.isEmpty()) {
+      return 0;
+    }
+    float[] weight = weights.get(number.getAsInt());
+    return (weight[topic] - weight[rather]) * keys.rarity(number.getAsInt());
   }
 
   private final class Learning {
@@ -149,7 +116,7 @@ final class WordRegression {
     Learning(List<Example> examples, double ridge) {
       this.examples = examples;
       this.ridge = ridge;
-      examples.forEach(example -> texts.add(numbers(example.keys())));
+      examples.forEach(example -> texts.add(keys.of(example.keys(), shortest)));
       weights.forEach(weight -> squares.add(new float[topics]));
     }
 

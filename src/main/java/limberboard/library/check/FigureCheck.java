@@ -111,7 +111,7 @@ public final class FigureCheck {
         .figures()
         .forEach(
             (name, figure) -> {
-              String at = "/figures/" + name.replace("~", "~0").replace("/", "~1");
+              String at = Report.pointer("/figures", name);
               if (!Ids.isId(name)) {
                 report.error(
                     at, "is no name for a figure", "use lower-case letters, digits and hyphens");

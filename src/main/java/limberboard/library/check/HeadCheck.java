@@ -34,7 +34,7 @@ final class HeadCheck {
         .onlyFor()
         .forEach(
             (heading, condition) -> {
-              String pointer = "/only-for/" + heading.replace("~", "~0").replace("/", "~1");
+              String pointer = Report.pointer("/only-for", heading);
               heading(heading, texts, pointer, report);
               names.condition(condition, pointer, report);
             });

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import limberboard.library.problem.Problem;
 
 /**
@@ -109,6 +110,25 @@ public record SharedTextFile(WorkspaceFolders folders, Path file, int largest) {
             return refused.apply(problem);
           }
         });
+  }
+
+  /**
+   * Puts another text into the place of the file's.
+   *
+   * @param now what the file is to hold instead of what it holds; empty where it is to be left
+   *     alone
+   * @param left what is then wrong, if anything
+   * @return why it was not changed; empty where it was, and where leaving it is right
+   */
+  public Optional<Problem> edit(
+      Function<String, Optional<String>> now, Supplier<Optional<Problem>> left) {
+    return change(
+        text ->
+            text.flatMap(now)
+                .map(
+                    other -> Rewrite.<Optional<Problem>>write(Optional.of(other), Optional.empty()))
+                .orElseGet(() -> Rewrite.leave(left.get())),
+        Optional::of);
   }
 
   private <T> T locked(Path target, String name, Edit<T> edit) throws IOException {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import limberboard.library.body.FigureQuote;
+import limberboard.library.problem.Report;
 
 /** Figures that the texts of a header quote, by links as in a body. */
 public final class HeaderQuotes {
@@ -35,12 +36,7 @@ public final class HeaderQuotes {
     } else if (node instanceof ObjectNode mapping) {
       mapping
           .properties()
-          .forEach(
-              each ->
-                  look(
-                      each.getValue(),
-                      pointer + "/" + each.getKey().replace("~", "~0").replace("/", "~1"),
-                      found));
+          .forEach(each -> look(each.getValue(), Report.pointer(pointer, each.getKey()), found));
     } else if (node instanceof ArrayNode list) {
       for (int i = 0; i < list.size(); i++) {
         look(list.get(i), pointer + "/" + i, found);

@@ -139,7 +139,7 @@ public record YamlTree(ObjectNode root, Report report) {
         }
         String name = key.getValue();
         atMost(name.length(), Limits.NAME_CHARACTERS, key, "characters in a key");
-        String at = path + "/" + name.replace("~", "~0").replace("/", "~1");
+        String at = Report.pointer(path, name);
         if (object.has(name)) {
           report.errorOnLine(
               line(key), name, "stands twice in the same place", "keep one of the two");

@@ -53,6 +53,11 @@ public final class Report {
     }
   }
 
+  /** The pointer of a key within the mapping at another pointer (RFC 6901). */
+  public static String pointer(String mapping, String key) {
+    return mapping + "/" + key.replace("~", "~0").replace("/", "~1");
+  }
+
   /** Whether anything has been reported. */
   public boolean isEmpty() {
     return problems.isEmpty();

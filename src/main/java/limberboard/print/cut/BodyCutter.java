@@ -69,7 +69,7 @@ final class BodyCutter {
         new LinkTargets(
             page.path(),
             id -> cutting.library().page(id).isPresent(),
-            new QuotedFigures(cutting, page)::beside);
+            new QuotedFigures(cutting)::beside);
     return new MarkdownReader(targets).read(page.body());
   }
 

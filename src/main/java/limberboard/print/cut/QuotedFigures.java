@@ -1,7 +1,5 @@
 package limberboard.print.cut;
 
-import java.util.Optional;
-import limberboard.library.page.Page;
 import limberboard.library.value.FigureValue;
 
 /**
@@ -9,33 +7,20 @@ import limberboard.library.value.FigureValue;
  * is in the text already: whoever reads the library put it there. Immutable.
  */
 final class QuotedFigures {
-  private static final String ENDING = ".md";
-
   private final CutContext cutting;
-  private final Page<?> page;
 
-  QuotedFigures(CutContext cutting, Page<?> page) {
+  QuotedFigures(CutContext cutting) {
     this.cutting = cutting;
-    this.page = page;
   }
 
   /** What stands behind a quoted figure; nothing behind any other link. */
-  String beside(String target, String written) {
-    String[] parts = target.split("#", 2);
-    return of(parts[0])
-        .filter(quoted -> quoted.details().figures().containsKey(parts[1]))
+  String beside(String page, String name, String written) {
+    return cutting
+        .library()
+        .page(page)
+        .filter(quoted -> quoted.details().figures().containsKey(name))
         .flatMap(quoted -> FigureValue.in(written))
         .map(cutting.quantities()::beside)
         .orElse("");
-  }
-
-  private Optional<? extends Page<?>> of(String path) {
-    if (path.isEmpty()) {
-      return Optional.of(page);
-    }
-    String file = path.substring(path.lastIndexOf('/') + 1);
-    return file.endsWith(ENDING)
-        ? cutting.library().page(file.substring(0, file.length() - ENDING.length()))
-        : Optional.empty();
   }
 }

@@ -77,7 +77,7 @@ public final class InlineReader {
 
   private void addLink(Link link, int depth, List<Inline> runs) {
     List<Inline> parts = children(link, depth + 1);
-    String beside = targets.beside(link.getDestination(), PlainWords.of(link));
+    String beside = targets.beside(link);
     if (!beside.isEmpty()) {
       parts.add(new Inline.Text(beside));
     }

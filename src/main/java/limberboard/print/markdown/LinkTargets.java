@@ -2,9 +2,10 @@ package limberboard.print.markdown;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.BinaryOperator;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import limberboard.library.body.PlainWords;
+import org.commonmark.node.Link;
 
 /**
  * Decides where the links and pictures of a page may lead: to pages of the library and pictures
@@ -18,9 +19,24 @@ public final class LinkTargets {
       Pattern.compile("(?i)(https?://|mailto:)[^\\s\\p{Cntrl}]+");
   private static final Pattern PICTURE = Pattern.compile(".*\\.(svg|png|jpe?g)");
 
+  private static final String ENDING = ".md";
+
+  /** What stands behind the text of a link to a name on a page. */
+  @FunctionalInterface
+  public interface Beside {
+    /**
+     * What stands there; nothing where the name is no figure.
+     *
+     * @param page the page's id
+     * @param name what the link names behind {@code #}
+     * @param written the link's text
+     */
+    String of(String page, String name, String written);
+  }
+
   private final String path;
   private final Predicate<String> isPage;
-  private final BinaryOperator<String> beside;
+  private final Beside beside;
 
   /**
    * Targets as seen from one page.
@@ -29,32 +45,44 @@ public final class LinkTargets {
    * @param isPage whether there is a page with an id
    */
   public LinkTargets(String path, Predicate<String> isPage) {
-    this(path, isPage, (place, written) -> "");
+    this(path, isPage, (page, name, written) -> "");
   }
 
   /**
    * The same, where some links quote figures.
    *
-   * @param beside what stands behind the text of a link with a name behind {@code #}, of its target
-   *     and that text; nothing where it quotes no figure
+   * @param beside what stands behind the text of a link with a name behind {@code #}
    */
-  public LinkTargets(String path, Predicate<String> isPage, BinaryOperator<String> beside) {
+  public LinkTargets(String path, Predicate<String> isPage, Beside beside) {
     this.path = path;
     this.isPage = isPage;
     this.beside = beside;
   }
 
   /** What stands behind the text of a link, such as the same in other units. */
-  String beside(String destination, String written) {
-    return destination.indexOf('#') < 0 ? "" : beside.apply(destination, written);
+  String beside(Link link) {
+    String[] parts = link.getDestination().split("#", 2);
+    if (parts.length < 2) {
+      return "";
+    }
+    Optional<String> page = parts[0].isEmpty() ? own() : page(parts[0]);
+    return page.map(id -> beside.of(id, parts[1], PlainWords.of(link))).orElse("");
   }
 
   /** The id of the page that a relative link leads to. */
   Optional<String> page(String destination) {
     return within(withoutFragment(destination))
-        .filter(target -> target.endsWith(".md"))
-        .map(target -> target.substring(target.lastIndexOf('/') + 1, target.length() - 3))
+        .filter(target -> target.endsWith(ENDING))
+        .map(LinkTargets::id)
         .filter(isPage);
+  }
+
+  private Optional<String> own() {
+    return Optional.of(path).filter(own -> own.endsWith(ENDING)).map(LinkTargets::id);
+  }
+
+  private static String id(String page) {
+    return page.substring(page.lastIndexOf('/') + 1, page.length() - ENDING.length());
   }
 
   /** The path, relative to the workspace, of a picture that may be shown. */
