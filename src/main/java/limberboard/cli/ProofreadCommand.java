@@ -1,8 +1,11 @@
 package limberboard.cli;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import java.nio.file.Path;
+import java.time.Period;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import limberboard.findings.FigureRepair;
@@ -14,7 +17,7 @@ import limberboard.library.page.ReadInFull;
 import limberboard.library.problem.Problem;
 import limberboard.proofread.Proofreader;
 import limberboard.proofread.file.TradeWordsFile;
-import limberboard.proofread.mark.ReadMarks;
+import limberboard.proofread.mark.ReadingAge;
 import limberboard.proofread.rule.PageRemark;
 import limberboard.words.CountWords;
 import picocli.CommandLine.Command;
@@ -32,8 +35,9 @@ import picocli.CommandLine.Parameters;
       "Prints one line a finding (file, line, how grave, rule, what it is about, what is wrong,"
           + " what would be right); what an author has answered in the page's header is counted"
           + " alone. The exit code is 1 when anything is found.",
-      "With --unread it lists pages that nobody has read in full as they stand instead; --read-by"
-          + " notes in the header of the pages named that somebody has.",
+      "With --unread it lists pages instead that nobody has read in full, that have changed since"
+          + " or were read long ago; --read-by notes in the header of the pages named that somebody"
+          + " has.",
       "With --write-figures it writes what figures say now on all pages that quote them and say"
           + " another."
     })
@@ -82,7 +86,7 @@ final class ProofreadCommand implements Callable<Integer> {
       }
       return new ReadNotes(session, folders).note(pages, readBy.get());
     }
-    return unread ? unread(folders, pages) : findings(folders, library, pages);
+    return unread ? unread(folders, library, pages) : findings(folders, library, pages);
   }
 
   private int write(WorkspaceFolders folders, List<FigureRepair> repairs) {
@@ -135,16 +139,20 @@ final class ProofreadCommand implements Callable<Integer> {
     return open.isEmpty() && !errors ? ExitCode.OK : ExitCode.PROBLEMS;
   }
 
-  private int unread(WorkspaceFolders folders, List<Page<?>> pages) {
-    List<ReadMarks.Unread> found = new ArrayList<>();
+  private int unread(WorkspaceFolders folders, Library library, List<Page<?>> pages) {
+    TradeWordsFile words = TradeWordsFile.read(folders, library);
+    Period holds = words.words().readAgain().orElse(ReadingAge.USUAL);
+    List<ReadingAge> found = new ArrayList<>();
     for (Page<?> page : pages) {
-      TextFile.Result text = TextFile.read(folders.root().resolve(page.path()), page.path());
-      ReadMarks.unread(page, text.text()).ifPresent(found::add);
+      Path file = folders.root().resolve(page.path());
+      ReadingAge.of(page, () -> TextFile.read(file, page.path()).text(), session.today(), holds)
+          .ifPresent(found::add);
     }
     if (json) {
       new JsonOutput(session.out()).print(found.stream().map(UnreadView::of).toList());
     } else {
-      found.forEach(session.out()::println);
+      words.problems().forEach(session.err()::println);
+      found.stream().map(ReadingAge::line).forEach(session.out()::println);
       session
           .out()
           .println(CountWords.of(found.size(), "page") + " of " + pages.size() + " to be read");
@@ -178,13 +186,15 @@ final class ProofreadCommand implements Callable<Integer> {
     }
   }
 
-  /** An unread page as {@code --unread --json} prints it. */
+  /** A page to be read, as {@code --unread --json} prints it. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
-  record UnreadView(String page, String file, Optional<String> readOn, Optional<String> readBy) {
-    static UnreadView of(ReadMarks.Unread one) {
+  record UnreadView(
+      String page, String file, String because, Optional<String> readOn, Optional<String> readBy) {
+    static UnreadView of(ReadingAge one) {
       return new UnreadView(
           one.page(),
           one.file(),
+          one.because().name().toLowerCase(Locale.ROOT).replace('_', '-'),
           one.read().map(read -> read.on().toString()),
           one.read().map(ReadInFull::by));
     }

@@ -75,7 +75,7 @@ class ProofreadCommandTest {
   @Test
   void whatWasReadIsNotedAndUnreadTells() throws IOException {
     assertThat(run("proofread", "--unread", "renewal").ended(ExitCode.OK).out())
-        .contains("never read in full", "1 page of 1 to be read");
+        .contains("never been read in full", "1 page of 1 to be read");
     run("proofread", "--read-by", "a shipwright", "renewal").ended(ExitCode.OK);
     assertThat(run("proofread", "--unread", "renewal").out()).contains("0 pages of 1 to be read");
     assertThat(run("validate").out()).doesNotContain("procedures/renewal.md");

@@ -8,6 +8,7 @@ import java.util.Optional;
 import limberboard.library.header.HeaderText;
 import limberboard.library.page.Page;
 import limberboard.proofread.mark.ReadMarks;
+import limberboard.proofread.mark.ReadingAge;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,21 +29,25 @@ class ReadMarksTest {
     return text.replace(header, ReadMarks.marked(text, LocalDate.of(2026, 5, 1), "a rigger"));
   }
 
-  private Optional<ReadMarks.Unread> unread(String text) {
+  private Optional<ReadingAge> unread(String text) {
+    return unread(text, LocalDate.of(2026, 5, 2));
+  }
+
+  private Optional<ReadingAge> unread(String text, LocalDate today) {
     pages.workspace().write("articles/topics/knots.md", text);
     Page<?> page = pages.workspace().library().page("knots").orElseThrow();
-    return ReadMarks.unread(page, text);
+    return ReadingAge.of(page, () -> text, today, ReadingAge.USUAL);
   }
 
   @Test
   void aPageIsReadUntilItChanges() throws Exception {
-    assertThat(unread(PAGE).orElseThrow())
-        .hasToString("articles/topics/knots.md: never read in full");
+    assertThat(unread(PAGE).orElseThrow().line())
+        .isEqualTo("articles/topics/knots.md: has never been read in full.");
     String read = marked(PAGE);
     assertThat(read).contains("read: {on: 2026-05-01, by: \"a rigger\", of: ");
     assertThat(unread(read)).isEmpty();
-    assertThat(unread(read.replace("two", "three")).orElseThrow().toString())
-        .contains("changed since 2026-05-01", "a rigger");
+    assertThat(unread(read.replace("two", "three")).orElseThrow().line())
+        .contains("has changed since it was read in full", "a rigger");
     assertThat(unread(read.replace("Knots", "Bends"))).isPresent();
   }
 
@@ -52,6 +57,19 @@ class ReadMarksTest {
     String answered = read.replace("read:", "answered: [{rule: minutes, why: so}]\nread:");
     assertThat(unread(answered)).isEmpty();
     assertThat(unread(read.replace("ropes.\n", "ropes.  \n\n"))).isEmpty();
+  }
+
+  @Test
+  void aReadingOfLongAgoDoesNotHold() throws Exception {
+    assertThat(unread(marked(PAGE), LocalDate.of(2028, 4, 30))).isEmpty();
+    assertThat(unread(marked(PAGE), LocalDate.of(2028, 5, 1)).orElseThrow().because())
+        .isEqualTo(ReadingAge.Because.LONG_AGO);
+  }
+
+  @Test
+  void aReadingNotedByHandHoldsWithoutADigest() {
+    String noted = PAGE.replace("---\nA", "read: {on: 2026-05-01, by: a rigger}\n---\nA");
+    assertThat(unread(noted.replace("two", "three"))).isEmpty();
   }
 
   @Test

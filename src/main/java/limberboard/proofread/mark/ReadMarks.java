@@ -11,8 +11,6 @@ import java.util.Optional;
 import limberboard.library.header.HeaderSource;
 import limberboard.library.header.HeaderText;
 import limberboard.library.header.YamlText.Unchangeable;
-import limberboard.library.page.Page;
-import limberboard.library.page.ReadInFull;
 
 /**
  * When pages were last read in full, and whether they have changed since. What was read is known by
@@ -24,35 +22,6 @@ public final class ReadMarks {
   private static final int LETTERS = 12;
 
   private ReadMarks() {}
-
-  /**
-   * A page that nobody has read in full as it stands.
-   *
-   * @param page the page's id
-   * @param file the page's file
-   * @param read when it was last read, if ever
-   */
-  public record Unread(String page, String file, Optional<ReadInFull> read) {
-    /** In a line: that it was never read, or when, and that it has changed since. */
-    @Override
-    public String toString() {
-      return file
-          + ": "
-          + read.map(last -> "changed since " + last.on() + ", when it was read by " + last.by())
-              .orElse("never read in full");
-    }
-  }
-
-  /**
-   * Whether a page has still to be read.
-   *
-   * @param text the page's whole text, with line ends {@code \n}
-   */
-  public static Optional<Unread> unread(Page<?> page, String text) {
-    Optional<ReadInFull> last = page.head().read();
-    boolean asRead = last.filter(read -> read.of().equals(digest(text))).isPresent();
-    return asRead ? Optional.empty() : Optional.of(new Unread(page.id(), page.path(), last));
-  }
 
   /**
    * What a page's text is known by: twelve letters of the SHA-256 of its header without {@code

@@ -2,6 +2,7 @@ package limberboard.proofread.mark;
 
 import java.time.LocalDate;
 import java.time.Period;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import limberboard.library.page.Page;
@@ -32,7 +33,8 @@ public record ReadingAge(String page, String file, Because because, Optional<Rea
   }
 
   /**
-   * Whether a page is to be read in full.
+   * Whether a page is to be read in full. A reading that was noted by hand, without a digest, holds
+   * until it is long ago, since nothing tells what was read.
    *
    * @param text gives its whole text, with line ends {@code \n}; asked only where that matters
    * @param today the day it is
@@ -55,6 +57,12 @@ public record ReadingAge(String page, String file, Because because, Optional<Rea
 
   private static Optional<ReadingAge> due(Page<?> page, Because because) {
     return Optional.of(new ReadingAge(page.id(), page.path(), because, page.head().read()));
+  }
+
+  /** In a line, with its file. */
+  public String line() {
+    String words = words();
+    return file + ": " + words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
   }
 
   /** In a sentence. */
