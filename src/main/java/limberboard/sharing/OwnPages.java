@@ -2,6 +2,7 @@ package limberboard.sharing;
 
 import java.io.IOException;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import limberboard.history.CopyRole;
 import limberboard.history.parts.TextParts;
 import limberboard.sharing.MergedFile.Place;
@@ -18,6 +19,8 @@ import org.eclipse.jgit.treewalk.filter.TreeFilter;
  * others did to them was recorded in copies of the same.
  */
 final class OwnPages implements TreeMerge.KeptPages {
+  private static final Pattern OWN = Pattern.compile("(?m)^own: *(\\w+) *\r?$");
+
   private final Repository repository;
   private final RevCommit ours;
   private final RevCommit theirs;
@@ -38,8 +41,16 @@ final class OwnPages implements TreeMerge.KeptPages {
 
   private Optional<String> mark(Place page) throws IOException {
     try (ObjectReader reader = repository.newObjectReader()) {
-      return page.leaf().text(reader).flatMap(text -> TextParts.ofPage(text).value("own"));
+      return page.leaf().text(reader).flatMap(OwnPages::mark);
     }
+  }
+
+  /** The mark also counts where something else in the header cannot be read. */
+  private static Optional<String> mark(String text) {
+    TextParts parts = TextParts.ofPage(text);
+    return parts.header().isEmpty()
+        ? OWN.matcher(text).results().findFirst().map(line -> line.group(1))
+        : parts.value("own");
   }
 
   private boolean changedByOthers(String path, CopyRole copy) throws IOException {

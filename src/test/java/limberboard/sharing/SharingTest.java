@@ -198,6 +198,19 @@ class SharingTest {
   }
 
   @Test
+  void aPageStaysItsOwnersThoughItsHeaderIsBroken() throws IOException {
+    String notes = "articles/topics/notes.md";
+    String text = "---\ntitle: [Notes\nown: owner\n---\nShe drips.\n";
+    pair.owner.write(notes, text);
+    pair.owner.push();
+    pair.yard.pull();
+    pair.yard.change(notes, "She drips.", "She does not.");
+    pair.yard.push();
+    assertThat(((PullOutcome.Pulled) pair.owner.pull()).kept()).containsExactly(notes);
+    assertThat(pair.owner.read(notes)).isEqualTo(text);
+  }
+
+  @Test
   void anOwnersSecondCopyTakesWhatTheFirstWrote() throws IOException {
     String notes = "articles/topics/notes.md";
     pair.owner.write(notes, "---\ntitle: Notes\nown: owner\n---\nShe drips.\n");
