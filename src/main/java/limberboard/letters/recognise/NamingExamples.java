@@ -8,29 +8,21 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import limberboard.boat.Boat;
 import limberboard.letters.mail.Letter;
 import limberboard.letters.mail.Mailbox;
 import limberboard.letters.mail.Passage;
 
 /**
- * How people name the boat that they write of, and boats in passing: by the list of lines that
- * comes with the program, and by recorded letters. Safe for use by several threads.
+ * How people name the boat that they write of, and boats in passing: by the lists of lines that
+ * come with the program, and by recorded letters. Safe for use by several threads.
  */
 final class NamingExamples {
-  /** The names that stand for the marks of the list. */
-  static final Map<String, String> NAMES =
-      Map.of("own", "Fulmar", "other", "Razorbill", "former", "Guillemot", "no", "Kittiwake");
-
   private static final String LIST = "naming.txt";
-  private static final String SUBJECT = "Subject: ";
-  private static final String END_OF_SUBJECT = " / ";
-  private static final Pattern MARK =
-      Pattern.compile("\\[(own|other|former|no)(?::(lower|upper))?\\]");
 
   private final TextParser parser;
   private final NamingKeys keys;
@@ -52,7 +44,7 @@ final class NamingExamples {
   }
 
   /**
-   * Reads the list.
+   * Reads the lists.
    *
    * @param boats the workspace's boats, which recorded letters name
    */
@@ -61,38 +53,24 @@ final class NamingExamples {
     boats.forEach(boat -> nameOfBoat.put(boat.id(), boat.name().toLowerCase(Locale.ROOT)));
     NameFinder finder = new NameFinder(Set.copyOf(nameOfBoat.values()));
     keys = new NamingKeys(finder, new BoatNames(finder, parser));
-    NameFinder marks = new NameFinder(Set.copyOf(NAMES.values()));
+    NameFinder marks = new NameFinder(Set.copyOf(MarkedLine.NAMES.values()));
     NamingKeys ofLine = new NamingKeys(marks, new BoatNames(marks, parser));
-    String own = NAMES.get("own").toLowerCase(Locale.ROOT);
-    for (String line : WordList.lines(LIST)) {
-      ofLine
-          .of(read(MARK.matcher(line).replaceAll(NamingExamples::name)))
-          .forEach((name, all) -> lines.add(new Naming(all, name.equals(own))));
-    }
+    String own = MarkedLine.NAMES.get("own").toLowerCase(Locale.ROOT);
+    Stream.concat(WordList.lines(LIST).stream(), WholeLetters.lines().stream())
+        .map(MarkedLine::of)
+        .forEach(
+            line ->
+                ofLine
+                    .of(read(line))
+                    .forEach((name, all) -> lines.add(new Naming(all, name.equals(own)))));
   }
 
-  private static String name(MatchResult mark) {
-    String name = NAMES.get(mark.group(1));
-    return Optional.ofNullable(mark.group(2))
-        .map(
-            how ->
-                how.equals("lower") ? name.toLowerCase(Locale.ROOT) : name.toUpperCase(Locale.ROOT))
-        .orElse(name);
-  }
-
-  private NamingKeys.Read read(String line) {
-    String subject = "";
-    String text = line;
-    if (line.startsWith(SUBJECT)) {
-      int end = line.indexOf(END_OF_SUBJECT);
-      subject = line.substring(SUBJECT.length(), end < 0 ? line.length() : end);
-      text = end < 0 ? "" : line.substring(end + END_OF_SUBJECT.length());
-    }
+  private NamingKeys.Read read(MarkedLine line) {
     LetterText nothing = parser.read("", "");
-    return new NamingKeys.Read(parser.read(subject, text), nothing, nothing);
+    return new NamingKeys.Read(parser.read(line.subject(), line.text()), nothing, nothing);
   }
 
-  /** The lines of the list. */
+  /** The lines of the lists. */
   List<Naming> lines() {
     return lines;
   }

@@ -40,6 +40,7 @@ public final class Teaching {
   private final PageTopics pages;
   private final TopicExamples examples;
   private final DangerSentences dangers;
+  private final WholeLetters whole;
   private final UrgentRules rules;
   private final SaidAnswers said;
   private final NamingExamples naming;
@@ -64,6 +65,7 @@ public final class Teaching {
     this.pages = PageTopics.of(reader, workspace.library());
     this.examples = new TopicExamples(parser, pages.symptoms());
     this.dangers = new DangerSentences(parser, new DangerFields(reader));
+    this.whole = new WholeLetters(parser, dangers);
     this.rules = new UrgentRules(reader);
     this.said = new SaidAnswers(parser, pages.symptoms());
     this.naming = new NamingExamples(parser, workspace.boats());
@@ -86,7 +88,7 @@ public final class Teaching {
             .flatMap(name -> WordList.lines(name).stream());
     Stream<String> letters = recorded.stream().map(each -> each.letter().own());
     Stream<String> boats = workspace.boats().stream().map(Boat::name);
-    Stream<String> marks = NamingExamples.NAMES.values().stream();
+    Stream<String> marks = MarkedLine.NAMES.values().stream();
     return new KnownWords(Stream.of(pages, lists, letters, boats, marks).flatMap(each -> each));
   }
 
@@ -123,7 +125,7 @@ public final class Teaching {
         new Topics(pages, parser, letters),
         new TopicChances(examples, letters),
         new Recogniser.Readers(
-            new UrgentReader(dangers, rules, examples, letters),
+            new UrgentReader(dangers, rules, examples, whole, letters),
             new AnswerReader(said, new TaughtAnswers(examples, letters), chances.answer()),
             new NamingReader(naming, letters)),
         senders,

@@ -132,15 +132,12 @@ final class TopicExamples {
   }
 
   /**
-   * The words of a letter as they are written, small ones too, one by one and up to {@value #RUN}
+   * The words of a text as they are written, small ones too, one by one and up to {@value #RUN}
    * that follow each other.
    */
-  static Set<String> written(LetterText text) {
+  static Set<String> written(String text) {
     List<String> words =
-        WORD.matcher(text.text().toLowerCase(Locale.ROOT))
-            .results()
-            .map(MatchResult::group)
-            .toList();
+        WORD.matcher(text.toLowerCase(Locale.ROOT)).results().map(MatchResult::group).toList();
     Set<String> keys = new HashSet<>();
     for (int from = 0; from < words.size(); from++) {
       for (int to = from + 1; to <= Math.min(words.size(), from + RUN); to++) {
@@ -150,8 +147,8 @@ final class TopicExamples {
     return keys;
   }
 
-  /** The words of a recorded letter as they are written. */
-  Set<String> written(RecordedLetter letter) {
-    return written(parser.recorded(letter));
+  /** A recorded letter's subject and what its writer says, as it is written. */
+  String text(RecordedLetter letter) {
+    return parser.recorded(letter).text();
   }
 }

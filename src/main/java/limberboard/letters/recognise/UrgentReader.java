@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import limberboard.letters.recognise.LetterText.SaidWord;
 import limberboard.letters.recognise.WordRegression.Example;
 
@@ -13,10 +15,11 @@ import limberboard.letters.recognise.WordRegression.Example;
  * sentences that people wrote of danger, and from recorded letters. Of recorded letters that are
  * not urgent only those sentences are learnt from that sound like danger (hard negatives: K. Sung
  * and T. Poggio, Example-based learning for view-based human face detection, IEEE PAMI 20(1),
- * 1998). How people in danger write shows in the small words too: <em>we are</em>, <em>still</em>,
- * <em>what do we</em>; so all the words of a letter are learnt as they are written, one by one and
- * two that follow each other. Beside them stand a few rules that a person wrote, as one more sign.
- * Immutable.
+ * 1998). Whole letters of a list show, beside those, how the same words tell of danger that is
+ * there and of danger that is not. How people in danger write shows in the small words too: <em>we
+ * are</em>, <em>still</em>, <em>what do we</em>; so all the words of a letter are learnt as they
+ * are written, one by one and two that follow each other. Beside them stand a few rules that a
+ * person wrote, as one more sign. Immutable.
  */
 final class UrgentReader {
   private static final int ROUNDS = 15;
@@ -78,6 +81,7 @@ final class UrgentReader {
       DangerSentences sentences,
       UrgentRules rules,
       TopicExamples topics,
+      WholeLetters list,
       List<RecordedLetter> letters) {
     this.sentences = sentences;
     this.rules = rules;
@@ -90,31 +94,36 @@ final class UrgentReader {
           .forEach((keys, what) -> examples.add(new Example(keys, Set.of(what), OF_LETTER)));
     }
     WordRegression first = learnt(examples, ROUNDS_AT_FIRST);
-    for (RecordedLetter letter : letters) {
-      if (!letter.expected().urgent()) {
-        for (Set<String> keys : sentences.of(letter)) {
-          if (first.chances(keys)[calm] < 1 - SOUNDS_LIKE_DANGER) {
-            examples.add(new Example(keys, Set.of(calm), OF_CALM_LETTER));
-          }
-        }
-      }
-    }
+    Stream.concat(
+            list.all().stream().flatMap(each -> each.sentences().stream()),
+            letters.stream()
+                .filter(each -> !each.expected().urgent())
+                .flatMap(each -> sentences.of(each).stream()))
+        .filter(keys -> first.chances(keys)[calm] < 1 - SOUNDS_LIKE_DANGER)
+        .forEach(keys -> examples.add(new Example(keys, Set.of(calm), OF_CALM_LETTER)));
     told = learnt(examples, ROUNDS);
     List<Example> whole = new ArrayList<>();
+    list.all().forEach(each -> whole.add(new Example(each.stems(), side(each.urgent()), 1)));
     for (RecordedLetter letter : letters) {
-      whole.add(
-          new Example(topics.of(letter).keys(), Set.of(letter.expected().urgent() ? 1 : 0), 1));
+      whole.add(new Example(topics.of(letter).keys(), side(letter.expected().urgent()), 1));
     }
     letter = new WordRegression(whole, 2, SHORTEST_LETTER, ROUNDS, RIDGE);
     written =
         new TextRegression(
-            letters.stream()
-                .map(
-                    each ->
-                        new TextRegression.Example(
-                            () -> topics.written(each), each.expected().urgent()))
+            Stream.concat(
+                    list.all().stream().map(each -> written(() -> each.text(), each.urgent())),
+                    letters.stream()
+                        .map(each -> written(() -> topics.text(each), each.expected().urgent())))
                 .toList(),
             COST);
+  }
+
+  private static TextRegression.Example written(Supplier<String> text, boolean urgent) {
+    return new TextRegression.Example(() -> TopicExamples.written(text.get()), urgent);
+  }
+
+  private static Set<Integer> side(boolean urgent) {
+    return Set.of(urgent ? 1 : 0);
   }
 
   private double whole(LetterText text) {
@@ -128,7 +137,10 @@ final class UrgentReader {
   /** Reads a letter. */
   Danger read(LetterText text) {
     return new Danger(
-        told(text), whole(text), odds(written.chance(TopicExamples.written(text))), rules.in(text));
+        told(text),
+        whole(text),
+        odds(written.chance(TopicExamples.written(text.text()))),
+        rules.in(text));
   }
 
   private List<Told> told(LetterText text) {

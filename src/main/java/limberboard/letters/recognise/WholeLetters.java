@@ -1,0 +1,61 @@
+package limberboard.letters.recognise;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Whole letters of the list that comes with the program, each of which a person said to be urgent
+ * or not: how danger is told that is there now, and how the same words tell of what is over, of
+ * others, or of nothing. Immutable.
+ */
+final class WholeLetters {
+  private static final String LIST = "whole-letters.txt";
+  private static final String URGENT = "urgent: ";
+  private static final String CALM = "calm: ";
+
+  private final List<Known> all = new ArrayList<>();
+
+  /**
+   * A letter.
+   *
+   * @param text as it is written
+   * @param stems what its words have, by their stems
+   * @param sentences what its sentences have, one by one; none where it is urgent, since nobody
+   *     said which of them tells of the danger
+   * @param urgent whether somebody is in danger now
+   */
+  record Known(String text, Set<String> stems, List<Set<String>> sentences, boolean urgent) {}
+
+  WholeLetters(TextParser parser, DangerSentences danger) {
+    for (String line : WordList.lines(LIST)) {
+      boolean urgent = line.startsWith(URGENT);
+      MarkedLine letter = MarkedLine.of(line.substring((urgent ? URGENT : CALM).length()));
+      LetterText text = parser.read(letter.subject(), letter.text());
+      List<Set<String>> sentences = new ArrayList<>();
+      for (int sentence = 0; !urgent && sentence < text.sentences(); sentence++) {
+        sentences.add(littleRoom(danger.keys(text.ofSentence(sentence))));
+      }
+      Set<String> stems = littleRoom(TopicExamples.keys(text.words()));
+      all.add(new Known(text.text(), stems, sentences, urgent));
+    }
+  }
+
+  /** Thousands of letters share most of their words. */
+  private static Set<String> littleRoom(Set<String> keys) {
+    return keys.stream().map(String::intern).collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** The letters. */
+  List<Known> all() {
+    return all;
+  }
+
+  /** The letters as lines that name boats, without what was said of them. */
+  static List<String> lines() {
+    return WordList.lines(LIST).stream()
+        .map(line -> line.substring(line.indexOf(' ') + 1))
+        .toList();
+  }
+}
