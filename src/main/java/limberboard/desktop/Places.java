@@ -1,28 +1,18 @@
 package limberboard.desktop;
 
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.concurrent.ThreadLocalRandom;
 import java.util.function.Consumer;
 import limberboard.boat.Boat;
-import limberboard.desktop.base.Memory;
 import limberboard.desktop.base.Navigator;
 import limberboard.desktop.base.Place;
 import limberboard.desktop.boats.BoatsPlace;
-import limberboard.desktop.drills.DrillOutside;
 import limberboard.desktop.drills.DrillsPlace;
 import limberboard.desktop.find.Found;
 import limberboard.desktop.help.Guide;
 import limberboard.desktop.help.HelpPlace;
-import limberboard.desktop.letters.LetterOutlets;
 import limberboard.desktop.letters.LettersPlace;
 import limberboard.desktop.pages.PagesPlace;
-import limberboard.desktop.parts.Divider;
-import limberboard.desktop.read.PagePictures;
-import limberboard.desktop.read.PageRenderer;
-import limberboard.desktop.read.Papers;
 import limberboard.desktop.read.PlaceTools;
 import limberboard.desktop.trace.ToldAnswers;
 import limberboard.desktop.trace.TracePlace;
@@ -31,16 +21,10 @@ import limberboard.desktop.upkeep.WorkNotes;
 import limberboard.desktop.upkeep.log.MendedEntry;
 import limberboard.desktop.upkeep.state.UpkeepTools;
 import limberboard.desktop.workspace.WorkspacePlace;
-import limberboard.desktop.workspace.findings.FindingsOutside;
-import limberboard.desktop.workspace.history.HistoryOutside;
-import limberboard.desktop.workspace.history.WhoRecords;
 import limberboard.desktop.workspace.notes.NoteTies;
-import limberboard.desktop.workspace.notes.NotesOutside;
 import limberboard.desktop.write.WritePlace;
 import limberboard.desktop.write.state.WriteModel;
-import limberboard.desktop.write.symptom.SymptomTools;
 import limberboard.library.page.Page;
-import limberboard.print.picture.Pictures;
 import limberboard.trace.TrailStep;
 
 /**
@@ -48,7 +32,6 @@ import limberboard.trace.TrailStep;
  * the constructor, and a way here only where other places lead to it.
  */
 final class Places implements Navigator {
-  private static final long SEEDS = 10_000;
   private final WindowAssembly desk;
   private final UpkeepPlace upkeep;
   private final LettersPlace letters;
@@ -63,11 +46,12 @@ final class Places implements Navigator {
 
   Places(WindowAssembly desk, WindowServices outside) {
     this.desk = desk;
-    PlaceTools tools = tools(outside);
+    PlaceNeeds needs = new PlaceNeeds(desk, outside);
+    PlaceTools tools = needs.tools(this);
     upkeep = UpkeepPlace.make(new UpkeepTools(desk.upkeep(), desk.log(), tools));
     told = new ToldAnswers(desk.trace());
-    letters = new LettersPlace(tools, letters(outside));
-    drills = new DrillsPlace(tools, drills(outside));
+    letters = new LettersPlace(tools, needs.letters());
+    drills = new DrillsPlace(tools, needs.drills());
     written =
         new WriteModel(
             desk.session(),
@@ -91,8 +75,8 @@ final class Places implements Navigator {
                         page ->
                             desk.loader()
                                 .saved(page, found.read().library().linksFrom(page.id()))));
-    write = new WritePlace(tools, written, symptoms(outside));
-    workspace = new WorkspacePlace(tools, workspace(outside));
+    write = new WritePlace(tools, written, needs.symptoms());
+    workspace = new WorkspacePlace(tools, needs.workspace(this::onScreen));
     help = new HelpPlace(tools, Guide.packed());
     all =
         List.of(
@@ -117,85 +101,6 @@ final class Places implements Navigator {
             write,
             workspace,
             help);
-  }
-
-  private SymptomTools symptoms(WindowServices outside) {
-    return new SymptomTools(
-        desk.session(),
-        desk.pages(),
-        desk.background(outside.threads().trees()),
-        desk.background(outside.threads().written()),
-        outside.writing().tables());
-  }
-
-  private LettersPlace.Outside letters(WindowServices outside) {
-    return new LettersPlace.Outside(
-        outside.folders(),
-        outside.arriving().notes(),
-        desk.letters(),
-        desk.writing(),
-        outside.guard(),
-        outside.clock(),
-        new LetterOutlets(
-            outside.arriving().askFiles(),
-            outside.arriving().pasted(),
-            outside.outlets().askFile(),
-            outside.clipboard(),
-            outside.copied()));
-  }
-
-  private DrillOutside drills(WindowServices outside) {
-    return new DrillOutside(
-        outside.folders(),
-        desk.background(outside.threads().drills()),
-        desk.writing(),
-        outside.guard(),
-        outside.courses(),
-        outside.outlets().askFile(),
-        () -> ThreadLocalRandom.current().nextLong(SEEDS));
-  }
-
-  private HistoryOutside history(WindowServices outside) {
-    return new HistoryOutside(
-        outside.recorded(),
-        desk.session(),
-        desk.background(outside.threads().versions()),
-        outside.guard(),
-        desk.notices(),
-        new WhoRecords(outside.memory()),
-        ZoneId.systemDefault(),
-        outside.threads().event(),
-        () -> desk.loader().load());
-  }
-
-  private PlaceTools tools(WindowServices outside) {
-    Pictures pictures = Pictures.in(outside.folders());
-    PageRenderer renderer = new PageRenderer(pictures, outside.guard());
-    return new PlaceTools(
-        desk.session(),
-        desk.settings(),
-        desk.pages(),
-        desk.notices(),
-        this,
-        dividers(outside.memory()),
-        new PagePictures(pictures),
-        renderer,
-        new Papers(renderer, desk.pages(), desk.notices(), outside.outlets()));
-  }
-
-  private static Divider.Memory dividers(Memory memory) {
-    return new Divider.Memory() {
-      @Override
-      public OptionalInt place(String key) {
-        int place = memory.number("divider-" + key, 50, 950, -1);
-        return place < 0 ? OptionalInt.empty() : OptionalInt.of(place);
-      }
-
-      @Override
-      public void remember(String key, int thousandths) {
-        memory.remember("divider-" + key, Integer.toString(thousandths));
-      }
-    };
   }
 
   /** Says what shows a place. */
@@ -253,28 +158,6 @@ final class Places implements Navigator {
                 ? desk.trace().trace().map(trace -> trace.fault().page().id())
                 : Optional.empty();
     return new NoteTies(page, desk.session().boat().map(Boat::id));
-  }
-
-  private WorkspacePlace.Outside workspace(WindowServices outside) {
-    return new WorkspacePlace.Outside(
-        history(outside),
-        new FindingsOutside(
-            outside.folders(),
-            desk.session(),
-            desk.background(outside.threads().findings()),
-            desk.writing(),
-            outside.guard(),
-            desk.notices(),
-            outside.memory(),
-            () -> desk.loader().load()),
-        new NotesOutside(
-            outside.noted(),
-            desk.writing(),
-            outside.guard(),
-            desk.notices(),
-            outside.clock(),
-            this::onScreen,
-            outside.outlets().opening()));
   }
 
   /** Goes to the guide's part about a place. */
