@@ -31,7 +31,7 @@ final class WholeLetters {
   WholeLetters(TextParser parser, DangerSentences danger) {
     for (String line : WordList.lines(LIST)) {
       boolean urgent = line.startsWith(URGENT);
-      MarkedLine letter = MarkedLine.of(line.substring((urgent ? URGENT : CALM).length()));
+      MarkedLine letter = MarkedLine.of(letter(line));
       LetterText text = parser.read(letter.subject(), letter.text());
       List<Set<String>> sentences = new ArrayList<>();
       for (int sentence = 0; !urgent && sentence < text.sentences(); sentence++) {
@@ -54,8 +54,17 @@ final class WholeLetters {
 
   /** The letters as lines that name boats, without what was said of them. */
   static List<String> lines() {
-    return WordList.lines(LIST).stream()
-        .map(line -> line.substring(line.indexOf(' ') + 1))
-        .toList();
+    return WordList.lines(LIST).stream().map(WholeLetters::letter).toList();
+  }
+
+  private static String letter(String line) {
+    if (line.startsWith(URGENT)) {
+      return line.substring(URGENT.length());
+    }
+    if (line.startsWith(CALM)) {
+      return line.substring(CALM.length());
+    }
+    throw new IllegalStateException(
+        LIST + ": a line begins with neither " + URGENT + "nor " + CALM + "but is: " + line);
   }
 }
