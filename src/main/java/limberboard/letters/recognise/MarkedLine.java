@@ -35,7 +35,8 @@ record MarkedLine(String subject, String text) {
     return end < 0
         ? new MarkedLine(named.substring(SUBJECT.length()), "")
         : new MarkedLine(
-            named.substring(SUBJECT.length(), end), named.substring(end + END_OF_SUBJECT.length()));
+            named.substring(Math.min(end, SUBJECT.length()), end),
+            named.substring(end + END_OF_SUBJECT.length()));
   }
 
   private static String name(MatchResult mark) {

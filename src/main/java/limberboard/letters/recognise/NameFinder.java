@@ -12,8 +12,22 @@ import limberboard.library.problem.Nearest;
 final class NameFinder {
   private static final int LEAST_MISSPELT = 6;
   private static final int LONG = 9;
-  private static final String PLACES =
-      "terrace|cottage|house|road|street|lane|close|avenue|farm|cottages|court|way|hotel|inn";
+  private static final Set<String> PLACES =
+      Set.of(
+          "terrace",
+          "cottage",
+          "house",
+          "road",
+          "street",
+          "lane",
+          "close",
+          "avenue",
+          "farm",
+          "cottages",
+          "court",
+          "way",
+          "hotel",
+          "inn");
 
   private final Set<String> names = new TreeSet<>();
 
@@ -44,7 +58,7 @@ final class NameFinder {
     String bare = owns ? word.substring(0, word.length() - 2) : word;
     if (at + 1 < text.words().size()) {
       String next = text.words().get(at + 1).word().word();
-      if (next.matches(PLACES) && text.isName(at + 1)) {
+      if (PLACES.contains(next) && text.isName(at + 1)) {
         return Optional.empty();
       }
       if (word.length() > 2 && names.contains(word + next)) {
@@ -57,6 +71,9 @@ final class NameFinder {
     if (bare.endsWith("s") && names.contains(bare.substring(0, bare.length() - 1))) {
       return Optional.of(new Found(bare.substring(0, bare.length() - 1), 1, true, true));
     }
+    if (bare.length() < LEAST_MISSPELT) {
+      return Optional.empty();
+    }
     return names.stream()
         .filter(name -> isLike(bare, name))
         .findFirst()
@@ -65,8 +82,7 @@ final class NameFinder {
 
   private static boolean isLike(String word, String name) {
     int most = name.length() >= LONG ? 2 : 1;
-    return word.length() >= LEAST_MISSPELT
-        && name.length() >= LEAST_MISSPELT
+    return name.length() >= LEAST_MISSPELT
         && word.charAt(0) == name.charAt(0)
         && Math.abs(word.length() - name.length()) <= most
         && Nearest.distance(word, name) <= most;

@@ -1,6 +1,5 @@
 package limberboard.letters.recognise;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -27,7 +26,7 @@ final class NamingExamples {
   private final TextParser parser;
   private final NamingKeys keys;
   private final Map<RecordedLetter, List<Naming>> known = new ConcurrentHashMap<>();
-  private final List<Naming> lines = new ArrayList<>();
+  private final List<Naming> lines;
   private final Map<String, String> nameOfBoat = new HashMap<>();
 
   /**
@@ -56,13 +55,14 @@ final class NamingExamples {
     NameFinder marks = new NameFinder(Set.copyOf(MarkedLine.NAMES.values()));
     NamingKeys ofLine = new NamingKeys(marks, new BoatNames(marks, parser));
     String own = MarkedLine.NAMES.get("own").toLowerCase(Locale.ROOT);
-    Stream.concat(WordList.lines(LIST).stream(), WholeLetters.lines().stream())
-        .map(MarkedLine::of)
-        .forEach(
-            line ->
-                ofLine
-                    .of(read(line))
-                    .forEach((name, all) -> lines.add(new Naming(all, name.equals(own)))));
+    List<String> lists =
+        Stream.concat(WordList.lines(LIST).stream(), WholeLetters.lines().stream()).toList();
+    lines =
+        lists.parallelStream()
+            .map(line -> ofLine.of(read(MarkedLine.of(line))))
+            .flatMap(names -> names.entrySet().stream())
+            .map(name -> new Naming(name.getValue(), name.getKey().equals(own)))
+            .toList();
   }
 
   private NamingKeys.Read read(MarkedLine line) {

@@ -89,6 +89,9 @@ final class NamingKeys {
     places(letter.text(), "", places);
     places(letter.signed(), "signed", places);
     places(letter.sender(), "sender", places);
+    if (places.isEmpty()) {
+      return Map.of();
+    }
     Map<String, List<Place>> byName = new LinkedHashMap<>();
     places.forEach(
         place ->

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.IntFunction;
 import java.util.function.ToIntFunction;
@@ -118,6 +119,11 @@ public final class Teaching {
   }
 
   private Recogniser recogniser(List<RecordedLetter> letters, Chances chances) {
+    CompletableFuture<UrgentReader> urgent =
+        CompletableFuture.supplyAsync(
+            () -> new UrgentReader(dangers, rules, examples, whole, letters));
+    CompletableFuture<NamingReader> boats =
+        CompletableFuture.supplyAsync(() -> new NamingReader(naming, letters));
     return new Recogniser(
         workspace,
         today,
@@ -125,9 +131,9 @@ public final class Teaching {
         new Topics(pages, parser, letters),
         new TopicChances(examples, letters),
         new Recogniser.Readers(
-            new UrgentReader(dangers, rules, examples, whole, letters),
+            urgent.join(),
             new AnswerReader(said, new TaughtAnswers(examples, letters), chances.answer()),
-            new NamingReader(naming, letters)),
+            boats.join()),
         senders,
         chances);
   }

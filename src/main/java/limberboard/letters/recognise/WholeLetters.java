@@ -15,7 +15,7 @@ final class WholeLetters {
   private static final String URGENT = "urgent: ";
   private static final String CALM = "calm: ";
 
-  private final List<Known> all = new ArrayList<>();
+  private final List<Known> all;
 
   /**
    * A letter.
@@ -29,17 +29,19 @@ final class WholeLetters {
   record Known(String text, Set<String> stems, List<Set<String>> sentences, boolean urgent) {}
 
   WholeLetters(TextParser parser, DangerSentences danger) {
-    for (String line : WordList.lines(LIST)) {
-      boolean urgent = line.startsWith(URGENT);
-      MarkedLine letter = MarkedLine.of(letter(line));
-      LetterText text = parser.read(letter.subject(), letter.text());
-      List<Set<String>> sentences = new ArrayList<>();
-      for (int sentence = 0; !urgent && sentence < text.sentences(); sentence++) {
-        sentences.add(littleRoom(danger.keys(text.ofSentence(sentence))));
-      }
-      Set<String> stems = littleRoom(TopicExamples.keys(text.words()));
-      all.add(new Known(text.text(), stems, sentences, urgent));
+    all = WordList.lines(LIST).parallelStream().map(line -> known(line, parser, danger)).toList();
+  }
+
+  private static Known known(String line, TextParser parser, DangerSentences danger) {
+    boolean urgent = line.startsWith(URGENT);
+    MarkedLine letter = MarkedLine.of(letter(line));
+    LetterText text = parser.read(letter.subject(), letter.text());
+    List<Set<String>> sentences = new ArrayList<>();
+    for (int sentence = 0; !urgent && sentence < text.sentences(); sentence++) {
+      sentences.add(littleRoom(danger.keys(text.ofSentence(sentence))));
     }
+    Set<String> stems = littleRoom(TopicExamples.keys(text.words()));
+    return new Known(text.text(), stems, sentences, urgent);
   }
 
   /** Thousands of letters share most of their words. */

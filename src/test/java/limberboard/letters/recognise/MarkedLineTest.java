@@ -25,6 +25,7 @@ class MarkedLineTest {
     assertThat(MarkedLine.of("Subject: Bilge of [own] / She leaks / a lot."))
         .isEqualTo(new MarkedLine("Bilge of Fulmar", "She leaks / a lot."));
     assertThat(MarkedLine.of("Subject: only that")).isEqualTo(new MarkedLine("only that", ""));
+    assertThat(MarkedLine.of("Subject: / She leaks.")).isEqualTo(new MarkedLine("", "She leaks."));
   }
 
   @Test
