@@ -36,6 +36,7 @@ final class UrgentReader {
   private static final double LIKELY = 0.5;
   private static final double LEAST_OF_SENTENCE = 0.05;
   private static final double LEAST_URGENT = 0.12;
+  private static final double LEAST_OF_FEW = 0.2;
 
   private final DangerSentences sentences;
   private final UrgentRules rules;
@@ -43,7 +44,7 @@ final class UrgentReader {
   private final WordRegression letter;
   private final TextRegression written;
   private final int calm;
-  private final boolean rulesOnly;
+  private final double least;
 
   /**
    * A sentence that may tell of danger.
@@ -85,8 +86,8 @@ final class UrgentReader {
       List<RecordedLetter> letters) {
     this.sentences = sentences;
     this.rules = rules;
-    rulesOnly = letters.size() < Teaching.FEW_LETTERS;
     calm = sentences.calm();
+    least = letters.size() < Teaching.FEW_LETTERS ? LEAST_OF_FEW : LEAST_URGENT;
     List<Example> examples = new ArrayList<>(sentences.examples());
     for (RecordedLetter letter : letters) {
       sentences
@@ -161,15 +162,12 @@ final class UrgentReader {
   }
 
   /**
-   * What is dangerous, if the letter is urgent. Where few letters were learnt from, too little is
-   * known of what people write who are in no danger, and only the rules count.
+   * What is dangerous, if the letter is urgent. Where few letters are recorded, too little is known
+   * of how this yard's owners write, and it must be likelier.
    */
   Optional<Told> urgent(LetterText text, Coefficients chance) {
     Danger danger = read(text);
-    if (rulesOnly) {
-      return new Danger(List.of(), 0, 0, danger.rule()).likeliest();
-    }
-    return danger.likeliest().filter(told -> chance.chance(figures(danger, text)) >= LEAST_URGENT);
+    return danger.likeliest().filter(told -> chance.chance(figures(danger, text)) >= least);
   }
 
   /** The figures from which it is reckoned how likely a letter is urgent. */
