@@ -292,7 +292,7 @@ final class WritingKills {
   private static void delete(Path folder) throws IOException {
     try (Stream<Path> files = Files.walk(folder)) {
       for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(file);
+        Files.deleteIfExists(file); // git may still be tidying up behind a push
       }
     }
   }
