@@ -88,6 +88,12 @@ final class UrgentReader {
     this.rules = rules;
     calm = sentences.calm();
     least = letters.size() < Teaching.FEW_LETTERS ? LEAST_OF_FEW : LEAST_URGENT;
+    told = told(list, letters);
+    letter = letter(topics, list, letters);
+    written = written(topics, list, letters);
+  }
+
+  private WordRegression told(WholeLetters list, List<RecordedLetter> letters) {
     List<Example> examples = new ArrayList<>(sentences.examples());
     for (RecordedLetter letter : letters) {
       sentences
@@ -102,21 +108,28 @@ final class UrgentReader {
                 .flatMap(each -> sentences.of(each).stream()))
         .filter(keys -> first.chances(keys)[calm] < 1 - SOUNDS_LIKE_DANGER)
         .forEach(keys -> examples.add(new Example(keys, Set.of(calm), OF_CALM_LETTER)));
-    told = learnt(examples, ROUNDS);
+    return learnt(examples, ROUNDS);
+  }
+
+  private static WordRegression letter(
+      TopicExamples topics, WholeLetters list, List<RecordedLetter> letters) {
     List<Example> whole = new ArrayList<>();
     list.all().forEach(each -> whole.add(new Example(each.stems(), side(each.urgent()), 1)));
     for (RecordedLetter letter : letters) {
       whole.add(new Example(topics.of(letter).keys(), side(letter.expected().urgent()), 1));
     }
-    letter = new WordRegression(whole, 2, SHORTEST_LETTER, ROUNDS, RIDGE);
-    written =
-        new TextRegression(
-            Stream.concat(
-                    list.all().stream().map(each -> written(() -> each.text(), each.urgent())),
-                    letters.stream()
-                        .map(each -> written(() -> topics.text(each), each.expected().urgent())))
-                .toList(),
-            COST);
+    return new WordRegression(whole, 2, SHORTEST_LETTER, ROUNDS, RIDGE);
+  }
+
+  private static TextRegression written(
+      TopicExamples topics, WholeLetters list, List<RecordedLetter> letters) {
+    return new TextRegression(
+        Stream.concat(
+                list.all().stream().map(each -> written(each::text, each.urgent())),
+                letters.stream()
+                    .map(each -> written(() -> topics.text(each), each.expected().urgent())))
+            .toList(),
+        COST);
   }
 
   private static TextRegression.Example written(Supplier<String> text, boolean urgent) {

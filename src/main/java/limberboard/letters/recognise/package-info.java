@@ -26,9 +26,11 @@
  * <p><b>Choices made.</b> A letter is read into words that know how they are meant: negated, over
  * and mended, supposed, believed by somebody. Each word has a weight for each symptom, for faults
  * that the library does not know, and for what is no fault; a few figures of these become chances
- * by a logistic regression. Urgency and the boat are found by rules. All of it can be explained
- * word by word, and all vocabulary lies in lists beside this package that a person can edit. Why it
- * is so, and how well it does: {@code docs/decisions/0034-recognising-letters.md}.
+ * by a logistic regression. Whether it is urgent, and which of the boats it names is its own, is
+ * learnt from lists of lines and whole letters and from recorded letters, beside a few rules. All
+ * of it can be explained word by word, and all vocabulary lies in lists beside this package that a
+ * person can edit. Why it is so, and how well it does: {@code
+ * docs/decisions/0034-recognising-letters.md}.
  *
  * <p><b>Threads.</b> Everything is immutable once made. Making it reads files; recognising does
  * not.
