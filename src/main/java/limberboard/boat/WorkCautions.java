@@ -143,13 +143,18 @@ public record WorkCautions(Library library, Optional<Fitting> fitting) {
 
   /**
    * Those whose whole text is still to be told after what stands in full already: each caution
-   * once, without those that stand as an emergency.
+   * once, or as often as it says something else on another boat, without those that stand as an
+   * emergency.
    */
   public static List<WorkCaution> toTellInFull(List<WorkCaution> cautions) {
-    Map<String, WorkCaution> each = new LinkedHashMap<>();
-    cautions.forEach(caution -> each.putIfAbsent(caution.id(), caution));
-    cautions.stream().filter(WorkCaution::emergency).forEach(caution -> each.remove(caution.id()));
+    Map<List<Object>, WorkCaution> each = new LinkedHashMap<>();
+    cautions.forEach(caution -> each.putIfAbsent(said(caution), caution));
+    cautions.stream().filter(WorkCaution::emergency).forEach(told -> each.remove(said(told)));
     return List.copyOf(each.values());
+  }
+
+  private static List<Object> said(WorkCaution caution) {
+    return List.of(caution.id(), caution.page().details().act());
   }
 
   private static List<WorkCaution> graveFirst(Collection<WorkCaution> cautions) {
