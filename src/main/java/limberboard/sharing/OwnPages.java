@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import limberboard.history.CopyRole;
 import limberboard.history.parts.TextParts;
+import limberboard.library.header.HeaderText;
 import limberboard.sharing.MergedFile.Place;
 import org.eclipse.jgit.lib.ObjectReader;
 import org.eclipse.jgit.lib.Repository;
@@ -49,8 +50,12 @@ final class OwnPages implements TreeMerge.KeptPages {
   private static Optional<String> mark(String text) {
     TextParts parts = TextParts.ofPage(text);
     return parts.header().isEmpty()
-        ? OWN.matcher(text).results().findFirst().map(line -> line.group(1))
+        ? HeaderText.part(text).flatMap(OwnPages::unparsed)
         : parts.value("own");
+  }
+
+  private static Optional<String> unparsed(HeaderText page) {
+    return OWN.matcher(page.header()).results().findFirst().map(line -> line.group(1));
   }
 
   private boolean changedByOthers(String path, CopyRole copy) throws IOException {

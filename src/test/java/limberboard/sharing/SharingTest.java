@@ -175,13 +175,19 @@ class SharingTest {
     alike();
   }
 
-  @Test
-  void anOwnersOwnPageSurvivesWhateverTheYardDoesToIt() throws IOException {
+  /** A page that the owner wrote and the yard has. */
+  private String owners(String text) throws IOException {
     String notes = "articles/topics/notes.md";
-    String text = "---\ntitle: Notes\nown: owner\n---\nShe drips.\n";
     pair.owner.write(notes, text);
     pair.owner.push();
     pair.yard.pull();
+    return notes;
+  }
+
+  @Test
+  void anOwnersOwnPageSurvivesWhateverTheYardDoesToIt() throws IOException {
+    String text = "---\ntitle: Notes\nown: owner\n---\nShe drips.\n";
+    String notes = owners(text);
     Files.delete(pair.yard.file(notes));
     pair.yard.change(PAGE, "Tie it.", "Tie it twice.");
     pair.yard.push();
@@ -199,15 +205,21 @@ class SharingTest {
 
   @Test
   void aPageStaysItsOwnersThoughItsHeaderIsBroken() throws IOException {
-    String notes = "articles/topics/notes.md";
     String text = "---\ntitle: [Notes\nown: owner\n---\nShe drips.\n";
-    pair.owner.write(notes, text);
-    pair.owner.push();
-    pair.yard.pull();
+    String notes = owners(text);
     pair.yard.change(notes, "She drips.", "She does not.");
     pair.yard.push();
     assertThat(((PullOutcome.Pulled) pair.owner.pull()).kept()).containsExactly(notes);
     assertThat(pair.owner.read(notes)).isEqualTo(text);
+  }
+
+  @Test
+  void aPageIsNobodysOwnForWhatItsTextSays() throws IOException {
+    String notes = owners("---\ntitle: [Notes\n---\nShe drips.\n\nown: owner\n");
+    pair.yard.change(notes, "She drips.", "She does not.");
+    pair.yard.push();
+    assertThat(((PullOutcome.Pulled) pair.owner.pull()).kept()).isEmpty();
+    assertThat(pair.owner.read(notes)).contains("She does not.");
   }
 
   @Test
