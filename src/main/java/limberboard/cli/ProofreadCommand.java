@@ -1,20 +1,17 @@
 package limberboard.cli;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import java.nio.file.Path;
-import java.time.Period;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import limberboard.findings.FigureRepair;
 import limberboard.library.Library;
-import limberboard.library.file.TextFile;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Page;
 import limberboard.library.page.ReadInFull;
 import limberboard.library.problem.Problem;
+import limberboard.proofread.FullReadings;
 import limberboard.proofread.Proofreader;
 import limberboard.proofread.file.TradeWordsFile;
 import limberboard.proofread.mark.ReadingAge;
@@ -141,13 +138,9 @@ final class ProofreadCommand implements Callable<Integer> {
 
   private int unread(WorkspaceFolders folders, Library library, List<Page<?>> pages) {
     TradeWordsFile words = TradeWordsFile.read(folders, library);
-    Period holds = words.words().readAgain().orElse(ReadingAge.USUAL);
-    List<ReadingAge> found = new ArrayList<>();
-    for (Page<?> page : pages) {
-      Path file = folders.root().resolve(page.path());
-      ReadingAge.of(page, () -> TextFile.read(file, page.path()).text(), session.today(), holds)
-          .ifPresent(found::add);
-    }
+    FullReadings readings = new FullReadings(folders, words.words(), session.today());
+    List<ReadingAge> found =
+        pages.stream().<ReadingAge>flatMap(page -> readings.due(page).stream()).toList();
     if (json) {
       new JsonOutput(session.out()).print(found.stream().map(UnreadView::of).toList());
     } else {
@@ -194,7 +187,7 @@ final class ProofreadCommand implements Callable<Integer> {
       return new UnreadView(
           one.page(),
           one.file(),
-          one.because().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+          one.because().word(),
           one.read().map(read -> read.on().toString()),
           one.read().map(ReadInFull::by));
     }

@@ -2,12 +2,13 @@ package limberboard.proofread.mark;
 
 import java.time.LocalDate;
 import java.time.Period;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import limberboard.library.page.Page;
 import limberboard.library.page.ReadInFull;
+import limberboard.library.value.Word;
 import limberboard.words.DayText;
+import limberboard.words.Sentences;
 
 /**
  * A page that is to be read in full again: because nobody ever has, because it has changed since,
@@ -23,7 +24,7 @@ public record ReadingAge(String page, String file, Because because, Optional<Rea
   public static final Period USUAL = Period.ofYears(2);
 
   /** Why a page is to be read. */
-  public enum Because {
+  public enum Because implements Word {
     /** Nobody has noted a reading. */
     NEVER,
     /** It has changed since. */
@@ -61,8 +62,7 @@ public record ReadingAge(String page, String file, Because because, Optional<Rea
 
   /** In a line, with its file. */
   public String line() {
-    String words = words();
-    return file + ": " + words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+    return file + ": " + Sentences.lowered(words());
   }
 
   /** In a sentence. */

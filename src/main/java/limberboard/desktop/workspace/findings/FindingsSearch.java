@@ -1,7 +1,6 @@
 package limberboard.desktop.workspace.findings;
 
 import java.time.LocalDate;
-import java.time.Period;
 import java.util.ArrayList;
 import java.util.List;
 import limberboard.boat.FutureEntries;
@@ -9,13 +8,12 @@ import limberboard.boat.Workspace;
 import limberboard.findings.PlanWarnings;
 import limberboard.letters.next.NextList;
 import limberboard.library.Library;
-import limberboard.library.file.TextFile;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Page;
 import limberboard.library.problem.Problem;
+import limberboard.proofread.FullReadings;
 import limberboard.proofread.Proofreader;
 import limberboard.proofread.file.TradeWordsFile;
-import limberboard.proofread.mark.ReadingAge;
 import limberboard.search.MissedSearches;
 import limberboard.search.TextWords;
 
@@ -93,17 +91,12 @@ record FindingsSearch(
     List<WorkspaceFinding> found = new ArrayList<>();
     words.problems().forEach(problem -> found.add(of(problem)));
     Proofreader reader = new Proofreader(folders, library(), words.words());
-    Period holds = words.words().readAgain().orElse(ReadingAge.USUAL);
+    FullReadings readings = new FullReadings(folders, words.words(), today);
     for (Page<?> page : library().pages()) {
       reader.read(page).open().forEach(remark -> found.add(WorkspaceFinding.of(remark, library())));
-      ReadingAge.of(page, () -> text(page), today, holds)
-          .ifPresent(age -> found.add(WorkspaceFinding.of(age, library())));
+      readings.due(page).ifPresent(age -> found.add(WorkspaceFinding.of(age, library())));
     }
     return found;
-  }
-
-  private String text(Page<?> page) {
-    return TextFile.read(folders.root().resolve(page.path()), page.path()).text();
   }
 
   private List<WorkspaceFinding> plans() {
