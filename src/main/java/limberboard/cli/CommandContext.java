@@ -16,6 +16,7 @@ import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.problem.Nearest;
+import limberboard.sharing.CutShortPull;
 import limberboard.workings.sums.SumUseCheck;
 import limberboard.workings.sums.Sums;
 import limberboard.writing.change.Renamer;
@@ -95,10 +96,20 @@ public record CommandContext(
     return workspace(reader(folders));
   }
 
-  /** A reader of the workspace; a renaming that was cut short is brought to its end first. */
+  /** A reader of the workspace; what was cut short is brought to its end first. */
   WorkspaceReader reader(WorkspaceFolders folders) {
-    new Renamer(folders).finish().forEach(err::println);
+    atRest(folders);
     return new WorkspaceReader(folders, List.of(new SumUseCheck(Sums.ofTheTrade())));
+  }
+
+  /** Brings to its end what was cut short when a program was killed: a pull, and a renaming. */
+  void atRest(WorkspaceFolders folders) {
+    try {
+      new CutShortPull(folders).finish();
+    } catch (IOException e) {
+      err.println("a pull that was cut short cannot be gone on with: " + e.getMessage());
+    }
+    new Renamer(folders).finish().forEach(err::println);
   }
 
   /** Reads the workspace with a reader. */

@@ -33,6 +33,7 @@ final class HistoryOptions {
   /** Does work with the workspace's history; what goes wrong is said with the way on. */
   int inHistory(CommandContext session, Work work) throws IOException {
     WorkspaceFolders folders = folders(session);
+    session.atRest(folders);
     try (HistoryFolder place = HistoryFolder.of(folders).orElse(null)) {
       if (place == null) {
         throw new Failure(

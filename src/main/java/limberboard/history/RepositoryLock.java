@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.eclipse.jgit.lib.Repository;
@@ -40,15 +41,39 @@ public final class RepositoryLock implements AutoCloseable {
     FileChannel channel = open(folder);
     try {
       await(channel);
-      if (channel.size() > 0) {
-        clean(folder);
-      }
-      channel.write(ByteBuffer.wrap(new byte[] {'b', 'u', 's', 'y'}), 0);
-      return new RepositoryLock(channel);
+      return held(folder, channel);
     } catch (IOException | RuntimeException e) {
       channel.close();
       throw e;
     }
+  }
+
+  /**
+   * Takes the lock without waiting; empty while another holds it.
+   *
+   * @throws HistoryTrouble when the folder may not be written
+   */
+  public static Optional<RepositoryLock> ifFree(Repository repository) throws IOException {
+    Path folder = repository.getDirectory().toPath();
+    FileChannel channel = open(folder);
+    try {
+      if (taken(channel)) {
+        return Optional.of(held(folder, channel));
+      }
+      channel.close();
+      return Optional.empty();
+    } catch (IOException | RuntimeException e) {
+      channel.close();
+      throw e;
+    }
+  }
+
+  private static RepositoryLock held(Path folder, FileChannel channel) throws IOException {
+    if (channel.size() > 0) {
+      clean(folder);
+    }
+    channel.write(ByteBuffer.wrap(new byte[] {'b', 'u', 's', 'y'}), 0);
+    return new RepositoryLock(channel);
   }
 
   private static FileChannel open(Path folder) throws IOException {

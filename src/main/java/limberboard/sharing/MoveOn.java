@@ -30,7 +30,8 @@ import org.eclipse.jgit.revwalk.RevWalk;
  * that was killed meanwhile is gone on with.
  */
 final class MoveOn {
-  private static final String NOTE = "limberboard-pull";
+  /** The note's name in the repository's own folder. */
+  static final String NOTE = "limberboard-pull";
 
   private final HistoryFolder place;
   private final Repository repository;
@@ -60,8 +61,11 @@ final class MoveOn {
               + " would be overwritten and is not recorded",
           "record or move it, with git where it is no page, and pull again; nothing was changed");
     }
-    SafeFiles.write(note, from.name() + " " + to.name() + "\n");
-    return finish(files, from, to, stage);
+    RepositoryLock lock = RepositoryLock.take(repository);
+    try (lock) {
+      SafeFiles.write(note, from.name() + " " + to.name() + "\n");
+      return finish(files, from, to, stage);
+    }
   }
 
   private WorkFiles files(ObjectId from, ObjectId to) throws IOException {
@@ -76,8 +80,7 @@ final class MoveOn {
       throws IOException {
     files.write(stage);
     List<String> changed = files.changed();
-    RepositoryLock lock = RepositoryLock.take(repository);
-    try (lock) {
+    try {
       list(changed, files);
       Recorder.moveHead(repository, from, to, "pull");
     } catch (LockFailedException e) {
@@ -123,13 +126,30 @@ final class MoveOn {
     };
   }
 
+  /** Whether something was begun and has not come to its end. */
+  boolean isCutShort() {
+    return Files.exists(note);
+  }
+
+  /** Goes on with what a killed program had begun; waits while another program is at it. */
+  void goOn(HowFar stage) throws IOException {
+    if (isCutShort()) {
+      RepositoryLock lock = RepositoryLock.take(repository);
+      try (lock) {
+        goneOn(stage);
+      }
+    }
+  }
+
   /**
    * Goes on with what a killed program had begun, where nobody has changed the files since;
-   * otherwise they are changes like any other.
+   * otherwise they are changes like any other. Only for whoever holds the repository's lock.
+   *
+   * @return whether it came to its end
    */
-  void goOn(HowFar stage) throws IOException {
-    if (!Files.exists(note)) {
-      return;
+  boolean goneOn(HowFar stage) throws IOException {
+    if (!isCutShort()) {
+      return false;
     }
     String[] ids = Files.readString(note, StandardCharsets.UTF_8).strip().split(" ");
     boolean sound = ids.length == 2 && ObjectId.isId(ids[0]) && ObjectId.isId(ids[1]);
@@ -141,12 +161,13 @@ final class MoveOn {
         files.clear();
         if (files.inTheWay().isEmpty()) {
           finish(files, head, to, stage);
-          return;
+          return true;
         }
       } catch (MissingObjectException e) {
         // the version was never written whole: nothing had begun
       }
     }
     Files.deleteIfExists(note);
+    return false;
   }
 }

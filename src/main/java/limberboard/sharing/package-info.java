@@ -43,8 +43,8 @@
  *
  * <p><b>Choices made.</b> See {@code docs/decisions/0046-sharing.md}. The workspace's files are
  * changed only when nothing is open, and each is written whole; what is on the disk is recorded
- * first. A pull that was killed is gone on with by the next. Names and passwords are asked for and
- * kept nowhere; ssh is the machine's own.
+ * first. A pull that was killed is gone on with when the workspace is opened next. Names and
+ * passwords are asked for and kept nowhere; ssh is the machine's own.
  *
  * <p><b>Threads.</b> Everything runs on the thread that calls, which should not be the window's;
  * {@link limberboard.sharing.HowFar} is told how far it is and may stop it.

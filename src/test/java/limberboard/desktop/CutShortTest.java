@@ -5,10 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import limberboard.desktop.base.Notices;
 import limberboard.desktop.support.SmallWorkspace;
 import limberboard.desktop.support.Steps;
+import limberboard.history.Author;
+import limberboard.history.Beginning;
+import limberboard.history.GitRun;
+import limberboard.history.HistoryFolder;
+import limberboard.history.Recorder;
 import limberboard.library.file.WorkspaceFolders;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -61,5 +67,25 @@ class CutShortTest {
     assertThat(said(folders)).contains("A renaming that was cut short has come to its end.");
     assertThat(folders.articles().resolve("procedures/seal-the-vent.md")).exists();
     assertThat(folders.articles().resolve("procedures/seal-vent.md")).doesNotExist();
+  }
+
+  @Test
+  void aPullIsFinished() throws IOException {
+    WorkspaceFolders folders = SmallWorkspace.copyTo(folder);
+    Author author = new Author("Ada", "ada@example.org");
+    Beginning.begin(folders, author);
+    GitRun git = new GitRun(folders.root());
+    String before = git.run("rev-parse", "HEAD").good().strip();
+    write(folders, NEW, "---\ntitle: New\n---\n");
+    try (HistoryFolder place = HistoryFolder.of(folders).orElseThrow()) {
+      new Recorder(place).record(List.of(NEW), "New", author);
+    }
+    String after = git.run("rev-parse", "HEAD").good().strip();
+    git.run("reset", "--hard", before).good();
+    assertThat(folders.root().resolve(NEW)).doesNotExist();
+    write(folders, ".git/limberboard-pull", before + " " + after + "\n");
+    assertThat(said(folders)).contains("A pull that was cut short has come to its end.");
+    assertThat(folders.root().resolve(NEW)).hasContent("---\ntitle: New\n---\n");
+    assertThat(git.run("rev-parse", "HEAD").good().strip()).isEqualTo(after);
   }
 }

@@ -7,7 +7,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import limberboard.history.HistoryFolder;
 import limberboard.history.HistoryTrouble;
+import limberboard.history.RepositoryLock;
+import limberboard.library.NewWorkspace;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -78,6 +81,52 @@ class KilledPullTest {
     assertThat(pair.owner.read(PAGE)).contains("minutes: 8", "Stare at it.");
     assertThat(pair.owner.read(page(1))).contains("One");
     pair.owner.isSound();
+  }
+
+  /** Else a page saved next makes all that was pulled look like this copy's own changes. */
+  @Test
+  void theNextOpeningBringsItToItsEndSoThatLaterChangesAreNoConflict() throws IOException {
+    pair.yard.change(PAGE, "minutes: 5", "minutes: 8");
+    pair.yard.write(page(1), "---\ntitle: One\n---\n");
+    pair.yard.push();
+    pair.owner.write("articles/topics/mine.md", "---\ntitle: Mine\n---\n");
+    assertThatThrownBy(() -> pair.owner.pull(SharedPair.connection(new EndAt(1)), false))
+        .isInstanceOf(Killed.class);
+    CutShortPull cutShort = new CutShortPull(pair.owner.folders());
+    assertThat(cutShort.finish()).isTrue();
+    assertThat(cutShort.finish()).isFalse();
+    pair.owner.isSound();
+    pair.owner.change(page(1), "One", "One, renamed");
+    pair.owner.change(PAGE, "Look at it.", "Stare at it.");
+    pair.yard.change(PAGE, "minutes: 8", "minutes: 9");
+    pair.yard.push();
+    assertThat(pair.owner.pull()).isInstanceOf(PullOutcome.Pulled.class);
+    assertThat(pair.owner.read(PAGE)).contains("minutes: 9", "Stare at it.");
+    assertThat(pair.owner.read(page(1))).contains("One, renamed");
+    pair.owner.isSound();
+  }
+
+  @Test
+  void anOpeningLeavesAPullAloneThatAnotherProgramIsAt() throws IOException {
+    pair.yard.change(PAGE, "minutes: 5", "minutes: 8");
+    pair.yard.push();
+    assertThatThrownBy(() -> pair.owner.pull(SharedPair.connection(new EndAt(0)), false))
+        .isInstanceOf(Killed.class);
+    CutShortPull cutShort = new CutShortPull(pair.owner.folders());
+    try (HistoryFolder place = HistoryFolder.of(pair.owner.folders()).orElseThrow()) {
+      RepositoryLock other = RepositoryLock.take(place.repository());
+      try (other) {
+        assertThat(cutShort.finish()).isFalse();
+      }
+    }
+    assertThat(pair.owner.read(PAGE)).contains("minutes: 5");
+    assertThat(cutShort.finish()).isTrue();
+    assertThat(pair.owner.read(PAGE)).contains("minutes: 8");
+  }
+
+  @Test
+  void aWorkspaceWithoutAHistoryHasNoPullToFinish() throws IOException {
+    assertThat(new CutShortPull(NewWorkspace.in(folder.resolve("alone"))).finish()).isFalse();
   }
 
   @Test

@@ -24,6 +24,7 @@ import limberboard.library.page.Page;
 import limberboard.search.SearchIndex;
 import limberboard.search.SearchQuery;
 import limberboard.search.UpdateReport;
+import limberboard.sharing.CutShortPull;
 import limberboard.sharing.PullOutcome;
 import limberboard.writing.change.Renamer;
 import limberboard.writing.save.KeptTexts;
@@ -159,7 +160,8 @@ final class WritingKills {
   private void open(String at, List<String> said) throws IOException {
     Renamer renamer = new Renamer(folders);
     replayed += Files.exists(folders.root().resolve(".renaming")) ? 1 : 0;
-    mergesLeft += Files.exists(folders.root().resolve(".git/limberboard-pull")) ? 1 : 0;
+    mergesLeft += new CutShortPull(folders).finish() ? 1 : 0;
+    hold(!Files.exists(folders.root().resolve(".git/limberboard-pull")), at + "a pull is left");
     hold(renamer.finish().isEmpty(), at + "the renaming could not be gone on with");
     hold(!Files.exists(folders.root().resolve(".renaming")), at + "a renaming is left");
     Library library = reader.read();
@@ -204,7 +206,10 @@ final class WritingKills {
 
   /** Goes on with what was cut short, so that both copies are the same in the end. */
   private void share(String at) throws IOException {
-    hold(!(OtherCopy.pull(folders) instanceof PullOutcome.Open), at + "a conflict");
+    if (OtherCopy.pull(folders) instanceof PullOutcome.Open open) {
+      wrong.add(at + "a conflict " + open.conflicts());
+      return;
+    }
     OtherCopy.push(folders);
     other.takeOver();
     hold(!Files.exists(folders.root().resolve(".git/limberboard-pull")), at + "a merge is left");
