@@ -40,7 +40,8 @@ public record CutShortPull(WorkspaceFolders folders) {
       if (free.isEmpty()) {
         return false;
       }
-      try (RepositoryLock lock = free.get()) {
+      RepositoryLock lock = free.get();
+      try (lock) {
         return pull.goneOn(HowFar.silent());
       }
     }
