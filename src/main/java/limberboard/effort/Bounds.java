@@ -18,7 +18,7 @@ public final class Bounds {
    * @param work chances that may be weighed; a thousand million take minutes and gigabytes
    */
   public static double atLeast(EffortModel model, double enough, long work) {
-    Search search = new Search(model, model.beginning());
+    Search search = new Search(model, model.beginning(), LowerBound.thorough(model));
     search.run(EXACT, Double.POSITIVE_INFINITY, work / FOR_EXACTNESS);
     search.run(EXACT, enough, work);
     return search.root().atLeast;

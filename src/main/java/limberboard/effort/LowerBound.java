@@ -3,6 +3,7 @@ package limberboard.effort;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import limberboard.effort.EffortModel.MendEffort;
 
@@ -14,9 +15,10 @@ import limberboard.effort.EffortModel.MendEffort;
  * where the mend fails, or the yard at once. What another cause has opened is not counted on,
  * because only one cause is there. The first step: whatever is done first, a mend is in vain under
  * every cause but its own, a check costs its minutes under all of them, and the yard has to search
- * unless it is told the right cause. The cheapest of these comes on top. Both follow from the
- * expected minutes of a strategy being linear in the chances of the causes, so that the best
- * strategy's are at least the sum of the best for each cause.
+ * unless it is told the right cause. The cheapest of these comes on top; or, where that is more and
+ * the work for it is worth while, what it takes to tell causes apart ({@link TellingApart}). All of
+ * this follows from the expected minutes of a strategy being linear in the chances of the causes,
+ * so that the best strategy's are at least the sum of the best for each part of them.
  *
  * <p>Keeps what it has worked out about access: one object belongs to one thread.
  */
@@ -27,6 +29,7 @@ final class LowerBound {
   private final double[] handedOver;
   private final int[] checksByMinutes;
   private final double[] checkMinutes;
+  private final Optional<TellingApart> apart;
 
   /**
    * What everything costs while the same access is open.
@@ -39,7 +42,17 @@ final class LowerBound {
    */
   record Costs(int number, BitSet open, double[] mends, double[] checks, double[] known) {}
 
+  /** The bound by the first step alone: quick to find. */
   LowerBound(EffortModel model) {
+    this(model, false);
+  }
+
+  /** The bound by what it takes to tell causes apart, too: worth its work in a long search. */
+  static LowerBound thorough(EffortModel model) {
+    return new LowerBound(model, true);
+  }
+
+  private LowerBound(EffortModel model, boolean isThorough) {
     int causes = model.mends().size();
     this.model = model;
     this.mendMinutes = new double[causes];
@@ -56,6 +69,10 @@ final class LowerBound {
             .sorted((a, b) -> Double.compare(checkMinutes[a], checkMinutes[b]))
             .mapToInt(Integer::intValue)
             .toArray();
+    this.apart =
+        isThorough
+            ? Optional.of(new TellingApart(model, costs(new BitSet()).known()))
+            : Optional.empty();
   }
 
   /** What everything costs with this access open; the same object for the same access. */
@@ -126,6 +143,9 @@ final class LowerBound {
     }
     if (cheapest < checksByMinutes.length) {
       first = Math.min(first, sum * checkMinutes[checksByMinutes[cheapest]]);
+    }
+    if (apart.isPresent()) {
+      first = Math.max(first, apart.get().minutes(weights, asked, tried));
     }
     return known + Math.max(0, first);
   }

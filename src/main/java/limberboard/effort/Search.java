@@ -46,8 +46,19 @@ final class Search {
    * @param from where it begins
    */
   Search(EffortModel model, Situation from) {
+    this(model, from, new LowerBound(model));
+  }
+
+  /**
+   * Begins a search.
+   *
+   * @param model what everything costs
+   * @param from where it begins
+   * @param lower what nothing can go below
+   */
+  Search(EffortModel model, Situation from, LowerBound lower) {
     this.model = model;
-    this.lower = new LowerBound(model);
+    this.lower = lower;
     this.upper = new MendOrder(model);
     this.effects = new Effects(model, lower);
     this.finder = new MoveFinder(model, lower, effects);

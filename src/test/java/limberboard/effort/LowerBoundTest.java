@@ -3,14 +3,19 @@ package limberboard.effort;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.BitSet;
+import java.util.List;
+import limberboard.effort.EffortModel.CheckEffort;
+import limberboard.effort.EffortModel.MendEffort;
 import limberboard.effort.RandomModels.AccessShape;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
+import org.junit.jupiter.api.Test;
 
-/** The bound against every strategy there is, on small random problems. */
+/** The bounds against every strategy there is, on small random problems. */
 class LowerBoundTest {
   private static final double ROUNDING = 1e-9;
 
@@ -27,10 +32,15 @@ class LowerBoundTest {
   }
 
   private static void assertBelow(EffortModel model, Situation now) {
-    LowerBound bound = new LowerBound(model);
-    assertThat(bound.minutes(now.chances(), bound.costs(now.open()), now.asked(), now.tried()))
-        .isPositive()
-        .isLessThanOrEqualTo(new EveryStrategy(model).cheapest(now) + ROUNDING);
+    double cheapest = new EveryStrategy(model).cheapest(now);
+    double quick = minutes(new LowerBound(model), now);
+    double thorough = minutes(LowerBound.thorough(model), now);
+    assertThat(quick).isPositive().isLessThanOrEqualTo(cheapest + ROUNDING);
+    assertThat(thorough).isBetween(quick, cheapest + ROUNDING);
+  }
+
+  private static double minutes(LowerBound bound, Situation now) {
+    return bound.minutes(now.chances(), bound.costs(now.open()), now.asked(), now.tried());
   }
 
   /** Otherwise a bound of nothing at all would pass. */
@@ -41,5 +51,60 @@ class LowerBoundTest {
     LowerBound bound = new LowerBound(model);
     assertThat(bound.minutes(now.chances(), bound.costs(now.open()), now.asked(), now.tried()))
         .isCloseTo(new EveryStrategy(model).cheapest(now), within(ROUNDING));
+  }
+
+  /**
+   * Two causes, one check of 1 minute that tells nothing of them and one of 5 that tells all: what
+   * is known costs 30 on average, the cheapest first step 1, and telling them apart 5.
+   */
+  @Test
+  void theThoroughBoundKnowsWhichChecksTellTheCausesApart() {
+    double[][] nothing = {{0.5, 0.5}, {0.5, 0.5}};
+    double[][] all = {{1, 0}, {0, 1}};
+    List<CheckEffort> checks =
+        List.of(
+            new CheckEffort(1, new BitSet(), 0, false), new CheckEffort(5, new BitSet(), 0, false));
+    List<MendEffort> mends =
+        List.of(
+            new MendEffort(20, new BitSet(), 1, true), new MendEffort(40, new BitSet(), 1, true));
+    EffortModel model =
+        new EffortModel(
+            new AnswerModel(new double[] {1, 1}, List.of(nothing, all)),
+            checks,
+            mends,
+            new double[0],
+            500);
+    Situation now = model.beginning();
+    assertThat(minutes(new LowerBound(model), now)).isCloseTo(31, within(ROUNDING));
+    assertThat(minutes(LowerBound.thorough(model), now)).isCloseTo(35, within(ROUNDING));
+    assertThat(new EveryStrategy(model).cheapest(now)).isCloseTo(35, within(ROUNDING));
+  }
+
+  /** With two causes, no access and sure mends the pair is the whole problem. */
+  @Property(tries = 500, seed = "20261130", edgeCases = EdgeCasesMode.NONE)
+  void twoCausesAloneAreClosedInNearly(
+      @ForAll @LongRange(min = 0) long seed, @ForAll @IntRange(min = 0, max = 3) int checks) {
+    EffortModel random = new RandomModels(seed).model(2, checks, 0, AccessShape.NONE);
+    List<MendEffort> sure =
+        random.mends().stream()
+            .map(mend -> new MendEffort(mend.minutes(), mend.access(), 1, mend.byOwner()))
+            .toList();
+    EffortModel model =
+        new EffortModel(random.answers(), random.checks(), sure, new double[0], 300);
+    double[] even = {0.5, 0.5};
+    Situation now = new Situation(even, new BitSet(), new BitSet(), new BitSet());
+    double[] known = new LowerBound(model).costs(new BitSet()).known();
+    double onTop = new EveryStrategy(model).cheapest(now) - (known[0] + known[1]) / 2;
+    double pair = new CausePair(model, known, 0, 1).minutes(1, new BitSet());
+    assertThat(pair).isBetween(onTop * 0.97 - ROUNDING, onTop + ROUNDING);
+  }
+
+  /** More checks than are kept account of: they may be made again, which is never dearer. */
+  @Property(tries = 20, seed = "20261130", edgeCases = EdgeCasesMode.NONE)
+  void manyChecksStayBelowTheBestThatIsKnown(@ForAll @LongRange(min = 0) long seed) {
+    EffortModel model = new RandomModels(seed).fullModel(3, 14, 2, AccessShape.ONE_EACH);
+    double found = new Following(model, new Planner()).minutes();
+    double thorough = minutes(LowerBound.thorough(model), model.beginning());
+    assertThat(thorough).isBetween(minutes(new LowerBound(model), model.beginning()), found);
   }
 }
