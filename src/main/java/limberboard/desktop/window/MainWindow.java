@@ -33,7 +33,7 @@ public final class MainWindow {
 
   private static final Dimension USUAL = new Dimension(1280, 800);
 
-  private final JFrame frame = new JFrame("Limberboard");
+  private final JFrame frame = new OnceFrame("Limberboard");
   private final CardLayout cards = new CardLayout();
   private final JPanel shown = new JPanel(cards);
   private final List<Place> places;

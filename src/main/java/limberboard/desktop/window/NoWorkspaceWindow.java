@@ -28,7 +28,7 @@ import limberboard.library.file.WorkspaceFolders;
 public final class NoWorkspaceWindow {
   private static final Dimension USUAL = new Dimension(720, 480);
   private static final int GAP = 12;
-  private final JFrame frame = new JFrame("No workspace · Limberboard");
+  private final JFrame frame = new OnceFrame("No workspace · Limberboard");
   private final Path start;
   private final Consumer<WorkspaceFolders> open;
 
