@@ -1,6 +1,8 @@
 package limberboard.writing;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -38,6 +41,7 @@ import limberboard.writing.save.KeptTexts;
 final class WritingKills {
   private static final int LONGEST = 600;
   private static final int ROUND = 50;
+  private static final int TURNS = 60;
 
   private final Path folder;
   private final WorkspaceFolders folders;
@@ -294,10 +298,18 @@ final class WritingKills {
     }
   }
 
-  private static void delete(Path folder) throws IOException {
-    try (Stream<Path> files = Files.walk(folder)) {
-      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-        Files.deleteIfExists(file); // git may still be tidying up behind a push
+  /** Git may still be tidying up behind a push, and make files meanwhile: then once more. */
+  private static void delete(Path folder) throws IOException, InterruptedException {
+    for (int turn = 1; Files.exists(folder); turn++) {
+      try (Stream<Path> files = Files.walk(folder)) {
+        for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+          Files.deleteIfExists(file);
+        }
+      } catch (DirectoryNotEmptyException | UncheckedIOException e) {
+        if (turn == TURNS) {
+          throw e;
+        }
+        TimeUnit.SECONDS.sleep(1);
       }
     }
   }
