@@ -16,7 +16,7 @@ import limberboard.effort.EffortModel.MendEffort;
  * because only one cause is there. The first step: whatever is done first, a mend is in vain under
  * every cause but its own, a check costs its minutes under all of them, and the yard has to search
  * unless it is told the right cause. The cheapest of these comes on top; or, where that is more and
- * the work for it is worth while, what it takes to tell causes apart ({@link TellingApart}). All of
+ * the work for it is worth while, what it takes to tell causes apart ({@link CausePairs}). All of
  * this follows from the expected minutes of a strategy being linear in the chances of the causes,
  * so that the best strategy's are at least the sum of the best for each part of them.
  *
@@ -29,7 +29,7 @@ final class LowerBound {
   private final double[] handedOver;
   private final int[] checksByMinutes;
   private final double[] checkMinutes;
-  private final Optional<TellingApart> apart;
+  private final Optional<CausePairs> apart;
 
   /**
    * What everything costs while the same access is open.
@@ -71,7 +71,7 @@ final class LowerBound {
             .toArray();
     this.apart =
         isThorough
-            ? Optional.of(new TellingApart(model, costs(new BitSet()).known()))
+            ? Optional.of(new CausePairs(model, costs(new BitSet()).known()))
             : Optional.empty();
   }
 

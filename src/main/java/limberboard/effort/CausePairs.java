@@ -18,7 +18,7 @@ import java.util.Map;
  *
  * <p>Keeps what it has worked out: one object belongs to one thread.
  */
-final class TellingApart {
+final class CausePairs {
   private static final double USED_UP = 1e-9;
   private static final double EVEN = 0.5;
 
@@ -43,7 +43,7 @@ final class TellingApart {
    * @param model what everything costs
    * @param known by cause, what it costs when it is known to be the one and nothing is open
    */
-  TellingApart(EffortModel model, double[] known) {
+  CausePairs(EffortModel model, double[] known) {
     for (int one = 0; one < known.length; one++) {
       for (int other = one + 1; other < known.length; other++) {
         pairs.add(new CausePair(model, known, one, other));
