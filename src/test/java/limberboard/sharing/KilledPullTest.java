@@ -68,14 +68,19 @@ class KilledPullTest {
         .hasSize(PAGES);
   }
 
-  @Test
-  void whatWasWrittenBetweenIsMergedAndNotLost() throws IOException {
+  /** The yard changes a page and adds one, and the owner's pull ends with one of them written. */
+  private void killedBetweenTwoFiles() throws IOException {
     pair.yard.change(PAGE, "minutes: 5", "minutes: 8");
     pair.yard.write(page(1), "---\ntitle: One\n---\n");
     pair.yard.push();
     pair.owner.write("articles/topics/mine.md", "---\ntitle: Mine\n---\n");
     assertThatThrownBy(() -> pair.owner.pull(SharedPair.connection(new EndAt(1)), false))
         .isInstanceOf(Killed.class);
+  }
+
+  @Test
+  void whatWasWrittenBetweenIsMergedAndNotLost() throws IOException {
+    killedBetweenTwoFiles();
     pair.owner.change(PAGE, "Look at it.", "Stare at it.");
     pair.owner.pull();
     assertThat(pair.owner.read(PAGE)).contains("minutes: 8", "Stare at it.");
@@ -86,12 +91,7 @@ class KilledPullTest {
   /** Else a page saved next makes all that was pulled look like this copy's own changes. */
   @Test
   void theNextOpeningBringsItToItsEndSoThatLaterChangesAreNoConflict() throws IOException {
-    pair.yard.change(PAGE, "minutes: 5", "minutes: 8");
-    pair.yard.write(page(1), "---\ntitle: One\n---\n");
-    pair.yard.push();
-    pair.owner.write("articles/topics/mine.md", "---\ntitle: Mine\n---\n");
-    assertThatThrownBy(() -> pair.owner.pull(SharedPair.connection(new EndAt(1)), false))
-        .isInstanceOf(Killed.class);
+    killedBetweenTwoFiles();
     CutShortPull cutShort = new CutShortPull(pair.owner.folders());
     assertThat(cutShort.finish()).isTrue();
     assertThat(cutShort.finish()).isFalse();

@@ -1,11 +1,7 @@
 package limberboard.desktop.window;
 
-import java.awt.Container;
 import java.util.Arrays;
-import javax.swing.JComponent;
 import javax.swing.JFrame;
-import javax.swing.JPanel;
-import javax.swing.JRootPane;
 
 /**
  * A frame that is empty once it is closed. When the look changes, Swing brings it to windows that
@@ -22,22 +18,7 @@ final class OnceFrame extends JFrame {
   @Override
   public void dispose() {
     super.dispose();
-    JRootPane root = getRootPane();
-    setJMenuBar(null);
-    setContentPane(new JPanel());
-    setGlassPane(new JPanel());
-    root.setDefaultButton(null);
-    forgetKeys(root);
-    Container layers = root.getLayeredPane();
-    Arrays.stream(layers.getComponents())
-        .filter(each -> each != getContentPane())
-        .forEach(layers::remove);
+    setRootPane(createRootPane());
     Arrays.stream(getWindowListeners()).forEach(this::removeWindowListener);
-  }
-
-  private static void forgetKeys(JRootPane root) {
-    root.resetKeyboardActions();
-    root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).clear();
-    root.getActionMap().clear();
   }
 }
