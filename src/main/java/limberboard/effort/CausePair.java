@@ -5,29 +5,38 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import limberboard.effort.EffortModel.MendEffort;
 
 /**
  * What it takes at least when one of two causes is there and it is not known which, on top of what
  * each costs when it is known.
  *
- * <p>Worked out as if these two were the only causes and all access were free: until the right mend
- * is made, a check costs its minutes under both, the wrong mend is in vain under the other, and the
- * yard costs what it costs more than the mend, and its search where it is told the wrong one. Each
- * check can be made once. The value is found backwards over the checks made, for a number of
- * chances of the first cause; between these it is taken on the straight line, which lies below,
- * since the least of strategies is a concave function of the chance. Where more checks tell the two
- * apart than can be kept account of, the less telling ones count as if they could be made again and
+ * <p>Worked out as if these two were the only causes and all access were free: a check costs its
+ * minutes under both, a mend is in vain under the other cause and may fail under its own, and the
+ * yard costs what it costs more than the known cause, and its search where it is told the wrong
+ * one. Each check and each mend can be made once; a mend that failed leaves open whether it was the
+ * wrong one. The value is found backwards over the checks and mends made, for a number of chances
+ * of the first cause; between these it is taken on the straight line, which lies below, since the
+ * least of strategies is a concave function of the chance. Where more checks tell the two apart
+ * than can be kept account of, the less telling ones count as if they could be made again and
  * again.
  */
 final class CausePair {
-  /** How many shares of the first cause are worked out. */
-  static final int SHARES = 3;
-
   private static final int PARTS = 40;
-  private static final int SHARE_PARTS = PARTS / (SHARES + 1);
-  private static final int MOST_CHECKS = 11;
+  private static final int[] SHARE_PARTS = {4, 10, 20, 30, 36};
+
+  /** How many shares of the first cause are worked out. */
+  static final int SHARES = SHARE_PARTS.length;
+
+  private static final int MOST_CHECKS = 9;
   private static final int ROUNDS = 30;
+  private static final int ONE_TRIED = 1;
+  private static final int OTHER_TRIED = 2;
+
+  /** How many ways there are for mends of the two to have failed. */
+  static final int MENDS = 4;
+
   private static final double SAME = 1e-12;
   private static final double QUICK = 0.5;
 
@@ -36,7 +45,7 @@ final class CausePair {
   private final int one;
   private final int other;
   private final int[] checks;
-  private final double[][] minutes;
+  private final double[][][] minutes;
 
   /**
    * Works it out.
@@ -51,19 +60,18 @@ final class CausePair {
     this.known = known;
     this.one = one;
     this.other = other;
-    double[] withoutChecks = new double[PARTS + 1];
-    for (int at = 0; at <= PARTS; at++) {
-      withoutChecks[at] = withoutChecks((double) at / PARTS, 1 - (double) at / PARTS);
+    double[][] yard = new double[MENDS][];
+    for (int tried = 0; tried < MENDS; tried++) {
+      yard[tried] = yard(tried);
     }
-    double most = Arrays.stream(withoutChecks).max().orElseThrow();
-    int[] telling = telling(most);
+    int[] telling = telling(Arrays.stream(yard[0]).max().orElseThrow());
     this.checks = Arrays.copyOf(telling, Math.min(MOST_CHECKS, telling.length));
-    this.minutes = new double[1 << checks.length][];
-    solve(
-        withoutChecks,
+    this.minutes = new double[1 << checks.length][MENDS][];
+    PairStep[] steps =
         Arrays.stream(telling)
-            .mapToObj(check -> new PairCheck(model, check, one, other, PARTS))
-            .toArray(PairCheck[]::new));
+            .mapToObj(check -> PairStep.check(model, check, one, other, PARTS))
+            .toArray(PairStep[]::new);
+    solve(yard, steps);
   }
 
   /** One of the two causes. */
@@ -78,44 +86,59 @@ final class CausePair {
 
   /** How much of the pair's weight the first cause has in a share, between 0 and 1. */
   static double ofOne(int share) {
-    return (double) (share + 1) / (SHARES + 1);
+    return (double) SHARE_PARTS[share] / PARTS;
+  }
+
+  /** Which of the two mends have failed, as a number from 0 to {@link #MENDS}. */
+  static int mends(boolean oneFailed, boolean otherFailed) {
+    return (oneFailed ? ONE_TRIED : 0) | (otherFailed ? OTHER_TRIED : 0);
   }
 
   /**
-   * The minutes, times the pair's weight.
+   * The minutes, times the pair's weight, by which of the two {@link #mends} have failed.
    *
    * @param share the share of the first cause, from 0
    * @param asked checks that cannot be made any more
    */
-  double minutes(int share, BitSet asked) {
+  double[] minutes(int share, BitSet asked) {
     int made = 0;
     for (int i = 0; i < checks.length; i++) {
       if (asked.get(checks[i])) {
         made |= 1 << i;
       }
     }
-    return minutes[made][share];
+    double[][] byMends = minutes[made];
+    return Arrays.stream(byMends).mapToDouble(each -> each[share]).toArray();
   }
 
-  private void solve(double[] withoutChecks, PairCheck[] telling) {
-    double[][] values = new double[minutes.length][];
+  private void solve(double[][] yard, PairStep[] telling) {
+    Optional<PairStep> mendOne = mend(one).map(each -> mendOfOne(each.minutes(), each.cures()));
+    Optional<PairStep> mendOther =
+        mend(other).map(each -> mendOfOther(each.minutes(), each.cures()));
+    double[][][] values = new double[minutes.length][MENDS][];
     for (int made = minutes.length - 1; made >= 0; made--) {
-      double[] value = withoutChecks.clone();
-      for (int i = 0; i < checks.length; i++) {
-        if ((made & 1 << i) == 0) {
-          telling[i].lower(value, values[made | 1 << i]);
+      for (int tried = MENDS - 1; tried >= 0; tried--) {
+        double[] value = yard[tried].clone();
+        if ((tried & ONE_TRIED) == 0 && mendOne.isPresent()) {
+          mendOne.get().lower(value, values[made][tried | ONE_TRIED]);
         }
-      }
-      values[made] = again(value, telling);
-      minutes[made] = new double[SHARES];
-      for (int share = 0; share < SHARES; share++) {
-        minutes[made][share] = values[made][SHARE_PARTS * (share + 1)];
+        if ((tried & OTHER_TRIED) == 0 && mendOther.isPresent()) {
+          mendOther.get().lower(value, values[made][tried | OTHER_TRIED]);
+        }
+        for (int i = 0; i < checks.length; i++) {
+          if ((made & 1 << i) == 0) {
+            telling[i].lower(value, values[made | 1 << i][tried]);
+          }
+        }
+        double[] least = again(value, telling);
+        values[made][tried] = least;
+        minutes[made][tried] = Arrays.stream(SHARE_PARTS).mapToDouble(at -> least[at]).toArray();
       }
     }
   }
 
   /** With the checks that are not kept account of, from below, so that it stays below. */
-  private double[] again(double[] value, PairCheck[] telling) {
+  private double[] again(double[] value, PairStep[] telling) {
     if (telling.length == checks.length) {
       return value;
     }
@@ -154,28 +177,47 @@ final class CausePair {
     return sum;
   }
 
-  private double withoutChecks(double first, double second) {
-    double least = Math.min(named(one, first, other, second), named(other, second, one, first));
-    if (canCure(one)) {
-      least = Math.min(least, second * model.mends().get(one).minutes());
-    }
-    if (canCure(other)) {
-      least = Math.min(least, first * model.mends().get(other).minutes());
+  private Optional<MendEffort> mend(int cause) {
+    MendEffort mend = model.mends().get(cause);
+    return mend.byOwner() && mend.cures() > 0 ? Optional.of(mend) : Optional.empty();
+  }
+
+  private PairStep mendOfOne(double inVain, double cures) {
+    return PairStep.mendOfOne(cures, onTop(one), inVain, PARTS);
+  }
+
+  private PairStep mendOfOther(double inVain, double cures) {
+    return PairStep.mendOfOther(cures, inVain, onTop(other), PARTS);
+  }
+
+  /**
+   * What a cause's own mend costs more than the yard told of it at once, the yard after it too,
+   * with all access open: where it costs less than that, a known cause is mended, and this is it.
+   */
+  private double onTop(int cause) {
+    MendEffort mend = model.mends().get(cause);
+    double yard = handedOver(cause);
+    return Math.max(0, mend.minutes() + (1 - mend.cures()) * yard - yard);
+  }
+
+  private double handedOver(int cause) {
+    boolean named = model.mends().get(cause).canBeNamed();
+    return model.yardMinutes() + (named ? 0 : model.searchMinutes());
+  }
+
+  /** By part, what the yard costs more than the causes when they are known. */
+  private double[] yard(int tried) {
+    double ofOne = (tried & ONE_TRIED) == 0 ? known[one] : handedOver(one);
+    double ofOther = (tried & OTHER_TRIED) == 0 ? known[other] : handedOver(other);
+    double searched = model.yardMinutes() + model.searchMinutes();
+    double[] least = new double[PARTS + 1];
+    for (int at = 0; at <= PARTS; at++) {
+      double first = (double) at / PARTS;
+      double known = first * ofOne + (1 - first) * ofOther;
+      double toldOne = first * handedOver(one) + (1 - first) * searched;
+      double toldOther = first * searched + (1 - first) * handedOver(other);
+      least[at] = Math.max(0, Math.min(toldOne, toldOther) - known);
     }
     return least;
-  }
-
-  private boolean canCure(int cause) {
-    MendEffort mend = model.mends().get(cause);
-    return mend.byOwner() && mend.cures() > 0;
-  }
-
-  /** What the yard costs more than the known cause when it is told this cause. */
-  private double named(int told, double weight, int untold, double otherWeight) {
-    double search = model.searchMinutes();
-    double yard = model.yardMinutes();
-    double right = yard + (model.mends().get(told).canBeNamed() ? 0 : search) - known[told];
-    double wrong = yard + search - known[untold];
-    return weight * right + otherWeight * wrong;
   }
 }

@@ -16,7 +16,7 @@ import limberboard.effort.Advice.Option;
  */
 public final class Planner implements Policy {
   /** Work that a few hundredths of a second suffice for. */
-  public static final long PROMPT = 150_000;
+  public static final long PROMPT = 300_000;
 
   private static final double EXACT = 1e-9;
 

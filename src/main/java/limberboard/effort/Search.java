@@ -36,6 +36,7 @@ final class Search {
   private final Effects effects;
   private final MoveFinder finder;
   private final Map<Node, Node> nodes = new HashMap<>();
+  private final Map<BitSet, BitSet> sets = new HashMap<>();
   private final Node root;
   private long work;
 
@@ -164,7 +165,12 @@ final class Search {
     for (int cause = 0; cause < chances.length; cause++) {
       chances[cause] = weights[cause] / sum;
     }
-    return nodes.computeIfAbsent(new Node(chances, costs, asked, tried), this::bounded);
+    return nodes.computeIfAbsent(new Node(chances, costs, one(asked), one(tried)), this::bounded);
+  }
+
+  /** The one that stands for all sets of the same: millions of nodes share a few thousand. */
+  private BitSet one(BitSet set) {
+    return sets.computeIfAbsent(set, same -> same);
   }
 
   /** Without a check there is no plan that can be carried out as long as safety demands one. */

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** A tree cut down to some levels, from the terminal, on the demo's own pages. */
 class TreeDepthTest {
-  private static final int WHOLE = 11;
+  private static final int WHOLE = 10;
   private final TerminalRun terminal = TerminalRun.ofDemo(LocalDate.of(2026, 4, 1));
   @TempDir Path folder;
 
