@@ -64,7 +64,11 @@ final class LetterBoat {
             .filter(each -> sizes.isEmpty() || sizes.contains(each.model().id()))
             .toList();
     Optional<Boat> byHisName =
-        mentions.best().map(byName::get).filter(all -> all.size() == 1).map(all -> all.get(0));
+        mentions
+            .best(name -> isOfAnotherModel(name, sizes))
+            .map(byName::get)
+            .filter(all -> all.size() == 1)
+            .map(all -> all.get(0));
     boolean disclaimed =
         parser.cues(text).stream().anyMatch(cue -> cue.label().equals("disclaims"));
     if (disclaimed && byHisName.isEmpty()) {
@@ -101,6 +105,13 @@ final class LetterBoat {
         boat.map(found -> new Recognised(found.id(), reason)),
         model,
         boat.map(found -> OptionalInt.of(found.built())).orElse(models.year(named)));
+  }
+
+  /** Whether a letter that tells of boats of these models names one of none of them. */
+  private boolean isOfAnotherModel(String name, Set<String> sizes) {
+    return !sizes.isEmpty()
+        && byName.getOrDefault(name, List.of()).stream()
+            .noneMatch(boat -> sizes.contains(boat.model().id()));
   }
 
   private Optional<Boat> ofYear(List<SaidModels.Mention> named) {

@@ -22,6 +22,7 @@ import limberboard.letters.mail.Passage;
  */
 final class NamingExamples {
   private static final String LIST = "naming.txt";
+  private static final String PAIRS = "naming-pairs.txt";
 
   private final TextParser parser;
   private final NamingKeys keys;
@@ -33,14 +34,32 @@ final class NamingExamples {
    * A boat that is named.
    *
    * @param keys what stands around her name
+   * @param words the words of the whole letter
    * @param own whether the letter is about her
    */
-  record Naming(Set<String> keys, boolean own) {
-    /** Keeps the keys in little room: thousands of lines share most of them. */
-    Naming {
-      keys = keys.stream().map(String::intern).collect(Collectors.toUnmodifiableSet());
-    }
+  record Naming(Set<String> keys, Set<String> words, boolean own) {}
+
+  /** Keeps keys in little room: thousands of lines share most of them. */
+  private static Set<String> littleRoom(Set<String> keys) {
+    return keys.stream().map(String::intern).collect(Collectors.toUnmodifiableSet());
   }
+
+  /** The boats that a letter names. */
+  private static List<Naming> namings(NamingKeys keys, NamingKeys.Read letter, String own) {
+    Map<String, Set<String>> names = keys.of(letter);
+    Set<String> words = names.isEmpty() ? Set.of() : littleRoom(keys.words(letter));
+    return names.entrySet().stream()
+        .map(each -> new Naming(littleRoom(each.getValue()), words, each.getKey().equals(own)))
+        .toList();
+  }
+
+  /**
+   * What a letter says of the boats that it names.
+   *
+   * @param names what stands around each name
+   * @param words the words of the whole letter
+   */
+  record Names(Map<String, Set<String>> names, Set<String> words) {}
 
   /**
    * Reads the lists.
@@ -56,12 +75,12 @@ final class NamingExamples {
     NamingKeys ofLine = new NamingKeys(marks, new BoatNames(marks, parser));
     String own = MarkedLine.NAMES.get("own").toLowerCase(Locale.ROOT);
     List<String> lists =
-        Stream.concat(WordList.lines(LIST).stream(), WholeLetters.lines().stream()).toList();
+        Stream.of(WordList.lines(LIST), WordList.lines(PAIRS), WholeLetters.lines())
+            .flatMap(List::stream)
+            .toList();
     lines =
         lists.parallelStream()
-            .map(line -> ofLine.of(read(MarkedLine.of(line))))
-            .flatMap(names -> names.entrySet().stream())
-            .map(name -> new Naming(name.getValue(), name.getKey().equals(own)))
+            .flatMap(line -> namings(ofLine, read(MarkedLine.of(line)), own).stream())
             .toList();
   }
 
@@ -82,21 +101,23 @@ final class NamingExamples {
 
   private List<Naming> namings(RecordedLetter letter) {
     String own = letter.expected().boat().map(id -> nameOfBoat.getOrDefault(id, "")).orElse("");
-    return keys.of(read(letter.letter(), parser.recorded(letter))).entrySet().stream()
-        .map(each -> new Naming(each.getValue(), each.getKey().equals(own)))
-        .toList();
+    return namings(keys, read(letter.letter(), parser.recorded(letter)), own);
   }
 
   /** What stands around the names in a letter. */
-  Map<String, Set<String>> of(Letter letter, LetterText text) {
-    return keys.of(read(letter, text));
+  Names of(Letter letter, LetterText text) {
+    return names(read(letter, text));
+  }
+
+  private Names names(NamingKeys.Read letter) {
+    return new Names(keys.of(letter), keys.words(letter));
   }
 
   /** What stands around the names in the mail that a letter quotes. */
-  Map<String, Set<String>> ofQuoted(Letter letter) {
+  Names ofQuoted(Letter letter) {
     String earlier = letter.of(Passage.Kind.QUOTED) + "\n\n" + letter.of(Passage.Kind.FORWARDED);
     LetterText nothing = parser.read("", "");
-    return keys.of(
+    return names(
         new NamingKeys.Read(
             parser.read("", earlier.replaceAll("(?m)^[>\\s]+", "")), nothing, nothing));
   }

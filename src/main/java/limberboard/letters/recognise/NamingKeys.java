@@ -30,6 +30,11 @@ final class NamingKeys {
   private static final int NEAR_BEHIND = 2;
   private static final int BEHIND = 7;
   private static final int MANY = 3;
+  private static final int RUN = 4;
+  private static final String QUOTES = "\"“„«‘";
+  private static final String SHE = "[she]";
+  private static final String HERS = "[hers]";
+  private static final String ANOTHER = "[another]";
   private static final String LIST = "naming-words.txt";
 
   /** Words that say whose boat is spoken of. */
@@ -101,13 +106,35 @@ final class NamingKeys {
     byName.forEach(
         (name, own) -> {
           Set<String> all = new HashSet<>();
-          own.forEach(place -> all.addAll(around(place)));
+          own.forEach(place -> all.addAll(around(place, places)));
           all.addAll(among(name, own, places, byName));
           all.addAll(ruled(name, ruled));
           all.addAll(ofLetter(letter.text().text()));
           all.addAll(elsewhere(letter.text(), own));
           keys.put(name, all);
         });
+    return keys;
+  }
+
+  /** The words of a letter and of its sender's name, by their stems, without the boats' names. */
+  Set<String> words(Read letter) {
+    Set<String> keys = new HashSet<>();
+    LetterText text = letter.text();
+    for (int i = 0; i < text.words().size(); i++) {
+      if (finder.at(text, i).isEmpty()) {
+        String stem = text.words().get(i).word().stem();
+        keys.add("word:" + stem);
+        if (i < text.subjectWords()) {
+          keys.add("subject:" + stem);
+        }
+      }
+    }
+    LetterText sender = letter.sender();
+    for (int i = 0; i < sender.words().size(); i++) {
+      if (finder.at(sender, i).isEmpty()) {
+        keys.add("from:" + sender.words().get(i).word().stem());
+      }
+    }
     return keys;
   }
 
@@ -215,10 +242,11 @@ final class NamingKeys {
     return keys;
   }
 
-  private Set<String> around(Place place) {
+  private Set<String> around(Place place, List<Place> all) {
     Set<String> keys = new HashSet<>();
-    List<Beside> before = beside(place, -1);
-    List<Beside> behind = beside(place, 1);
+    List<Beside> before = beside(place, -1, all);
+    List<Beside> behind = beside(place, 1, all);
+    keys.addAll(runs(place.found().owns() ? HERS : SHE, before, behind));
     keys.add("part " + place.part());
     near("p", before, NEAR_BEFORE, keys);
     near("n", behind, NEAR_BEHIND, keys);
@@ -243,8 +271,16 @@ final class NamingKeys {
       keys.add("owns");
     }
     keys.add(place.found().exact() ? "exact" : "misspelt");
+    if (isQuoted(place)) {
+      keys.add("quoted");
+    }
     keys.addAll(letters(place));
     return keys;
+  }
+
+  private static boolean isQuoted(Place place) {
+    int start = place.text().words().get(place.at()).word().start();
+    return start > 0 && QUOTES.indexOf(place.text().text().charAt(start - 1)) >= 0;
   }
 
   private boolean isFormer(List<Beside> before) {
@@ -271,7 +307,33 @@ final class NamingKeys {
     return written.equals(written.toUpperCase(Locale.ROOT)) ? Set.of("capitals") : Set.of();
   }
 
-  private List<Beside> beside(Place place, int step) {
+  /**
+   * The words of the sentence as they follow each other: up to {@value #RUN} with the name among
+   * them, and every two before or behind it.
+   */
+  private static Set<String> runs(String name, List<Beside> before, List<Beside> behind) {
+    Set<String> keys = new HashSet<>();
+    for (int first = 0; first < Math.min(RUN, before.size() + 1); first++) {
+      for (int last = first == 0 ? 1 : 0; last < RUN - first && last <= behind.size(); last++) {
+        List<String> run = new ArrayList<>();
+        for (int i = first - 1; i >= 0; i--) {
+          run.add(before.get(i).word());
+        }
+        run.add(name);
+        behind.subList(0, last).forEach(each -> run.add(each.word()));
+        keys.add("run:" + String.join(" ", run));
+      }
+    }
+    for (int i = 1; i < before.size(); i++) {
+      keys.add("two b:" + before.get(i).word() + " " + before.get(i - 1).word());
+    }
+    for (int i = 1; i < behind.size(); i++) {
+      keys.add("two a:" + behind.get(i - 1).word() + " " + behind.get(i).word());
+    }
+    return keys;
+  }
+
+  private List<Beside> beside(Place place, int step, List<Place> all) {
     List<SaidWord> words = place.text().words();
     int at = step < 0 ? place.at() - 1 : place.at() + place.found().words();
     SaidWord own = words.get(place.at());
@@ -281,9 +343,12 @@ final class NamingKeys {
         return found;
       }
       String word = words.get(i).word().word().replace('’', '\'');
+      int here = i;
+      boolean another =
+          all.stream().anyMatch(each -> each.text() == place.text() && each.at() == here);
       found.add(
           new Beside(
-              Character.isDigit(word.charAt(0)) ? "#" : word,
+              another ? ANOTHER : Character.isDigit(word.charAt(0)) ? "#" : word,
               Math.abs(words.get(i).clause() - own.clause())));
     }
     return found;

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import limberboard.letters.mail.Letter;
 import limberboard.letters.recognise.TextRegression.Example;
@@ -19,30 +21,43 @@ import limberboard.letters.recognise.TextRegression.Example;
  * four lines of the list. Immutable.
  */
 final class NamingReader {
-  private static final double COST = 10;
+  private static final double COST = 5;
+  private static final double COST_OF_WORDS = 2;
   private static final int OF_LETTER = 4;
-  private static final double LIKELY = 0.25;
-  private static final double LIKELY_BY_ITSELF = 0.6;
+
+  /**
+   * How what stands around a name and the words of the whole letter count together: stacked by a
+   * logistic regression over the recorded letters, each by what the others taught (D. Wolpert,
+   * Stacked generalization, Neural Networks 5, 1992).
+   */
+  private static final double OF_AROUND = 1.72;
+
+  private static final double OF_WORDS = 0.75;
+  private static final double CONSTANT = 0.46;
+  private static final double LEAST = 1e-6;
+  private static final double LIKELY = 0.55;
+  private static final double LIKELY_BY_ITSELF = 0.65;
   private static final double LIKELY_AGAINST_RULES = 0.7;
+  private static final double LIKELY_ALTHOUGH_CONTRADICTED = 0.9;
 
   private final NamingExamples examples;
-  private final TextRegression learnt;
+  private final TextRegression around;
+  private final TextRegression whole;
 
   /** Learns from the list and from recorded letters. */
   NamingReader(NamingExamples examples, List<RecordedLetter> letters) {
     this.examples = examples;
-    List<Example> all = new ArrayList<>();
-    examples.lines().forEach(each -> all.add(example(each)));
+    List<NamingExamples.Naming> all = new ArrayList<>(examples.lines());
     letters.forEach(
         letter ->
-            examples
-                .of(letter)
-                .forEach(each -> all.addAll(Collections.nCopies(OF_LETTER, example(each)))));
-    learnt = new TextRegression(all, COST);
+            examples.of(letter).forEach(each -> all.addAll(Collections.nCopies(OF_LETTER, each))));
+    around = new TextRegression(examples(all, NamingExamples.Naming::keys), COST);
+    whole = new TextRegression(examples(all, NamingExamples.Naming::words), COST_OF_WORDS);
   }
 
-  private static Example example(NamingExamples.Naming naming) {
-    return new Example(naming::keys, naming.own());
+  private static List<Example> examples(
+      List<NamingExamples.Naming> all, Function<NamingExamples.Naming, Set<String>> keys) {
+    return all.stream().map(each -> new Example(() -> keys.apply(each), each.own())).toList();
   }
 
   /**
@@ -57,17 +72,24 @@ final class NamingReader {
       return names.isEmpty();
     }
 
-    private double least(String name) {
+    private double least(String name, Predicate<String> contradicted) {
+      if (contradicted.test(name)) {
+        return LIKELY_ALTHOUGH_CONTRADICTED;
+      }
       if (ruled.isPresent()) {
         return ruled.get().equals(name) ? LIKELY : LIKELY_AGAINST_RULES;
       }
       return passing.contains(name) ? LIKELY_AGAINST_RULES : LIKELY_BY_ITSELF;
     }
 
-    /** The name that the letter most likely is about, unless it likely is about none of them. */
-    Optional<String> best() {
+    /**
+     * The name that the letter most likely is about, unless it likely is about none of them.
+     *
+     * @param contradicted whether what else the letter says fits no boat of a name
+     */
+    Optional<String> best(Predicate<String> contradicted) {
       return names.entrySet().stream()
-          .filter(each -> each.getValue() >= least(each.getKey()))
+          .filter(each -> each.getValue() >= least(each.getKey(), contradicted))
           .max(
               Map.Entry.<String, Double>comparingByValue()
                   .thenComparing(Map.Entry.comparingByKey()))
@@ -85,6 +107,12 @@ final class NamingReader {
     return named(examples.ofQuoted(letter));
   }
 
+  /** The logarithm of how much likelier something is than not. */
+  private static double odds(double chance) {
+    double kept = Math.max(LEAST, Math.min(1 - LEAST, chance));
+    return Math.log(kept / (1 - kept));
+  }
+
   /** Why a name counts. */
   String why(LetterText text, String name, String title) {
     return examples
@@ -93,9 +121,15 @@ final class NamingReader {
         .orElse("her name, " + title);
   }
 
-  private Named named(Map<String, Set<String>> keys) {
+  private Named named(NamingExamples.Names found) {
+    Map<String, Set<String>> keys = found.names();
     Map<String, Double> chances = new LinkedHashMap<>();
-    keys.forEach((name, all) -> chances.put(name, learnt.chance(all)));
+    double byWords = OF_WORDS * odds(whole.chance(found.words()));
+    keys.forEach(
+        (name, all) -> {
+          double sum = CONSTANT + byWords + OF_AROUND * odds(around.chance(all));
+          chances.put(name, 1 / (1 + Math.exp(-sum)));
+        });
     Optional<String> ruled =
         keys.entrySet().stream()
             .filter(each -> each.getValue().contains(NamingKeys.RULED))

@@ -50,8 +50,8 @@ class LetterQualityTest {
 
   @Test
   void theBoatIsRightAndNeverOneInPassing() {
-    assertThat(share(LetterQuality.BOAT)).isGreaterThan(0.97);
-    assertThat(share(LetterQuality.BOAT_UNASKED)).isLessThan(0.035);
+    assertThat(share(LetterQuality.BOAT)).isGreaterThan(0.95);
+    assertThat(share(LetterQuality.BOAT_UNASKED)).isLessThan(0.025);
   }
 
   @Test
