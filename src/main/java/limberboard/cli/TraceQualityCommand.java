@@ -21,7 +21,7 @@ import picocli.CommandLine.Option;
       "Compares what tracing costs on average, in minutes until mended or handed to the yard, with"
           + " simpler rules and with what no strategy can go below.",
       "One row for each symptom and each boat it fits; every figure is worked out exactly. Takes"
-          + " seconds a row, for the largest symptoms a minute or two and some gigabytes of"
+          + " seconds a row, for the largest symptoms up to ten minutes and six gigabytes of"
           + " memory.",
       "The exit code is 1 when a row is dearer than one of the rules, or more than 2 % above what"
           + " is proven to be needed."

@@ -35,7 +35,7 @@ public record PolicyComparison(
     double mostTelling,
     double atLeast,
     boolean exact) {
-  /** Work after which the bound is taken as it is then: some two minutes, some gigabytes. */
+  /** Work after which the bound is taken as it is then: some minutes, up to six gigabytes. */
   public static final long USUAL_WORK = 600_000_000;
 
   private static final double CLOSE = 1.01;
