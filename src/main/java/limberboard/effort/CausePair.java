@@ -179,7 +179,7 @@ final class CausePair {
 
   private Optional<MendEffort> mend(int cause) {
     MendEffort mend = model.mends().get(cause);
-    return mend.byOwner() && mend.cures() > 0 ? Optional.of(mend) : Optional.empty();
+    return mend.canCure() ? Optional.of(mend) : Optional.empty();
   }
 
   private PairStep mendOfOne(double inVain, double cures) {
@@ -196,26 +196,21 @@ final class CausePair {
    */
   private double onTop(int cause) {
     MendEffort mend = model.mends().get(cause);
-    double yard = handedOver(cause);
+    double yard = model.handOver(cause);
     return Math.max(0, mend.minutes() + (1 - mend.cures()) * yard - yard);
-  }
-
-  private double handedOver(int cause) {
-    boolean named = model.mends().get(cause).canBeNamed();
-    return model.yardMinutes() + (named ? 0 : model.searchMinutes());
   }
 
   /** By part, what the yard costs more than the causes when they are known. */
   private double[] yard(int tried) {
-    double ofOne = (tried & ONE_TRIED) == 0 ? known[one] : handedOver(one);
-    double ofOther = (tried & OTHER_TRIED) == 0 ? known[other] : handedOver(other);
+    double ofOne = (tried & ONE_TRIED) == 0 ? known[one] : model.handOver(one);
+    double ofOther = (tried & OTHER_TRIED) == 0 ? known[other] : model.handOver(other);
     double searched = model.yardMinutes() + model.searchMinutes();
     double[] least = new double[PARTS + 1];
     for (int at = 0; at <= PARTS; at++) {
       double first = (double) at / PARTS;
       double known = first * ofOne + (1 - first) * ofOther;
-      double toldOne = first * handedOver(one) + (1 - first) * searched;
-      double toldOther = first * searched + (1 - first) * handedOver(other);
+      double toldOne = first * model.handOver(one) + (1 - first) * searched;
+      double toldOther = first * searched + (1 - first) * model.handOver(other);
       least[at] = Math.max(0, Math.min(toldOne, toldOther) - known);
     }
     return least;

@@ -66,6 +66,11 @@ public final class EffortModel {
     public MendEffort(double minutes, BitSet access, double cures, boolean byOwner) {
       this(minutes, access, cures, byOwner, true, true);
     }
+
+    /** Whether the owner can make it and it may cure. */
+    boolean canCure() {
+      return byOwner && cures > 0;
+    }
   }
 
   /**
@@ -179,6 +184,11 @@ public final class EffortModel {
       }
     }
     return sum * yardMinutes + (sum - named) * searchMinutes;
+  }
+
+  /** What handing the fault to the yard costs when this is the cause and is named to it. */
+  double handOver(int cause) {
+    return yardMinutes + (mends.get(cause).canBeNamed() ? 0 : searchMinutes);
   }
 
   /** The distinct sets of access that mends need. */

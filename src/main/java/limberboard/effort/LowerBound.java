@@ -59,8 +59,8 @@ final class LowerBound {
     this.handedOver = new double[causes];
     for (int cause = 0; cause < causes; cause++) {
       MendEffort mend = model.mends().get(cause);
-      mendMinutes[cause] = mend.byOwner() && mend.cures() > 0 ? mend.minutes() : -1;
-      handedOver[cause] = model.yardMinutes() + (mend.canBeNamed() ? 0 : model.searchMinutes());
+      mendMinutes[cause] = mend.canCure() ? mend.minutes() : -1;
+      handedOver[cause] = model.handOver(cause);
     }
     this.checkMinutes = model.checks().stream().mapToDouble(c -> c.minutes()).toArray();
     this.checksByMinutes =

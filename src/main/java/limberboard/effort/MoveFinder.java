@@ -69,7 +69,7 @@ record MoveFinder(EffortModel model, LowerBound lower, Effects effects) {
 
   private boolean canCure(Node node, int cause) {
     MendEffort mend = model.mends().get(cause);
-    return mend.byOwner()
+    return mend.canCure()
         && !node.tried.get(cause)
         && node.chances[cause] * mend.cures() > IMPOSSIBLE;
   }

@@ -37,7 +37,7 @@ record Coefficients(List<Double> values) {
     for (int i = 0; i + 1 < values.size(); i++) {
       sum += values.get(i + 1) * figures[i];
     }
-    return 1 / (1 + Math.exp(-sum));
+    return Odds.chance(sum);
   }
 
   /** A row to learn from. */
@@ -67,7 +67,7 @@ record Coefficients(List<Double> values) {
         for (int i = 0; i < n; i++) {
           sum += now[i + 1] * (row.figures()[i] - means[i]) / spreads[i];
         }
-        double wrong = 1 / (1 + Math.exp(-sum)) - (row.so() ? 1 : 0);
+        double wrong = Odds.chance(sum) - (row.so() ? 1 : 0);
         slope[0] += wrong;
         for (int i = 0; i < n; i++) {
           slope[i + 1] += wrong * (row.figures()[i] - means[i]) / spreads[i];

@@ -27,17 +27,17 @@ final class Covered {
     double first = chances.symptom().chance(likeliest.get(0));
     double second = likeliest.size() < 2 ? 0 : chances.symptom().chance(likeliest.get(1));
     double all = likeliest.stream().mapToDouble(chances.symptom()::chance).sum();
-    double[] own = {odds(chances.fault().chance(ofFault)), odds(first), odds(second), odds(all)};
+    double[] own = {
+      Odds.of(chances.fault().chance(ofFault), LEAST),
+      Odds.of(first, LEAST),
+      Odds.of(second, LEAST),
+      Odds.of(all, LEAST)
+    };
     double[] best = likeliest.get(0);
     double[] figures = new double[own.length + best.length + ofFault.length];
     System.arraycopy(own, 0, figures, 0, own.length);
     System.arraycopy(best, 0, figures, own.length, best.length);
     System.arraycopy(ofFault, 0, figures, own.length + best.length, ofFault.length);
     return figures;
-  }
-
-  private static double odds(double chance) {
-    double within = Math.max(LEAST, Math.min(1 - LEAST, chance));
-    return Math.log(within / (1 - within));
   }
 }

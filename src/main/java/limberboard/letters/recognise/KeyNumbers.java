@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * The keys that at least two of some texts have, numbered from 0, and how rare each is among them
@@ -45,6 +46,11 @@ final class KeyNumbers {
     for (int i = 0; i < rarity.length; i++) {
       rarity[i] = Math.log(1 + (double) texts.size() / met.get(known.get(i)));
     }
+  }
+
+  /** The same keys in little room: thousands of texts share most of theirs. */
+  static Set<String> littleRoom(Set<String> keys) {
+    return keys.stream().map(String::intern).collect(Collectors.toUnmodifiableSet());
   }
 
   /** How many keys there are. */

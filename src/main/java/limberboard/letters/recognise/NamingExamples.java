@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import limberboard.boat.Boat;
 import limberboard.letters.mail.Letter;
@@ -39,17 +38,15 @@ final class NamingExamples {
    */
   record Naming(Set<String> keys, Set<String> words, boolean own) {}
 
-  /** Keeps keys in little room: thousands of lines share most of them. */
-  private static Set<String> littleRoom(Set<String> keys) {
-    return keys.stream().map(String::intern).collect(Collectors.toUnmodifiableSet());
-  }
-
   /** The boats that a letter names. */
   private static List<Naming> namings(NamingKeys keys, NamingKeys.Read letter, String own) {
-    Map<String, Set<String>> names = keys.of(letter);
-    Set<String> words = names.isEmpty() ? Set.of() : littleRoom(keys.words(letter));
-    return names.entrySet().stream()
-        .map(each -> new Naming(littleRoom(each.getValue()), words, each.getKey().equals(own)))
+    Names found = names(keys, letter);
+    Set<String> words = KeyNumbers.littleRoom(found.words());
+    return found.names().entrySet().stream()
+        .map(
+            each ->
+                new Naming(
+                    KeyNumbers.littleRoom(each.getValue()), words, each.getKey().equals(own)))
         .toList();
   }
 
@@ -106,11 +103,12 @@ final class NamingExamples {
 
   /** What stands around the names in a letter. */
   Names of(Letter letter, LetterText text) {
-    return names(read(letter, text));
+    return names(keys, read(letter, text));
   }
 
-  private Names names(NamingKeys.Read letter) {
-    return new Names(keys.of(letter), keys.words(letter));
+  private static Names names(NamingKeys keys, NamingKeys.Read letter) {
+    Map<String, Set<String>> names = keys.of(letter);
+    return new Names(names, names.isEmpty() ? Set.of() : keys.words(letter));
   }
 
   /** What stands around the names in the mail that a letter quotes. */
@@ -118,6 +116,7 @@ final class NamingExamples {
     String earlier = letter.of(Passage.Kind.QUOTED) + "\n\n" + letter.of(Passage.Kind.FORWARDED);
     LetterText nothing = parser.read("", "");
     return names(
+        keys,
         new NamingKeys.Read(
             parser.read("", earlier.replaceAll("(?m)^[>\\s]+", "")), nothing, nothing));
   }

@@ -141,7 +141,7 @@ final class UrgentReader {
   }
 
   private double whole(LetterText text) {
-    return odds(letter.chances(TopicExamples.keys(text.words()))[1]);
+    return Odds.of(letter.chances(TopicExamples.keys(text.words()))[1], LEAST);
   }
 
   private WordRegression learnt(List<Example> examples, int rounds) {
@@ -153,7 +153,7 @@ final class UrgentReader {
     return new Danger(
         told(text),
         whole(text),
-        odds(written.chance(TopicExamples.written(text.text()))),
+        Odds.of(written.chance(TopicExamples.written(text.text())), LEAST),
         rules.in(text));
   }
 
@@ -188,20 +188,15 @@ final class UrgentReader {
     List<Told> told = danger.sentences();
     double first = told.isEmpty() ? 0 : told.get(0).chance();
     double second = told.size() < 2 ? 0 : told.get(1).chance();
-    double any = told.stream().mapToDouble(each -> Math.exp(odds(each.chance()))).sum();
+    double any = told.stream().mapToDouble(each -> Math.exp(Odds.of(each.chance(), LEAST))).sum();
     return new double[] {
-      odds(first),
-      Math.max(NO_OTHER, odds(second)),
+      Odds.of(first, LEAST),
+      Math.max(NO_OTHER, Odds.of(second, LEAST)),
       Math.log(LEAST + any),
       danger.whole(),
       danger.written(),
       danger.rule().isPresent() ? 1 : 0,
       Math.log(1 + text.words().size())
     };
-  }
-
-  private static double odds(double chance) {
-    double within = Math.max(LEAST, Math.min(1 - LEAST, chance));
-    return Math.log(within / (1 - within));
   }
 }

@@ -3,7 +3,6 @@ package limberboard.letters.recognise;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * Whole letters of the list that comes with the program, each of which a person said to be urgent
@@ -38,15 +37,10 @@ final class WholeLetters {
     LetterText text = parser.read(letter.subject(), letter.text());
     List<Set<String>> sentences = new ArrayList<>();
     for (int sentence = 0; !urgent && sentence < text.sentences(); sentence++) {
-      sentences.add(littleRoom(danger.keys(text.ofSentence(sentence))));
+      sentences.add(KeyNumbers.littleRoom(danger.keys(text.ofSentence(sentence))));
     }
-    Set<String> stems = littleRoom(TopicExamples.keys(text.words()));
+    Set<String> stems = KeyNumbers.littleRoom(TopicExamples.keys(text.words()));
     return new Known(text.text(), stems, sentences, urgent);
-  }
-
-  /** Thousands of letters share most of their words. */
-  private static Set<String> littleRoom(Set<String> keys) {
-    return keys.stream().map(String::intern).collect(Collectors.toUnmodifiableSet());
   }
 
   /** The letters. */
