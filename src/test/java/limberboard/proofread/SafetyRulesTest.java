@@ -32,6 +32,26 @@ class SafetyRulesTest {
   }
 
   @Test
+  void aPlaceCallsForACaution() {
+    pages.words("cautions: [{access: [slings, crane], carry: [petrol-vapour, sanding-dust]}]\n");
+    pages.work("break", "access: [berth, crane]\n", "1. Look at it.");
+    pages.work("other", "access: [berth]\ncautions: [sanding-dust]\n", "1. Look at it.");
+    pages.work("carried", "access: [slings]\ncautions: [sanding-dust]\n", "1. Look at it.");
+    assertThat(pages.found("no-caution", "break")).containsExactly("5 petrol-vapour");
+    assertThat(pages.found("no-caution", "other")).isEmpty();
+    assertThat(pages.found("no-caution", "carried")).isEmpty();
+  }
+
+  @Test
+  void aRoundCarriesWhatTheWorkWithinItCarries() {
+    pages.work("drain", "cautions: [petrol-vapour]\n", "1. Drain the petrol.");
+    pages.work("round", "round: [{do: drain}]\n", "1. The petrol first.");
+    pages.work("alone", "", "1. The petrol first.");
+    assertThat(pages.found("no-caution", "round")).isEmpty();
+    assertThat(pages.found("no-caution", "alone")).containsExactly("8 petrol-vapour");
+  }
+
+  @Test
   void aCheckOfASymptomIsWorkToo() {
     pages
         .workspace()

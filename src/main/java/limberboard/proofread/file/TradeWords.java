@@ -10,7 +10,7 @@ import limberboard.proofread.text.Measure;
 /**
  * What a proofreader looks for, as the library's own file says it.
  *
- * @param cautions words that call for a caution
+ * @param cautions words and places that call for a caution
  * @param needs words that need a tool or an access
  * @param uses words that use a tool without naming it
  * @param orders what makes safe, and what it has to stand before
@@ -83,23 +83,28 @@ public record TradeWords(
   }
 
   /**
-   * Words that call for a caution.
+   * What calls for a caution: words, or the place where the work is done.
    *
    * @param words any of them
+   * @param access ids of what is opened or done first, any of which brings the danger with it
    * @param carry ids of cautions, any of which will do
    * @param unless words in the same sentence with which nothing is called for
    */
-  public record Call(List<String> words, List<String> carry, List<String> unless) implements Entry {
+  public record Call(
+      List<String> words, List<String> access, List<String> carry, List<String> unless)
+      implements Entry {
     /** Absent entries become empty ones. */
     public Call {
       words = EmptyValues.list(words);
+      access = EmptyValues.list(access);
       carry = EmptyValues.list(carry);
       unless = EmptyValues.list(unless);
     }
 
     @Override
     public List<String> lacks() {
-      return lacking(Map.of("words", !words.isEmpty(), "carry", !carry.isEmpty()));
+      return lacking(
+          Map.of("words", !words.isEmpty() || !access.isEmpty(), "carry", !carry.isEmpty()));
     }
   }
 

@@ -11,7 +11,7 @@ import limberboard.proofread.text.ReadWork;
 import limberboard.proofread.text.Sentence;
 import limberboard.proofread.text.TextPiece;
 
-/** Words of steps that call for a caution which the page does not carry. */
+/** Words of steps, or a place, that call for a caution which the page does not carry. */
 final class NoCaution implements WorkRule {
   @Override
   public String name() {
@@ -23,7 +23,9 @@ final class NoCaution implements WorkRule {
     List<PageRemark> found = new ArrayList<>();
     for (TradeWords.Call call : around.words().cautions()) {
       if (call.carry().stream().noneMatch(job.cautions()::contains)) {
-        first(job, call, around).ifPresent(bite -> found.add(finding(job, call, bite, around)));
+        at(job, call)
+            .or(() -> first(job, call, around))
+            .ifPresent(bite -> found.add(finding(job, call, bite, around)));
       }
     }
     return found;
@@ -38,16 +40,18 @@ final class NoCaution implements WorkRule {
             this,
             grave ? Gravity.HURTS : Gravity.MISLEADS,
             job.page(),
-            around.line(job, bite.step()),
+            bite.line(job, around),
             id,
-            NotListed.where(job, bite.step())
-                + " says “"
-                + bite.words().written()
-                + "”, and the page does not warn of "
+            bite.said(job)
+                + ", and the page does not warn of "
                 + around.title(id).toLowerCase(java.util.Locale.ROOT),
             "add " + id + " to cautions");
     boolean certain = call.carry().size() == 1 && around.library().caution(id).isPresent();
     return certain ? said.mendedBy(new HeaderMend.Adds(job.pointer() + "/cautions", id)) : said;
+  }
+
+  private static Optional<Bite> at(ReadWork job, TradeWords.Call call) {
+    return job.access().stream().filter(call.access()::contains).findFirst().map(Place::new);
   }
 
   private static Optional<Bite> first(ReadWork job, TradeWords.Call call, Surroundings around) {
@@ -60,7 +64,7 @@ final class NoCaution implements WorkRule {
           if (at >= 0
               && !sentence.deniedBefore(at, 2)
               && unless.stream().noneMatch(sentence::has)) {
-            return Optional.of(new Bite(step, phrase));
+            return Optional.of(new Words(step, phrase));
           }
         }
       }
@@ -68,6 +72,34 @@ final class NoCaution implements WorkRule {
     return Optional.empty();
   }
 
-  /** Where a word stands that calls for a caution. */
-  private record Bite(TextPiece step, Phrase words) {}
+  /** What calls for a caution. */
+  private sealed interface Bite {
+    int line(ReadWork job, Surroundings around);
+
+    String said(ReadWork job);
+  }
+
+  private record Words(TextPiece step, Phrase words) implements Bite {
+    @Override
+    public int line(ReadWork job, Surroundings around) {
+      return around.line(job, step);
+    }
+
+    @Override
+    public String said(ReadWork job) {
+      return NotListed.where(job, step) + " says “" + words.written() + "”";
+    }
+  }
+
+  private record Place(String access) implements Bite {
+    @Override
+    public int line(ReadWork job, Surroundings around) {
+      return around.line(job.page(), job.pointer() + "/access");
+    }
+
+    @Override
+    public String said(ReadWork job) {
+      return "the work is done with access " + access;
+    }
+  }
 }

@@ -70,12 +70,21 @@ public record ReadWork(
     Procedure work = page.details();
     List<String> tools = work.tools().stream().map(ToolUse::use).toList();
     List<String> materials = work.materials().stream().map(MaterialUse::use).toList();
-    Set<String> cautions = new TreeSet<>(CautionUse.ids(work.cautions()));
-    QuotedCautions.in(page).forEach(quoted -> cautions.add(quoted.caution()));
-    cautions.addAll(brought(tools, library));
-    cautions.addAll(brought(materials, library));
+    Set<String> cautions = carried(page, library);
+    for (Procedure.RoundWork part : work.round()) {
+      library.procedure(part.work()).ifPresent(found -> cautions.addAll(carried(found, library)));
+    }
     return new ReadWork(
         page, "", page.title(), passages, tools, materials, cautions, work.access());
+  }
+
+  private static Set<String> carried(Page<Procedure> page, Library library) {
+    Procedure work = page.details();
+    Set<String> cautions = new TreeSet<>(CautionUse.ids(work.cautions()));
+    QuotedCautions.in(page).forEach(quoted -> cautions.add(quoted.caution()));
+    cautions.addAll(brought(work.tools().stream().map(ToolUse::use).toList(), library));
+    cautions.addAll(brought(work.materials().stream().map(MaterialUse::use).toList(), library));
+    return cautions;
   }
 
   private static ReadWork check(Page<Symptom> page, int index, Library library) {
