@@ -109,7 +109,7 @@ final class RecognisedPanel extends Column {
     List<String> all =
         new ArrayList<>(AnswerAs.matters(letter.workspace().library(), LetterPart.URGENT));
     if (all.isEmpty()) {
-      all.add("somebody may be in danger");
+      all.add(Recognition.Urgent.UNNAMED);
     }
     for (String danger : all) {
       JMenuItem item = new JMenuItem(Sentences.capital(danger));

@@ -50,7 +50,10 @@ public record Recognition(
    * @param what what is wrong
    * @param words the words that say so
    */
-  public record Urgent(String what, Words words) {}
+  public record Urgent(String what, Words words) {
+    /** What is said where a letter tells of danger and nobody can say of which. */
+    public static final String UNNAMED = "somebody or the boat may be in danger";
+  }
 
   /**
    * A symptom that a letter may tell of.

@@ -35,6 +35,7 @@ final class UrgentReader {
   private static final double NO_OTHER = -4;
   private static final double LIKELY = 0.5;
   private static final double LEAST_OF_SENTENCE = 0.05;
+  private static final int FEW_WORDS = 5;
   private static final double LEAST_URGENT = 0.12;
   private static final double LEAST_OF_FEW = 0.2;
 
@@ -67,14 +68,25 @@ final class UrgentReader {
   record Danger(
       List<Told> sentences, double whole, double written, Optional<UrgentRules.Alarm> rule) {
     /**
-     * What it most likely is; empty where no sentence tells of it, whatever the whole sounds like.
+     * What it most likely is. Where no sentence and no rule says so, the letter as a whole may all
+     * the same: then it is told as a danger without a name, by the likeliest sentence. Empty where
+     * there is no sentence at all.
      */
     Optional<Told> likeliest() {
-      Optional<Told> first = sentences.stream().findFirst();
       double least = rule.isPresent() ? LIKELY : LEAST_OF_SENTENCE;
-      return first.filter(told -> told.chance() >= least).isPresent()
-          ? first
-          : rule.map(alarm -> new Told(alarm.what(), 0, alarm.from(), alarm.to()));
+      return sentences.stream()
+          .findFirst()
+          .filter(told -> told.chance() >= least)
+          .or(() -> rule.map(alarm -> new Told(alarm.what(), 0, alarm.from(), alarm.to())))
+          .or(this::unnamed);
+    }
+
+    private Optional<Told> unnamed() {
+      return sentences.stream()
+          .filter(told -> told.to() - told.from() >= FEW_WORDS)
+          .findFirst()
+          .or(() -> sentences.stream().findFirst())
+          .map(told -> new Told(Recognition.Urgent.UNNAMED, told.chance(), told.from(), told.to()));
     }
   }
 

@@ -91,6 +91,21 @@ class DrafterTest {
   }
 
   @Test
+  void aDangerThatNobodyCanNameBeginsWithWhomToCall() {
+    AnswerDraft draft =
+        draft(
+            Optional.empty(),
+            List.of("somebody or the boat may be in danger"),
+            new ToAnswer.BoatUnknown());
+    assertThat(draft.text())
+        .startsWith("Please read this first. What you write sounds as if somebody or the boat");
+    assertThat(draft.text().substring(0, draft.text().indexOf("Dear Ms Byrd")))
+        .contains("Call the emergency number now, 112 in Europe.")
+        .contains("Mayday on VHF channel 16")
+        .contains("do not use the boat before you have spoken to the yard");
+  }
+
+  @Test
   void whatMayBeAnEmergencyStandsInFullBeforeTheLikeliestCauses() {
     String text = faults(trace("water-in-main-bilge", boat("sanderling"))).text();
     int danger = text.indexOf("A 25 mm hole half a metre under water");
