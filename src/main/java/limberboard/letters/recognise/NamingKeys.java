@@ -244,8 +244,9 @@ final class NamingKeys {
 
   private Set<String> around(Place place, List<Place> all) {
     Set<String> keys = new HashSet<>();
-    List<Beside> before = beside(place, -1, all);
-    List<Beside> behind = beside(place, 1, all);
+    boolean alone = isAlone(place);
+    List<Beside> before = alone ? List.of() : beside(place, -1, all);
+    List<Beside> behind = alone ? List.of() : beside(place, 1, all);
     keys.addAll(runs(place.found().owns() ? HERS : SHE, before, behind));
     keys.add("part " + place.part());
     near("p", before, NEAR_BEFORE, keys);
@@ -261,8 +262,8 @@ final class NamingKeys {
     if (behind.isEmpty()) {
       keys.add("ends");
     }
-    if (before.isEmpty() && behind.isEmpty()) {
-      keys.add("alone");
+    if (alone) {
+      keys.add(areListed(all) ? "listed" : "alone");
     }
     if (!before.isEmpty() && before.get(0).word().equals("our") && !isFormer(before)) {
       keys.add("our own");
@@ -276,6 +277,32 @@ final class NamingKeys {
     }
     keys.addAll(letters(place));
     return keys;
+  }
+
+  /** Whether several boats each stand by themselves, as in the results of a race. */
+  private static boolean areListed(List<Place> all) {
+    return all.stream()
+            .filter(NamingKeys::isAlone)
+            .map(place -> place.found().name())
+            .distinct()
+            .count()
+        > 1;
+  }
+
+  /** Whether a name is all of a sentence, or of a line, as under a letter. */
+  private static boolean isAlone(Place place) {
+    int behind = place.at() + place.found().words();
+    return (place.at() == 0 || isBetween(place.text(), place.at() - 1))
+        && (behind >= place.text().words().size() || isBetween(place.text(), behind - 1));
+  }
+
+  /** Whether a sentence or a line ends between a word and the next. */
+  private static boolean isBetween(LetterText text, int at) {
+    SaidWord word = text.words().get(at);
+    SaidWord next = text.words().get(at + 1);
+    int end = word.word().end();
+    return word.sentence() != next.sentence()
+        || text.text().substring(end, next.word().start()).indexOf('\n') >= 0;
   }
 
   private static boolean isQuoted(Place place) {
