@@ -46,12 +46,17 @@ final class LetterBoat {
    */
   record Said(Optional<Recognised> boat, Optional<Recognised> model, OptionalInt year) {}
 
-  /** Reads a letter. */
-  Said read(Letter letter, LetterText text, Optional<Boat> usual) {
+  /**
+   * Reads a letter.
+   *
+   * @param usual the boat that its sender wrote of before, if any
+   * @param fault how likely it tells of a fault, 0 to 1
+   */
+  Said read(Letter letter, LetterText text, Optional<Boat> usual, double fault) {
     String signature = letter.of(Passage.Kind.SIGNATURE);
-    NamingReader.Named own = naming.in(letter, text);
+    NamingReader.Named own = naming.in(letter, text, fault);
     boolean silent = own.isEmpty() && !models.namesAnother(text.text());
-    NamingReader.Named mentions = silent ? naming.quotedIn(letter) : own;
+    NamingReader.Named mentions = silent ? naming.quotedIn(letter, fault) : own;
     HullNumbers hulls = HullNumbers.in(text.text() + "\n" + signature);
     List<SaidModels.Mention> named = models.in(text.text() + "\n" + signature);
     Set<String> sizes = new HashSet<>();

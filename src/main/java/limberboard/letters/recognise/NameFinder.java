@@ -11,7 +11,7 @@ import limberboard.library.problem.Nearest;
  */
 final class NameFinder {
   private static final int LEAST_MISSPELT = 6;
-  private static final int LONG = 9;
+  private static final int LONG = 8;
   private static final Set<String> PLACES =
       Set.of(
           "terrace",

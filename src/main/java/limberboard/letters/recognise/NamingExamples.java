@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -27,6 +28,7 @@ final class NamingExamples {
   private final NamingKeys keys;
   private final Map<RecordedLetter, List<Naming>> known = new ConcurrentHashMap<>();
   private final List<Naming> lines;
+  private final List<Naming> unpaired;
   private final Map<String, String> nameOfBoat = new HashMap<>();
 
   /**
@@ -71,14 +73,15 @@ final class NamingExamples {
     NameFinder marks = new NameFinder(Set.copyOf(MarkedLine.NAMES.values()));
     NamingKeys ofLine = new NamingKeys(marks, new BoatNames(marks, parser));
     String own = MarkedLine.NAMES.get("own").toLowerCase(Locale.ROOT);
-    List<String> lists =
-        Stream.of(WordList.lines(LIST), WordList.lines(PAIRS), WholeLetters.lines())
-            .flatMap(List::stream)
-            .toList();
-    lines =
-        lists.parallelStream()
-            .flatMap(line -> namings(ofLine, read(MarkedLine.of(line)), own).stream())
-            .toList();
+    Function<List<String>, List<Naming>> named =
+        all ->
+            all.parallelStream()
+                .flatMap(line -> namings(ofLine, read(MarkedLine.of(line)), own).stream())
+                .toList();
+    unpaired =
+        named.apply(
+            Stream.concat(WordList.lines(LIST).stream(), WholeLetters.lines().stream()).toList());
+    lines = Stream.concat(unpaired.stream(), named.apply(WordList.lines(PAIRS)).stream()).toList();
   }
 
   private NamingKeys.Read read(MarkedLine line) {
@@ -89,6 +92,13 @@ final class NamingExamples {
   /** The lines of the lists. */
   List<Naming> lines() {
     return lines;
+  }
+
+  /**
+   * Those of the lists' lines that stand for themselves, and not in pairs with most words alike.
+   */
+  List<Naming> unpaired() {
+    return unpaired;
   }
 
   /** The boats that a recorded letter names. */

@@ -77,12 +77,12 @@ public final class Recogniser {
   /** Recognises a letter. */
   public Recognition recognise(Letter letter) {
     LetterText text = parser.read(letter);
-    LetterBoat.Said said = boats.read(letter, text, senders.boat(letter, workspace.boats()));
     TopicScores scores = new TopicScores(topics, text);
     LetterFigures figures = new LetterFigures(topics, topicChances, scores, text);
     boolean silent = letter.head().automatic() || text.words().isEmpty();
     double[] ofFault = figures.ofFault();
     double fault = silent ? 0 : chances.fault().chance(ofFault);
+    LetterBoat.Said said = boat(letter, text, fault);
     List<double[]> ofSymptoms = ofSymptoms(said, figures);
     List<Suspect> suspects = suspects(text, scores, ofSymptoms);
     Optional<Urgent> told = letter.head().automatic() ? Optional.empty() : urgent(text);
@@ -103,6 +103,10 @@ public final class Recogniser {
         fault,
         none ? List.of() : suspects,
         none ? Map.of() : answers(text, suspects));
+  }
+
+  private LetterBoat.Said boat(Letter letter, LetterText text, double fault) {
+    return boats.read(letter, text, senders.boat(letter, workspace.boats()), fault);
   }
 
   private Optional<Urgent> urgent(LetterText text) {
@@ -228,8 +232,9 @@ public final class Recogniser {
   /** The figures of a letter for each symptom, by its id, to learn from. */
   Map<String, double[]> symptomFigures(Letter letter) {
     LetterText text = parser.read(letter);
-    LetterBoat.Said said = boats.read(letter, text, senders.boat(letter, workspace.boats()));
-    List<double[]> figures = ofSymptoms(said, figures(text));
+    LetterFigures read = figures(text);
+    LetterBoat.Said said = boat(letter, text, chances.fault().chance(read.ofFault()));
+    List<double[]> figures = ofSymptoms(said, read);
     Map<String, double[]> all = new LinkedHashMap<>();
     for (int i = 0; i < topics.symptoms().size(); i++) {
       all.put(topics.symptoms().get(i).id(), figures.get(i));
