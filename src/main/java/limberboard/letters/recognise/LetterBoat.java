@@ -76,7 +76,7 @@ final class LetterBoat {
             .map(all -> all.get(0));
     boolean disclaimed =
         parser.cues(text).stream().anyMatch(cue -> cue.label().equals("disclaims"));
-    if (disclaimed && byHisName.isEmpty()) {
+    if (disclaimed && byHisName.isEmpty() && ofHull.size() != 1) {
       return new Said(Optional.empty(), Optional.empty(), OptionalInt.empty());
     }
     boolean other = models.ownAnother(text.text(), byName.keySet());

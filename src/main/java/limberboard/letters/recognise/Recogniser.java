@@ -85,7 +85,7 @@ public final class Recogniser {
     LetterBoat.Said said = boat(letter, text, fault);
     List<double[]> ofSymptoms = ofSymptoms(said, figures);
     List<Suspect> suspects = suspects(text, scores, ofSymptoms);
-    Optional<Urgent> told = letter.head().automatic() ? Optional.empty() : urgent(text);
+    Optional<Urgent> told = letter.head().automatic() ? Optional.empty() : urgent(text, fault);
     boolean isFault = fault >= LEAST || told.isPresent();
     boolean none =
         silent
@@ -109,9 +109,9 @@ public final class Recogniser {
     return boats.read(letter, text, senders.boat(letter, workspace.boats()), fault);
   }
 
-  private Optional<Urgent> urgent(LetterText text) {
+  private Optional<Urgent> urgent(LetterText text, double fault) {
     return urgent
-        .urgent(text, chances.urgent())
+        .urgent(text, chances.urgent(), fault)
         .map(told -> new Urgent(told.what(), words(text, told.from(), told.to())));
   }
 
@@ -246,7 +246,7 @@ public final class Recogniser {
     return new LetterFigures(topics, topicChances, new TopicScores(topics, text), text);
   }
 
-  /** The figures of a letter for whether it is urgent. */
+  /** What the words of a letter say of whether it is urgent, to learn from. */
   double[] urgentFigures(Letter letter) {
     LetterText text = parser.read(letter);
     return UrgentReader.figures(urgent.read(text), text);

@@ -197,7 +197,8 @@ public final class Teaching {
         new Chances(symptom, fault, Coefficients.NONE, Coefficients.NONE, Coefficients.NONE);
     Coefficients covered =
         Coefficients.learnt(tried.stream().map(each -> each.covered(first)).toList());
-    Coefficients urgent = Coefficients.learnt(tried.stream().map(Tried::urgent).toList());
+    Coefficients urgent =
+        Coefficients.learnt(tried.stream().map(each -> each.urgent(fault)).toList());
     return List.of(
         symptom.line(name + Chances.SYMPTOM),
         fault.line(name + Chances.FAULT),
@@ -223,8 +224,8 @@ public final class Teaching {
       return new Row(Covered.figures(chances, figures, ofFault), !expected.symptoms().isEmpty());
     }
 
-    Row urgent() {
-      return new Row(ofUrgent, expected.urgent());
+    Row urgent(Coefficients fault) {
+      return new Row(UrgentReader.with(fault.chance(ofFault), ofUrgent), expected.urgent());
     }
   }
 

@@ -1,6 +1,7 @@
 package limberboard.letters.recognise;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -189,13 +190,29 @@ final class UrgentReader {
   /**
    * What is dangerous, if the letter is urgent. Where few letters are recorded, too little is known
    * of how this yard's owners write, and it must be likelier.
+   *
+   * @param chance how figures become a chance
+   * @param fault how likely the letter tells of a fault, 0 to 1
    */
-  Optional<Told> urgent(LetterText text, Coefficients chance) {
+  Optional<Told> urgent(LetterText text, Coefficients chance, double fault) {
     Danger danger = read(text);
-    return danger.likeliest().filter(told -> chance.chance(figures(danger, text)) >= least);
+    return danger
+        .likeliest()
+        .filter(told -> chance.chance(with(fault, figures(danger, text))) >= least);
   }
 
-  /** The figures from which it is reckoned how likely a letter is urgent. */
+  /**
+   * The figures with one more, whether the letter tells of a fault: danger mostly comes with one.
+   *
+   * @param fault how likely it does, 0 to 1
+   */
+  static double[] with(double fault, double[] figures) {
+    double[] all = Arrays.copyOf(figures, figures.length + 1);
+    all[figures.length] = Odds.of(fault, LEAST);
+    return all;
+  }
+
+  /** What the words of a letter say of how likely it is urgent. */
   static double[] figures(Danger danger, LetterText text) {
     List<Told> told = danger.sentences();
     double first = told.isEmpty() ? 0 : told.get(0).chance();

@@ -54,6 +54,7 @@ class RecogniserTest {
         "Dunlin, hull number 999, has a wet berth. | none",
         "Our 34 from 2012, called Phalarope, has a wet berth. | none",
         "Present were Dunlin, Whimbrel, Redshank and Sanderling. | none",
+        "The 34, hull 44, has a wet berth, and a pump of a different make. | sanderling",
         "The berth is wet. | none",
       })
   void theBoatIsTheOneThatIsMeant(String text, String boat) {
