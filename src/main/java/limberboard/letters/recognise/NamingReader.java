@@ -17,8 +17,9 @@ import limberboard.letters.recognise.TextRegression.Example;
  * people name boats, and from recorded letters: from what stands around each name, and from the
  * words of the whole letter. The lines of pairs share their words on purpose, so the words of whole
  * letters are learnt without them. Who tells of a fault tells it mostly of the boat that is named.
- * A chance of a half is enough, and 0.9 where the letter tells of another model than hers. A boat
- * that a recorded letter names counts as much as {@value #OF_LETTER} lines of the lists. Immutable.
+ * Where it tells of one a chance of 0.4 is enough, where it does not, as an advertisement, 0.7, and
+ * 0.9 where the letter tells of another model than hers. A boat that a recorded letter names counts
+ * as much as {@value #OF_LETTER} lines of the lists. Immutable.
  */
 final class NamingReader {
   private static final double COST = 5;
@@ -37,7 +38,9 @@ final class NamingReader {
   private static final double CONSTANT = -0.41;
   private static final double LEAST = 1e-6;
   private static final double LEAST_OF_FAULT = 1e-4;
-  private static final double LIKELY = 0.5;
+  private static final double LIKELY_WITH_FAULT = 0.4;
+  private static final double LIKELY_WITHOUT = 0.7;
+  private static final double HALF = 0.5;
   private static final double LIKELY_ALTHOUGH_CONTRADICTED = 0.9;
 
   private final NamingExamples examples;
@@ -72,8 +75,9 @@ final class NamingReader {
    * The boats that are named.
    *
    * @param names how likely the letter is about each name
+   * @param least how likely it has to be
    */
-  record Named(Map<String, Double> names) {
+  record Named(Map<String, Double> names, double least) {
     boolean isEmpty() {
       return names.isEmpty();
     }
@@ -88,7 +92,7 @@ final class NamingReader {
           .filter(
               each ->
                   each.getValue()
-                      >= (contradicted.test(each.getKey()) ? LIKELY_ALTHOUGH_CONTRADICTED : LIKELY))
+                      >= (contradicted.test(each.getKey()) ? LIKELY_ALTHOUGH_CONTRADICTED : least))
           .max(
               Map.Entry.<String, Double>comparingByValue()
                   .thenComparing(Map.Entry.comparingByKey()))
@@ -134,6 +138,6 @@ final class NamingReader {
             (name, all) ->
                 chances.put(
                     name, Odds.chance(byLetter + OF_AROUND * Odds.of(around.chance(all), LEAST))));
-    return new Named(chances);
+    return new Named(chances, fault < HALF ? LIKELY_WITHOUT : LIKELY_WITH_FAULT);
   }
 }
