@@ -31,11 +31,11 @@ final class NamingReader {
    * count together: stacked by a logistic regression over the recorded letters, each by what the
    * others taught (D. Wolpert, Stacked generalization, Neural Networks 5, 1992).
    */
-  private static final double OF_AROUND = 1.24;
+  private static final double OF_AROUND = 1.21;
 
-  private static final double OF_WORDS = 0.65;
-  private static final double OF_FAULT = 0.08;
-  private static final double CONSTANT = -0.41;
+  private static final double OF_WORDS = 0.59;
+  private static final double OF_FAULT = 0.09;
+  private static final double CONSTANT = -0.34;
   private static final double LEAST = 1e-6;
   private static final double LEAST_OF_FAULT = 1e-4;
   private static final double LIKELY_WITH_FAULT = 0.4;
