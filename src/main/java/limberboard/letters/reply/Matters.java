@@ -19,7 +19,18 @@ final class Matters {
   private static final String LIST = "matters.txt";
   private final List<Matter> matters;
 
-  private record Matter(String name, List<String> words) {}
+  /**
+   * A matter.
+   *
+   * @param words any of them tells of it
+   * @param with of these there must be one as well, unless there are none
+   */
+  private record Matter(String name, List<String> words, List<String> with) {
+    boolean isIn(String plain) {
+      return words.stream().anyMatch(plain::contains)
+          && (with.isEmpty() || with.stream().anyMatch(plain::contains));
+    }
+  }
 
   Matters() {
     InputStream stream = Objects.requireNonNull(Matters.class.getResourceAsStream(LIST), LIST);
@@ -34,14 +45,19 @@ final class Matters {
 
   private static Matter matter(String line) {
     String[] parts = line.split(":", 2);
-    return new Matter(parts[0], Arrays.stream(parts[1].split(",")).map(Matters::plain).toList());
+    String[] lists = parts[1].split("\\+", 2);
+    return new Matter(parts[0], words(lists[0]), lists.length < 2 ? List.of() : words(lists[1]));
+  }
+
+  private static List<String> words(String list) {
+    return Arrays.stream(list.split(",")).map(Matters::plain).toList();
   }
 
   /** The matter of a text, such as {@code booking}; empty where no word of the list is in it. */
   String of(String text) {
     String plain = plain(text);
     return matters.stream()
-        .filter(matter -> matter.words().stream().anyMatch(plain::contains))
+        .filter(matter -> matter.isIn(plain))
         .map(Matter::name)
         .findFirst()
         .orElse("");
