@@ -14,6 +14,7 @@ class MattersTest {
         "Could you lift her out in October? | booking",
         "A place in the hall again, and the crane on the 5th, please. | booking",
         "I watched your two lads lift her in a crosswind like an egg. Thanks! | thanks",
+        "Her keel goes up like a lift. Could you send us a line for the wall? | question",
         "How often is the gland packed? | question",
         "Thank you, she works perfectly. | thanks",
         "Our catalogue has arrived. | ''",
