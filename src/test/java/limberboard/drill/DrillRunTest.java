@@ -155,10 +155,15 @@ class DrillRunTest {
   void aCautionWhoseStepWasTakenIsNotLeftOut() {
     DrillRun careless = run(3, "check hose-look", "check hose-look");
     DrillRun careful =
-        run(3, "caution hydraulic-pressure", "caution under-raised-keel", "check hose-look");
-    assertThat(careless.done().get(0).unheeded()).hasSize(2);
+        run(
+            3,
+            "caution hydraulic-pressure",
+            "caution under-raised-keel",
+            "caution petrol-vapour",
+            "check hose-look");
+    assertThat(careless.done().get(0).unheeded()).hasSize(3);
     assertThat(careless.done().get(1).unheeded()).as("each once").isEmpty();
-    assertThat(careful.done().get(2).unheeded()).isEmpty();
+    assertThat(careful.done().get(3).unheeded()).isEmpty();
   }
 
   @Test

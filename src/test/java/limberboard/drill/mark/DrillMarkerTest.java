@@ -68,7 +68,8 @@ class DrillMarkerTest {
     DrillMark mark = mark(7, "mend ram-seals 50", "check work-the-keel");
     assertThat(mark.dangers())
         .extracting(DrillDanger::kind)
-        .containsExactly(Kind.NOT_YOURS, Kind.CAUTION_LEFT_OUT, Kind.CAUTION_LEFT_OUT);
+        .containsExactly(
+            Kind.NOT_YOURS, Kind.CAUTION_LEFT_OUT, Kind.CAUTION_LEFT_OUT, Kind.CAUTION_LEFT_OUT);
     assertThat(mark.dangers().get(1).said()).isNotBlank();
   }
 
