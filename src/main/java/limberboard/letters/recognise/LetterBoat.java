@@ -64,10 +64,7 @@ final class LetterBoat {
     Optional<Boat> boat = Optional.empty();
     String why = "";
     List<Boat> ofHull =
-        boats.stream()
-            .filter(hulls::says)
-            .filter(each -> sizes.isEmpty() || sizes.contains(each.model().id()))
-            .toList();
+        boats.stream().filter(hulls::says).filter(each -> isOneOf(each, sizes)).toList();
     Optional<Boat> byHisName =
         mentions
             .best(name -> isOfAnotherModel(name, sizes))
@@ -95,9 +92,7 @@ final class LetterBoat {
       if (byYear.isPresent()) {
         boat = byYear;
         why = "the only " + boat.get().model().title() + " of " + boat.get().built();
-      } else if (usual.isPresent()
-          && (sizes.isEmpty() || sizes.contains(usual.get().model().id()))
-          && mentions.isEmpty()) {
+      } else if (usual.isPresent() && isOneOf(usual.get(), sizes) && mentions.isEmpty()) {
         boat = usual;
         why = "the sender's boat";
       }
@@ -114,9 +109,12 @@ final class LetterBoat {
 
   /** Whether a letter that tells of boats of these models names one of none of them. */
   private boolean isOfAnotherModel(String name, Set<String> sizes) {
-    return !sizes.isEmpty()
-        && byName.getOrDefault(name, List.of()).stream()
-            .noneMatch(boat -> sizes.contains(boat.model().id()));
+    return byName.get(name).stream().noneMatch(boat -> isOneOf(boat, sizes));
+  }
+
+  /** Whether a boat is of one of the models that a letter tells of, if it tells of any. */
+  private static boolean isOneOf(Boat boat, Set<String> sizes) {
+    return sizes.isEmpty() || sizes.contains(boat.model().id());
   }
 
   private Optional<Boat> ofYear(List<SaidModels.Mention> named) {

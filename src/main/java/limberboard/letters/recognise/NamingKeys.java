@@ -20,10 +20,10 @@ import limberboard.letters.recognise.LetterText.SaidWord;
  */
 final class NamingKeys {
   /** Of the boat that the rules say the letter is about. */
-  static final String RULED = "by the rules";
+  private static final String RULED = "by the rules";
 
   /** Of a boat that the rules say is named in passing. */
-  static final String RULED_PASSING = "rule passing";
+  private static final String RULED_PASSING = "rule passing";
 
   private static final int NEAR_BEFORE = 3;
   private static final int BEFORE = 8;

@@ -23,7 +23,7 @@ final class NoCaution implements WorkRule {
     List<PageRemark> found = new ArrayList<>();
     for (TradeWords.Call call : around.words().cautions()) {
       if (call.carry().stream().noneMatch(job.cautions()::contains)) {
-        at(job, call)
+        at(job, call, around)
             .or(() -> first(job, call, around))
             .ifPresent(bite -> found.add(finding(job, call, bite, around)));
       }
@@ -40,9 +40,9 @@ final class NoCaution implements WorkRule {
             this,
             grave ? Gravity.HURTS : Gravity.MISLEADS,
             job.page(),
-            bite.line(job, around),
+            bite.line(),
             id,
-            bite.said(job)
+            bite.said()
                 + ", and the page does not warn of "
                 + around.title(id).toLowerCase(java.util.Locale.ROOT),
             "add " + id + " to cautions");
@@ -50,8 +50,15 @@ final class NoCaution implements WorkRule {
     return certain ? said.mendedBy(new HeaderMend.Adds(job.pointer() + "/cautions", id)) : said;
   }
 
-  private static Optional<Bite> at(ReadWork job, TradeWords.Call call) {
-    return job.access().stream().filter(call.access()::contains).findFirst().map(Place::new);
+  private static Optional<Bite> at(ReadWork job, TradeWords.Call call, Surroundings around) {
+    return job.access().stream()
+        .filter(call.access()::contains)
+        .findFirst()
+        .map(
+            access ->
+                new Bite(
+                    around.line(job.page(), job.pointer() + "/access"),
+                    "the work is done with access " + access));
   }
 
   private static Optional<Bite> first(ReadWork job, TradeWords.Call call, Surroundings around) {
@@ -64,7 +71,10 @@ final class NoCaution implements WorkRule {
           if (at >= 0
               && !sentence.deniedBefore(at, 2)
               && unless.stream().noneMatch(sentence::has)) {
-            return Optional.of(new Words(step, phrase));
+            return Optional.of(
+                new Bite(
+                    around.line(job, step),
+                    NotListed.where(job, step) + " says “" + phrase.written() + "”"));
           }
         }
       }
@@ -72,34 +82,11 @@ final class NoCaution implements WorkRule {
     return Optional.empty();
   }
 
-  /** What calls for a caution. */
-  private sealed interface Bite {
-    int line(ReadWork job, Surroundings around);
-
-    String said(ReadWork job);
-  }
-
-  private record Words(TextPiece step, Phrase words) implements Bite {
-    @Override
-    public int line(ReadWork job, Surroundings around) {
-      return around.line(job, step);
-    }
-
-    @Override
-    public String said(ReadWork job) {
-      return NotListed.where(job, step) + " says “" + words.written() + "”";
-    }
-  }
-
-  private record Place(String access) implements Bite {
-    @Override
-    public int line(ReadWork job, Surroundings around) {
-      return around.line(job.page(), job.pointer() + "/access");
-    }
-
-    @Override
-    public String said(ReadWork job) {
-      return "the work is done with access " + access;
-    }
-  }
+  /**
+   * What calls for a caution.
+   *
+   * @param line where it stands
+   * @param said what it says
+   */
+  private record Bite(int line, String said) {}
 }

@@ -68,28 +68,41 @@ public record ReadWork(
   private static ReadWork procedure(
       Page<Procedure> page, List<TextPiece> passages, Library library) {
     Procedure work = page.details();
-    List<String> tools = work.tools().stream().map(ToolUse::use).toList();
-    List<String> materials = work.materials().stream().map(MaterialUse::use).toList();
     Set<String> cautions = carried(page, library);
     for (Procedure.RoundWork part : work.round()) {
       library.procedure(part.work()).ifPresent(found -> cautions.addAll(carried(found, library)));
     }
     return new ReadWork(
-        page, "", page.title(), passages, tools, materials, cautions, work.access());
+        page,
+        "",
+        page.title(),
+        passages,
+        tools(work.tools()),
+        materials(work),
+        cautions,
+        work.access());
+  }
+
+  private static List<String> tools(List<ToolUse> uses) {
+    return uses.stream().map(ToolUse::use).toList();
+  }
+
+  private static List<String> materials(Procedure work) {
+    return work.materials().stream().map(MaterialUse::use).toList();
   }
 
   private static Set<String> carried(Page<Procedure> page, Library library) {
     Procedure work = page.details();
     Set<String> cautions = new TreeSet<>(CautionUse.ids(work.cautions()));
     QuotedCautions.in(page).forEach(quoted -> cautions.add(quoted.caution()));
-    cautions.addAll(brought(work.tools().stream().map(ToolUse::use).toList(), library));
-    cautions.addAll(brought(work.materials().stream().map(MaterialUse::use).toList(), library));
+    cautions.addAll(brought(tools(work.tools()), library));
+    cautions.addAll(brought(materials(work), library));
     return cautions;
   }
 
   private static ReadWork check(Page<Symptom> page, int index, Library library) {
     Check check = page.details().checks().get(index);
-    List<String> tools = check.tools().stream().map(ToolUse::use).toList();
+    List<String> tools = tools(check.tools());
     Set<String> cautions = new TreeSet<>(CautionUse.ids(check.cautions()));
     cautions.addAll(CautionUse.ids(page.details().first()));
     cautions.addAll(brought(tools, library));

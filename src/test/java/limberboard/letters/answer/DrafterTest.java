@@ -16,6 +16,7 @@ import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.letters.answer.AnswerDraft.AskedCheck;
 import limberboard.letters.answer.ToAnswer.About;
+import limberboard.letters.recognise.Recognition;
 import limberboard.library.Library;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.page.Page;
@@ -93,10 +94,7 @@ class DrafterTest {
   @Test
   void aDangerThatNobodyCanNameBeginsWithWhomToCall() {
     AnswerDraft draft =
-        draft(
-            Optional.empty(),
-            List.of("somebody or the boat may be in danger"),
-            new ToAnswer.BoatUnknown());
+        draft(Optional.empty(), List.of(Recognition.Urgent.UNNAMED), new ToAnswer.BoatUnknown());
     assertThat(draft.text())
         .startsWith("Please read this first. What you write sounds as if somebody or the boat");
     assertThat(draft.text().substring(0, draft.text().indexOf("Dear Ms Byrd")))
