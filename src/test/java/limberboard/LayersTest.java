@@ -85,7 +85,7 @@ class LayersTest {
           .whereLayer("Proofread")
           .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Findings")
           .whereLayer("Proofread")
-          .mayOnlyAccessLayers("Library", "Words")
+          .mayOnlyAccessLayers("Boat", "Library", "Words")
           .whereLayer("Print")
           .mayOnlyBeAccessedByLayers("Desktop", "Terminal", "Letters", "Drill", "Writing")
           .whereLayer("Trace")

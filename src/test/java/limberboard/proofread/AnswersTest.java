@@ -96,6 +96,7 @@ class AnswersTest {
         cautions:
           - {words: [petrol], carry: [petrol-vapor]}
           - {words: [=sanding], carry: [sanding-dust]}
+          - {access: [sole-board-lifted], carry: [sanding-dust]}
         needs:
           - {words: [drill], tool: [drill-set]}
         figures:
@@ -103,10 +104,11 @@ class AnswersTest {
         """);
     assertThat(pages.wordsProblems())
         .containsExactly(
-            "5 needs[1].tool",
-            "7 figures[1].measure",
-            "5 needs[1].tools",
-            "2 cautions[1].carry[1]");
+            "6 needs[1].tool",
+            "8 figures[1].measure",
+            "6 needs[1].tools",
+            "2 cautions[1].carry[1]",
+            "4 cautions[3].access[1]");
     pages.work("work", "", "1. Begin sanding it.");
     assertThat(pages.found("no-caution", "work")).containsExactly("8 sanding-dust");
   }

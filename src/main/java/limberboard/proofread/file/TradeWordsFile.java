@@ -2,7 +2,6 @@ package limberboard.proofread.file;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import limberboard.library.Library;
 import limberboard.library.file.FileBytes;
@@ -12,6 +11,7 @@ import limberboard.library.header.HeaderBinder;
 import limberboard.library.page.Caution;
 import limberboard.library.page.Details;
 import limberboard.library.page.Material;
+import limberboard.library.page.Model;
 import limberboard.library.page.Page;
 import limberboard.library.problem.Nearest;
 import limberboard.library.problem.Problem;
@@ -66,9 +66,11 @@ public record TradeWordsFile(TradeWords words, List<Problem> problems) {
       for (int i = 0; i < words.cautions().size(); i++) {
         pages(
             Caution.class, "caution", words.cautions().get(i).carry(), "/cautions/" + i + "/carry");
+        accesses(words.cautions().get(i).access(), "/cautions/" + i + "/access");
       }
       for (int i = 0; i < words.needs().size(); i++) {
         things(words.needs().get(i).tools(), "/needs/" + i + "/tools");
+        accesses(words.needs().get(i).access(), "/needs/" + i + "/access");
       }
       for (int i = 0; i < words.uses().size(); i++) {
         things(List.of(words.uses().get(i).thing()), "/uses/" + i + "/thing");
@@ -96,13 +98,28 @@ public record TradeWordsFile(TradeWords words, List<Problem> problems) {
 
     private void pages(
         Class<? extends Details> kind, String what, List<String> ids, String pointer) {
-      Collection<String> known = library.all(kind).stream().<String>map(Page::id).toList();
+      List<String> known = library.all(kind).stream().<String>map(Page::id).toList();
+      known(ids, known, what, "name one that has a page", pointer);
+    }
+
+    private void accesses(List<String> ids, String pointer) {
+      List<String> known =
+          library.all(Model.class).stream()
+              .flatMap(page -> page.details().access().stream())
+              .map(Model.Access::id)
+              .distinct()
+              .toList();
+      known(ids, known, "access", "name one that a model has", pointer);
+    }
+
+    private void known(
+        List<String> ids, List<String> known, String what, String otherwise, String pointer) {
       for (int i = 0; i < ids.size(); i++) {
         if (!ids.get(i).isEmpty() && !known.contains(ids.get(i))) {
           report.error(
               pointer + "/" + i,
               "there is no " + what + " \"" + ids.get(i) + "\"",
-              Nearest.advice(ids.get(i), known, "name one that has a page"));
+              Nearest.advice(ids.get(i), known, otherwise));
         }
       }
     }

@@ -4,12 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.stream.Collectors;
+import limberboard.boat.WorkCaution;
+import limberboard.boat.WorkCautions;
 import limberboard.library.Library;
-import limberboard.library.body.QuotedCautions;
-import limberboard.library.page.CautionUse;
 import limberboard.library.page.Check;
-import limberboard.library.page.Material;
 import limberboard.library.page.MaterialUse;
 import limberboard.library.page.Page;
 import limberboard.library.page.Procedure;
@@ -68,10 +67,6 @@ public record ReadWork(
   private static ReadWork procedure(
       Page<Procedure> page, List<TextPiece> passages, Library library) {
     Procedure work = page.details();
-    Set<String> cautions = carried(page, library);
-    for (Procedure.RoundWork part : work.round()) {
-      library.procedure(part.work()).ifPresent(found -> cautions.addAll(carried(found, library)));
-    }
     return new ReadWork(
         page,
         "",
@@ -79,7 +74,7 @@ public record ReadWork(
         passages,
         tools(work.tools()),
         materials(work),
-        cautions,
+        ids(new WorkCautions(library, Optional.empty()).of(page)),
         work.access());
   }
 
@@ -91,21 +86,13 @@ public record ReadWork(
     return work.materials().stream().map(MaterialUse::use).toList();
   }
 
-  private static Set<String> carried(Page<Procedure> page, Library library) {
-    Procedure work = page.details();
-    Set<String> cautions = new TreeSet<>(CautionUse.ids(work.cautions()));
-    QuotedCautions.in(page).forEach(quoted -> cautions.add(quoted.caution()));
-    cautions.addAll(brought(tools(work.tools()), library));
-    cautions.addAll(brought(materials(work), library));
-    return cautions;
+  private static Set<String> ids(List<WorkCaution> cautions) {
+    return cautions.stream().map(WorkCaution::id).collect(Collectors.toSet());
   }
 
   private static ReadWork check(Page<Symptom> page, int index, Library library) {
     Check check = page.details().checks().get(index);
-    List<String> tools = tools(check.tools());
-    Set<String> cautions = new TreeSet<>(CautionUse.ids(check.cautions()));
-    cautions.addAll(CautionUse.ids(page.details().first()));
-    cautions.addAll(brought(tools, library));
+    WorkCautions cautions = new WorkCautions(library, Optional.empty());
     List<TextPiece> passages = new ArrayList<>();
     check.makeSafe().ifPresent(text -> passages.add(said(text)));
     passages.add(said(check.how()));
@@ -114,23 +101,14 @@ public record ReadWork(
         "/checks/" + index,
         check.ask(),
         passages,
-        tools,
+        tools(check.tools()),
         List.of(),
-        cautions,
+        ids(WorkCautions.joined(List.of(cautions.first(page.details()), cautions.of(check)))),
         check.access());
   }
 
   private static TextPiece said(String text) {
     return TextPiece.of(1, text, 0, "", List.of(), List.of());
-  }
-
-  private static Set<String> brought(List<String> things, Library library) {
-    Set<String> cautions = new TreeSet<>();
-    for (String thing : things) {
-      Optional<Page<Material>> page = library.material(thing);
-      page.ifPresent(found -> cautions.addAll(CautionUse.ids(found.details().cautions())));
-    }
-    return cautions;
   }
 
   /** Whether a tool or material is on one of its lists. */
