@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 
 /**
@@ -31,20 +32,34 @@ final class KeyNumbers {
   record Numbers(int[] keys, double[] values) {}
 
   /**
-   * Numbers the keys of texts.
+   * Numbers the keys of texts, each of which counts once.
    *
    * @param keys gives what a text has
    */
   <T> KeyNumbers(List<T> texts, Function<T, Set<String>> keys) {
+    this(texts, keys, text -> 1);
+  }
+
+  /**
+   * Numbers the keys of texts.
+   *
+   * @param keys gives what a text has
+   * @param times gives how often a text counts, 1 or more
+   */
+  <T> KeyNumbers(List<T> texts, Function<T, Set<String>> keys, ToIntFunction<T> times) {
     Map<String, Integer> met = new HashMap<>();
-    texts.forEach(text -> keys.apply(text).forEach(key -> met.merge(key, 1, Integer::sum)));
+    for (T text : texts) {
+      int counts = times.applyAsInt(text);
+      keys.apply(text).forEach(key -> met.merge(key, counts, Integer::sum));
+    }
+    int all = texts.stream().mapToInt(times).sum();
     List<String> known = new ArrayList<>(met.keySet());
     known.removeIf(key -> met.get(key) < LEAST_MET);
     Collections.sort(known);
     known.forEach(key -> numbers.put(key, numbers.size()));
     rarity = new double[known.size()];
     for (int i = 0; i < rarity.length; i++) {
-      rarity[i] = Math.log(1 + (double) texts.size() / met.get(known.get(i)));
+      rarity[i] = Math.log(1 + (double) all / met.get(known.get(i)));
     }
   }
 

@@ -86,9 +86,10 @@ final class LetterBoat {
     } else if (byHisName.isEmpty()
         && !other
         && hulls.isEmpty()
-        && mentions.isEmpty()
         && !models.namesAnother(text.text())) {
-      Optional<Boat> byYear = ofYear(named);
+      Optional<Boat> byYear =
+          ofYear(named)
+              .filter(each -> !mentions.names().containsKey(each.name().toLowerCase(Locale.ROOT)));
       if (byYear.isPresent()) {
         boat = byYear;
         why = "the only " + boat.get().model().title() + " of " + boat.get().built();

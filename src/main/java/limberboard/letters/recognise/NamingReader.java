@@ -1,6 +1,5 @@
 package limberboard.letters.recognise;
 
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -51,10 +50,7 @@ final class NamingReader {
   NamingReader(NamingExamples examples, List<RecordedLetter> letters) {
     this.examples = examples;
     List<NamingExamples.Naming> recorded =
-        letters.stream()
-            .flatMap(letter -> examples.of(letter).stream())
-            .flatMap(each -> Collections.nCopies(OF_LETTER, each).stream())
-            .toList();
+        letters.stream().flatMap(letter -> examples.of(letter).stream()).toList();
     around =
         new TextRegression(examples(examples.lines(), recorded, NamingExamples.Naming::keys), COST);
     whole =
@@ -66,9 +62,14 @@ final class NamingReader {
       List<NamingExamples.Naming> lines,
       List<NamingExamples.Naming> recorded,
       Function<NamingExamples.Naming, Set<String>> keys) {
-    return Stream.concat(lines.stream(), recorded.stream())
-        .map(each -> new Example(() -> keys.apply(each), each.own()))
-        .toList();
+    return Stream.concat(counted(lines, 1, keys), counted(recorded, OF_LETTER, keys)).toList();
+  }
+
+  private static Stream<Example> counted(
+      List<NamingExamples.Naming> namings,
+      int times,
+      Function<NamingExamples.Naming, Set<String>> keys) {
+    return namings.stream().map(each -> new Example(() -> keys.apply(each), each.own(), times));
   }
 
   /**

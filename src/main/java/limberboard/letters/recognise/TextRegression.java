@@ -7,11 +7,13 @@ import de.bwaldvogel.liblinear.Model;
 import de.bwaldvogel.liblinear.Parameter;
 import de.bwaldvogel.liblinear.Problem;
 import de.bwaldvogel.liblinear.SolverType;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * How likely texts are of one sort or not: a logistic regression over what they have, with a
@@ -35,8 +37,9 @@ final class TextRegression {
    * @param keys what it has, asked for when it is needed, so that thousands of texts need little
    *     room
    * @param so whether it is of the sort
+   * @param times how often it counts, 1 or more
    */
-  record Example(Supplier<Set<String>> keys, boolean so) {}
+  record Example(Supplier<Set<String>> keys, boolean so, int times) {}
 
   /**
    * Learns.
@@ -46,22 +49,32 @@ final class TextRegression {
    * @param cost how much an example told wrongly costs beside the penalty for weights, more than 0
    */
   TextRegression(List<Example> examples, double cost) {
-    long sort = examples.stream().filter(Example::so).count();
-    boolean both = sort > 0 && sort < examples.size();
-    share = examples.isEmpty() ? 0 : (double) sort / examples.size();
-    keys = new KeyNumbers(both ? examples : List.of(), each -> each.keys().get());
+    int all = times(examples.stream());
+    int sort = times(examples.stream().filter(Example::so));
+    boolean both = sort > 0 && sort < all;
+    share = examples.isEmpty() ? 0 : (double) sort / all;
+    keys = new KeyNumbers(both ? examples : List.of(), each -> each.keys().get(), Example::times);
     model = both ? Optional.of(learnt(examples, cost)) : Optional.empty();
+  }
+
+  private static int times(Stream<Example> examples) {
+    return examples.mapToInt(Example::times).sum();
   }
 
   private Model learnt(List<Example> examples, double cost) {
     Linear.disableDebugOutput();
     Problem problem = new Problem();
-    problem.l = examples.size();
+    problem.l = times(examples.stream());
     problem.n = keys.size() + 1;
     problem.bias = 1;
-    problem.x =
-        examples.stream().map(each -> features(each.keys().get())).toArray(Feature[][]::new);
-    problem.y = examples.stream().mapToDouble(each -> each.so() ? SO : NOT_SO).toArray();
+    problem.x = new Feature[problem.l][];
+    problem.y = new double[problem.l];
+    int row = 0;
+    for (Example each : examples) {
+      Arrays.fill(problem.x, row, row + each.times(), features(each.keys().get()));
+      Arrays.fill(problem.y, row, row + each.times(), each.so() ? SO : NOT_SO);
+      row += each.times();
+    }
     return Linear.train(problem, new Parameter(SolverType.L2R_LR, cost, CLOSE));
   }
 

@@ -146,7 +146,7 @@ final class UrgentReader {
   }
 
   private static TextRegression.Example written(Supplier<String> text, boolean urgent) {
-    return new TextRegression.Example(() -> TopicExamples.written(text.get()), urgent);
+    return new TextRegression.Example(() -> TopicExamples.written(text.get()), urgent, 1);
   }
 
   private static Set<Integer> side(boolean urgent) {

@@ -15,8 +15,9 @@ class TextRegressionTest {
   private static final double HARDLY_HELD_BACK = 1e5;
 
   private static List<Example> texts(Set<String> keys, int so, int not) {
-    List<Example> texts = new ArrayList<>(Collections.nCopies(so, new Example(() -> keys, true)));
-    texts.addAll(Collections.nCopies(not, new Example(() -> keys, false)));
+    List<Example> texts =
+        new ArrayList<>(Collections.nCopies(so, new Example(() -> keys, true, 1)));
+    texts.addAll(Collections.nCopies(not, new Example(() -> keys, false, 1)));
     return texts;
   }
 
@@ -48,6 +49,22 @@ class TextRegressionTest {
     texts.addAll(texts(Set.of("thanks", "water"), 2, 8));
     assertThat(new TextRegression(texts, 10).chance(Set.of("water")))
         .isEqualTo(new TextRegression(texts, 10).chance(Set.of("water")));
+  }
+
+  @Test
+  void aTextThatCountsSeveralTimesTeachesWhatItsCopiesDo() {
+    List<Example> copies = texts(Set.of("water", "rises"), 9, 3);
+    copies.addAll(texts(Set.of("thanks", "water"), 2, 8));
+    List<Example> counted =
+        List.of(
+            new Example(() -> Set.of("water", "rises"), true, 9),
+            new Example(() -> Set.of("water", "rises"), false, 3),
+            new Example(() -> Set.of("thanks", "water"), true, 2),
+            new Example(() -> Set.of("thanks", "water"), false, 8));
+    for (Set<String> keys : List.of(Set.of("water"), Set.of("rises"), Set.of("thanks"))) {
+      assertThat(new TextRegression(counted, 10).chance(keys))
+          .isEqualTo(new TextRegression(copies, 10).chance(keys));
+    }
   }
 
   @Test
