@@ -90,7 +90,7 @@ final class InboxPanel extends JPanel {
     JButton write = Buttons.link("What to write", next);
     write.setName("letter-next");
     write.setToolTipText("What to write next, by cases, letters and searches");
-    above.add(Row.growing(8, 0, Text.title("Letters"), write, counts));
+    above.add(Row.worded(8, Text.title("Letters"), write, counts));
     above.add(Row.wrapping(6, open, pasted));
     above.add(Row.growing(6, 1, filter, find));
     above.add(count);

@@ -5,10 +5,11 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Insets;
+import javax.swing.text.JTextComponent;
 
 /**
- * Words first, then controls: at the right of the words while these keep a readable width, a single
- * line of words at half their height; and in a line below them otherwise.
+ * Words first, then controls: at the right of the words while these keep a readable width or stand on
+ * one line, a single line of words at half their height; and in a line below them otherwise.
  */
 final class WordedLayout extends PlacedLayout {
   private static final int LEAST_WORDS = 200;
@@ -38,7 +39,7 @@ final class WordedLayout extends PlacedLayout {
       wide += wanted.width + gap;
       high = Math.max(high, wanted.height);
     }
-    boolean beside = width - wide >= UIScale.scale(LEAST_WORDS);
+    boolean beside = width - wide >= Math.min(UIScale.scale(LEAST_WORDS), onOneLine(words));
     int room = Math.max(1, beside ? width - wide : width);
     int lines = Widths.heightAt(words, room);
     if (move) {
@@ -54,5 +55,11 @@ final class WordedLayout extends PlacedLayout {
       }
     }
     return beside ? Math.max(lines, high) : lines + LINE_GAP + high;
+  }
+
+  private static int onOneLine(Component words) {
+    return words instanceof JTextComponent text
+        ? 1 + text.getFontMetrics(text.getFont()).stringWidth(text.getText())
+        : Integer.MAX_VALUE;
   }
 }
