@@ -8,8 +8,8 @@ import java.awt.Insets;
 import javax.swing.text.JTextComponent;
 
 /**
- * Words first, then controls: at the right of the words while these keep a readable width or stand on
- * one line, a single line of words at half their height; and in a line below them otherwise.
+ * Words first, then controls: at the right of the words while these keep a readable width or stand
+ * on one line, a single line of words at half their height; and in a line below them otherwise.
  */
 final class WordedLayout extends PlacedLayout {
   private static final int LEAST_WORDS = 200;
