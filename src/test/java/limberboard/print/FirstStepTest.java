@@ -62,7 +62,7 @@ class FirstStepTest {
                         Optional<Block.Items> steps = steps(cut);
                         if (steps.isPresent()) {
                           assertThat(y(upTo(cut, steps.get()), steps.get()))
-                              .as(cut.cutFor())
+                              .as("%s, %s", page.id(), cut.cutFor())
                               .isBetween(0.0, lowest(page));
                         } else {
                           assertThat(page.details().skill().word()).isEqualTo("licensed");

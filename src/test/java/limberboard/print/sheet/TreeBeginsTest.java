@@ -75,10 +75,12 @@ class TreeBeginsTest {
     TreeCut cut = TreeCut.all(DiagnosticTree.of(Trace.begin(fault), RAREST));
     boolean emergency = cut.cautions().stream().anyMatch(WorkCaution::emergency);
     assertThat(PdfLetters.of(pdf.of(top(new TreeSheet().of(cut)))).where(STEPS))
+        .as("%s on %s", fault.page().id(), fault.fitting().boat().id())
         .hasValueSatisfying(
             letter -> {
               assertThat(letter.sheet()).isEqualTo(1);
               assertThat(letter.y())
+                  .as("%s on %s", fault.page().id(), fault.fitting().boat().id())
                   .isBetween(0.0, A4_PT * (emergency ? ABOUT_HALF : ABOUT_A_QUARTER));
             });
   }
