@@ -99,16 +99,21 @@ class AnswersTest {
           - {access: [sole-board-lifted], carry: [sanding-dust]}
         needs:
           - {words: [drill], tool: [drill-set]}
+        brought:
+          - {words: [baulk], listed: [stirp]}
+          - {listed: [strip]}
         figures:
           - {about: play, words: [play], measure: size}
         """);
     assertThat(pages.wordsProblems())
         .containsExactly(
             "6 needs[1].tool",
-            "8 figures[1].measure",
+            "11 figures[1].measure",
             "6 needs[1].tools",
+            "9 brought[2].words",
             "2 cautions[1].carry[1]",
-            "4 cautions[3].access[1]");
+            "4 cautions[3].access[1]",
+            "8 brought[1].listed[1]");
     pages.work("work", "", "1. Begin sanding it.");
     assertThat(pages.found("no-caution", "work")).containsExactly("8 sanding-dust");
   }

@@ -95,6 +95,22 @@ class ListRulesTest {
   }
 
   @Test
+  void whatHasNoPageIsMarkedOnce() {
+    pages.words(
+        "brought:\n  - {words: [baulk], listed: [strip], unless: [its baulk]}\n  - {words: [=tub]}\n");
+    pages.work("break", "", "1. Look at it.\n2. Lay it on a baulk, not on a tube.");
+    pages.work("marked", "", "1. Lay it on a baulk.\n2. Take the baulk (not on the list) out.");
+    pages.work("listed", "materials: [{use: strip, amount: 1 m}]\n", "1. Lay it on a baulk.");
+    pages.work("its-own", "", "1. Lay it on its baulk.");
+    pages.work("denied", "", "1. Lay it on no baulk.");
+    assertThat(pages.found("not-marked", "break")).containsExactly("9 baulk");
+    assertThat(pages.found("not-marked", "marked")).isEmpty();
+    assertThat(pages.found("not-marked", "listed")).isEmpty();
+    assertThat(pages.found("not-marked", "its-own")).isEmpty();
+    assertThat(pages.found("not-marked", "denied")).isEmpty();
+  }
+
+  @Test
   void whatIsCrawledIntoIsOpenedFirst() {
     pages.work("break", "", "1. Crawl in and look.");
     pages.work("close", "access: [berth-lifted]\n", "1. Crawl in and look.");

@@ -12,6 +12,7 @@ import limberboard.proofread.text.Measure;
  *
  * @param cautions words and places that call for a caution
  * @param needs words that need a tool or an access
+ * @param brought what is brought to the work and has no page
  * @param uses words that use a tool without naming it
  * @param orders what makes safe, and what it has to stand before
  * @param figures figures that have to be the same on all pages
@@ -24,6 +25,7 @@ import limberboard.proofread.text.Measure;
 public record TradeWords(
     List<Call> cautions,
     List<Need> needs,
+    List<Brought> brought,
     List<Usage> uses,
     List<Order> orders,
     List<Agreed> figures,
@@ -34,12 +36,13 @@ public record TradeWords(
     Optional<Period> readAgain) {
   /** Looks for nothing. */
   public static final TradeWords NOTHING =
-      new TradeWords(null, null, null, null, null, null, null, null, null, null);
+      new TradeWords(null, null, null, null, null, null, null, null, null, null, null);
 
   /** Absent entries become empty ones. */
   public TradeWords {
     cautions = EmptyValues.list(cautions);
     needs = EmptyValues.list(needs);
+    brought = EmptyValues.list(brought);
     uses = EmptyValues.list(uses);
     orders = EmptyValues.list(orders);
     figures = EmptyValues.list(figures);
@@ -55,6 +58,7 @@ public record TradeWords(
     return new TradeWords(
         whole(cautions),
         whole(needs),
+        whole(brought),
         whole(uses),
         whole(orders),
         whole(figures),
@@ -70,7 +74,7 @@ public record TradeWords(
   }
 
   /** An entry of the file. */
-  sealed interface Entry permits Call, Need, Usage, Order, Agreed {
+  sealed interface Entry permits Call, Need, Brought, Usage, Order, Agreed {
     /** Keys that it needs and that say nothing. */
     List<String> lacks();
   }
@@ -131,6 +135,28 @@ public record TradeWords(
     public List<String> lacks() {
       return lacking(
           Map.of("words", !words.isEmpty(), "tools", !tools.isEmpty() || !access.isEmpty()));
+    }
+  }
+
+  /**
+   * Things that are brought to the work and have no page, so that they can be on no list.
+   *
+   * @param words what they are called, any of them
+   * @param listed ids of tools and materials that are the same thing where they are on the list
+   * @param unless words in the same sentence with which nothing is brought
+   */
+  public record Brought(List<String> words, List<String> listed, List<String> unless)
+      implements Entry {
+    /** Absent entries become empty ones. */
+    public Brought {
+      words = EmptyValues.list(words);
+      listed = EmptyValues.list(listed);
+      unless = EmptyValues.list(unless);
+    }
+
+    @Override
+    public List<String> lacks() {
+      return lacking(Map.of("words", !words.isEmpty()));
     }
   }
 

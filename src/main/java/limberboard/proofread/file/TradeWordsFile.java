@@ -59,6 +59,7 @@ public record TradeWordsFile(TradeWords words, List<Problem> problems) {
     void check(TradeWords words) {
       complete(words.cautions(), "/cautions/");
       complete(words.needs(), "/needs/");
+      complete(words.brought(), "/brought/");
       complete(words.uses(), "/uses/");
       complete(words.orders(), "/orders/");
       complete(words.figures(), "/figures/");
@@ -71,6 +72,9 @@ public record TradeWordsFile(TradeWords words, List<Problem> problems) {
       for (int i = 0; i < words.needs().size(); i++) {
         things(words.needs().get(i).tools(), "/needs/" + i + "/tools");
         accesses(words.needs().get(i).access(), "/needs/" + i + "/access");
+      }
+      for (int i = 0; i < words.brought().size(); i++) {
+        things(words.brought().get(i).listed(), "/brought/" + i + "/listed");
       }
       for (int i = 0; i < words.uses().size(); i++) {
         things(List.of(words.uses().get(i).thing()), "/uses/" + i + "/thing");

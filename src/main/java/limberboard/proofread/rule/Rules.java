@@ -17,6 +17,7 @@ public final class Rules {
           new NotListed(),
           new NotUsed(),
           new NoTool(),
+          new NotMarked(),
           new NoBefore(),
           new MainPart(),
           new ManyActions());
