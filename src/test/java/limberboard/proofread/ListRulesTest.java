@@ -111,6 +111,21 @@ class ListRulesTest {
   }
 
   @Test
+  void whatIsTakenOffIsPutBack() {
+    pages.words("back:\n  - {off: [lead out], on: [lead in], unless: [meanwhile]}\n");
+    pages.work("break", "", "1. Put the lead in and try it.\n2. Lead out. Wipe it.");
+    pages.work("back", "", "1. Lead out. Wipe it.\n\n## Done\n\nIt is dry. Lead in.");
+    pages.work("meanwhile", "", "1. Lead out meanwhile: wipe it.");
+    pages.work("closing", "", "1. Wipe it.\n\n## Done\n\nIt is dry, the lead out.");
+    pages.work("denied", "", "1. Wipe it, never with the lead out.");
+    assertThat(pages.found("not-put-back", "break")).containsExactly("9 lead out");
+    assertThat(pages.found("not-put-back", "back")).isEmpty();
+    assertThat(pages.found("not-put-back", "meanwhile")).isEmpty();
+    assertThat(pages.found("not-put-back", "closing")).isEmpty();
+    assertThat(pages.found("not-put-back", "denied")).isEmpty();
+  }
+
+  @Test
   void whatIsCrawledIntoIsOpenedFirst() {
     pages.work("break", "", "1. Crawl in and look.");
     pages.work("close", "access: [berth-lifted]\n", "1. Crawl in and look.");

@@ -15,6 +15,7 @@ import limberboard.proofread.text.Measure;
  * @param brought what is brought to the work and has no page
  * @param uses words that use a tool without naming it
  * @param orders what makes safe, and what it has to stand before
+ * @param back what is taken off or shut for the work, and what puts it back
  * @param figures figures that have to be the same on all pages
  * @param carried ids of what is worn or carried to every work, and listed though no step says so
  * @param names names of things besides those on their own pages
@@ -28,6 +29,7 @@ public record TradeWords(
     List<Brought> brought,
     List<Usage> uses,
     List<Order> orders,
+    List<Back> back,
     List<Agreed> figures,
     List<String> carried,
     List<Usage> names,
@@ -36,7 +38,7 @@ public record TradeWords(
     Optional<Period> readAgain) {
   /** Looks for nothing. */
   public static final TradeWords NOTHING =
-      new TradeWords(null, null, null, null, null, null, null, null, null, null, null);
+      new TradeWords(null, null, null, null, null, null, null, null, null, null, null, null);
 
   /** Absent entries become empty ones. */
   public TradeWords {
@@ -45,6 +47,7 @@ public record TradeWords(
     brought = EmptyValues.list(brought);
     uses = EmptyValues.list(uses);
     orders = EmptyValues.list(orders);
+    back = EmptyValues.list(back);
     figures = EmptyValues.list(figures);
     carried = EmptyValues.list(carried);
     names = EmptyValues.list(names);
@@ -61,6 +64,7 @@ public record TradeWords(
         whole(brought),
         whole(uses),
         whole(orders),
+        whole(back),
         whole(figures),
         carried,
         whole(names),
@@ -74,7 +78,7 @@ public record TradeWords(
   }
 
   /** An entry of the file. */
-  sealed interface Entry permits Call, Need, Brought, Usage, Order, Agreed {
+  sealed interface Entry permits Call, Need, Brought, Usage, Order, Back, Agreed {
     /** Keys that it needs and that say nothing. */
     List<String> lacks();
   }
@@ -203,6 +207,27 @@ public record TradeWords(
     @Override
     public List<String> lacks() {
       return lacking(Map.of("first", !first.isEmpty(), "then", !then.isEmpty()));
+    }
+  }
+
+  /**
+   * What is taken off, out or shut for the work, and has to be put back at its end.
+   *
+   * @param off words that take it away, any of them
+   * @param on words that put it back, or say that it stays away, any of them
+   * @param unless words in the same sentence as the first with which nothing is owed
+   */
+  public record Back(List<String> off, List<String> on, List<String> unless) implements Entry {
+    /** Absent entries become empty ones. */
+    public Back {
+      off = EmptyValues.list(off);
+      on = EmptyValues.list(on);
+      unless = EmptyValues.list(unless);
+    }
+
+    @Override
+    public List<String> lacks() {
+      return lacking(Map.of("off", !off.isEmpty(), "on", !on.isEmpty()));
     }
   }
 

@@ -62,6 +62,7 @@ public record TradeWordsFile(TradeWords words, List<Problem> problems) {
       complete(words.brought(), "/brought/");
       complete(words.uses(), "/uses/");
       complete(words.orders(), "/orders/");
+      complete(words.back(), "/back/");
       complete(words.figures(), "/figures/");
       complete(words.names(), "/names/");
       for (int i = 0; i < words.cautions().size(); i++) {

@@ -8,6 +8,7 @@ public final class Rules {
       List.of(
           new SafeTooLate(),
           new NoCaution(),
+          new NotPutBack(),
           new KeepOff(),
           new NotTogether(),
           new RopeDiffers(),
