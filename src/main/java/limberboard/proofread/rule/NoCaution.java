@@ -6,13 +6,12 @@ import java.util.Optional;
 import limberboard.library.page.Caution;
 import limberboard.library.page.Page;
 import limberboard.proofread.file.TradeWords;
-import limberboard.proofread.text.Phrase;
 import limberboard.proofread.text.ReadWork;
-import limberboard.proofread.text.Sentence;
-import limberboard.proofread.text.TextPiece;
 
 /** Words of steps, or a place, that call for a caution which the page does not carry. */
 final class NoCaution implements WorkRule {
+  private static final int REACH = 2;
+
   @Override
   public String name() {
     return "no-caution";
@@ -62,24 +61,16 @@ final class NoCaution implements WorkRule {
   }
 
   private static Optional<Bite> first(ReadWork job, TradeWords.Call call, Surroundings around) {
-    List<Phrase> words = around.phrases(call.words());
-    List<Phrase> unless = around.phrases(call.unless());
-    for (TextPiece step : job.steps()) {
-      for (Sentence sentence : step.sentences()) {
-        for (Phrase phrase : words) {
-          int at = phrase.in(sentence);
-          if (at >= 0
-              && !sentence.deniedBefore(at, 2)
-              && unless.stream().noneMatch(sentence::has)) {
-            return Optional.of(
+    return Trigger.of(call.words(), call.unless(), REACH, around)
+        .firstIn(job)
+        .map(
+            place ->
                 new Bite(
-                    around.line(job, step),
-                    NotListed.where(job, step) + " says “" + phrase.written() + "”"));
-          }
-        }
-      }
-    }
-    return Optional.empty();
+                    around.line(job, place.step()),
+                    NotListed.where(job, place.step())
+                        + " says “"
+                        + place.phrase().written()
+                        + "”"));
   }
 
   /**

@@ -3,10 +3,7 @@ package limberboard.proofread.rule;
 import java.util.ArrayList;
 import java.util.List;
 import limberboard.proofread.file.TradeWords;
-import limberboard.proofread.text.Phrase;
 import limberboard.proofread.text.ReadWork;
-import limberboard.proofread.text.Sentence;
-import limberboard.proofread.text.TextPiece;
 
 /** Work that needs a tool or an access which is not listed: a torque without a torque wrench. */
 final class NoTool implements WorkRule {
@@ -25,33 +22,16 @@ final class NoTool implements WorkRule {
           need.tools().stream().anyMatch(job::lists)
               || need.access().stream().anyMatch(job.access()::contains);
       if (!met) {
-        look(job, need, around, found);
+        Trigger.of(need.words(), need.unless(), REACH, around)
+            .firstIn(job)
+            .ifPresent(place -> found.add(finding(job, place, need, around)));
       }
     }
     return found;
   }
 
-  private void look(
-      ReadWork job, TradeWords.Need need, Surroundings around, List<PageRemark> found) {
-    List<Phrase> words = around.phrases(need.words());
-    List<Phrase> unless = around.phrases(need.unless());
-    for (TextPiece step : job.steps()) {
-      for (Sentence sentence : step.sentences()) {
-        for (Phrase phrase : words) {
-          int at = phrase.in(sentence);
-          if (at >= 0
-              && !sentence.deniedBefore(at, REACH)
-              && unless.stream().noneMatch(sentence::has)) {
-            found.add(finding(job, step, phrase, need, around));
-            return;
-          }
-        }
-      }
-    }
-  }
-
   private PageRemark finding(
-      ReadWork job, TextPiece step, Phrase phrase, TradeWords.Need need, Surroundings around) {
+      ReadWork job, Trigger.Place place, TradeWords.Need need, Surroundings around) {
     boolean tool = !need.tools().isEmpty();
     String id = tool ? need.tools().get(0) : need.access().get(0);
     PageRemark said =
@@ -59,9 +39,13 @@ final class NoTool implements WorkRule {
             this,
             Gravity.MISLEADS,
             job.page(),
-            around.line(job, step),
+            around.line(job, place.step()),
             id,
-            NotListed.where(job, step) + " says “" + phrase.written() + "”, which takes " + id,
+            NotListed.where(job, place.step())
+                + " says “"
+                + place.phrase().written()
+                + "”, which takes "
+                + id,
             "add " + id + " to " + (tool ? "tools" : "access"));
     return tool && need.tools().size() == 1 && NotListed.isTool(id, around)
         ? said.mendedBy(new HeaderMend.Adds(job.pointer() + "/tools", id))

@@ -6,7 +6,6 @@ import limberboard.proofread.file.TradeWords;
 import limberboard.proofread.text.Phrase;
 import limberboard.proofread.text.ReadWork;
 import limberboard.proofread.text.Sentence;
-import limberboard.proofread.text.TextPiece;
 
 /**
  * Things without a page that a step takes and of which nothing says that they are on no list:
@@ -26,48 +25,34 @@ final class NotMarked implements WorkRule {
   public List<PageRemark> in(ReadWork job, Surroundings around) {
     List<PageRemark> found = new ArrayList<>();
     for (TradeWords.Brought brought : around.words().brought()) {
-      if (brought.listed().stream().noneMatch(job::lists)) {
-        look(job, brought, around, found);
+      Trigger thing = Trigger.of(brought.words(), brought.unless(), REACH, around);
+      if (brought.listed().stream().noneMatch(job::lists) && !isMarked(thing, job)) {
+        thing.firstIn(job).ifPresent(place -> found.add(finding(job, place, around)));
       }
     }
     return found;
   }
 
   /** Whoever has read once that it is on no list knows it for the rest of the page. */
-  private void look(
-      ReadWork job, TradeWords.Brought brought, Surroundings around, List<PageRemark> found) {
-    List<Phrase> words = around.phrases(brought.words());
-    List<Phrase> unless = around.phrases(brought.unless());
-    PageRemark first = null;
-    for (TextPiece step : job.steps()) {
-      for (Sentence sentence : step.sentences()) {
-        for (Phrase phrase : words) {
-          int at = phrase.in(sentence);
-          if (at < 0 || unless.stream().anyMatch(sentence::has)) {
-            continue;
-          }
-          if (MARKS.stream().anyMatch(sentence::has)) {
-            return;
-          }
-          if (first == null && !sentence.deniedBefore(at, REACH)) {
-            first = finding(job, step, phrase, around);
-          }
-        }
-      }
-    }
-    if (first != null) {
-      found.add(first);
-    }
+  private static boolean isMarked(Trigger thing, ReadWork job) {
+    return job.steps().stream()
+        .flatMap(step -> step.sentences().stream())
+        .anyMatch(sentence -> thing.isNamedIn(sentence) && hasMark(sentence));
   }
 
-  private PageRemark finding(ReadWork job, TextPiece step, Phrase phrase, Surroundings around) {
+  private static boolean hasMark(Sentence sentence) {
+    return MARKS.stream().anyMatch(sentence::has);
+  }
+
+  private PageRemark finding(ReadWork job, Trigger.Place place, Surroundings around) {
+    String said = place.phrase().written();
     return PageRemark.at(
         this,
         Gravity.MISLEADS,
         job.page(),
-        around.line(job, step),
-        phrase.written(),
-        NotListed.where(job, step) + " takes “" + phrase.written() + "”, which can be on no list",
+        around.line(job, place.step()),
+        said,
+        NotListed.where(job, place.step()) + " takes “" + said + "”, which can be on no list",
         "write (not on the list) behind it");
   }
 }

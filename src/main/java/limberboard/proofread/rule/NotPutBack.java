@@ -2,6 +2,7 @@ package limberboard.proofread.rule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import limberboard.proofread.file.TradeWords;
 import limberboard.proofread.text.Phrase;
 import limberboard.proofread.text.ReadWork;
@@ -32,48 +33,35 @@ final class NotPutBack implements WorkRule {
 
   private void look(
       ReadWork job, TradeWords.Back back, Surroundings around, List<PageRemark> found) {
-    List<Phrase> off = around.phrases(back.off());
+    Trigger off = Trigger.of(back.off(), back.unless(), REACH, around);
     List<Phrase> on = around.phrases(back.on());
-    List<Phrase> unless = around.phrases(back.unless());
-    PageRemark owed = null;
-    for (TextPiece step : job.passages()) {
-      for (Sentence sentence : step.sentences()) {
-        if (owed == null && step.step() > 0 && unless.stream().noneMatch(sentence::has)) {
-          owed = owed(job, step, sentence, off, back, around);
+    Optional<Trigger.Place> owed = Optional.empty();
+    for (TextPiece passage : job.passages()) {
+      for (Sentence sentence : passage.sentences()) {
+        if (owed.isEmpty() && passage.isStep()) {
+          owed = off.in(sentence).map(phrase -> new Trigger.Place(passage, phrase));
         }
         if (on.stream().anyMatch(sentence::has)) {
-          owed = null;
+          owed = Optional.empty();
         }
       }
     }
-    if (owed != null) {
-      found.add(owed);
-    }
+    owed.ifPresent(place -> found.add(finding(job, place, back, around)));
   }
 
-  private PageRemark owed(
-      ReadWork job,
-      TextPiece step,
-      Sentence sentence,
-      List<Phrase> off,
-      TradeWords.Back back,
-      Surroundings around) {
-    for (Phrase phrase : off) {
-      int at = phrase.in(sentence);
-      if (at >= 0 && !sentence.deniedBefore(at, REACH)) {
-        return PageRemark.at(
-            this,
-            Gravity.MISLEADS,
-            job.page(),
-            around.line(job, step),
-            phrase.written(),
-            NotListed.where(job, step)
-                + " says “"
-                + phrase.written()
-                + "”, and nothing after it is put back",
-            "say at the end “" + back.on().get(0).replace("=", "") + "”, or that it stays so");
-      }
-    }
-    return null;
+  private PageRemark finding(
+      ReadWork job, Trigger.Place place, TradeWords.Back back, Surroundings around) {
+    String said = place.phrase().written();
+    return PageRemark.at(
+        this,
+        Gravity.MISLEADS,
+        job.page(),
+        around.line(job, place.step()),
+        said,
+        NotListed.where(job, place.step())
+            + " says “"
+            + said
+            + "”, and nothing after it is put back",
+        "say at the end “" + back.on().get(0).replace("=", "") + "”, or that it stays so");
   }
 }
