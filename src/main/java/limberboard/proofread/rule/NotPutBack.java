@@ -61,7 +61,7 @@ final class NotPutBack implements WorkRule {
         NotListed.where(job, place.step())
             + " says “"
             + said
-            + "”, and nothing after it is put back",
+            + "”, and nothing after it puts it back",
         "say at the end “" + back.on().get(0).replace("=", "") + "”, or that it stays so");
   }
 }
