@@ -5,28 +5,32 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import limberboard.letters.recognise.LetterText.SaidWord;
 import limberboard.letters.recognise.Recognition.GivenAnswer;
 import limberboard.letters.recognise.Recognition.Words;
-import limberboard.letters.recognise.SaidAnswers.Key;
 import limberboard.letters.recognise.SaidAnswers.OfCheck;
-import limberboard.letters.recognise.SaidAnswers.Phrase;
+import limberboard.letters.recognise.TaughtAnswers.Answer;
 
 /**
- * Reads from a letter which checks its writer has made already, and with what answer: where an
- * answer is said in one of the page's ways, near words of what the check asks.
+ * Reads from a letter which checks its writer has made already, and with what answer: by the page's
+ * ways of saying it, and by what recorded letters teach of how it is told. Both together become a
+ * chance.
  */
 final class AnswerReader {
-  private static final double LEAST = 0.5;
-  private static final double LIKE = 10;
+  private static final double LEAST = 0.45;
+  private static final double ABOUT_AT_LEAST = 0.6;
+  private static final int SHORTEST = 10;
 
   private final SaidAnswers said;
-  private final TaughtAnswers told;
+  private final TaughtAnswers taught;
   private final Coefficients chance;
 
-  AnswerReader(SaidAnswers said, TaughtAnswers told, Coefficients chance) {
+  AnswerReader(SaidAnswers said, TaughtAnswers taught, Coefficients chance) {
     this.said = said;
-    this.told = told;
+    this.taught = taught;
     this.chance = chance;
   }
 
@@ -40,6 +44,9 @@ final class AnswerReader {
    * @param to the word behind the last
    */
   record Candidate(String check, String answer, double[] figures, int from, int to) {}
+
+  /** What taught words come to for an answer: of one sentence that says most, and of all. */
+  private record Weighed(int sentence, double most, double all) {}
 
   /** The answers given to a symptom's checks, one for each check at most. */
   List<GivenAnswer> read(LetterText text, String symptom) {
@@ -64,115 +71,103 @@ final class AnswerReader {
 
   /** All answers that some words speak for, of each the best place. */
   List<Candidate> candidates(LetterText text, String symptom) {
-    List<List<SaidWord>> sentences = new ArrayList<>();
+    List<Candidate> all = new ArrayList<>();
+    if (!text.words().isEmpty()) {
+      TaughtAnswers.Said told = taught.read(text, symptom);
+      for (OfCheck check : said.of(symptom)) {
+        all.addAll(ofCheck(new SaidPhrases(said, check, text), check, told, text));
+      }
+    }
+    return all;
+  }
+
+  private static List<Candidate> ofCheck(
+      SaidPhrases phrases, OfCheck check, TaughtAnswers.Said told, LetterText text) {
+    Map<String, Weighed> weighed = new LinkedHashMap<>();
+    for (String answer : check.answers()) {
+      weighed.put(answer, weighed(phrases, told, new Answer(check.id(), answer), text));
+    }
+    List<Candidate> all = new ArrayList<>();
+    for (String answer : check.answers()) {
+      Answer of = new Answer(check.id(), answer);
+      Optional<SaidPhrases.Place> place = phrases.of(answer);
+      Weighed own = weighed.get(answer);
+      if (place.isPresent() || own.most() > 0) {
+        double[] figures =
+            new double[] {
+              place.map(SaidPhrases.Place::met).orElse(0.0),
+              place.map(SaidPhrases.Place::share).orElse(0.0),
+              place.map(SaidPhrases.Place::about).orElse(0.0),
+              place.map(SaidPhrases.Place::beside).orElse(0.0),
+              place.map(SaidPhrases.Place::tight).orElse(0.0),
+              place.map(SaidPhrases.Place::so).orElse(0.0),
+              place.map(SaidPhrases.Place::length).orElse(0),
+              place.isPresent() ? 1 : 0,
+              lead(check, answer, each -> phrases.of(each).map(SaidPhrases.Place::sum).orElse(0.0)),
+              Math.sqrt(own.most()),
+              lead(check, answer, each -> weighed.get(each).most()),
+              lead(check, answer, each -> weighed.get(each).all()),
+              phrases.about(own.sentence()),
+              phrases.mostAbout(),
+              told.usual(of),
+              told.odds(of)
+            };
+        int[] words =
+            place
+                .map(found -> new int[] {found.from(), found.to()})
+                .orElseGet(() -> words(text, own.sentence(), told, of));
+        all.add(new Candidate(check.id(), answer, figures, words[0], words[1]));
+      }
+    }
+    return all;
+  }
+
+  /** How far an answer is ahead of the best other one to the same check. */
+  private static double lead(OfCheck check, String answer, ToDoubleFunction<String> sum) {
+    double rival =
+        check.answers().stream()
+            .filter(each -> !each.equals(answer))
+            .mapToDouble(sum)
+            .max()
+            .orElse(0);
+    return sum.applyAsDouble(answer) - rival;
+  }
+
+  private static Weighed weighed(
+      SaidPhrases phrases, TaughtAnswers.Said told, Answer answer, LetterText text) {
+    int best = 0;
+    double most = 0;
+    double all = 0;
     for (int i = 0; i < text.sentences(); i++) {
-      sentences.add(text.ofSentence(i));
-    }
-    List<Candidate> all = new ArrayList<>();
-    TaughtAnswers.Said before = told.read(text, symptom);
-    for (OfCheck check : said.of(symptom)) {
-      double[] about = new double[sentences.size()];
-      for (int i = 0; i < about.length; i++) {
-        about[i] = about(check, sentences.get(i));
-      }
-      Map<String, Candidate> best = new LinkedHashMap<>();
-      for (Phrase phrase : check.phrases()) {
-        for (int i = 0; i < about.length; i++) {
-          match(check, phrase, sentences, i, about, text)
-              .filter(
-                  found ->
-                      !best.containsKey(found.answer())
-                          || sum(found) > sum(best.get(found.answer())))
-              .ifPresent(found -> best.put(found.answer(), found));
-        }
-      }
-      all.addAll(rivals(best, before));
-    }
-    return all;
-  }
-
-  private static double sum(Candidate candidate) {
-    double[] f = candidate.figures();
-    return f[0] * (0.5 + f[1]) + f[2] + 0.5 * f[3];
-  }
-
-  private static List<Candidate> rivals(Map<String, Candidate> best, TaughtAnswers.Said before) {
-    List<Candidate> all = new ArrayList<>();
-    for (Candidate each : best.values()) {
-      double rival =
-          best.values().stream()
-              .filter(other -> !other.answer().equals(each.answer()))
-              .mapToDouble(AnswerReader::sum)
-              .max()
-              .orElse(0);
-      TaughtAnswers.Answer answer = new TaughtAnswers.Answer(each.check(), each.answer());
-      each.figures()[5] = sum(each) - rival;
-      each.figures()[8] = before.usual(answer);
-      each.figures()[9] = LIKE * before.like(answer);
-      all.add(each);
-    }
-    return all;
-  }
-
-  private double about(OfCheck check, List<SaidWord> sentence) {
-    double met = 0;
-    double sum = 0;
-    for (Key key : check.about()) {
-      double rare = said.rarity(key);
-      sum += rare;
-      met += sentence.stream().anyMatch(word -> key.isNamed(word.word())) ? rare : 0;
-    }
-    return sum == 0 ? 0 : met / sum;
-  }
-
-  private Optional<Candidate> match(
-      OfCheck check,
-      Phrase phrase,
-      List<List<SaidWord>> sentences,
-      int sentence,
-      double[] about,
-      LetterText text) {
-    double met = 0;
-    double sum = 0;
-    int from = Integer.MAX_VALUE;
-    int to = 0;
-    int matched = 0;
-    double so = 1;
-    for (Key key : phrase.words()) {
-      double rare = said.rarity(key);
-      sum += rare;
-      for (SaidWord word : sentences.get(sentence)) {
-        if (key.is(word)) {
-          int at = text.words().indexOf(word);
-          met += rare;
-          matched++;
-          from = Math.min(from, at);
-          to = Math.max(to, at + 1);
-          so = Math.min(so, word.supposed() || word.asked() ? 0.3 : 1);
-          break;
-        }
+      double here = told.weight(answer, i);
+      all += here;
+      if (here * (ABOUT_AT_LEAST + phrases.about(i)) > most) {
+        most = here * (ABOUT_AT_LEAST + phrases.about(i));
+        best = i;
       }
     }
-    if (matched == 0 || met / sum < 0.6) {
-      return Optional.empty();
-    }
-    double beside =
-        Math.max(
-            sentence > 0 ? about[sentence - 1] : 0,
-            sentence + 1 < about.length ? about[sentence + 1] : 0);
-    double tight = matched / (double) (to - from);
-    double[] figures = {
-      met,
-      met / sum,
-      about[sentence],
-      beside,
-      tight,
-      0,
-      so,
-      Math.min(3, phrase.words().size()),
-      0,
-      0
-    };
-    return Optional.of(new Candidate(check.id(), phrase.answer(), figures, from, to));
+    return new Weighed(
+        best, told.weight(answer, best), all / Math.sqrt(text.words().size() + SHORTEST));
+  }
+
+  /** The words of a sentence that speak for an answer, from the first to behind the last. */
+  private static int[] words(
+      LetterText text, int sentence, TaughtAnswers.Said told, Answer answer) {
+    int[] all = indices(text, word -> word.sentence() == sentence);
+    int[] speaking =
+        indices(
+            text,
+            word ->
+                word.sentence() == sentence
+                    && TopicExamples.keys(List.of(word)).stream()
+                        .anyMatch(key -> told.weight(answer, key) > 0));
+    int[] of = speaking.length > 0 ? speaking : all;
+    return new int[] {of[0], of[of.length - 1] + 1};
+  }
+
+  private static int[] indices(LetterText text, Predicate<SaidWord> which) {
+    return IntStream.range(0, text.words().size())
+        .filter(i -> which.test(text.words().get(i)))
+        .toArray();
   }
 }

@@ -44,8 +44,9 @@ final class SaidAnswers {
    *
    * @param answer the answer
    * @param words the words that say it
+   * @param keys all that its words may be learnt by
    */
-  record Phrase(String answer, List<Key> words) {}
+  record Phrase(String answer, List<Key> words, Set<String> keys) {}
 
   /**
    * A check.
@@ -54,7 +55,12 @@ final class SaidAnswers {
    * @param about the words of what it asks
    * @param phrases how its answers are said
    */
-  record OfCheck(String id, List<Key> about, List<Phrase> phrases) {}
+  record OfCheck(String id, List<Key> about, List<Phrase> phrases) {
+    /** Its answers, in the page's order. */
+    List<String> answers() {
+      return phrases.stream().map(Phrase::answer).distinct().toList();
+    }
+  }
 
   SaidAnswers(TextParser parser, List<Page<Symptom>> symptoms) {
     for (Page<Symptom> symptom : symptoms) {
@@ -73,13 +79,17 @@ final class SaidAnswers {
         keys(parser.read("", check.ask() + " " + check.id().replace('-', ' ')), false);
     List<Phrase> phrases = new ArrayList<>();
     for (String answer : check.answers()) {
-      phrases.add(new Phrase(answer, keys(parser.read("", answer.replace('-', ' ')), true)));
+      phrases.add(phrase(answer, parser.read("", answer.replace('-', ' '))));
       for (String said : check.saidAs().getOrDefault(answer, List.of())) {
-        phrases.add(new Phrase(answer, keys(parser.read("", said), true)));
+        phrases.add(phrase(answer, parser.read("", said)));
       }
     }
     phrases.removeIf(phrase -> phrase.words().isEmpty());
     return new OfCheck(check.id(), about, phrases);
+  }
+
+  private static Phrase phrase(String answer, LetterText text) {
+    return new Phrase(answer, keys(text, true), TopicExamples.keys(text.words()));
   }
 
   /** The words that say something; of a phrase that has none, all. */

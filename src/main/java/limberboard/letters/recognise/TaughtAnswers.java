@@ -2,91 +2,171 @@ package limberboard.letters.recognise;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import limberboard.letters.recognise.WordRegression.Example;
+import java.util.concurrent.ConcurrentHashMap;
+import limberboard.letters.recognise.TextRegression.Example;
 
 /**
- * What recorded letters teach of the answers that are told in letters: how usual each is in letters
- * about its symptom, and how like a letter is to those that tell it. Immutable.
+ * What pages and recorded letters teach of the answers that are told in letters: how usual each is
+ * in letters about its symptom, what each word says for it, and how likely a letter as a whole
+ * tells it. Of a symptom it is learnt when it is first asked for. Safe for use by several threads.
  */
 final class TaughtAnswers {
   private static final double TOLD_BEFORE = 0.5;
   private static final double LETTERS_BEFORE = 10;
+  private static final double SMOOTHING = 30;
+  private static final double PHRASE = 3;
+  private static final double LETTER = 1;
+  private static final double COST = 20;
+  private static final double LEAST = 1e-3;
 
-  private final Map<String, OfSymptom> bySymptom = new HashMap<>();
+  private final SaidAnswers said;
+  private final TopicExamples examples;
+  private final Map<String, List<RecordedLetter>> about = new HashMap<>();
+  private final Map<String, OfSymptom> bySymptom = new ConcurrentHashMap<>();
 
   /** Which answer to which check. */
   record Answer(String check, String answer) {}
 
-  private record OfSymptom(
-      int letters, Map<Answer, Integer> numbers, int[] told, NearLetters near) {}
+  /** A text of which it is known which answers it tells. */
+  private record Telling(Set<String> keys, Set<Integer> answers, double counts) {}
 
-  TaughtAnswers(TopicExamples examples, List<RecordedLetter> letters) {
-    Map<String, List<RecordedLetter>> about = new HashMap<>();
-    List<RecordedLetter> read =
-        letters.stream().filter(letter -> letter.expected().answers().isPresent()).toList();
-    for (RecordedLetter letter : read) {
-      for (String symptom : letter.expected().symptoms()) {
-        about.computeIfAbsent(symptom, each -> new ArrayList<>()).add(letter);
+  private record OfSymptom(
+      int letters,
+      Map<Answer, Integer> numbers,
+      int[] told,
+      WordWeights words,
+      List<TextRegression> whole) {}
+
+  TaughtAnswers(SaidAnswers said, TopicExamples examples, List<RecordedLetter> letters) {
+    this.said = said;
+    this.examples = examples;
+    for (RecordedLetter letter : letters) {
+      if (letter.expected().answers().isPresent()) {
+        for (String symptom : letter.expected().symptoms()) {
+          about.computeIfAbsent(symptom, each -> new ArrayList<>()).add(letter);
+        }
       }
     }
-    about.forEach((symptom, all) -> bySymptom.put(symptom, ofSymptom(symptom, all, examples)));
   }
 
-  private static OfSymptom ofSymptom(
-      String symptom, List<RecordedLetter> letters, TopicExamples examples) {
-    Map<Answer, Integer> numbers = new HashMap<>();
-    Map<Integer, Integer> counts = new HashMap<>();
-    List<Example> near = new ArrayList<>();
-    for (RecordedLetter letter : letters) {
-      Map<String, String> answers = letter.expected().answers(symptom).orElseThrow();
-      List<Integer> told = new ArrayList<>();
-      answers.forEach(
-          (check, answer) ->
-              told.add(numbers.computeIfAbsent(new Answer(check, answer), each -> numbers.size())));
-      told.forEach(number -> counts.merge(number, 1, Integer::sum));
-      near.add(new Example(examples.of(letter).keys(), Set.copyOf(told), 1));
+  private OfSymptom learnt(String symptom) {
+    Map<Answer, Integer> numbers = new LinkedHashMap<>();
+    List<Telling> all = new ArrayList<>();
+    for (SaidAnswers.OfCheck check : said.of(symptom)) {
+      for (SaidAnswers.Phrase phrase : check.phrases()) {
+        Answer answer = new Answer(check.id(), phrase.answer());
+        int number = numbers.computeIfAbsent(answer, each -> numbers.size());
+        all.add(new Telling(phrase.keys(), Set.of(number), PHRASE));
+      }
     }
     int[] told = new int[numbers.size()];
-    counts.forEach((number, count) -> told[number] = count);
-    return new OfSymptom(letters.size(), numbers, told, new NearLetters(near, numbers.size()));
+    List<RecordedLetter> letters = about.getOrDefault(symptom, List.of());
+    for (RecordedLetter letter : letters) {
+      Telling telling = telling(letter, symptom, numbers);
+      telling.answers().forEach(number -> told[number]++);
+      all.add(telling);
+    }
+    return new OfSymptom(
+        letters.size(), numbers, told, words(all, told.length), whole(all, told.length));
+  }
+
+  private Telling telling(RecordedLetter letter, String symptom, Map<Answer, Integer> numbers) {
+    List<Integer> told = new ArrayList<>();
+    letter
+        .expected()
+        .answers(symptom)
+        .orElseThrow()
+        .forEach(
+            (check, answer) -> {
+              Integer number = numbers.get(new Answer(check, answer));
+              if (number != null) {
+                told.add(number);
+              }
+            });
+    return new Telling(examples.of(letter).keys(), Set.copyOf(told), LETTER);
+  }
+
+  /** What each word says for each answer rather than for letters about the symptom at all. */
+  private static WordWeights words(List<Telling> texts, int answers) {
+    List<Map<String, Double>> counts = new ArrayList<>();
+    for (int i = 0; i <= answers; i++) {
+      counts.add(new HashMap<>());
+    }
+    for (Telling text : texts) {
+      for (String key : text.keys()) {
+        text.answers().forEach(answer -> counts.get(answer).merge(key, text.counts(), Double::sum));
+        if (text.counts() == LETTER) {
+          counts.get(answers).merge(key, LETTER, Double::sum);
+        }
+      }
+    }
+    return new WordWeights(counts, SMOOTHING);
+  }
+
+  private static List<TextRegression> whole(List<Telling> texts, int answers) {
+    List<TextRegression> all = new ArrayList<>();
+    for (int i = 0; i < answers; i++) {
+      int answer = i;
+      all.add(
+          new TextRegression(
+              texts.stream()
+                  .map(text -> new Example(text::keys, text.answers().contains(answer), 1))
+                  .toList(),
+              COST));
+    }
+    return all;
   }
 
   /** What is said of one letter about one symptom. */
-  final class Said {
+  static final class Said {
     private final OfSymptom known;
-    private final double[] like;
+    private final Set<String> letter;
+    private final List<double[]> sentences = new ArrayList<>();
 
-    private Said(OfSymptom known, double[] like) {
+    private Said(OfSymptom known, LetterText text) {
       this.known = known;
-      this.like = like;
-    }
-
-    private int number(Answer answer) {
-      return known.numbers().getOrDefault(answer, -1);
+      letter = TopicExamples.keys(text.words());
+      for (int i = 0; i < text.sentences(); i++) {
+        double[] sums = new double[known.told().length + 1];
+        for (String key : TopicExamples.keys(text.ofSentence(i))) {
+          known.words().of(key).forEach(each -> sums[each.topic()] += each.weight());
+        }
+        sentences.add(sums);
+      }
     }
 
     /** The logarithm of the share of letters about the symptom that tell an answer. */
     double usual(Answer answer) {
-      int number = number(answer);
-      double told = number < 0 ? 0 : known.told()[number];
+      double told = known.told()[known.numbers().get(answer)];
       return Math.log((told + TOLD_BEFORE) / (known.letters() + LETTERS_BEFORE));
     }
 
-    /** How like the letter is to the most like one that tells the answer, 0 to 1. */
-    double like(Answer answer) {
-      int number = number(answer);
-      return number < 0 ? 0 : like[number];
+    /** The log odds that a letter with these words tells an answer somewhere. */
+    double odds(Answer answer) {
+      return Odds.of(known.whole().get(known.numbers().get(answer)).chance(letter), LEAST);
+    }
+
+    /** What the words of a sentence say for an answer together, 0 or more. */
+    double weight(Answer answer, int sentence) {
+      return sentences.get(sentence)[known.numbers().get(answer)];
+    }
+
+    /** What one word says for an answer, 0 or more. */
+    double weight(Answer answer, String key) {
+      int number = known.numbers().get(answer);
+      return known.words().of(key).stream()
+          .filter(each -> each.topic() == number)
+          .mapToDouble(WordWeights.Weight::weight)
+          .sum();
     }
   }
 
-  /** Reads a letter. */
+  /** Reads a letter, for the answers of a symptom's checks. */
   Said read(LetterText text, String symptom) {
-    OfSymptom known =
-        bySymptom.getOrDefault(
-            symptom, new OfSymptom(0, Map.of(), new int[0], new NearLetters(List.of(), 0)));
-    return new Said(known, known.near().like(TopicExamples.keys(text.words())));
+    return new Said(bySymptom.computeIfAbsent(symptom, this::learnt), text);
   }
 }

@@ -132,7 +132,7 @@ public final class Teaching {
         new TopicChances(examples, letters),
         new Recogniser.Readers(
             urgent.join(),
-            new AnswerReader(said, new TaughtAnswers(examples, letters), chances.answer()),
+            new AnswerReader(said, new TaughtAnswers(said, examples, letters), chances.answer()),
             boats.join()),
         senders,
         chances);
@@ -251,7 +251,7 @@ public final class Teaching {
   private List<Row> answers(IntFunction<List<RecordedLetter>> learnt) {
     List<Row> rows = new ArrayList<>();
     for (int fold = 0; fold < FOLDS; fold++) {
-      TaughtAnswers told = new TaughtAnswers(examples, learnt.apply(fold));
+      TaughtAnswers told = new TaughtAnswers(said, examples, learnt.apply(fold));
       AnswerReader reading = new AnswerReader(said, told, Coefficients.NONE);
       for (RecordedLetter letter : recorded) {
         if (fold(letter) == fold) {

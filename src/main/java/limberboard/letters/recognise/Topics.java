@@ -15,27 +15,15 @@ import limberboard.search.TextWords.TextWord;
 /**
  * How much each word speaks for each thing a letter may be about: a symptom of the library, a fault
  * that it does not know, or no fault at all. Made of the pages, of the lists of words and of
- * recorded letters; a word's weight for a topic is the logarithm of how much more often it stands
- * there than elsewhere (naive Bayes with Dirichlet smoothing: C. Zhai and J. Lafferty, A study of
- * smoothing methods for language models, SIGIR 2001). Words that a topic never has weigh nothing,
- * so the cost of a letter grows with its words and with the topics that have them. Immutable.
+ * recorded letters. Immutable.
  */
 final class Topics {
   private static final double SMOOTHING = 60;
-  private static final double LARGEST = 4;
   private static final double LETTER = 2.2;
 
   private final List<Page<Symptom>> symptoms;
   private final Set<String> ofPages = new HashSet<>();
-  private final Map<String, List<Weight>> weights = new HashMap<>();
-
-  /**
-   * What a word says for a topic.
-   *
-   * @param topic the topic's number
-   * @param weight more than 0
-   */
-  record Weight(int topic, double weight) {}
+  private final WordWeights weights;
 
   /**
    * Learns.
@@ -54,7 +42,7 @@ final class Topics {
     for (RecordedLetter letter : recorded) {
       learn(parser.recorded(letter), names, letter.expected(), counts);
     }
-    weigh(counts);
+    weights = new WordWeights(counts, SMOOTHING);
   }
 
   /** The symptoms, whose topics are their numbers. */
@@ -110,40 +98,11 @@ final class Topics {
     }
   }
 
-  private void weigh(List<Map<String, Double>> counts) {
-    Map<String, Double> shares = new HashMap<>();
-    double[] sums = new double[counts.size()];
-    for (int i = 0; i < sums.length; i++) {
-      sums[i] = counts.get(i).values().stream().mapToDouble(Double::doubleValue).sum();
-      double sum = Math.max(sums[i], 1);
-      counts
-          .get(i)
-          .forEach((key, count) -> shares.merge(key, count / sum / counts.size(), Double::sum));
-    }
-    for (int i = 0; i < sums.length; i++) {
-      for (Map.Entry<String, Double> each : counts.get(i).entrySet()) {
-        double share = shares.get(each.getKey());
-        double here = (each.getValue() + SMOOTHING * share) / (sums[i] + SMOOTHING);
-        double weight = Math.min(LARGEST, Math.log(here / share));
-        if (weight > 0) {
-          weights
-              .computeIfAbsent(each.getKey(), key -> new ArrayList<>())
-              .add(new Weight(i, weight * evidence(each.getValue())));
-        }
-      }
-    }
-  }
-
-  /** A word that was met once says less than one that was met often. */
-  private static double evidence(double count) {
-    return count / (count + 1.5);
-  }
-
   /** What one word says for each topic: of all it may be looked up by, the most. */
   Map<Integer, Double> of(List<TextWord> words, int at) {
     Map<Integer, Double> most = new LinkedHashMap<>();
     for (String key : PageTopics.keysOf(words, at)) {
-      for (Weight weight : weights.getOrDefault(key, List.of())) {
+      for (WordWeights.Weight weight : weights.of(key)) {
         most.merge(weight.topic(), weight.weight(), Math::max);
       }
     }

@@ -71,7 +71,7 @@ class LetterQualityTest {
   @Test
   void mostAnswersThatAreReadAreGiven() {
     assertThat(share(LetterQuality.ANSWERS_RIGHT)).isGreaterThan(0.68);
-    assertThat(share(LetterQuality.ANSWERS_READ)).isGreaterThan(0.3);
+    assertThat(share(LetterQuality.ANSWERS_READ)).isGreaterThan(0.45);
   }
 
   @Test
