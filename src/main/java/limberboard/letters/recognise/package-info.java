@@ -32,7 +32,8 @@
  * person can edit. Why it is so, and how well it does: {@code
  * docs/decisions/0034-recognising-letters.md}.
  *
- * <p><b>Threads.</b> Everything is immutable once made. Making it reads files; recognising does
- * not.
+ * <p><b>Threads.</b> Everything may be used by several threads: it is immutable once made, but for
+ * what answers to a symptom look like, which is learnt when it is first asked for. Making it reads
+ * files; recognising does not.
  */
 package limberboard.letters.recognise;
