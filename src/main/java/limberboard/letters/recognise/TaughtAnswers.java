@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import limberboard.letters.recognise.TextRegression.Example;
 
 /**
  * What pages and recorded letters teach of the answers that are told in letters: how usual each is
@@ -108,17 +107,11 @@ final class TaughtAnswers {
   }
 
   private static List<TextRegression> whole(List<Telling> texts, int answers) {
-    List<TextRegression> all = new ArrayList<>();
-    for (int i = 0; i < answers; i++) {
-      int answer = i;
-      all.add(
-          new TextRegression(
-              texts.stream()
-                  .map(text -> new Example(text::keys, text.answers().contains(answer), 1))
-                  .toList(),
-              COST));
-    }
-    return all;
+    return TextRegression.ofSorts(
+        texts.stream().map(Telling::keys).toList(),
+        texts.stream().map(Telling::answers).toList(),
+        answers,
+        COST);
   }
 
   /** What is said of one letter about one symptom. */

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -57,29 +58,71 @@ final class TextRegression {
     model = both ? Optional.of(learnt(examples, cost)) : Optional.empty();
   }
 
+  private TextRegression(KeyNumbers keys, Feature[][] texts, double[] so, double cost) {
+    double sort = Arrays.stream(so).sum();
+    this.keys = keys;
+    share = so.length == 0 ? 0 : sort / so.length;
+    model =
+        sort > 0 && sort < so.length
+            ? Optional.of(learnt(keys, texts, so, cost))
+            : Optional.empty();
+  }
+
+  /**
+   * Learns several sorts from the same texts, of which each counts once: the same as to learn them
+   * one after the other, but what the texts have is numbered only once.
+   *
+   * @param texts what each text has
+   * @param sorts of which sorts each text is, numbered from 0
+   * @param number how many sorts there are
+   * @param cost as for one
+   */
+  static List<TextRegression> ofSorts(
+      List<Set<String>> texts, List<Set<Integer>> sorts, int number, double cost) {
+    KeyNumbers keys = new KeyNumbers(texts, each -> each);
+    Feature[][] features =
+        texts.stream().map(each -> features(keys, each)).toArray(Feature[][]::new);
+    return IntStream.range(0, number)
+        .mapToObj(
+            sort ->
+                new TextRegression(
+                    keys,
+                    features,
+                    sorts.stream().mapToDouble(of -> of.contains(sort) ? SO : NOT_SO).toArray(),
+                    cost))
+        .toList();
+  }
+
   private static int times(Stream<Example> examples) {
     return examples.mapToInt(Example::times).sum();
   }
 
   private Model learnt(List<Example> examples, double cost) {
-    Linear.disableDebugOutput();
-    Problem problem = new Problem();
-    problem.l = times(examples.stream());
-    problem.n = keys.size() + 1;
-    problem.bias = 1;
-    problem.x = new Feature[problem.l][];
-    problem.y = new double[problem.l];
+    int all = times(examples.stream());
+    Feature[][] texts = new Feature[all][];
+    double[] so = new double[all];
     int row = 0;
     for (Example each : examples) {
-      Arrays.fill(problem.x, row, row + each.times(), features(each.keys().get()));
-      Arrays.fill(problem.y, row, row + each.times(), each.so() ? SO : NOT_SO);
+      Arrays.fill(texts, row, row + each.times(), features(keys, each.keys().get()));
+      Arrays.fill(so, row, row + each.times(), each.so() ? SO : NOT_SO);
       row += each.times();
     }
+    return learnt(keys, texts, so, cost);
+  }
+
+  private static Model learnt(KeyNumbers keys, Feature[][] texts, double[] so, double cost) {
+    Linear.disableDebugOutput();
+    Problem problem = new Problem();
+    problem.l = texts.length;
+    problem.n = keys.size() + 1;
+    problem.bias = 1;
+    problem.x = texts;
+    problem.y = so;
     return Linear.train(problem, new Parameter(SolverType.L2R_LR, cost, CLOSE));
   }
 
   /** What a text has, numbered from 1 as LIBLINEAR does, and a constant at the end. */
-  private Feature[] features(Collection<String> of) {
+  private static Feature[] features(KeyNumbers keys, Collection<String> of) {
     KeyNumbers.Numbers text = keys.of(of, 0);
     Feature[] features = new Feature[text.keys().length + 1];
     for (int i = 0; i < text.keys().length; i++) {
@@ -96,7 +139,7 @@ final class TextRegression {
 
   private double chance(Model learnt, Collection<String> of) {
     double[] chances = new double[2];
-    Linear.predictProbability(learnt, features(of), chances);
+    Linear.predictProbability(learnt, features(keys, of), chances);
     return chances[learnt.getLabels()[0] == SO ? 0 : 1];
   }
 }

@@ -72,4 +72,24 @@ class TextRegressionTest {
     assertThat(new TextRegression(List.of(), 10).chance(Set.of("water"))).isZero();
     assertThat(new TextRegression(texts(Set.of("water"), 3, 0), 10).chance(Set.of())).isEqualTo(1);
   }
+
+  @Test
+  void severalSortsAtOnceAreLearntAsOneByOne() {
+    List<Set<String>> texts =
+        List.of(Set.of("water", "cabin"), Set.of("water"), Set.of("motor"), Set.of("motor", "hot"));
+    List<Set<Integer>> sorts = List.of(Set.of(0), Set.of(0), Set.of(1), Set.of());
+    List<TextRegression> together = TextRegression.ofSorts(texts, sorts, 3, 5);
+    for (int sort = 0; sort < 3; sort++) {
+      List<Example> own = new ArrayList<>();
+      for (int i = 0; i < texts.size(); i++) {
+        Set<String> text = texts.get(i);
+        own.add(new Example(() -> text, sorts.get(i).contains(sort), 1));
+      }
+      TextRegression alone = new TextRegression(own, 5);
+      for (Set<String> text : texts) {
+        assertThat(together.get(sort).chance(text)).isCloseTo(alone.chance(text), within(1e-12));
+      }
+    }
+    assertThat(together.get(2).chance(Set.of("water"))).isZero();
+  }
 }
