@@ -20,7 +20,7 @@ import limberboard.letters.recognise.TaughtAnswers.Answer;
  * chance.
  */
 final class AnswerReader {
-  private static final double LEAST = 0.45;
+  private static final double LEAST = 0.5;
   private static final double ABOUT_AT_LEAST = 0.6;
   private static final int SHORTEST = 10;
 
@@ -102,6 +102,7 @@ final class AnswerReader {
               place.map(SaidPhrases.Place::tight).orElse(0.0),
               place.map(SaidPhrases.Place::so).orElse(0.0),
               place.map(SaidPhrases.Place::length).orElse(0),
+              place.map(SaidPhrases.Place::well).orElse(0.0),
               place.isPresent() ? 1 : 0,
               lead(check, answer, each -> phrases.of(each).map(SaidPhrases.Place::sum).orElse(0.0)),
               Math.sqrt(own.most()),

@@ -229,7 +229,41 @@ public record LetterQuality(List<Outcome> outcomes) {
     add(wrong, "model", expected.model(), given.model().map(Recognised::id));
     add(wrong, "urgent", expected.urgent(), given.urgent().isPresent());
     add(wrong, "fault", expected.fault(), given.fault());
+    expected.answers().ifPresent(told -> addAnswers(wrong, told, given));
     return wrong;
+  }
+
+  private static void addAnswers(
+      List<String> wrong, Map<String, Map<String, String>> expected, Recognition given) {
+    for (Map.Entry<String, List<GivenAnswer>> each : given.answers().entrySet()) {
+      Map<String, String> told = expected.getOrDefault(each.getKey(), Map.of());
+      for (GivenAnswer answer : each.getValue()) {
+        String right = told.getOrDefault(answer.check(), "not told");
+        if (!right.equals(answer.answer())) {
+          wrong.add(
+              "answer of %s, %s: %s, given %s [%s]"
+                  .formatted(
+                      each.getKey(),
+                      answer.check(),
+                      right,
+                      answer.answer(),
+                      answer.words().written()));
+        }
+      }
+    }
+    for (Map.Entry<String, Map<String, String>> each : expected.entrySet()) {
+      List<String> read =
+          given.answers().getOrDefault(each.getKey(), List.of()).stream()
+              .map(GivenAnswer::check)
+              .toList();
+      each.getValue()
+          .forEach(
+              (check, told) -> {
+                if (!read.contains(check)) {
+                  wrong.add("answer of %s, %s: %s, not read".formatted(each.getKey(), check, told));
+                }
+              });
+    }
   }
 
   private static void add(List<String> wrong, String what, Object expected, Object given) {

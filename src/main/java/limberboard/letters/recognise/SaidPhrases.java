@@ -39,6 +39,7 @@ final class SaidPhrases {
    * @param beside the same of the sentences beside it
    * @param tight how close they stand, 1 where no other word is between them
    * @param so 1 where they are told as so, less where they are supposed or asked
+   * @param well 1 where their sentence says beside them that something is not so or is well
    * @param length how many words the phrase has, 3 at most
    */
   record Place(
@@ -50,6 +51,7 @@ final class SaidPhrases {
       double beside,
       double tight,
       double so,
+      double well,
       int length) {
     /** How much speaks for the answer, 0 or more. */
     double sum() {
@@ -131,9 +133,18 @@ final class SaidPhrases {
               beside(sentence),
               matched / (double) (to - from),
               so,
+              well(sentence, from, to),
               Math.min(LONG, phrase.words().size()));
       best.merge(phrase.answer(), place, (one, other) -> other.sum() > one.sum() ? other : one);
     }
+  }
+
+  private double well(int sentence, int from, int to) {
+    return sentences.get(sentence).stream()
+            .filter(word -> text.words().indexOf(word) < from || text.words().indexOf(word) >= to)
+            .anyMatch(TopicExamples::isWell)
+        ? 1
+        : 0;
   }
 
   private double beside(int sentence) {

@@ -86,7 +86,7 @@ final class TaughtAnswers {
                 told.add(number);
               }
             });
-    return new Telling(examples.of(letter).keys(), Set.copyOf(told), LETTER);
+    return new Telling(examples.toned(letter), Set.copyOf(told), LETTER);
   }
 
   /** What each word says for each answer rather than for letters about the symptom at all. */
@@ -122,10 +122,10 @@ final class TaughtAnswers {
 
     private Said(OfSymptom known, LetterText text) {
       this.known = known;
-      letter = TopicExamples.keys(text.words());
+      letter = TopicExamples.toned(text.words());
       for (int i = 0; i < text.sentences(); i++) {
         double[] sums = new double[known.told().length + 1];
-        for (String key : TopicExamples.keys(text.ofSentence(i))) {
+        for (String key : TopicExamples.toned(text.ofSentence(i))) {
           known.words().of(key).forEach(each -> sums[each.topic()] += each.weight());
         }
         sentences.add(sums);

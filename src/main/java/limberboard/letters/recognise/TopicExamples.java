@@ -22,6 +22,8 @@ import limberboard.library.page.Symptom;
  */
 final class TopicExamples {
   private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}'’]+");
+  private static final Set<String> WELL =
+      Set.of("dri", "fine", "well", "good", "noth", "none", "nowher", "norm", "usual", "sound");
   private static final int RUN = 2;
   private static final double OF_PAGE = 0.5;
   private static final double OF_CHECK = 0.25;
@@ -129,6 +131,36 @@ final class TopicExamples {
       }
     }
     return keys;
+  }
+
+  /**
+   * The same, and which words stand in a sentence that says that something is not so or is well.
+   */
+  static Set<String> toned(List<SaidWord> words) {
+    Set<String> keys = new HashSet<>(keys(words));
+    Set<Integer> well = new HashSet<>();
+    for (SaidWord word : words) {
+      if (isWell(word)) {
+        well.add(word.sentence());
+      }
+    }
+    for (SaidWord word : words) {
+      if (!word.word().stop() && well.contains(word.sentence())) {
+        word.word().marks().forEach(mark -> keys.add("-" + mark));
+        keys.add("-" + word.word().stem());
+      }
+    }
+    return keys;
+  }
+
+  /** Whether a word says that something is not so, or that it is well. */
+  static boolean isWell(SaidWord word) {
+    return word.denied() || WELL.contains(word.word().stem());
+  }
+
+  /** What the words of a recorded letter may be learnt by, with what is said to be well. */
+  Set<String> toned(RecordedLetter letter) {
+    return toned(parser.recorded(letter).words());
   }
 
   /**

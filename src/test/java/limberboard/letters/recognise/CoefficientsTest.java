@@ -39,9 +39,9 @@ class CoefficientsTest {
     assertThat(Coefficients.named("symptom").values()).hasSize(15);
     assertThat(Coefficients.named("fault").values()).hasSize(13);
     assertThat(Coefficients.named("covered").values()).hasSize(31);
-    assertThat(Coefficients.named("answer").values()).hasSize(17);
+    assertThat(Coefficients.named("answer").values()).hasSize(18);
     assertThat(Coefficients.named("urgent").values()).hasSize(9);
-    assertThat(Coefficients.named("untaught answer").values()).hasSize(17);
+    assertThat(Coefficients.named("untaught answer").values()).hasSize(18);
     assertThat(new Coefficients(List.of(0.5, -1.0)).line("x")).isEqualTo("x: 0.5000 -1.0000");
   }
 }

@@ -168,9 +168,11 @@ class ReplyingTest {
   @Test
   void theDemoLettersThatGoOnAreJoinedToTheirCases() throws IOException {
     Replying going = replying(demo);
+    List<String> joined = new ArrayList<>();
     List<String> goOn = new ArrayList<>();
     for (KeptLetter kept : demo) {
       Reply reply = going.to(kept.letter());
+      reply.earlier().forEach(earlier -> joined.add(kept.name() + " to " + earlier.name()));
       for (Trace trace : reply.traces()) {
         List<String> earlier =
             reply.faults().stream()
@@ -189,8 +191,12 @@ class ReplyingTest {
         }
       }
     }
+    assertThat(joined)
+        .contains(
+            "ines-hose-second.eml to drips-on-the-pillow-sanderling.eml",
+            "redshank-oil-second.eml to keel-oil-redshank-school.eml");
     assertThat(goOn)
-        .contains("ines-hose-second.eml", "meter-on-the-plug-sanderling.eml")
+        .contains("turnstone-batten-second.eml", "meter-on-the-plug-sanderling.eml")
         .doesNotContain("old-thread-new-fault-dunlin.eml", "out-of-office-brackwell.eml");
   }
 
