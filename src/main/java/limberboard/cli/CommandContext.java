@@ -16,6 +16,7 @@ import limberboard.boat.Workspace;
 import limberboard.boat.WorkspaceReader;
 import limberboard.library.file.WorkspaceFolders;
 import limberboard.library.problem.Nearest;
+import limberboard.moving.PendingImport;
 import limberboard.sharing.CutShortPull;
 import limberboard.workings.sums.SumUseCheck;
 import limberboard.workings.sums.Sums;
@@ -102,12 +103,20 @@ public record CommandContext(
     return new WorkspaceReader(folders, List.of(new SumUseCheck(Sums.ofTheTrade())));
   }
 
-  /** Brings to its end what was cut short when a program was killed: a pull, and a renaming. */
+  /**
+   * Brings to its end what was cut short when a program was killed: a pull, an import, and a
+   * renaming.
+   */
   void atRest(WorkspaceFolders folders) {
     try {
       new CutShortPull(folders).finish();
     } catch (IOException e) {
       err.println("a pull that was cut short cannot be gone on with: " + e.getMessage());
+    }
+    try {
+      new PendingImport(folders).finish();
+    } catch (IOException e) {
+      err.println("an import that was cut short cannot be gone on with: " + e.getMessage());
     }
     new Renamer(folders).finish().forEach(err::println);
   }

@@ -111,6 +111,15 @@ class WritingCommandsTest {
   }
 
   @Test
+  void anImportThatWasCutShortIsGoneOnWithByTheNextCommand() throws IOException {
+    workspace.write(".import/files/articles/topics/new.md", "---\ntitle: New\n---\n");
+    assertThat(run("read", "new").ended(ExitCode.NOT_FOUND).err()).contains("new");
+    workspace.write(".import/ready", "articles/topics/new.md\n");
+    assertThat(run("read", "new").ended(ExitCode.OK).out()).contains("New");
+    assertThat(yard.resolve(".import")).doesNotExist();
+  }
+
+  @Test
   void deleteShowsWhatNamesThePageAndKeepsItsText() throws IOException {
     Path page = yard.resolve("articles/procedures/mend.md");
     assertThat(run("delete", "mend").ended(ExitCode.OK).out())

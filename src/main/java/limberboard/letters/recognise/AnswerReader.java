@@ -21,17 +21,20 @@ import limberboard.letters.recognise.TaughtAnswers.Answer;
  */
 final class AnswerReader {
   private static final double LEAST = 0.5;
+  private static final double LEAST_OF_FEW = 0.45;
   private static final double ABOUT_AT_LEAST = 0.6;
   private static final int SHORTEST = 10;
 
   private final SaidAnswers said;
   private final TaughtAnswers taught;
   private final Coefficients chance;
+  private final double least;
 
   AnswerReader(SaidAnswers said, TaughtAnswers taught, Coefficients chance) {
     this.said = said;
     this.taught = taught;
     this.chance = chance;
+    least = taught.letters() < Teaching.FEW_LETTERS ? LEAST_OF_FEW : LEAST;
   }
 
   /**
@@ -54,7 +57,7 @@ final class AnswerReader {
     Map<String, Double> chances = new LinkedHashMap<>();
     for (Candidate each : candidates(text, symptom)) {
       double likely = chance.chance(each.figures());
-      if (likely >= LEAST && likely > chances.getOrDefault(each.check(), 0.0)) {
+      if (likely >= least && likely > chances.getOrDefault(each.check(), 0.0)) {
         chances.put(each.check(), likely);
         best.put(each.check(), new GivenAnswer(each.check(), each.answer(), words(text, each)));
       }

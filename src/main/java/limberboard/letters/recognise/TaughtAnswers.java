@@ -24,6 +24,7 @@ final class TaughtAnswers {
 
   private final SaidAnswers said;
   private final TopicExamples examples;
+  private final int letters;
   private final Map<String, List<RecordedLetter>> about = new HashMap<>();
   private final Map<String, OfSymptom> bySymptom = new ConcurrentHashMap<>();
 
@@ -43,6 +44,7 @@ final class TaughtAnswers {
   TaughtAnswers(SaidAnswers said, TopicExamples examples, List<RecordedLetter> letters) {
     this.said = said;
     this.examples = examples;
+    this.letters = letters.size();
     for (RecordedLetter letter : letters) {
       if (letter.expected().answers().isPresent()) {
         for (String symptom : letter.expected().symptoms()) {
@@ -50,6 +52,11 @@ final class TaughtAnswers {
         }
       }
     }
+  }
+
+  /** How many recorded letters are there, whatever they tell. */
+  int letters() {
+    return letters;
   }
 
   private OfSymptom learnt(String symptom) {
