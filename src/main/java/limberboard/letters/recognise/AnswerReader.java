@@ -21,7 +21,7 @@ import limberboard.letters.recognise.TaughtAnswers.Answer;
  */
 final class AnswerReader {
   private static final double LEAST = 0.5;
-  private static final double LEAST_OF_FEW = 0.45;
+  private static final double LEAST_OF_FEW = 0.4;
   private static final double ABOUT_AT_LEAST = 0.6;
   private static final int SHORTEST = 10;
 
